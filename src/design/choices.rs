@@ -1,0 +1,115 @@
+//! The inputs that are one of a few.
+
+use super::Choice;
+use serde::{Deserialize, Serialize};
+
+/// Declares an input that is one of a few: the enum, the key and the words of each choice.
+macro_rules! choices {
+    ($( $(#[$doc:meta])* $name:ident { $( $(#[$variant_doc:meta])* $variant:ident = $key:literal, $label:literal; )+ } )+) => { $(
+        $(#[$doc])*
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+        pub enum $name { $( $(#[$variant_doc])* #[serde(rename = $key)] $variant, )+ }
+        impl $name {
+            /// Every choice with its key and its words.
+            pub const CHOICES: &'static [Choice] = &[ $( Choice { key: $key, label: $label }, )+ ];
+
+            /// Returns the word on the command line and in the file.
+            #[must_use]
+            pub const fn key(self) -> &'static str {
+                match self { $( Self::$variant => $key, )+ }
+            }
+
+            /// Returns the words in the window.
+            #[must_use]
+            pub const fn label(self) -> &'static str {
+                match self { $( Self::$variant => $label, )+ }
+            }
+
+            /// Returns the choice with this key, if there is one.
+            #[must_use]
+            pub fn from_key(key: &str) -> Option<Self> {
+                match key { $( $key => Some(Self::$variant), )+ _ => None }
+            }
+        }
+    )+ };
+}
+
+choices! {
+    /// The animal, or the figures on the maker's own carton.
+    MilkKind {
+        /// Cow's milk.
+        Cow = "cow", "Cow";
+        /// Sheep's milk.
+        Sheep = "sheep", "Sheep";
+        /// Goat's milk.
+        Goat = "goat", "Goat";
+        /// Buffalo's milk.
+        Buffalo = "buffalo", "Buffalo";
+        /// Fat and protein as the carton says, everything else as cow's milk.
+        Label = "label", "As on my carton";
+    }
+    /// What was done to the milk before it was sold.
+    MilkTreatment {
+        /// Not heated.
+        Raw = "raw", "Raw";
+        /// Pasteurised, the cream still rises.
+        Pasteurised = "pasteurised", "Pasteurised";
+        /// Pasteurised and homogenised.
+        Homogenised = "homogenised", "Pasteurised, homogenised";
+        /// Heated so far that it keeps unopened without cold.
+        UltraHeated = "ultra_heated", "Ultra-heated (UHT)";
+    }
+    /// What decides how much cream goes in.
+    CreamBy {
+        /// The fat that the milk of the vat shall have.
+        FatTarget = "fat_target", "A fat target";
+        /// The cream that is at hand.
+        CreamAmount = "cream_amount", "The cream I have";
+    }
+    /// Which calcium chloride is in the house.
+    CalciumForm {
+        /// Without water of crystallisation.
+        Anhydrous = "anhydrous", "Anhydrous salt";
+        /// With two waters of crystallisation, the usual flakes.
+        Dihydrate = "dihydrate", "Dihydrate flakes";
+        /// Dissolved.
+        Solution = "solution", "Solution";
+    }
+    /// How the label of the rennet states its strength.
+    RennetLabel {
+        /// International milk-clotting units.
+        Imcu = "imcu", "IMCU per mL";
+        /// One part clots so many parts of milk.
+        Ratio = "ratio", "1 part clots N";
+    }
+    /// Where the acidity of the milk comes from.
+    PhKnown {
+        /// The usual pH of this kind of milk.
+        FromKind = "from_kind", "Usual for this milk";
+        /// The maker's own meter.
+        Measured = "measured", "Measured";
+    }
+    /// How the milk is warmed.
+    Heating {
+        /// The pot stands in a bath of warm water.
+        Bath = "bath", "Water bath";
+        /// The pot stands over boiling water.
+        DoubleBoiler = "double_boiler", "Double boiler";
+        /// The pot stands on the plate itself.
+        Hob = "hob", "Straight on the hob";
+    }
+    /// How the pot stands in the bath.
+    PotRest {
+        /// On an open rack, the water reaches its base.
+        Rack = "rack", "On a rack";
+        /// Flat on the floor of the bath.
+        Floor = "floor", "Flat on the floor";
+    }
+    /// Where the cheeses dry.
+    DryingPlace {
+        /// In a cabinet that warms and moves the air.
+        Cabinet = "cabinet", "Warm cabinet";
+        /// In the open air, by day and by night.
+        OpenAir = "open_air", "Open air";
+    }
+}

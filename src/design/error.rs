@@ -1,0 +1,118 @@
+//! What can be wrong with an input, said so that the maker knows what to do.
+
+use super::{Field, Kind};
+
+/// A refused input; the design stays as it was.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum DesignError {
+    /// No input has this key.
+    #[error("there is no input called `{key}`; did you mean `{nearest}`? `vatsketch inputs` lists them all")]
+    UnknownKey {
+        /// What was asked for.
+        key: String,
+        /// The known key that is spelled most like it.
+        nearest: &'static str,
+    },
+    /// Not a number, or not a finite one.
+    #[error("{label} (`{key}`) must be a number from {least} to {most} {unit}, but `{given}` is not a number")]
+    NotANumber {
+        /// Label of the input.
+        label: &'static str,
+        /// Key of the input.
+        key: &'static str,
+        /// What was given.
+        given: String,
+        /// Least allowed.
+        least: f64,
+        /// Greatest allowed.
+        most: f64,
+        /// Unit symbol.
+        unit: &'static str,
+    },
+    /// Outside the range.
+    #[error("{label} (`{key}`) must be from {least} to {most} {unit}, but {given} was given")]
+    OutOfRange {
+        /// Label of the input.
+        label: &'static str,
+        /// Key of the input.
+        key: &'static str,
+        /// What was given.
+        given: f64,
+        /// Least allowed.
+        least: f64,
+        /// Greatest allowed.
+        most: f64,
+        /// Unit symbol.
+        unit: &'static str,
+    },
+    /// A number with a fraction for something that is counted.
+    #[error("{label} (`{key}`) is counted and must be a whole number, but {given} was given")]
+    NotWhole {
+        /// Label of the input.
+        label: &'static str,
+        /// Key of the input.
+        key: &'static str,
+        /// What was given.
+        given: f64,
+    },
+    /// Not one of the choices.
+    #[error("{label} (`{key}`) must be one of {options}, but `{given}` was given")]
+    NotAChoice {
+        /// Label of the input.
+        label: &'static str,
+        /// Key of the input.
+        key: &'static str,
+        /// What was given.
+        given: String,
+        /// The keys of the choices.
+        options: String,
+    },
+    /// Neither yes nor no.
+    #[error("{label} (`{key}`) must be yes or no, but `{given}` was given")]
+    NotASwitch {
+        /// Label of the input.
+        label: &'static str,
+        /// Key of the input.
+        key: &'static str,
+        /// What was given.
+        given: String,
+    },
+}
+
+impl DesignError {
+    /// Returns the error for a key that is none of these, naming the one spelled most like it.
+    #[must_use]
+    pub fn unknown_key(key: &str, known: impl Iterator<Item = &'static str>) -> Self {
+        let nearest = known.min_by_key(|known| distance(known, key)).unwrap_or("");
+        Self::UnknownKey { key: key.to_owned(), nearest }
+    }
+
+    pub(super) fn wrong_kind<D>(field: &Field<D>, given: String) -> Self {
+        let (label, key) = (field.label, field.key);
+        match field.kind {
+            Kind::Number { least, most, .. } => Self::NotANumber { label, key, given, least, most, unit: field.unit.symbol() },
+            Kind::Choice(choices) => {
+                let options = choices.iter().map(|choice| choice.key).collect::<Vec<_>>().join(", ");
+                Self::NotAChoice { label, key, given, options }
+            }
+            Kind::Switch => Self::NotASwitch { label, key, given },
+        }
+    }
+}
+
+/// Returns the number of single-letter edits between two keys (Levenshtein).
+fn distance(left: &str, right: &str) -> usize {
+    let mut row: Vec<usize> = (0..=right.chars().count()).collect();
+    for (above, from) in left.chars().enumerate() {
+        let mut diagonal = above;
+        let mut beside = above + 1;
+        let mut next = vec![beside];
+        for (to, old) in right.chars().zip(row.iter().skip(1)) {
+            beside = (diagonal + usize::from(from != to)).min(old + 1).min(beside + 1);
+            diagonal = *old;
+            next.push(beside);
+        }
+        row = next;
+    }
+    row.last().copied().unwrap_or(0)
+}

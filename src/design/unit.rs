@@ -1,0 +1,72 @@
+//! Units by name, with the symbol that stands after a number.
+
+/// The unit of an input or of a figure. Values are always kept in it; kitchen and Fahrenheit units are only a way of showing them.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Unit {
+    /// No unit: a count or a ratio.
+    One,
+    /// Litre.
+    Litre,
+    /// Millilitre.
+    Millilitre,
+    /// Kilogram.
+    Kilogram,
+    /// Gram.
+    Gram,
+    /// Per cent by mass.
+    Percent,
+    /// Degree Celsius.
+    Celsius,
+    /// Watt.
+    Watt,
+    /// Kilowatt hour.
+    KilowattHour,
+    /// Minute.
+    Minute,
+    /// Hour.
+    Hour,
+    /// Millimetre.
+    Millimetre,
+    /// Metre per second.
+    MetrePerSecond,
+    /// International milk-clotting units per millilitre.
+    ImcuPerMillilitre,
+    /// International milk-clotting units per kilogram of milk.
+    ImcuPerKilogram,
+    /// Kilogram per litre.
+    KilogramPerLitre,
+    /// Gram per hour.
+    GramPerHour,
+    /// Parts of milk that one part of rennet clots (Soxhlet).
+    Parts,
+    /// Times, as in "diluted 15 times".
+    Times,
+}
+
+impl Unit {
+    /// Returns the symbol that stands after a number, without a space; empty for a bare number.
+    #[must_use]
+    pub const fn symbol(self) -> &'static str {
+        match self {
+            Self::One => "",
+            Self::Litre => "L",
+            Self::Millilitre => "mL",
+            Self::Kilogram => "kg",
+            Self::Gram => "g",
+            Self::Percent => "%",
+            Self::Celsius => "°C",
+            Self::Watt => "W",
+            Self::KilowattHour => "kWh",
+            Self::Minute => "min",
+            Self::Hour => "h",
+            Self::Millimetre => "mm",
+            Self::MetrePerSecond => "m/s",
+            Self::ImcuPerMillilitre => "IMCU/mL",
+            Self::ImcuPerKilogram => "IMCU/kg",
+            Self::KilogramPerLitre => "kg/L",
+            Self::GramPerHour => "g/h",
+            Self::Parts => "parts",
+            Self::Times => "×",
+        }
+    }
+}

@@ -1,0 +1,37 @@
+//! The stages in the trade's order: each a function from its design and what came in to an outcome or an error.
+//!
+//! [`milk()`] → [`vat()`] (warming, setting, cutting) → [`draining()`] → [`salting()`] → [`drying()`].
+
+mod draining;
+mod drying;
+mod flow;
+mod milk;
+mod salting;
+mod vat;
+
+pub use draining::{DrainingError, DrainingOutcome, draining};
+pub use drying::{Cheese, DryingError, DryingOutcome, DryingPoint, TrayRun, drying};
+pub use flow::{StageBalance, Stream};
+pub use milk::{MilkError, MilkOutcome, milk};
+pub use salting::{SaltingError, SaltingOutcome, salting};
+pub use vat::{VatError, VatOutcome, WarmingEvent, WarmingPoint, vat};
+
+/// Why a stage could not be worked out.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum StageError {
+    /// The milk cannot be made.
+    #[error(transparent)]
+    Milk(#[from] MilkError),
+    /// The vat cannot be made.
+    #[error(transparent)]
+    Vat(#[from] VatError),
+    /// The curd cannot be drained.
+    #[error(transparent)]
+    Draining(#[from] DrainingError),
+    /// The cheeses cannot be salted.
+    #[error(transparent)]
+    Salting(#[from] SaltingError),
+    /// The cheeses cannot be dried.
+    #[error(transparent)]
+    Drying(#[from] DryingError),
+}

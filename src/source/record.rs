@@ -1,0 +1,208 @@
+//! The records: one number, or one set of coefficients, and where it comes from.
+
+use serde::{Deserialize, Serialize};
+
+/// How far a number can be trusted, from a table that we read to our own judgement.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+pub enum Standing {
+    /// Seen in the published source itself.
+    Published,
+    /// Seen as an abstract or as somebody else's quotation.
+    Secondhand,
+    /// From memory; the source text was not seen.
+    FromMemory,
+    /// Fitted to, or computed from, other numbers named in the locator.
+    Fitted,
+    /// Our own judgement; weak, and meant to be calibrated by the maker's own log.
+    Judged,
+}
+
+impl Standing {
+    /// Returns the standing in plain words, as the window and the paper print it.
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::source::Standing;
+    /// assert_eq!(Standing::Judged.words(), "our own judgement");
+    /// ```
+    #[must_use]
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::Published => "published",
+            Self::Secondhand => "published, seen second-hand",
+            Self::FromMemory => "from memory",
+            Self::Fitted => "fitted",
+            Self::Judged => "our own judgement",
+        }
+    }
+}
+
+/// Names a row of the ledger `resources/sources.ron`.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
+pub enum SourceId {
+    /// USDA National Nutrient Database for Standard Reference.
+    UsdaStandardReference,
+    /// Dairy science and cheese notes, University of Guelph.
+    GuelphNotes,
+    /// Mahmood and Usman 2010, composition and acidity of milks.
+    MahmoodUsman2010,
+    /// Asian-Australasian Journal of Animal Sciences 29:1022.
+    Ajas2016,
+    /// Van Slyke's rule for casein from fat, and the Van Slyke and Price yield formula.
+    VanSlyke1914,
+    /// Kell 1975, density of water.
+    Kell1975,
+    /// Watson and Tittsler 1961, density of milk.
+    WatsonTittsler1961,
+    /// Principles of Cheese Technology, the balance of its figure 10.5.
+    PrinciplesOfCheeseTechnology,
+    /// Codex general standard for cheese, CXS 283.
+    Codex283,
+    /// Code of Federal Regulations, title 21.
+    Cfr21,
+    /// CRC Handbook of Chemistry and Physics, concentrative properties.
+    CrcHandbook,
+    /// ISO 11815 | IDF 157, total milk-clotting activity.
+    Iso11815,
+    /// Fleischmann's table of rennet activity against temperature.
+    Fleischmann,
+    /// Journal of Dairy Science 41:61, 1958, calcium chloride and rennet.
+    JDairySci1958,
+    /// Castillo 2000 and Marshall 1982, first-order syneresis.
+    MarshallCastillo,
+    /// Dejmek and Walstra, syneresis of rennet-coagulated curd.
+    DejmekWalstra,
+    /// Floury et al. 2010, salt in cheese.
+    Floury2010,
+    /// NIST Handbook 44, units of measure.
+    NistHandbook44,
+    /// ASHRAE Handbook, Refrigeration: thermal properties of foods (Choi and Okos 1986).
+    AshraeRefrigeration,
+    /// ASHRAE Handbook, Fundamentals: psychrometrics (Hyland and Wexler).
+    AshraeFundamentals,
+    /// Geankoplis, Earle and IASRI tables of the specific heat of milk.
+    MilkHeatTables,
+    /// Journal of Dairy Science 51:520, 1968, deposits on heated walls.
+    JDairySci1968,
+    /// Perry's Chemical Engineers' Handbook, table 11-7.
+    Perry,
+    /// Cengel 2008, Introduction to Thermodynamics and Heat Transfer.
+    Cengel2008,
+    /// Crank 1975, The Mathematics of Diffusion (and Newman 1931, 1936).
+    Crank1975,
+    /// Mackie and Meares 1955, obstruction to diffusion.
+    MackieMeares1955,
+    /// Drying of cheese followed by nuclear magnetic resonance, J. Food Eng. 2011.
+    NmrCheeseDrying2011,
+    /// Simal et al. 2001, drying of cheese, J. Food Eng. 48:269.
+    Simal2001,
+    /// Pitzer and Mayorga 1973, osmotic coefficients of electrolytes.
+    PitzerMayorga1973,
+    /// Journal of Dairy Research 1990, water activity of unripe cheese.
+    JDairyRes1990,
+    /// Marcos et al. 1981, water activity of cheese from its salt.
+    Marcos1981,
+    /// United States Standard Atmosphere 1976.
+    StandardAtmosphere1976,
+    /// CODATA recommended values.
+    Codata,
+    /// General textbooks of engineering and physical chemistry.
+    Textbook,
+    /// FDA Food Code and hazard guides.
+    FoodCode,
+    /// Johnson 2001, firmness at cutting and moisture.
+    Johnson2001,
+    /// Common practice of home makers; no source.
+    CommonPractice,
+    /// Our own computation or judgement, as the locator says.
+    Ourselves,
+}
+
+/// One number of the calculation, with everything a reader needs to doubt it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Constant {
+    /// What it is, in words.
+    pub name: &'static str,
+    /// The value, in `unit`.
+    pub value: f64,
+    /// Unit symbol; `1` where it has none.
+    pub unit: &'static str,
+    /// Least and greatest plausible value, in `unit`.
+    pub range: (f64, f64),
+    /// The ledger row.
+    pub source: SourceId,
+    /// Where in the source.
+    pub locator: &'static str,
+    /// How far to trust it.
+    pub standing: Standing,
+}
+
+/// The coefficients of one published formula, with the range in which it was fitted.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Correlation {
+    /// What it gives, in words.
+    pub name: &'static str,
+    /// The formula, in words or symbols, in the order of the coefficients.
+    pub form: &'static str,
+    /// The coefficients, in the order of `form`.
+    pub coefficients: &'static [f64],
+    /// Unit of the result.
+    pub unit: &'static str,
+    /// Least and greatest argument for which it holds, in `valid_in`.
+    pub valid: (f64, f64),
+    /// Unit of `valid`.
+    pub valid_in: &'static str,
+    /// The ledger row.
+    pub source: SourceId,
+    /// Where in the source.
+    pub locator: &'static str,
+    /// How far to trust it.
+    pub standing: Standing,
+}
+
+impl Correlation {
+    /// Returns the polynomial Σ cᵢ tⁱ of the coefficients, in [`Correlation::unit`].
+    ///
+    /// # Arguments
+    /// * `t`: the argument, in [`Correlation::valid_in`]; the range is not checked here
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::source::{Correlation, SourceId, Standing};
+    /// let line = Correlation {
+    ///     name: "a line", form: "a + b t", coefficients: &[1.0, 2.0], unit: "1", valid: (0.0, 9.0),
+    ///     valid_in: "1", source: SourceId::Textbook, locator: "", standing: Standing::Published,
+    /// };
+    /// assert_eq!(line.polynomial(3.0), 7.0);
+    /// ```
+    #[must_use]
+    pub fn polynomial(&self, t: f64) -> f64 {
+        self.coefficients.iter().rev().fold(0.0, |sum, c| sum.mul_add(t, *c))
+    }
+}
+
+/// Declares constants, and a list of them all under the name `CONSTANTS`, so that none can be left out of the sources page.
+#[macro_export]
+macro_rules! constants {
+    ($( $(#[$doc:meta])* $id:ident = { $name:expr, $value:expr, $unit:expr, $range:expr, $source:ident, $locator:expr, $standing:ident $(,)? } )*) => {
+        $( $(#[$doc])* pub const $id: $crate::source::Constant = $crate::source::Constant {
+            name: $name, value: $value, unit: $unit, range: $range,
+            source: $crate::source::SourceId::$source, locator: $locator, standing: $crate::source::Standing::$standing,
+        }; )*
+        /// Every constant of this module.
+        pub const CONSTANTS: &[$crate::source::Constant] = &[$($id),*];
+    };
+}
+
+/// Declares correlations, and a list of them all under the name `CORRELATIONS`.
+#[macro_export]
+macro_rules! correlations {
+    ($( $(#[$doc:meta])* $id:ident = { $name:expr, $form:expr, $coefficients:expr, $unit:expr, $valid:expr, $valid_in:expr, $source:ident, $locator:expr, $standing:ident $(,)? } )*) => {
+        $( $(#[$doc])* pub const $id: $crate::source::Correlation = $crate::source::Correlation {
+            name: $name, form: $form, coefficients: &$coefficients, unit: $unit, valid: $valid, valid_in: $valid_in,
+            source: $crate::source::SourceId::$source, locator: $locator, standing: $crate::source::Standing::$standing,
+        }; )*
+        /// Every correlation of this module.
+        pub const CORRELATIONS: &[$crate::source::Correlation] = &[$($id),*];
+    };
+}

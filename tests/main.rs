@@ -1,0 +1,26 @@
+//! All tests in one program, one folder for each folder of `src`: linking once is much quicker than linking a dozen times.
+#![allow(
+    missing_docs,
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing,
+    clippy::float_cmp,
+    clippy::unreadable_literal
+)]
+
+mod batch;
+mod cli;
+mod design;
+mod export;
+mod figure;
+mod file;
+mod house;
+mod law;
+mod numeric;
+mod process;
+mod report;
+mod session;
+mod source;
+#[cfg(feature = "gui")]
+mod ui;
