@@ -1,0 +1,49 @@
+//! Every constant is a record with a source that the ledger holds.
+
+use super::texts;
+use std::collections::BTreeSet;
+use vatsketch::source::{SourceId, Standing, ledger};
+
+#[test]
+fn every_source_named_by_a_record_is_in_the_ledger_once() {
+    let rows = ledger().unwrap();
+    let ids: Vec<SourceId> = rows.iter().map(|row| row.id).collect();
+    let unique: BTreeSet<SourceId> = ids.iter().copied().collect();
+    assert_eq!(ids.len(), unique.len(), "a row stands twice");
+    let records = vatsketch::batch::constants();
+    for record in &records {
+        assert!(unique.contains(&record.source), "{} names a source that the ledger lacks", record.name);
+    }
+}
+
+#[test]
+fn every_constant_lies_in_its_own_range_and_says_what_it_is() {
+    for record in vatsketch::batch::constants() {
+        let (least, most) = record.range;
+        let within = least <= record.value && record.value <= most;
+        assert!(within, "{}: {} is not in {least} to {most}", record.name, record.value);
+        assert!(!record.name.is_empty() && !record.unit.is_empty(), "{record:?} lacks a name or a unit");
+        let explained = !record.locator.is_empty() || record.standing == Standing::FromMemory;
+        assert!(explained, "{} does not say where it stands in its source", record.name);
+    }
+}
+
+#[test]
+fn no_constant_is_left_out_of_the_list() {
+    let listed: BTreeSet<&str> = vatsketch::batch::constants().iter().map(|record| record.name).collect();
+    assert!(listed.len() > 30, "only {} constants are listed", listed.len());
+    let declared = texts("src", ".rs").into_iter().filter(|(path, _)| !path.ends_with("source/record.rs")).filter(|(_, text)| text.contains("constants! {")).count();
+    let modules = vatsketch::batch::constant_lists().len();
+    assert_eq!(declared, modules, "a module declares constants that `batch::constant_lists` does not name");
+}
+
+#[test]
+fn no_record_is_declared_outside_the_macros() {
+    let by_hand: Vec<String> = texts("src", ".rs")
+        .into_iter()
+        .filter(|(path, _)| !path.ends_with("source/record.rs"))
+        .filter(|(_, text)| text.contains(": Constant = Constant {") || text.contains(": Correlation = Correlation {"))
+        .map(|(path, _)| path.display().to_string())
+        .collect();
+    assert!(by_hand.is_empty(), "declare these with the macros, which list them: {by_hand:?}");
+}
