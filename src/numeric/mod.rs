@@ -1,1 +1,11 @@
-//! To come.
+//! Mathematics without trade words: roots, graded grids, tridiagonal lines, a disc of finite volumes.
+
+mod disc;
+mod grading;
+mod lines;
+mod roots;
+
+pub use disc::{DiscGrid, Half};
+pub use grading::{graded, graded_both};
+pub use lines::LineSystem;
+pub use roots::{Bracket, RootError, brent};

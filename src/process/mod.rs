@@ -10,7 +10,10 @@ mod salting;
 mod vat;
 
 pub use draining::{DrainingError, DrainingOutcome, draining};
-pub use drying::{Cheese, DryingError, DryingOutcome, DryingPoint, TrayRun, drying};
+pub use drying::{
+    AirNow, AirPlan, Cheese, DiscRun, DryingError, DryingOutcome, DryingPoint, Fineness, OpenFaces, Place, Problem, Surface,
+    TRAY_CONSTANTS, TrayFit, TrayRun, cabinet_humidity_percent, dry_cheese, drying, problem, tray_fit, tray_holds,
+};
 pub use flow::{StageBalance, Stream};
 pub use milk::{MilkError, MilkOutcome, milk};
 pub use salting::{SaltingError, SaltingOutcome, salting};

@@ -32,7 +32,11 @@ fn every_constant_lies_in_its_own_range_and_says_what_it_is() {
 fn no_constant_is_left_out_of_the_list() {
     let listed: BTreeSet<&str> = vatsketch::batch::constants().iter().map(|record| record.name).collect();
     assert!(listed.len() > 30, "only {} constants are listed", listed.len());
-    let declared = texts("src", ".rs").into_iter().filter(|(path, _)| !path.ends_with("source/record.rs")).filter(|(_, text)| text.contains("constants! {")).count();
+    let declared = texts("src", ".rs")
+        .into_iter()
+        .filter(|(path, _)| !path.ends_with("source/record.rs"))
+        .filter(|(_, text)| text.contains("constants! {"))
+        .count();
     let modules = vatsketch::batch::constant_lists().len();
     assert_eq!(declared, modules, "a module declares constants that `batch::constant_lists` does not name");
 }

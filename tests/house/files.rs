@@ -19,8 +19,11 @@ fn no_source_file_is_too_long() {
 #[test]
 fn every_resource_is_used_somewhere() {
     let users: String = texts("src", ".rs").into_iter().chain(texts("tests", ".rs")).map(|(_, text)| text).collect();
-    let told = ["README.md", "DEVELOPERS.md", ".ci/run", "Cargo.toml"].map(|name| std::fs::read_to_string(top().join(name)).unwrap()).concat();
-    let unused: Vec<String> = texts_of_resources().into_iter().filter(|name| !users.contains(name.as_str()) && !told.contains(name.as_str())).collect();
+    let told = ["README.md", "DEVELOPERS.md", ".ci/run", "Cargo.toml"]
+        .map(|name| std::fs::read_to_string(top().join(name)).unwrap())
+        .concat();
+    let unused: Vec<String> =
+        texts_of_resources().into_iter().filter(|name| !users.contains(name.as_str()) && !told.contains(name.as_str())).collect();
     assert!(unused.is_empty(), "nothing uses these resources: {unused:?}");
 }
 
@@ -42,11 +45,25 @@ fn texts_of_resources() -> Vec<String> {
 
 #[test]
 fn the_top_level_is_what_the_user_asked_for() {
-    let wanted = ["Cargo.toml", "Cargo.lock", "README.md", "DEVELOPERS.md", "LICENSE-MIT", "LICENSE-APACHE", "src", "resources", "tests", "screenshots"];
+    let wanted = [
+        "Cargo.toml",
+        "Cargo.lock",
+        "README.md",
+        "DEVELOPERS.md",
+        "LICENSE-MIT",
+        "LICENSE-APACHE",
+        "src",
+        "resources",
+        "tests",
+        "screenshots",
+    ];
     let made = ["target", "rustfmt.toml", "clippy.toml"];
     for entry in std::fs::read_dir(top()).unwrap().map(Result::unwrap) {
         let name = entry.file_name().to_string_lossy().into_owned();
-        assert!(name.starts_with('.') || wanted.contains(&name.as_str()) || made.contains(&name.as_str()), "`{name}` does not belong at the top");
+        assert!(
+            name.starts_with('.') || wanted.contains(&name.as_str()) || made.contains(&name.as_str()),
+            "`{name}` does not belong at the top"
+        );
     }
     for name in wanted {
         assert!(top().join(name).exists(), "`{name}` is missing at the top");

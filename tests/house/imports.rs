@@ -75,7 +75,8 @@ fn the_reader_of_imports_sees_single_and_grouped_ones() {
 #[test]
 fn the_core_knows_no_clock_file_thread_or_widget() {
     let core = ["source", "numeric", "law", "design", "process", "batch", "figure", "report"];
-    let outside = ["std::fs", "std::time", "std::thread", "std::env", "std::net", "std::process", "egui", "Instant::now", "SystemTime"];
+    let outside =
+        ["std::fs", "std::time", "std::thread", "std::env", "std::net", "std::process", "egui", "Instant::now", "SystemTime"];
     let mut wrong = Vec::new();
     for (path, text) in texts("src", ".rs") {
         if core.contains(&room(&path).as_str()) {

@@ -7,7 +7,9 @@ fn no_source_holds_a_reminder_without_an_issue() {
     let reminder = ["TO", "DO"].concat();
     let found: Vec<String> = texts("src", ".rs")
         .into_iter()
-        .filter(|(_, text)| text.contains(&reminder) || text.contains("FIXME") || text.contains("todo!") || text.contains("unimplemented!"))
+        .filter(|(_, text)| {
+            text.contains(&reminder) || text.contains("FIXME") || text.contains("todo!") || text.contains("unimplemented!")
+        })
         .map(|(path, _)| path.display().to_string())
         .collect();
     assert!(found.is_empty(), "{found:?}");

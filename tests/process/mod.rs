@@ -1,1 +1,3 @@
 //! Tests of `src/process`.
+
+mod drying;

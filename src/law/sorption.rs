@@ -1,0 +1,137 @@
+//! Water activity of cheese from its water, its salt and its solids.
+
+use super::Matter;
+use super::brine::{self, SALT_MOLAR_MASS};
+use crate::numeric::{Bracket, brent};
+
+crate::constants! {
+    /// Oswin's A for the non-fat, non-salt solids of cheese.
+    OSWIN_A = { "Oswin's A, non-fat solids of cheese", 0.10, "kg/kg", (0.05, 0.15), Ourselves, "fitted to casein isotherm values from memory; no published casein set could be read", Fitted }
+    /// Oswin's B for the non-fat, non-salt solids of cheese.
+    OSWIN_B = { "Oswin's B, non-fat solids of cheese", 0.375, "1", (0.30, 0.45), Ourselves, "fitted to casein isotherm values from memory", Fitted }
+    /// Monolayer of the alternative isotherm.
+    GAB_MONOLAYER = { "Monolayer moisture of the alternative isotherm", 0.0638, "kg/kg", (0.04, 0.09), Ourselves, "fitted to casein isotherm values from memory", Fitted }
+    /// C of the alternative isotherm.
+    GAB_C = { "C of the alternative isotherm", 10.0, "1", (5.0, 20.0), Ourselves, "fitted to casein isotherm values from memory", Fitted }
+    /// K of the alternative isotherm.
+    GAB_K = { "K of the alternative isotherm", 0.85, "1", (0.75, 0.95), Ourselves, "fitted to casein isotherm values from memory", Fitted }
+    /// Constant term of the published regression.
+    UNRIPE_CONSTANT = { "Water activity of unripe cheese, constant", 0.9719, "1", (0.97, 0.98), JDairyRes1990, "regression, R² 0.95", Secondhand }
+    /// Salt term of the published regression.
+    UNRIPE_SALT = { "Water activity of unripe cheese, per g salt in 100 g water", -0.0044, "1", (-0.005, -0.004), JDairyRes1990, "regression, R² 0.95", Secondhand }
+    /// Acidity term of the published regression.
+    UNRIPE_PH = { "Water activity of unripe cheese, per unit of pH", 0.0041, "1", (0.003, 0.005), JDairyRes1990, "regression, R² 0.95", Secondhand }
+}
+
+/// Which isotherm describes the solids.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Isotherm {
+    /// Oswin's: a = 1/(1 + (A/X)^(1/B)).
+    #[default]
+    Oswin,
+    /// Guggenheim, Anderson and de Boer's, capped at 1.
+    Gab,
+}
+
+/// How one cheese holds its water: what share of its dry solids is salt, and what share is neither fat nor salt.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Sorption {
+    /// Protein, carbohydrate and ash, kg per kg of dry solids.
+    pub non_fat_share: f64,
+    /// Salt, kg per kg of dry solids.
+    pub salt_share: f64,
+    /// The isotherm of the solids.
+    pub isotherm: Isotherm,
+}
+
+/// Least water that is looked at, kg per kg of dry solids; below it the isotherms are meaningless.
+const LEAST_WATER: f64 = 1e-9;
+
+impl Sorption {
+    /// Returns the sorption of a cheese by Oswin's isotherm.
+    #[must_use]
+    pub fn of(matter: &Matter) -> Self {
+        let solids_kg = matter.solids_kg();
+        let non_fat_kg = matter.protein_kg() + matter.carbohydrate_kg + matter.ash_kg;
+        Self { non_fat_share: non_fat_kg / solids_kg, salt_share: matter.salt_kg / solids_kg, isotherm: Isotherm::Oswin }
+    }
+
+    /// Returns the water activity, 0 to 1: the product (Ross) of that of the brine and that of the solids, each in all the water.
+    ///
+    /// # Arguments
+    /// * `water`: kg of water per kg of dry solids, salt included
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::law::sorption::{Isotherm, Sorption};
+    /// let cheese = Sorption { non_fat_share: 0.475, salt_share: 0.05, isotherm: Isotherm::Oswin };
+    /// assert!((cheese.water_activity(0.5) - 0.94028).abs() < 1e-5);
+    /// ```
+    #[must_use]
+    pub fn water_activity(&self, water: f64) -> f64 {
+        self.activity_and_slope(water).0
+    }
+
+    /// Returns the water activity and its slope against the water content.
+    #[must_use]
+    pub fn activity_and_slope(&self, water: f64) -> (f64, f64) {
+        let water = water.max(LEAST_WATER);
+        let molality = self.salt_share / (SALT_MOLAR_MASS.value * water);
+        let brine = brine::water_activity(molality);
+        let brine_log_slope = -brine::log_activity_slope(molality) * molality / water;
+        let (solids, solids_slope) = self.solids_activity(water / self.non_fat_share);
+        (brine * solids, brine * (solids_slope / self.non_fat_share + solids * brine_log_slope))
+    }
+
+    /// Returns the water activity of the solids alone and its slope, for kg of water per kg of non-fat solids.
+    fn solids_activity(&self, water: f64) -> (f64, f64) {
+        match self.isotherm {
+            Isotherm::Oswin => {
+                let ratio = (OSWIN_A.value / water).powf(1.0 / OSWIN_B.value);
+                let activity = 1.0 / (1.0 + ratio);
+                (activity, activity * activity * ratio / (OSWIN_B.value * water))
+            }
+            Isotherm::Gab => {
+                let activity = gab_inverse(water);
+                if activity >= 1.0 {
+                    return (1.0, 0.0);
+                }
+                let step = 1e-6 * water.max(1e-4);
+                (activity, (gab_inverse(water + step) - gab_inverse(water - step)) / (2.0 * step))
+            }
+        }
+    }
+
+    /// Returns the water, kg per kg of dry solids, at which the cheese neither gains nor loses in air of this humidity (0 to 1).
+    #[must_use]
+    pub fn equilibrium_water(&self, relative_humidity: f64) -> Option<f64> {
+        brent(|water| self.water_activity(water) - relative_humidity, Bracket { from: LEAST_WATER, to: 50.0 }, 1e-12).ok()
+    }
+}
+
+/// Returns the activity at which the alternative isotherm holds this much water; may exceed 1.
+///
+/// X = Xm C a/((1 − a)(1 − a + C a)) with a = K·activity, solved for a without cancellation.
+fn gab_inverse(water: f64) -> f64 {
+    let (monolayer, c, k) = (GAB_MONOLAYER.value, GAB_C.value, GAB_K.value);
+    let b = monolayer * c - water * (c - 2.0);
+    2.0 * water / (k * (b + (b * b + 4.0 * (c - 1.0) * water * water).sqrt()))
+}
+
+/// Returns the water activity of an unripe cheese by the published regression, to stand beside ours.
+///
+/// a = 0.9719 − 0.0044 S + 0.0041 pH, with S in g of salt per 100 g of water.
+///
+/// # Arguments
+/// * `salt_in_moisture_percent`: 0 to about 10
+/// * `ph`: 4.5 to 6.7
+///
+/// # Example
+/// ```
+/// let regression = vatsketch::law::sorption::unripe_regression(3.33, 6.5);
+/// assert!((regression - 0.9839).abs() < 1e-4);
+/// ```
+#[must_use]
+pub fn unripe_regression(salt_in_moisture_percent: f64, ph: f64) -> f64 {
+    UNRIPE_CONSTANT.value + UNRIPE_SALT.value * salt_in_moisture_percent + UNRIPE_PH.value * ph
+}
