@@ -1,6 +1,9 @@
 //! Every constant and every correlation of the calculation, for the sources page, the paper and the tests.
 
-use crate::law::{air_transfer, brine, food_density, heat, moist_air, moisture_diffusion, sorption};
+use crate::law::{
+    air_transfer, bath, brine, calcium, composition, density, food_density, heat, kitchen, moist_air, moisture_diffusion, rennet,
+    sorption, syneresis, yields,
+};
 use crate::process;
 use crate::source::{Constant, Correlation};
 
@@ -8,6 +11,18 @@ use crate::source::{Constant, Correlation};
 #[must_use]
 pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
     vec![
+        ("milk", composition::CONSTANTS),
+        ("cream and skimmed milk", process::MILK_CONSTANTS),
+        ("density of milk", density::CONSTANTS),
+        ("calcium chloride", calcium::CONSTANTS),
+        ("rennet", rennet::CONSTANTS),
+        ("bath", bath::GEOMETRY_CONSTANTS),
+        ("other ways to warm", bath::OTHER_CONSTANTS),
+        ("wall of the pot", bath::WALL_CONSTANTS),
+        ("warming", process::WARMING_CONSTANTS),
+        ("yield", yields::CONSTANTS),
+        ("drip", syneresis::CONSTANTS),
+        ("kitchen measures", kitchen::CONSTANTS),
         ("density of food", food_density::CONSTANTS),
         ("heat", heat::CONSTANTS),
         ("moist air", moist_air::CONSTANTS),
@@ -23,6 +38,10 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
 #[must_use]
 pub fn correlation_lists() -> Vec<(&'static str, &'static [Correlation])> {
     vec![
+        ("milk", composition::CORRELATIONS),
+        ("density of milk", density::CORRELATIONS),
+        ("calcium chloride", calcium::CORRELATIONS),
+        ("rennet", rennet::CORRELATIONS),
         ("density of food", food_density::CORRELATIONS),
         ("heat", heat::CORRELATIONS),
         ("moist air", moist_air::CORRELATIONS),

@@ -4,8 +4,10 @@ mod disc;
 mod grading;
 mod lines;
 mod roots;
+mod table;
 
 pub use disc::{DiscGrid, Half};
 pub use grading::{graded, graded_both};
 pub use lines::LineSystem;
 pub use roots::{Bracket, RootError, brent};
+pub use table::monotone;

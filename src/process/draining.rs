@@ -1,8 +1,12 @@
 //! Draining in the moulds, with its turns.
 
-use super::{StageBalance, VatOutcome};
+use super::{StageBalance, Stream, VatOutcome};
 use crate::design::DrainingDesign;
 use crate::law::Matter;
+use crate::law::density::WHEY_DENSITY;
+use crate::law::food_density::cheese_volume_ml;
+use crate::law::syneresis::{DRIP_STOPPED, left_share, mould_time_h};
+use std::f64::consts::PI;
 
 /// What the draining stage worked out.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -64,10 +68,64 @@ pub enum DrainingError {
     },
 }
 
+/// Points of the drip curve.
+const DRIP_POINTS: u32 = 96;
+
 /// Returns the drained cheeses and how the whey left them.
 ///
+/// Whey leaves the moulds first order, w(t) = W (1 − e^(−t/τ)), always of one composition; what is still to come stays in the cheese.
+/// The curd is in the moulds for one gap more than there are turns.
+///
 /// # Errors
-/// [`DrainingError`].
-pub fn draining(_design: &DrainingDesign, _vat: &VatOutcome) -> Result<DrainingOutcome, DrainingError> {
-    Ok(DrainingOutcome::default())
+/// [`DrainingError::TooMuchCurd`] if not even drained curd fits the moulds.
+pub fn draining(design: &DrainingDesign, vat: &VatOutcome) -> Result<DrainingOutcome, DrainingError> {
+    let count = f64::from(design.mould_count.max(1));
+    let area_mm2 = PI * (0.5 * design.mould_diameter_mm).powi(2);
+    let mould_ml = 0.001 * area_mm2 * design.mould_height_mm;
+    let to_come = vat.curd - vat.drained_curd;
+    let drained_ml = cheese_volume_ml(&vat.drained_curd) / count;
+    let ladled_ml = drained_ml + to_come.total_kg() / WHEY_DENSITY.value * 1000.0 / count;
+    let moulds_for = |each_ml: f64| (each_ml * count / mould_ml).ceil() as u32;
+    if drained_ml > mould_ml {
+        let (mould_count, wanted_ml) = (design.mould_count, drained_ml);
+        return Err(DrainingError::TooMuchCurd { mould_count, wanted_ml, mould_ml, moulds_wanted: moulds_for(drained_ml) });
+    }
+    let time_h = mould_time_h(design.draining_temperature_c);
+    let turns_h: Vec<f64> = (1..=design.turn_count).map(|turn| f64::from(turn) * design.turn_gap_h).collect();
+    let draining_h = f64::from(design.turn_count + 1) * design.turn_gap_h;
+    let whey = to_come * left_share(draining_h, time_h);
+    let curd = vat.curd - whey;
+    let drip = (0..=DRIP_POINTS)
+        .map(|point| {
+            let at_h = draining_h * f64::from(point) / f64::from(DRIP_POINTS);
+            let whey_g = 1000.0 * to_come.total_kg();
+            (at_h, whey_g * left_share(at_h, time_h), whey_g * (-at_h / time_h).exp() / time_h)
+        })
+        .collect();
+    let drip_stops_h = -DRIP_STOPPED.value.ln() * time_h;
+    Ok(DrainingOutcome {
+        curd,
+        whey,
+        draining_h,
+        moisture_percent: curd.moisture_percent(),
+        drip_stops_h,
+        drip_has_stopped: drip_stops_h <= draining_h,
+        drip,
+        turns_h,
+        cheese_count: design.mould_count,
+        cheese_g: 1000.0 * curd.total_kg() / count,
+        diameter_mm: design.mould_diameter_mm,
+        thickness_mm: 1000.0 * cheese_volume_ml(&curd) / count / area_mm2,
+        ladled_depth_mm: 1000.0 * ladled_ml / area_mm2,
+        mould_ml,
+        ladled_ml,
+        fits: ladled_ml <= mould_ml,
+        moulds_wanted: moulds_for(ladled_ml),
+        balance: StageBalance {
+            came: vat.curd,
+            added: Vec::new(),
+            left: vec![Stream { name: "drip", matter: whey }],
+            goes_on: curd,
+        },
+    })
 }

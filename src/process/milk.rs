@@ -1,8 +1,11 @@
 //! Milk, cream, calcium and rennet: what goes into the vat.
 
-use super::StageBalance;
-use crate::design::MilkDesign;
-use crate::law::Matter;
+use super::{StageBalance, Stream};
+use crate::design::{CalciumForm, CreamBy, MilkDesign, MilkKind, MilkTreatment, PhKnown, RennetLabel};
+use crate::law::blending::{addition_kg, blended};
+use crate::law::composition::{self, Animal, SKIM_FAT};
+use crate::law::yields::{CASEIN_KEPT, FAT_KEPT, FAT_KEPT_HOMOGENISED};
+use crate::law::{Matter, calcium as calcium_law, density, rennet as rennet_law};
 
 /// What the milk stage worked out.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -11,6 +14,8 @@ pub struct MilkOutcome {
     pub bought: Matter,
     /// Mass of the milk as bought.
     pub bought_kg: f64,
+    /// Temperature of the milk when it is warmed.
+    pub start_c: f64,
     /// Density of the milk as bought, at the fridge's temperature.
     pub bought_density_kg_l: f64,
     /// Cream to add; 0 where skimmed milk goes in instead.
@@ -80,10 +85,184 @@ pub enum MilkError {
     },
 }
 
+crate::constants! {
+    /// How much is added at most.
+    MOST_ADDED = { "Cream or skimmed milk added at most, per milk by mass", 4.0, "kg/kg", (1.0, 10.0), Ourselves, "beyond that it is another milk", Judged }
+}
+
 /// Returns the milk of the vat with its calcium and rennet.
 ///
+/// Cream (or skimmed milk) is worked out by mass, from the target or from the cream at hand; cream and skimmed milk have the serum of their milk.
+///
+/// # Arguments
+/// * `design`: the choices, each in its range
+///
 /// # Errors
-/// [`MilkError`].
-pub fn milk(_design: &MilkDesign) -> Result<MilkOutcome, MilkError> {
-    Ok(MilkOutcome::default())
+/// [`MilkError::FatOutOfReach`], with what can be reached.
+///
+/// # Example
+/// ```
+/// use vatsketch::{design::MilkDesign, process::milk};
+/// let milk = milk(&MilkDesign { milk_l: 5.0, fat_target_percent: 4.0, cream_strength_percent: 32.0, ..MilkDesign::default() })?;
+/// assert!((milk.vat_milk.fat_percent() - 4.0).abs() < 1e-9);
+/// # Ok::<(), vatsketch::process::MilkError>(())
+/// ```
+pub fn milk(design: &MilkDesign) -> Result<MilkOutcome, MilkError> {
+    let animal = animal(design.milk_kind);
+    let kilogram = match design.milk_kind {
+        MilkKind::Label => composition::labelled(design.label_fat_percent, design.label_protein_percent),
+        MilkKind::Cow | MilkKind::Sheep | MilkKind::Goat | MilkKind::Buffalo => animal.milk(),
+    };
+    let density = |matter: &Matter| milk_density_kg_l(matter, animal, design.fridge_temperature_c);
+    let bought_density_kg_l = density(&kilogram);
+    let bought = kilogram * (design.milk_l * bought_density_kg_l);
+    let cream = animal.cream(design.cream_strength_percent);
+    let skim = animal.cream(SKIM_FAT.value);
+    let reachable_fat_percent = reachable(&kilogram, &cream, &skim);
+    let (cream_kg, skim_kg) = additions(design, &bought, &cream, &skim, density(&cream), reachable_fat_percent)?;
+    let vat_milk = bought + cream * cream_kg + skim * skim_kg;
+    let vat_milk_kg = vat_milk.total_kg();
+    let vat_milk_density_kg_l = density(&vat_milk);
+    let calcium = calcium(design, vat_milk_kg);
+    let rennet = rennet(design, vat_milk_kg);
+    let added = [("cream", cream * cream_kg), ("skimmed milk", skim * skim_kg)];
+    Ok(MilkOutcome {
+        bought,
+        bought_kg: bought.total_kg(),
+        start_c: design.fridge_temperature_c,
+        bought_density_kg_l,
+        cream_g: 1000.0 * cream_kg,
+        cream_ml: 1000.0 * cream_kg / density(&cream),
+        skim_kg,
+        skim_l: skim_kg / density(&skim),
+        vat_milk,
+        vat_milk_kg,
+        vat_milk_l: vat_milk_kg / vat_milk_density_kg_l,
+        vat_milk_density_kg_l,
+        reachable_fat_percent,
+        casein_to_fat: vat_milk.casein_kg / vat_milk.fat_kg,
+        milk_ph: match design.ph_known {
+            PhKnown::FromKind => animal.ph(),
+            PhKnown::Measured => design.milk_ph,
+        },
+        calcium_g: calcium.weighed_g,
+        calcium_anhydrous_g: calcium.anhydrous_g,
+        calcium_ml: calcium.volume_ml,
+        calcium: calcium.matter,
+        calcium_percent: design.calcium_dose_percent,
+        rennet_ml: rennet.volume_ml,
+        rennet_strength_imcu_ml: rennet.strength_imcu_ml,
+        rennet_imcu_kg: design.rennet_dose_imcu_kg,
+        rennet_water_ml: rennet.water_ml,
+        rennet: Matter::water(0.001 * (rennet.volume_ml + rennet.water_ml)),
+        fat_kept_share: fat_kept(design.milk_treatment),
+        casein_kept_share: CASEIN_KEPT.value,
+        balance: StageBalance {
+            came: bought,
+            added: added
+                .into_iter()
+                .filter(|(_, matter)| matter.total_kg() > 0.0)
+                .map(|(name, matter)| Stream { name, matter })
+                .collect(),
+            left: Vec::new(),
+            goes_on: vat_milk,
+        },
+    })
+}
+
+/// Returns the animal; a carton without one is taken as cow's milk.
+const fn animal(kind: MilkKind) -> Animal {
+    match kind {
+        MilkKind::Cow | MilkKind::Label => Animal::Cow,
+        MilkKind::Sheep => Animal::Sheep,
+        MilkKind::Goat => Animal::Goat,
+        MilkKind::Buffalo => Animal::Buffalo,
+    }
+}
+
+/// Returns the density of milk or cream, kg/L; sheep's milk is held to what the literature has.
+fn milk_density_kg_l(matter: &Matter, animal: Animal, temperature_c: f64) -> f64 {
+    let fitted = density::milk_kg_l(matter.fat_percent(), matter.solids_not_fat_percent(), temperature_c);
+    match animal {
+        Animal::Sheep => fitted.min(density::SHEEP_LIMIT.value),
+        Animal::Cow | Animal::Goat | Animal::Buffalo => fitted,
+    }
+}
+
+/// Returns the least and the greatest fat that the milk reaches with a reasonable amount of skimmed milk or cream.
+fn reachable(milk: &Matter, cream: &Matter, skim: &Matter) -> (f64, f64) {
+    let with = |addition: &Matter| blended(1.0, milk.fat_percent(), MOST_ADDED.value, addition.fat_percent());
+    (with(skim).min(milk.fat_percent()), with(cream).max(milk.fat_percent()))
+}
+
+/// Returns the cream and the skimmed milk to add, kg; at least one of them is zero.
+fn additions(
+    design: &MilkDesign,
+    bought: &Matter,
+    cream: &Matter,
+    skim: &Matter,
+    cream_kg_l: f64,
+    reachable: (f64, f64),
+) -> Result<(f64, f64), MilkError> {
+    let (least_percent, most_percent) = reachable;
+    let wanted_percent = match design.cream_by {
+        CreamBy::CreamAmount => return Ok((0.001 * design.cream_on_hand_ml * cream_kg_l, 0.0)),
+        CreamBy::FatTarget => design.fat_target_percent,
+    };
+    let out_of_reach = MilkError::FatOutOfReach { wanted_percent, least_percent, most_percent };
+    let within = least_percent <= wanted_percent && wanted_percent <= most_percent;
+    if !within {
+        return Err(out_of_reach);
+    }
+    let fat_percent = bought.fat_percent();
+    let amount = |addition: &Matter| {
+        addition_kg(bought.total_kg(), fat_percent, addition.fat_percent(), wanted_percent).map_err(|_| out_of_reach.clone())
+    };
+    if wanted_percent >= fat_percent { Ok((amount(cream)?, 0.0)) } else { Ok((0.0, amount(skim)?)) }
+}
+
+/// Returns the share of fat that the curd keeps.
+const fn fat_kept(treatment: MilkTreatment) -> f64 {
+    match treatment {
+        MilkTreatment::Raw | MilkTreatment::Pasteurised => FAT_KEPT.value,
+        MilkTreatment::Homogenised | MilkTreatment::UltraHeated => FAT_KEPT_HOMOGENISED.value,
+    }
+}
+
+/// The calcium chloride of one vat.
+struct Calcium {
+    weighed_g: f64,
+    anhydrous_g: f64,
+    volume_ml: f64,
+    matter: Matter,
+}
+
+fn calcium(design: &MilkDesign, milk_kg: f64) -> Calcium {
+    let anhydrous_g = calcium_law::anhydrous_g(milk_kg, design.calcium_dose_percent);
+    let (weighed_g, volume_ml) = match design.calcium_form {
+        CalciumForm::Anhydrous => (anhydrous_g, 0.0),
+        CalciumForm::Dihydrate => (anhydrous_g * calcium_law::DIHYDRATE_RATIO.value, 0.0),
+        CalciumForm::Solution => {
+            let percent = design.calcium_solution_percent;
+            (anhydrous_g / (0.01 * percent), calcium_law::solution_ml(anhydrous_g, percent))
+        }
+    };
+    let matter = Matter { water_kg: 0.001 * (weighed_g - anhydrous_g), ash_kg: 0.001 * anhydrous_g, ..Matter::default() };
+    Calcium { weighed_g, anhydrous_g, volume_ml, matter }
+}
+
+/// The rennet of one vat.
+struct Rennet {
+    strength_imcu_ml: f64,
+    volume_ml: f64,
+    water_ml: f64,
+}
+
+fn rennet(design: &MilkDesign, milk_kg: f64) -> Rennet {
+    let strength_imcu_ml = match design.rennet_label {
+        RennetLabel::Imcu => design.rennet_strength_imcu_ml,
+        RennetLabel::Ratio => rennet_law::imcu_per_ml(design.rennet_ratio_parts),
+    };
+    let volume_ml = design.rennet_dose_imcu_kg * milk_kg / strength_imcu_ml;
+    Rennet { strength_imcu_ml, volume_ml, water_ml: volume_ml * design.rennet_dilution_times }
 }

@@ -15,9 +15,9 @@ pub use drying::{
     TRAY_CONSTANTS, TrayFit, TrayRun, cabinet_humidity_percent, dry_cheese, drying, problem, tray_fit, tray_holds,
 };
 pub use flow::{StageBalance, Stream};
-pub use milk::{MilkError, MilkOutcome, milk};
+pub use milk::{CONSTANTS as MILK_CONSTANTS, MilkError, MilkOutcome, milk};
 pub use salting::{SaltingError, SaltingOutcome, salting};
-pub use vat::{VatError, VatOutcome, WarmingEvent, WarmingPoint, vat};
+pub use vat::{Curd, Setting, VatError, VatOutcome, WARMING_CONSTANTS, WarmingEvent, WarmingPoint, curd, setting, vat};
 
 /// Why a stage could not be worked out.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]

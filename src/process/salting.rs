@@ -1,8 +1,10 @@
 //! Salting between the turns.
 
-use super::{DrainingOutcome, StageBalance};
+use super::{DrainingOutcome, StageBalance, Stream};
 use crate::design::SaltingDesign;
 use crate::law::Matter;
+use crate::law::food_density::cheese_volume_ml;
+use std::f64::consts::PI;
 
 /// What the salting stage worked out.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -52,10 +54,45 @@ pub enum SaltingError {
     },
 }
 
-/// Returns the salted cheeses.
+/// Returns the salted cheeses: a mass balance of the salt; its way into the cheese is not looked at here.
+///
+/// # Arguments
+/// * `turn_count`: turns of the draining, which the salted ones are part of
 ///
 /// # Errors
 /// [`SaltingError`].
-pub fn salting(_design: &SaltingDesign, _turn_count: u32, _draining: &DrainingOutcome) -> Result<SaltingOutcome, SaltingError> {
-    Ok(SaltingOutcome::default())
+pub fn salting(design: &SaltingDesign, turn_count: u32, drained: &DrainingOutcome) -> Result<SaltingOutcome, SaltingError> {
+    let SaltingDesign { salt_percent, salted_turns, salt_run_off_percent } = *design;
+    if salt_percent > 0.0 && salted_turns == 0 {
+        return Err(SaltingError::NoSaltedTurn { salt_percent });
+    }
+    if salt_percent > 0.0 && salted_turns > turn_count {
+        return Err(SaltingError::MoreSaltedThanTurned { salted_turns, turn_count });
+    }
+    let salt = |salt_kg: f64| Matter { salt_kg, ..Matter::default() };
+    let salt_kg = 0.01 * salt_percent * drained.curd.total_kg();
+    let lost_kg = 0.01 * salt_run_off_percent * salt_kg;
+    let cheese = drained.curd + salt(salt_kg) - salt(lost_kg);
+    let count = f64::from(drained.cheese_count.max(1));
+    let salt_each_g = 1000.0 * salt_kg / count;
+    let area_mm2 = PI * (0.5 * drained.diameter_mm).powi(2);
+    Ok(SaltingOutcome {
+        cheese,
+        salt_g: 1000.0 * salt_kg,
+        salt_each_g,
+        salt_each_turn_g: salt_each_g / f64::from(salted_turns.max(1)),
+        salt_kept_g: 1000.0 * (salt_kg - lost_kg),
+        salt_percent: cheese.percent(cheese.salt_kg),
+        salt_in_moisture_percent: cheese.salt_in_moisture_percent(),
+        cheese_count: drained.cheese_count,
+        cheese_g: 1000.0 * cheese.total_kg() / count,
+        diameter_mm: drained.diameter_mm,
+        thickness_mm: 1000.0 * cheese_volume_ml(&cheese) / count / area_mm2,
+        balance: StageBalance {
+            came: drained.curd,
+            added: vec![Stream { name: "salt", matter: salt(salt_kg) }],
+            left: vec![Stream { name: "salt in the drip", matter: salt(lost_kg) }],
+            goes_on: cheese,
+        },
+    })
 }

@@ -1,0 +1,132 @@
+//! Bringing milk to a target with cream, skimmed milk or milk powder; always by mass, never by volume.
+
+use super::Matter;
+
+/// Why a mixture cannot be made.
+#[derive(Clone, Copy, Debug, PartialEq, thiserror::Error)]
+pub enum BlendError {
+    /// No mixture of the two has that strength.
+    #[error("cannot blend to {target}: the two reach only from {least} to {most}")]
+    OutOfReach {
+        /// What was wanted.
+        target: f64,
+        /// The weaker of the two.
+        least: f64,
+        /// The stronger of the two.
+        most: f64,
+    },
+    /// Two targets at once would need less than nothing of one of them.
+    #[error(
+        "both targets at once need {first_kg:.3} kg of the first and {second_kg:.3} kg of the second; an amount below zero cannot be added"
+    )]
+    Negative {
+        /// Amount of the first.
+        first_kg: f64,
+        /// Amount of the second.
+        second_kg: f64,
+    },
+    /// The two additions do the same, so they cannot meet two targets.
+    #[error("the two additions change fat and casein in the same proportion, so they cannot meet two targets")]
+    Alike,
+}
+
+/// Returns how much of an addition brings a base to a target: x = m (T − A)/(B − T), the Pearson square.
+///
+/// # Arguments
+/// * `base_kg`: mass of the base, ≥ 0
+/// * `base`, `addition`, `target`: strengths by mass, in one unit; the target lies from the base's to just short of the addition's
+///
+/// # Errors
+/// [`BlendError::OutOfReach`].
+///
+/// # Source
+/// [`crate::source::SourceId::GuelphNotes`], standardising.
+///
+/// # Example
+/// ```
+/// use vatsketch::law::blending::{addition_kg, BlendError};
+/// assert!((addition_kg(500.0, 4.0, 35.0, 10.0)? - 120.0).abs() < 1e-9);
+/// # Ok::<(), BlendError>(())
+/// ```
+pub fn addition_kg(base_kg: f64, base: f64, addition: f64, target: f64) -> Result<f64, BlendError> {
+    let between = (base <= target && target < addition) || (addition < target && target <= base);
+    if !between {
+        return Err(BlendError::OutOfReach { target, least: base.min(addition), most: base.max(addition) });
+    }
+    Ok(base_kg * (target - base) / (addition - target))
+}
+
+/// Returns the strength of a mixture, in the unit of the strengths.
+///
+/// # Arguments
+/// * masses ≥ 0, not both zero
+///
+/// # Example
+/// ```
+/// assert_eq!(vatsketch::law::blending::blended(3.0, 2.0, 1.0, 6.0), 3.0);
+/// ```
+#[must_use]
+pub fn blended(base_kg: f64, base: f64, addition_kg: f64, addition: f64) -> f64 {
+    (base_kg * base + addition_kg * addition) / (base_kg + addition_kg)
+}
+
+/// Returns how much of an addition brings milk to a ratio of casein to fat: x = m (R·F_A − C_A)/(C_B − R·F_B).
+///
+/// # Arguments
+/// * `milk`: the milk; `addition`: a kilogram of what is added
+/// * `casein_to_fat`: the wanted ratio, > 0
+///
+/// # Errors
+/// [`BlendError::OutOfReach`] if the addition moves the ratio the wrong way or cannot reach it.
+pub fn addition_for_ratio_kg(milk: &Matter, addition: &Matter, casein_to_fat: f64) -> Result<f64, BlendError> {
+    let ratio = |matter: &Matter| matter.casein_kg / matter.fat_kg;
+    let needed = casein_to_fat * milk.fat_kg - milk.casein_kg;
+    let given = addition.casein_kg - casein_to_fat * addition.fat_kg;
+    let amount_kg = addition.total_kg() * needed / given;
+    if amount_kg.is_finite() && amount_kg >= 0.0 {
+        return Ok(amount_kg);
+    }
+    let (one, other) = (ratio(milk), ratio(addition));
+    Err(BlendError::OutOfReach { target: casein_to_fat, least: one.min(other), most: one.max(other) })
+}
+
+/// Returns how much of two additions brings milk to a fat and a casein, both per cent by mass: two balances solved together.
+///
+/// # Arguments
+/// * `milk`: the milk; `first`, `second`: a kilogram of each addition (cream and dry milk, say)
+///
+/// # Errors
+/// [`BlendError::Alike`], [`BlendError::Negative`].
+///
+/// # Example
+/// ```
+/// use vatsketch::law::{blending::{additions_kg, BlendError}, composition::Animal, Matter};
+/// let powder = Matter { water_kg: 0.03, fat_kg: 0.01, casein_kg: 0.28, whey_protein_kg: 0.08, carbohydrate_kg: 0.52, ash_kg: 0.08, ..Matter::default() };
+/// let milk = Animal::Cow.milk() * 10.0;
+/// let (cream_kg, powder_kg) = additions_kg(&milk, &Animal::Cow.cream(40.0), &powder, 4.5, 2.8)?;
+/// let blend = milk + Animal::Cow.cream(40.0) * cream_kg + powder * powder_kg;
+/// assert!((blend.percent(blend.casein_kg) - 2.8).abs() < 1e-9);
+/// # Ok::<(), BlendError>(())
+/// ```
+pub fn additions_kg(
+    milk: &Matter,
+    first: &Matter,
+    second: &Matter,
+    fat_percent: f64,
+    casein_percent: f64,
+) -> Result<(f64, f64), BlendError> {
+    // Excess over the target, for fat and for casein, of each of the three.
+    let excess = |matter: &Matter| {
+        let total_kg = matter.total_kg();
+        (matter.fat_kg - 0.01 * fat_percent * total_kg, matter.casein_kg - 0.01 * casein_percent * total_kg)
+    };
+    let ((fat, casein), (fat_1, casein_1), (fat_2, casein_2)) = (excess(milk), excess(first), excess(second));
+    let determinant = fat_1 * casein_2 - fat_2 * casein_1;
+    if determinant.abs() < 1e-15 {
+        return Err(BlendError::Alike);
+    }
+    let first_kg = (fat_2 * casein - fat * casein_2) / determinant;
+    let second_kg = (fat * casein_1 - fat_1 * casein) / determinant;
+    let possible = first_kg >= 0.0 && second_kg >= 0.0;
+    if possible { Ok((first_kg, second_kg)) } else { Err(BlendError::Negative { first_kg, second_kg }) }
+}

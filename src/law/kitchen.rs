@@ -1,0 +1,71 @@
+//! Kitchen measures: spoons and cups, and an amount in words that a cook can follow.
+
+crate::constants! {
+    /// The United States teaspoon.
+    TEASPOON = { "Teaspoon, United States", 4.928_92, "mL", (4.928, 4.930), NistHandbook44, "appendix C", Published }
+    /// The United States tablespoon.
+    TABLESPOON = { "Tablespoon, United States", 14.786_76, "mL", (14.78, 14.79), NistHandbook44, "appendix C", Published }
+    /// The United States cup.
+    CUP = { "Cup, United States", 236.588, "mL", (236.58, 236.60), NistHandbook44, "appendix C", Published }
+    /// The United States gallon.
+    GALLON = { "Gallon, United States", 3785.412, "mL", (3785.41, 3785.42), NistHandbook44, "appendix C", Published }
+    /// The metric teaspoon.
+    METRIC_TEASPOON = { "Teaspoon, metric", 5.0, "mL", (5.0, 5.0), CommonPractice, "metric kitchens", Published }
+    /// The metric tablespoon.
+    METRIC_TABLESPOON = { "Tablespoon, metric", 15.0, "mL", (15.0, 15.0), CommonPractice, "metric kitchens; Australia has 20 mL", Published }
+    /// A teaspoon of salt.
+    SALT_TEASPOON = { "Table salt in a United States teaspoon", 6.0, "g", (5.0, 6.5), UsdaStandardReference, "table salt; coarse salt weighs less", Published }
+}
+
+/// Fractions that a set of spoons can measure.
+const FRACTIONS: [(f64, &str); 8] =
+    [(0.0, ""), (0.125, "⅛"), (0.25, "¼"), (1.0 / 3.0, "⅓"), (0.5, "½"), (2.0 / 3.0, "⅔"), (0.75, "¾"), (1.0, "")];
+
+/// Returns a volume in spoons or cups that a kitchen can measure, or nothing where it is too small for an eighth of a teaspoon.
+///
+/// Metric spoons: 5 and 15 mL. Below 20 mL teaspoons, below 120 mL tablespoons, above that nothing smaller than a measuring jug helps.
+///
+/// # Arguments
+/// * `volume_ml`: ≥ 0
+///
+/// # Example
+/// ```
+/// use vatsketch::law::kitchen::spoons;
+/// assert_eq!(spoons(7.5).unwrap(), "1½ tsp");
+/// assert_eq!(spoons(45.0).unwrap(), "3 tbsp");
+/// assert!(spoons(0.1).is_none());
+/// ```
+#[must_use]
+pub fn spoons(volume_ml: f64) -> Option<String> {
+    let countable = (0.6..120.0).contains(&volume_ml);
+    if !countable {
+        return None;
+    }
+    let (measure_ml, name) = if volume_ml < 20.0 { (METRIC_TEASPOON.value, "tsp") } else { (METRIC_TABLESPOON.value, "tbsp") };
+    Some(format!("{} {name}", counted(volume_ml / measure_ml)))
+}
+
+/// Returns a mass of salt in teaspoons, or nothing where it is too small.
+///
+/// # Example
+/// ```
+/// assert_eq!(vatsketch::law::kitchen::salt_spoons(9.0).unwrap(), "1½ tsp");
+/// ```
+#[must_use]
+pub fn salt_spoons(salt_g: f64) -> Option<String> {
+    spoons(salt_g / SALT_TEASPOON.value * METRIC_TEASPOON.value)
+}
+
+/// Returns a number as a cook counts it: whole spoons and the nearest fraction.
+fn counted(count: f64) -> String {
+    let whole = count.floor();
+    let rest = count - whole;
+    let nearest = FRACTIONS.into_iter().min_by(|left, right| (left.0 - rest).abs().total_cmp(&(right.0 - rest).abs()));
+    let (share, sign) = nearest.unwrap_or((0.0, ""));
+    let whole = if share >= 1.0 { whole + 1.0 } else { whole };
+    match (whole > 0.0, sign) {
+        (true, sign) => format!("{whole:.0}{sign}"),
+        (false, "") => "0".to_owned(),
+        (false, sign) => sign.to_owned(),
+    }
+}

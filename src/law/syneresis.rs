@@ -1,0 +1,61 @@
+//! How whey leaves curd: first order in the whey that is still to come.
+
+use super::moist_air::{GAS_CONSTANT, kelvin};
+
+crate::constants! {
+    /// Time constant in the moulds.
+    MOULD_TIME = { "Time constant of the drip in the moulds", 3.0, "h", (1.5, 4.0), MarshallCastillo, "first order is published; the time constant in basket moulds at room temperature is ours", Judged }
+    /// Temperature of that.
+    MOULD_TEMPERATURE = { "Temperature of the time constant in the moulds", 21.0, "°C", (18.0, 24.0), Ourselves, "a room", Judged }
+    /// Time constant in the vat.
+    VAT_TIME = { "Time constant of the whey in the vat", 1.2, "h", (0.6, 2.5), MarshallCastillo, "first order is published; the time constant of curd lying still is ours", Judged }
+    /// Temperature of that.
+    VAT_TEMPERATURE = { "Temperature of the time constant in the vat", 36.0, "°C", (34.0, 38.0), Ourselves, "a warm vat", Judged }
+    /// Most that leaves in the vat.
+    VAT_SHARE = { "Share of all the whey that curd lying still gives up at most", 0.60, "1", (0.4, 0.67), DejmekWalstra, "a still gel loses up to two thirds of its volume; the share is ours", Judged }
+    /// Activation energy.
+    SYNERESIS_ENERGY = { "Activation energy of the drip", 100_000.0, "J/mol", (80_000.0, 120_000.0), MarshallCastillo, "Huber 2001 as quoted, 20 to 50 °C; carried on below 20 °C, where it is weak", Secondhand }
+    /// When the drip counts as stopped.
+    DRIP_STOPPED = { "Share of the moulds' whey still to come when the drip has stopped", 0.02, "1", (0.01, 0.05), Ourselves, "a few drops an hour", Judged }
+}
+
+/// Returns a time constant at another temperature, h: τ exp(E/R (1/T − 1/T₀)).
+fn at_temperature_h(time_h: f64, reference_c: f64, temperature_c: f64) -> f64 {
+    let inverse = 1.0 / kelvin(temperature_c) - 1.0 / kelvin(reference_c);
+    time_h * (SYNERESIS_ENERGY.value / GAS_CONSTANT.value * inverse).exp()
+}
+
+/// Returns the time constant of the drip in the moulds, h.
+///
+/// # Arguments
+/// * `temperature_c`: 20 to 50 °C; below 20 °C the same activation energy is carried on, which no source backs
+///
+/// # Example
+/// ```
+/// assert!((vatsketch::law::syneresis::mould_time_h(21.0) - 3.0).abs() < 1e-12);
+/// ```
+#[must_use]
+pub fn mould_time_h(temperature_c: f64) -> f64 {
+    at_temperature_h(MOULD_TIME.value, MOULD_TEMPERATURE.value, temperature_c)
+}
+
+/// Returns the time constant of the whey in the vat, h.
+///
+/// # Arguments
+/// As for [`mould_time_h`].
+#[must_use]
+pub fn vat_time_h(temperature_c: f64) -> f64 {
+    at_temperature_h(VAT_TIME.value, VAT_TEMPERATURE.value, temperature_c)
+}
+
+/// Returns the share of the whey that has left by a time: 1 − e^(−t/τ).
+///
+/// # Example
+/// ```
+/// let share = vatsketch::law::syneresis::left_share(2.0, 3.0);
+/// assert!((share - 0.49).abs() < 0.005);
+/// ```
+#[must_use]
+pub fn left_share(at_h: f64, time_h: f64) -> f64 {
+    -(-at_h / time_h).exp_m1()
+}

@@ -1,0 +1,79 @@
+//! How much curd milk gives.
+
+crate::constants! {
+    /// Fat that stays in ladled curd.
+    FAT_KEPT = { "Fat kept by ladled curd", 0.88, "1", (0.80, 0.94), Ourselves, "ladled or basket curd", Fitted }
+    /// Fat that stays where the milk is homogenised.
+    FAT_KEPT_HOMOGENISED = { "Fat kept by ladled curd of homogenised milk", 0.95, "1", (0.90, 0.98), Ourselves, "homogenised milk loses less fat", FromMemory }
+    /// Casein that stays.
+    CASEIN_KEPT = { "Casein kept by the curd", 0.95, "1", (0.93, 0.97), Ourselves, "a published balance has 0.963", Fitted }
+    /// Calcium phosphate that goes with casein.
+    PHOSPHATE_SHARE = { "Calcium phosphate that goes with the casein", 0.04, "1", (0.03, 0.05), Ourselves, "so that curd solids add up", Fitted }
+    /// Solids in the water of curd.
+    SERUM_SOLIDS = { "Solids of the serum per water in curd", 0.066, "1", (0.06, 0.07), GuelphNotes, "whey solids of 6 to 6.2 % of whey", Fitted }
+    /// Share of the curd's water that carries them.
+    SERUM_WATER_SHARE = { "Share of the curd's water that dissolves serum solids", 0.9, "1", (0.8, 1.0), Ourselves, "the rest is bound to casein", Fitted }
+    /// Fat term of the yield formula.
+    VAN_SLYKE_FAT = { "Van Slyke and Price, fat kept", 0.93, "1", (0.93, 0.93), VanSlyke1914, "yield formula", Published }
+    /// Casein loss of the yield formula.
+    VAN_SLYKE_LOSS = { "Van Slyke and Price, casein lost", 0.1, "%", (0.1, 0.1), VanSlyke1914, "yield formula", Published }
+    /// Other solids of the yield formula.
+    VAN_SLYKE_SOLIDS = { "Van Slyke and Price, other solids", 1.09, "1", (1.09, 1.09), VanSlyke1914, "yield formula", Published }
+    /// Spread between kitchens.
+    YIELD_SPREAD = { "Spread of yield between kitchens", 0.08, "1", (0.05, 0.12), Ourselves, "arithmetic is exact, kitchens are not", Judged }
+}
+
+/// Returns the yield by Van Slyke and Price, kg per 100 kg of milk: (0.93 F + C − 0.1)·1.09/(1 − M). Low for moist cheese.
+///
+/// # Arguments
+/// * `fat_percent`, `casein_percent`: of the milk; `moisture_percent`: of the cheese, near 37
+///
+/// # Example
+/// ```
+/// let cheese = vatsketch::law::yields::van_slyke_percent(3.6, 2.5, 37.0);
+/// assert!((cheese - 9.945).abs() < 0.005);
+/// ```
+#[must_use]
+pub fn van_slyke_percent(fat_percent: f64, casein_percent: f64, moisture_percent: f64) -> f64 {
+    let solids = (VAN_SLYKE_FAT.value * fat_percent + casein_percent - VAN_SLYKE_LOSS.value) * VAN_SLYKE_SOLIDS.value;
+    solids / (1.0 - 0.01 * moisture_percent)
+}
+
+/// Returns the yield of soft, unsalted curd, kg per 100 kg of milk: (R_F F + 1.04 R_C C)/(1 − M (1 + 0.9·0.066)).
+///
+/// # Arguments
+/// * `fat_percent`, `casein_percent`: of the milk
+/// * `fat_kept`, `casein_kept`: shares that stay, 0 to 1
+/// * `moisture_percent`: of the curd, below 90
+///
+/// # Source
+/// Our own balance over fat, casein, calcium phosphate and serum ([`PHOSPHATE_SHARE`], [`SERUM_SOLIDS`]).
+///
+/// # Example
+/// ```
+/// let curd = vatsketch::law::yields::soft_curd_percent(3.25, 2.43, 0.88, 0.95, 60.0);
+/// assert!((curd - 14.44).abs() < 0.01);
+/// ```
+#[must_use]
+pub fn soft_curd_percent(fat_percent: f64, casein_percent: f64, fat_kept: f64, casein_kept: f64, moisture_percent: f64) -> f64 {
+    let solids = fat_kept * fat_percent + (1.0 + PHOSPHATE_SHARE.value) * casein_kept * casein_percent;
+    solids / (1.0 - 0.01 * moisture_percent * (1.0 + serum_solids_per_water()))
+}
+
+/// Returns the serum solids that each kilogram of water brings into the curd, kg.
+#[must_use]
+pub fn serum_solids_per_water() -> f64 {
+    SERUM_WATER_SHARE.value * SERUM_SOLIDS.value
+}
+
+/// Returns a yield at another moisture: Y₂ = Y₁ (1 − M₁)/(1 − M₂).
+///
+/// # Example
+/// ```
+/// let moister = vatsketch::law::yields::at_moisture(11.0, 37.0, 39.0);
+/// assert!((moister - 11.36).abs() < 0.005);
+/// ```
+#[must_use]
+pub fn at_moisture(yield_percent: f64, moisture_percent: f64, wanted_percent: f64) -> f64 {
+    yield_percent * (100.0 - moisture_percent) / (100.0 - wanted_percent)
+}
