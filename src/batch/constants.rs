@@ -10,7 +10,7 @@ use crate::source::{Constant, Correlation};
 /// Returns the lists of constants, one a module, in the order of the trade.
 #[must_use]
 pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
-    vec![
+    let mut lists: Vec<(&'static str, &'static [Constant])> = vec![
         ("milk", composition::CONSTANTS),
         ("cream and skimmed milk", process::MILK_CONSTANTS),
         ("density of milk", density::CONSTANTS),
@@ -31,7 +31,9 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
         ("transfer to air", air_transfer::CONSTANTS),
         ("diffusion of water", moisture_diffusion::CONSTANTS),
         ("trays", process::TRAY_CONSTANTS),
-    ]
+    ];
+    lists.extend(super::caution::CONSTANT_LISTS);
+    lists
 }
 
 /// Returns the lists of correlations, one a module.

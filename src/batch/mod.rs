@@ -5,9 +5,11 @@ mod caution;
 mod constants;
 mod readout;
 mod run;
+mod summary;
 
 pub use balance::MassBalance;
-pub use caution::{Caution, Severity, cautions};
+pub use caution::{Caution, Severity, cautions, hours_in_zone};
 pub use constants::{constant_lists, constants, correlation_lists};
 pub use readout::{Reading, Readout, Weight, readouts};
 pub use run::{Batch, Progress, batch};
+pub use summary::{Summary, hours_in_words, summary};

@@ -12,6 +12,6 @@ stage_design! {
         number drip_end_moisture_percent: "Moisture when the drip stops", Unit::Percent, 61.0, 50.0..=75.0, 0.5; "Water in the curd when no more whey leaves it; weigh a cheese to learn your own.";
         count turn_count: "Turns", Unit::One, 5, 0..=24, 1; "How many times the cheeses are turned in the moulds.";
         number turn_gap_h: "Hours between turns", Unit::Hour, 6.0, 0.5..=24.0, 0.5; "Time from one turn to the next, and from the last to unmoulding.";
-        number draining_temperature_c: "Draining at", Unit::Celsius, 10.0, 2.0..=35.0, 1.0; "Temperature where the moulds stand. Cold slows both the drip and what could grow.";
+        number draining_temperature_c: "Draining at", Unit::Celsius, 16.0, 2.0..=35.0, 1.0; "Temperature where the moulds stand. Cold slows both the drip and what could grow.";
     }
 }

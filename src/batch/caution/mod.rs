@@ -1,0 +1,89 @@
+//! What the maker must be told, each caution with the choice that causes it.
+
+mod drying;
+mod milk;
+mod time;
+mod vat;
+
+pub use time::hours_in_zone;
+
+use super::Batch;
+use crate::source::SourceId;
+
+/// How loudly a caution is said.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Severity {
+    /// Good to know.
+    Note,
+    /// Something may go wrong.
+    Caution,
+    /// Somebody may be hurt, or the batch will be lost.
+    Stop,
+}
+
+impl Severity {
+    /// Returns the word that stands before the caution.
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Note => "Note",
+            Self::Caution => "Caution",
+            Self::Stop => "Stop",
+        }
+    }
+}
+
+/// One caution.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Caution {
+    /// A name that never changes, for tests and JSON.
+    pub key: &'static str,
+    /// How loudly it is said.
+    pub severity: Severity,
+    /// The input that causes it, if it is one.
+    pub caused_by: Option<&'static str>,
+    /// What is the matter, in one sentence.
+    pub what: String,
+    /// What would lessen it, in one sentence.
+    pub remedy: String,
+    /// Where that stands.
+    pub source: SourceId,
+}
+
+impl Caution {
+    fn new(
+        key: &'static str,
+        severity: Severity,
+        caused_by: Option<&'static str>,
+        source: SourceId,
+        what: impl Into<String>,
+        remedy: impl Into<String>,
+    ) -> Self {
+        Self { key, severity, caused_by, what: what.into(), remedy: remedy.into(), source }
+    }
+}
+
+/// The constants of the cautions, one list a file.
+pub(super) const CONSTANT_LISTS: [(&str, &[crate::source::Constant]); 3] =
+    [("time and temperature", time::CONSTANTS), ("salt", milk::CONSTANTS), ("dryness", drying::CONSTANTS)];
+
+/// Returns every caution of a batch, the gravest first; those of one severity in the order of the stages.
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::{batch, Severity}, design::Design};
+/// let batch = batch(&Design::default())?;
+/// assert_eq!(batch.cautions[0].severity, Severity::Stop);
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[must_use]
+pub fn cautions(batch: &Batch) -> Vec<Caution> {
+    let mut all = Vec::new();
+    time::cautions(batch, &mut all);
+    milk::cautions(batch, &mut all);
+    vat::cautions(batch, &mut all);
+    drying::cautions(batch, &mut all);
+    // The sort is stable, so the order of the stages stays within a severity.
+    all.sort_by_key(|caution| std::cmp::Reverse(caution.severity));
+    all
+}

@@ -1,0 +1,93 @@
+//! Food without acid, and the hours it spends warm.
+
+use super::{Caution, Severity};
+use crate::batch::Batch;
+use crate::design::DryingPlace;
+use crate::source::SourceId;
+
+crate::constants! {
+    /// Cold enough to slow most growth.
+    COLD_ENOUGH = { "Upper edge of cold keeping", 4.0, "°C", (4.0, 5.0), FoodCode, "time and temperature control", Published }
+    /// Hot enough to stop growth.
+    HOT_ENOUGH = { "Lower edge of hot keeping", 60.0, "°C", (57.0, 60.0), FoodCode, "time and temperature control", Published }
+    /// Where a common toxin former grows.
+    STAPHYLOCOCCUS_GROWS = { "Staphylococcus aureus grows above", 7.0, "°C", (6.0, 7.0), FoodCode, "growth minima", Published }
+    /// Where food-service limits get short.
+    SERVICE_WARM = { "Above this, food-service limits are 2 to 4 hours", 21.0, "°C", (21.0, 21.1), FoodCode, "hazard guide, appendix 4", Published }
+    /// Those limits.
+    SERVICE_HOURS = { "Hours that food-service rules allow without control", 4.0, "h", (2.0, 4.0), FoodCode, "time as a control", Published }
+    /// Draining this cold or colder is offered.
+    COLD_DRAINING = { "Draining at or below this slows growth", 10.0, "°C", (7.0, 10.0), Ourselves, "Staphylococcus makes its toxin above about 10 °C", Secondhand }
+}
+
+/// Returns the hours that the whole batch spends between cold and hot keeping, if it was worked out so far.
+#[must_use]
+pub fn hours_in_zone(batch: &Batch) -> Option<f64> {
+    let zone = |temperature_c: f64| COLD_ENOUGH.value < temperature_c && temperature_c < HOT_ENOUGH.value;
+    let vat = batch.vat.done()?;
+    let draining = batch.draining.done()?;
+    let drying = &batch.design.drying;
+    let air_in_zone = match drying.drying_place {
+        DryingPlace::Cabinet => f64::from(u8::from(zone(drying.cabinet_temperature_c))),
+        DryingPlace::OpenAir => {
+            let day = drying.day_h / 24.0;
+            f64::from(u8::from(zone(drying.day_temperature_c))) * day
+                + f64::from(u8::from(zone(drying.night_temperature_c))) * (1.0 - day)
+        }
+    };
+    let draining_h = if zone(batch.design.draining.draining_temperature_c) { draining.draining_h } else { 0.0 };
+    Some(vat.to_ladle_min / 60.0 + draining_h + air_in_zone * drying.drying_h)
+}
+
+pub(super) fn cautions(batch: &Batch, all: &mut Vec<Caution>) {
+    let hours =
+        hours_in_zone(batch).map_or_else(String::new, |hours| format!(" This plan keeps it {hours:.0} h between 4 and 60 °C."));
+    all.push(Caution::new(
+        "no_acid",
+        Severity::Stop,
+        None,
+        SourceId::FoodCode,
+        format!("Fresh cheese made without acid stays near pH 6.5, where dangerous germs grow; neither salt nor cold stops Listeria in it.{hours}"),
+        "Your local food rules and licensed practice come first. Clean pasteurised milk and strict hygiene lessen the risk and do not remove it; keep it from pregnant, old, very young or ill people.",
+    ));
+    let draining = &batch.design.draining;
+    let Some(drained) = batch.draining.done() else { return };
+    if draining.draining_temperature_c > COLD_DRAINING.value && drained.draining_h > SERVICE_HOURS.value {
+        let (temperature_c, hours) = (draining.draining_temperature_c, drained.draining_h);
+        let severity = if temperature_c > SERVICE_WARM.value { Severity::Stop } else { Severity::Caution };
+        all.push(Caution::new(
+            "warm_draining",
+            severity,
+            Some("draining_temperature_c"),
+            SourceId::FoodCode,
+            format!("The cheeses drain for {hours:.0} h at {temperature_c:.0} °C; food-service rules allow food without acid 2 to 4 h above 21 °C, and Staphylococcus grows from 7 °C and makes its toxin above about 10 °C."),
+            "Drain at 10 °C or colder, which takes longer, and for as few hours as the drip needs.",
+        ));
+    }
+    if !drained.drip_has_stopped {
+        all.push(Caution::new(
+            "drip_goes_on",
+            Severity::Caution,
+            Some("turn_gap_h"),
+            SourceId::MarshallCastillo,
+            format!(
+                "Whey still drips at unmoulding: the drip stops after about {:.0} h, the cheeses leave the moulds after {:.0} h.",
+                drained.drip_stops_h, drained.draining_h
+            ),
+            "Turn more often or later, or drain a little warmer; a wet cheese dries longer and deforms.",
+        ));
+    }
+    if !drained.fits {
+        all.push(Caution::new(
+            "top_up_moulds",
+            Severity::Note,
+            Some("mould_count"),
+            SourceId::Ourselves,
+            format!(
+                "The ladled curd does not go into the moulds at once ({:.0} mL for each mould of {:.0} mL).",
+                drained.ladled_ml, drained.mould_ml
+            ),
+            format!("Top the moulds up as the curd sinks, or use {} moulds of this size.", drained.moulds_wanted),
+        ));
+    }
+}

@@ -1,0 +1,110 @@
+//! The figures of drying.
+
+use super::Readout;
+use crate::design::{Stage, Unit};
+use crate::law::yields::YIELD_SPREAD;
+use crate::process::DryingOutcome;
+
+const DISC: &str = "diffusion in a shrinking disc; the diffusivity is fitted, times may be half or twice";
+const ACTIVITY: &str = "brine (Pitzer) × solids (Oswin, from memory); estimated, not measured";
+
+pub(super) fn readouts(dried: &DryingOutcome) -> Vec<Readout> {
+    let number = |key, label, value, unit, decimals, law| Readout::number(Stage::Drying, key, label, value, unit, decimals, law);
+    let end = &dried.end;
+    let places = (dried.fastest.end_moisture_percent(), dried.slowest.end_moisture_percent());
+    let mut moisture = number("dried_moisture_percent", "Moisture", end.moisture_percent, Unit::Percent, 1, DISC).lead();
+    moisture.likely =
+        (places.1 - places.0 > 0.05).then_some((places.0.min(end.moisture_percent), places.1.max(end.moisture_percent)));
+    vec![
+        number("dried_cheese_g", "Each when dried", end.cheese_g, Unit::Gram, 0, DISC).within(YIELD_SPREAD.value).lead(),
+        number("drying_loss_percent", "Loss in drying", end.loss_percent, Unit::Percent, 1, DISC).lead(),
+        moisture,
+        number("centre_moisture_percent", "Moisture at the centre", end.centre_moisture_percent, Unit::Percent, 1, DISC).lead(),
+        number("surface_moisture_percent", "Moisture of the top", end.surface_moisture_percent, Unit::Percent, 1, DISC),
+        number("dried_diameter_mm", "Width when dried", end.diameter_mm, Unit::Millimetre, 0, DISC),
+        number("dried_thickness_mm", "Thickness when dried", end.thickness_mm, Unit::Millimetre, 0, DISC),
+        number("water_activity", "Water activity, mean", end.water_activity, Unit::One, 2, ACTIVITY).lead(),
+        number("centre_water_activity", "Water activity, centre", end.centre_water_activity, Unit::One, 2, ACTIVITY),
+        number(
+            "fat_free_moisture_percent",
+            "Moisture on fat-free basis",
+            end.fat_free_moisture_percent,
+            Unit::Percent,
+            0,
+            "water over everything but fat",
+        ),
+        Readout::words(
+            Stage::Drying,
+            "firmness",
+            "Firmness class",
+            dried.firmness.join(" or "),
+            "Codex standard 283, by moisture on fat-free basis",
+        ),
+        number(
+            "dried_salt_in_moisture_percent",
+            "Salt in the moisture when dried",
+            dried.cheese.salt_in_moisture_percent(),
+            Unit::Percent,
+            1,
+            "100 × salt/water",
+        ),
+        number(
+            "dried_fat_in_dry_matter_percent",
+            "Fat in dry matter",
+            dried.cheese.fat_in_dry_matter_percent(),
+            Unit::Percent,
+            0,
+            "fat over everything but water",
+        ),
+        number("dried_in_all_kg", "All cheeses when dried", dried.cheese.total_kg(), Unit::Kilogram, 2, DISC),
+        number(
+            "fastest_moisture_percent",
+            "Fastest tray",
+            places.0,
+            Unit::Percent,
+            1,
+            "judged spread of the air between the first and the last tray",
+        ),
+        number(
+            "slowest_moisture_percent",
+            "Slowest tray",
+            places.1,
+            Unit::Percent,
+            1,
+            "judged spread of the air between the first and the last tray",
+        ),
+        number(
+            "spread_unswapped_percent",
+            "Trays apart, not swapped",
+            dried.spread_unswapped_percent,
+            Unit::Percent,
+            1,
+            "judged spread of the air",
+        ),
+        number(
+            "spread_swapped_percent",
+            "Trays apart, swapped half way",
+            dried.spread_swapped_percent,
+            Unit::Percent,
+            1,
+            "judged spread of the air",
+        ),
+        number(
+            "air_humidity_percent",
+            "Humidity of the drying air",
+            dried.air_humidity_percent,
+            Unit::Percent,
+            0,
+            "same vapour, warmer air (Hyland and Wexler)",
+        ),
+        number("tray_holds", "A tray holds", f64::from(dried.tray_holds), Unit::One, 0, "straight or staggered rows, 10 mm apart"),
+        number("trays_wanted", "Trays wanted", f64::from(dried.trays_wanted), Unit::One, 0, "cheeses over what a tray holds"),
+        Readout::switch(
+            Stage::Drying,
+            "trays_fit",
+            "Trays hold them",
+            dried.trays_fit,
+            "in width and in height, with 15 mm of air above",
+        ),
+    ]
+}

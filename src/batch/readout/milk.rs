@@ -1,0 +1,88 @@
+//! The figures of the milk.
+
+use super::Readout;
+use crate::design::{CalciumForm, Design, Stage, Unit};
+use crate::law::kitchen::spoons;
+use crate::process::MilkOutcome;
+
+const BLEND: &str = "Pearson square by mass: x = m (T − A)/(B − T)";
+const FIT: &str = "specific volumes of fat, solids and water add up; our fit to published densities, ±0.001 kg/L";
+const USDA: &str = "USDA rows of milk; cream and skimmed milk have the serum of their milk";
+const CALCIUM: &str = "dose × milk; dihydrate 1.3247 × anhydrous; density of solutions by the CRC Handbook";
+const RENNET: &str = "dose × milk / strength; 69 Soxhlet units to the IMCU/mL, ±20 %, from memory";
+
+pub(super) fn readouts(milk: &MilkOutcome, design: &Design) -> Vec<Readout> {
+    let number = |key, label, value, unit, decimals, law| Readout::number(Stage::Milk, key, label, value, unit, decimals, law);
+    let vat = &milk.vat_milk;
+    let solution = design.milk.calcium_form == CalciumForm::Solution;
+    let mut all = Vec::new();
+    if milk.skim_kg > 0.0 {
+        all.push(number("skim_l", "Skimmed milk to add", milk.skim_l, Unit::Litre, 2, BLEND).lead());
+        all.push(number("skim_kg", "Skimmed milk by mass", milk.skim_kg, Unit::Kilogram, 2, BLEND));
+    }
+    let cream = number("cream_g", "Cream to add", milk.cream_g, Unit::Gram, 0, BLEND).in_kitchen(spoons(milk.cream_ml));
+    all.push(if milk.skim_kg > 0.0 { cream } else { cream.lead() });
+    all.push(number("cream_ml", "Cream by volume", milk.cream_ml, Unit::Millilitre, 0, FIT));
+    let calcium = number("calcium_g", "Calcium chloride", milk.calcium_g, Unit::Gram, 2, CALCIUM);
+    all.push(if solution { calcium } else { calcium.lead() });
+    if solution {
+        all.push(
+            number("calcium_ml", "Calcium chloride solution", milk.calcium_ml, Unit::Millilitre, 1, CALCIUM)
+                .in_kitchen(spoons(milk.calcium_ml))
+                .lead(),
+        );
+    }
+    all.extend([
+        number("rennet_ml", "Rennet", milk.rennet_ml, Unit::Millilitre, 2, RENNET).in_kitchen(spoons(milk.rennet_ml)).lead(),
+        number("rennet_water_ml", "Water for the rennet", milk.rennet_water_ml, Unit::Millilitre, 0, "dilution × rennet")
+            .in_kitchen(spoons(milk.rennet_water_ml)),
+        number("vat_milk_l", "Milk in the vat", milk.vat_milk_l, Unit::Litre, 2, FIT).lead(),
+        number("vat_milk_kg", "Milk in the vat by mass", milk.vat_milk_kg, Unit::Kilogram, 2, BLEND),
+        number("bought_kg", "Milk as bought", milk.bought_kg, Unit::Kilogram, 2, FIT),
+        number("bought_density_kg_l", "Density of the milk as bought", milk.bought_density_kg_l, Unit::KilogramPerLitre, 3, FIT),
+        number("vat_milk_density_kg_l", "Density of the vat's milk", milk.vat_milk_density_kg_l, Unit::KilogramPerLitre, 3, FIT),
+        number("bought_fat_percent", "Fat of the milk as bought", milk.bought.fat_percent(), Unit::Percent, 2, USDA),
+        number("fat_percent", "Fat of the vat's milk", vat.fat_percent(), Unit::Percent, 2, BLEND),
+        number("protein_percent", "Protein", vat.percent(vat.protein_kg()), Unit::Percent, 2, USDA),
+        number(
+            "casein_percent",
+            "Casein",
+            vat.percent(vat.casein_kg),
+            Unit::Percent,
+            2,
+            "casein share of the protein: cow 0.77, sheep 0.755, goat 0.79, buffalo 0.80",
+        ),
+        number("solids_not_fat_percent", "Solids-not-fat", vat.solids_not_fat_percent(), Unit::Percent, 2, USDA),
+        number("solids_percent", "Total solids", vat.percent(vat.solids_kg()), Unit::Percent, 2, USDA),
+        number(
+            "casein_to_fat",
+            "Casein to fat",
+            milk.casein_to_fat,
+            Unit::One,
+            2,
+            "by mass; about 0.7 is usual for full-fat cheese",
+        ),
+        number("milk_ph", "pH of the milk", milk.milk_ph, Unit::One, 2, "usual for the kind of milk, ±0.1, or as measured"),
+        number("least_fat_percent", "Least fat within reach", milk.reachable_fat_percent.0, Unit::Percent, 1, BLEND),
+        number("most_fat_percent", "Most fat within reach", milk.reachable_fat_percent.1, Unit::Percent, 1, BLEND),
+        number("calcium_anhydrous_g", "Calcium chloride, anhydrous", milk.calcium_anhydrous_g, Unit::Gram, 2, CALCIUM),
+        number(
+            "calcium_percent",
+            "Calcium chloride in the milk, anhydrous",
+            milk.calcium_percent,
+            Unit::Percent,
+            3,
+            "limit 0.02 % in 21 CFR 133",
+        ),
+        number(
+            "rennet_strength_imcu_ml",
+            "Strength of the rennet",
+            milk.rennet_strength_imcu_ml,
+            Unit::ImcuPerMillilitre,
+            0,
+            RENNET,
+        ),
+        number("rennet_imcu_kg", "Dose of the rennet", milk.rennet_imcu_kg, Unit::ImcuPerKilogram, 0, RENNET),
+    ]);
+    all
+}

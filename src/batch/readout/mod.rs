@@ -1,0 +1,164 @@
+//! The figures of a batch, each with its key, unit, rounding and spread; window, paper and command line read the same list.
+
+mod draining;
+mod drying;
+mod milk;
+mod salting;
+mod vat;
+
+use super::Batch;
+use crate::design::{Stage, Unit};
+
+/// How a figure is to be shown.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Weight {
+    /// One of the few that are always shown.
+    Lead,
+    /// Shown in the stage's list.
+    Detail,
+}
+
+/// What a figure says.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Reading {
+    /// A number in the figure's unit.
+    Number(f64),
+    /// Words.
+    Words(String),
+    /// Yes or no.
+    Switch(bool),
+}
+
+/// One figure.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Readout {
+    /// The stage it belongs to.
+    pub stage: Stage,
+    /// Its key, unit included, named as in the library.
+    pub key: &'static str,
+    /// Its name in words.
+    pub label: &'static str,
+    /// What it says.
+    pub reading: Reading,
+    /// Its unit.
+    pub unit: Unit,
+    /// Decimals that a kitchen can measure.
+    pub decimals: usize,
+    /// Least and greatest likely value, where the uncertainty is large and known.
+    pub likely: Option<(f64, f64)>,
+    /// The same in kitchen measures ("½ tsp"), where that helps.
+    pub kitchen: Option<String>,
+    /// How it is to be shown.
+    pub weight: Weight,
+    /// The law behind it, in one line.
+    pub law: &'static str,
+}
+
+impl Readout {
+    /// Returns a number of a stage's list.
+    fn number(
+        stage: Stage,
+        key: &'static str,
+        label: &'static str,
+        value: f64,
+        unit: Unit,
+        decimals: usize,
+        law: &'static str,
+    ) -> Self {
+        Self {
+            stage,
+            key,
+            label,
+            reading: Reading::Number(value),
+            unit,
+            decimals,
+            likely: None,
+            kitchen: None,
+            weight: Weight::Detail,
+            law,
+        }
+    }
+
+    /// Returns a yes-or-no of a stage's list.
+    fn switch(stage: Stage, key: &'static str, label: &'static str, on: bool, law: &'static str) -> Self {
+        Self { reading: Reading::Switch(on), ..Self::number(stage, key, label, 0.0, Unit::One, 0, law) }
+    }
+
+    /// Returns words of a stage's list.
+    fn words(stage: Stage, key: &'static str, label: &'static str, words: String, law: &'static str) -> Self {
+        Self { reading: Reading::Words(words), ..Self::number(stage, key, label, 0.0, Unit::One, 0, law) }
+    }
+
+    fn lead(self) -> Self {
+        Self { weight: Weight::Lead, ..self }
+    }
+
+    /// Adds the likely range: the value less and plus a share of it.
+    fn within(self, share: f64) -> Self {
+        match self.reading {
+            Reading::Number(value) => Self { likely: Some((value * (1.0 - share), value * (1.0 + share))), ..self },
+            Reading::Words(_) | Reading::Switch(_) => self,
+        }
+    }
+
+    fn in_kitchen(self, kitchen: Option<String>) -> Self {
+        Self { kitchen, ..self }
+    }
+
+    /// Returns the reading as it is shown: a number to its decimals, with its unit.
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::{batch::{batch, readouts}, design::Design};
+    /// let batch = batch(&Design::default())?;
+    /// let cheese = readouts(&batch).into_iter().find(|figure| figure.key == "vat_milk_l").unwrap();
+    /// assert!(cheese.text().ends_with(" L"));
+    /// # Ok::<(), vatsketch::design::DesignError>(())
+    /// ```
+    #[must_use]
+    pub fn text(&self) -> String {
+        match &self.reading {
+            Reading::Number(value) => self.number_text(*value),
+            Reading::Words(words) => words.clone(),
+            Reading::Switch(on) => if *on { "yes" } else { "no" }.to_owned(),
+        }
+    }
+
+    /// Returns the likely range as it is shown: "112–130 g".
+    #[must_use]
+    pub fn likely_text(&self) -> Option<String> {
+        let (low, high) = self.likely?;
+        Some(format!("{:.*}–{}", self.decimals, low, self.number_text(high)))
+    }
+
+    fn number_text(&self, value: f64) -> String {
+        // A number that rounds to zero from below must not be shown as "-0".
+        let rounded = format!("{value:.*}", self.decimals);
+        let plain = if rounded.trim_start_matches('-').chars().all(|digit| digit == '0' || digit == '.') {
+            rounded.trim_start_matches('-')
+        } else {
+            &rounded
+        };
+        if self.unit.symbol().is_empty() { plain.to_owned() } else { format!("{plain} {}", self.unit.symbol()) }
+    }
+}
+
+/// Returns every figure of a batch, in the order of the stages; stages that were not worked out have none.
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::{batch, readouts}, design::Design};
+/// let figures = readouts(&batch(&Design::default())?);
+/// assert!(figures.iter().any(|figure| figure.key == "cream_g"));
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[must_use]
+pub fn readouts(batch: &Batch) -> Vec<Readout> {
+    let mut all = Vec::new();
+    all.extend(batch.milk.done().into_iter().flat_map(|outcome| milk::readouts(outcome, &batch.design)));
+    all.extend(batch.vat.done().into_iter().flat_map(vat::readouts));
+    all.extend(batch.draining.done().into_iter().flat_map(draining::readouts));
+    all.extend(batch.salting.done().into_iter().flat_map(salting::readouts));
+    all.extend(batch.drying.done().into_iter().flat_map(drying::readouts));
+    all
+}
