@@ -1,7 +1,7 @@
 //! The figures that a batch gives.
 
-use super::{Axis, Figure};
-use crate::batch::Batch;
+use super::{Axis, Figure, drying, wet};
+use crate::batch::{Batch, Progress};
 
 /// Which figure.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -18,18 +18,63 @@ pub enum FigureKey {
     WaterActivity,
 }
 
-/// Returns one figure of a batch.
+impl FigureKey {
+    /// Every figure.
+    pub const ALL: [Self; 5] = [Self::Warming, Self::DryingLoss, Self::WheyDrip, Self::Moisture, Self::WaterActivity];
+
+    /// Returns the heading of the figure.
+    #[must_use]
+    pub const fn title(self) -> &'static str {
+        match self {
+            Self::Warming => "Warming",
+            Self::DryingLoss => "Drying loss",
+            Self::WheyDrip => "Whey from the moulds",
+            Self::Moisture => "Moisture in drying",
+            Self::WaterActivity => "Water activity in drying",
+        }
+    }
+}
+
+/// Returns one figure of a batch; where its stage was not worked out, an empty one that says why.
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::batch, design::Design, figure::{figure, FigureKey}};
+/// let warming = figure(&batch(&Design::default())?, FigureKey::Warming);
+/// assert!(warming.series.iter().any(|series| series.name == "milk"));
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
 #[must_use]
-pub fn figure(_batch: &Batch, _key: FigureKey) -> Figure {
-    let axis = Axis { label: "time", unit: "h", least: 0.0, most: 1.0 };
+pub fn figure(batch: &Batch, key: FigureKey) -> Figure {
+    match key {
+        FigureKey::Warming => drawn(key, &batch.vat, |vat| wet::warming(batch, vat)),
+        FigureKey::WheyDrip => drawn(key, &batch.draining, wet::whey_drip),
+        FigureKey::DryingLoss => drawn(key, &batch.drying, |dried| drying::loss(batch, dried)),
+        FigureKey::Moisture => drawn(key, &batch.drying, |dried| drying::moisture(batch, dried)),
+        FigureKey::WaterActivity => drawn(key, &batch.drying, |dried| drying::water_activity(batch, dried)),
+    }
+}
+
+fn drawn<T>(key: FigureKey, progress: &Progress<T>, draw: impl FnOnce(&T) -> Figure) -> Figure {
+    match progress {
+        Progress::Done(outcome) => draw(outcome),
+        Progress::Failed(error) => empty(key, error.to_string()),
+        Progress::NotReached { waits_for } => {
+            empty(key, format!("Waits for “{}”, which could not be worked out.", waits_for.title()))
+        }
+    }
+}
+
+fn empty(key: FigureKey, because: String) -> Figure {
+    let axis = |label, unit| Axis { label, unit, least: 0.0, most: 1.0 };
     Figure {
-        title: "",
-        x: axis.clone(),
-        y: axis,
-        series: vec![],
-        bands: vec![],
-        events: vec![],
-        empty_because: None,
-        in_words: String::new(),
+        title: key.title(),
+        x: axis("time", "h"),
+        y: axis("", ""),
+        series: Vec::new(),
+        bands: Vec::new(),
+        events: Vec::new(),
+        in_words: format!("{}: no curve. {because}", key.title()),
+        empty_because: Some(because),
     }
 }

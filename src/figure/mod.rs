@@ -1,7 +1,14 @@
 //! Curves as data: axes, series, bands and events; no widget.
 
+mod axes;
 mod curve;
+mod drying;
 mod figures;
+mod ribbon;
+mod table;
+mod wet;
 
 pub use curve::{Axis, Band, Event, Figure, Role, Series};
 pub use figures::{FigureKey, figure};
+pub use ribbon::{Ribbon, Side, SideStream, Station, ribbon};
+pub use table::{Table, table};

@@ -1,0 +1,113 @@
+//! Curves of drying.
+
+use super::axes::round_up;
+use super::{Axis, Band, Event, Figure, FigureKey, Role, Series};
+use crate::batch::Batch;
+use crate::process::{DryingOutcome, DryingPoint, TrayRun};
+
+/// Points at which the band between the trays is drawn.
+const BAND_POINTS: u32 = 60;
+/// Water activity at or below which dried food is called shelf-stable, and the higher limit of a published table.
+const ACTIVITY_LIMITS: [(&str, f64); 2] = [("0.92", 0.92), ("0.85", 0.85)];
+
+fn line(run: &TrayRun, of: fn(&DryingPoint) -> f64) -> Vec<[f64; 2]> {
+    run.points.iter().map(|point| [point.at_h, of(point)]).collect()
+}
+
+fn time_axis(batch: &Batch) -> Axis {
+    Axis { label: "time of drying", unit: "h", least: 0.0, most: round_up(batch.design.drying.drying_h) }
+}
+
+fn swap(dried: &DryingOutcome) -> Vec<Event> {
+    dried.swap_h.into_iter().map(|at| Event { name: "swap trays", at }).collect()
+}
+
+/// Returns a run's value at an hour, straight between its points.
+fn at(run: &TrayRun, hour: f64, of: fn(&DryingPoint) -> f64) -> f64 {
+    let after = run.points.partition_point(|point| point.at_h < hour);
+    match (after.checked_sub(1).and_then(|before| run.points.get(before)), run.points.get(after)) {
+        (Some(before), Some(next)) => {
+            let share = (hour - before.at_h) / (next.at_h - before.at_h);
+            of(before) + share * (of(next) - of(before))
+        }
+        (None, Some(only)) | (Some(only), None) => of(only),
+        (None, None) => 0.0,
+    }
+}
+
+fn band(dried: &DryingOutcome, end_h: f64, of: fn(&DryingPoint) -> f64) -> Vec<Band> {
+    if end_h <= 0.0 || dried.spread_unswapped_percent < 0.05 {
+        return Vec::new();
+    }
+    let points = (0..=BAND_POINTS)
+        .map(|point| {
+            let hour = end_h * f64::from(point) / f64::from(BAND_POINTS);
+            let (one, other, middle) = (at(&dried.fastest, hour, of), at(&dried.slowest, hour, of), at(&dried.middle, hour, of));
+            [hour, one.min(other).min(middle), one.max(other).max(middle)]
+        })
+        .collect();
+    vec![Band { name: "between the fastest and the slowest tray", points }]
+}
+
+pub(super) fn loss(batch: &Batch, dried: &DryingOutcome) -> Figure {
+    let end = &dried.end;
+    Figure {
+        title: FigureKey::DryingLoss.title(),
+        x: time_axis(batch),
+        y: Axis { label: "loss of weight", unit: "%", least: 0.0, most: if end.loss_percent > 55.0 { 80.0 } else { 60.0 } },
+        series: vec![Series { name: "middle tray", role: Role::Main, points: line(&dried.middle, |point| point.loss_percent) }],
+        bands: band(dried, batch.design.drying.drying_h, |point| point.loss_percent),
+        events: swap(dried),
+        empty_because: None,
+        in_words: format!(
+            "Drying loss: after {:.0} h a cheese has lost {:.0} % of its weight and weighs {:.0} g at {:.0} % moisture.",
+            end.at_h, end.loss_percent, end.cheese_g, end.moisture_percent
+        ),
+    }
+}
+
+pub(super) fn moisture(batch: &Batch, dried: &DryingOutcome) -> Figure {
+    let end = &dried.end;
+    Figure {
+        title: FigureKey::Moisture.title(),
+        x: time_axis(batch),
+        y: Axis { label: "moisture", unit: "%", least: 0.0, most: 80.0 },
+        series: vec![
+            Series { name: "centre", role: Role::Companion, points: line(&dried.middle, |point| point.centre_moisture_percent) },
+            Series { name: "mean", role: Role::Main, points: line(&dried.middle, |point| point.moisture_percent) },
+            Series { name: "top", role: Role::Companion, points: line(&dried.middle, |point| point.surface_moisture_percent) },
+        ],
+        bands: band(dried, batch.design.drying.drying_h, |point| point.moisture_percent),
+        events: swap(dried),
+        empty_because: None,
+        in_words: format!(
+            "Moisture: {:.0} % on average and {:.0} % at the centre after {:.0} h.",
+            end.moisture_percent, end.centre_moisture_percent, end.at_h
+        ),
+    }
+}
+
+pub(super) fn water_activity(batch: &Batch, dried: &DryingOutcome) -> Figure {
+    let end = &dried.end;
+    let x = time_axis(batch);
+    let limits =
+        ACTIVITY_LIMITS.map(|(name, limit)| Series { name, role: Role::Limit, points: vec![[0.0, limit], [x.most, limit]] });
+    let mut series = vec![
+        Series { name: "centre", role: Role::Companion, points: line(&dried.middle, |point| point.centre_water_activity) },
+        Series { name: "mean", role: Role::Main, points: line(&dried.middle, |point| point.water_activity) },
+    ];
+    series.extend(limits);
+    Figure {
+        title: FigureKey::WaterActivity.title(),
+        x,
+        y: Axis { label: "water activity", unit: "", least: if end.water_activity < 0.75 { 0.0 } else { 0.7 }, most: 1.0 },
+        series,
+        bands: Vec::new(),
+        events: swap(dried),
+        empty_because: None,
+        in_words: format!(
+            "Water activity, estimated: {:.2} on average and {:.2} at the centre after {:.0} h; shelf-stable food has 0.85 or less.",
+            end.water_activity, end.centre_water_activity, end.at_h
+        ),
+    }
+}
