@@ -1,1 +1,13 @@
-//! To come.
+//! Save files: frozen types per format, errors that help, writing without loss.
+
+mod error;
+mod read;
+mod stamp;
+mod v1;
+mod write;
+
+pub use error::FileError;
+pub use read::{MOST_BYTES, from_text, read};
+pub use stamp::{Stamp, stamp};
+pub use v1::to_text;
+pub use write::write_safely;

@@ -2,10 +2,16 @@
 
 mod change;
 mod command;
+mod examples;
 mod open;
+mod recent;
+mod recovery;
 mod undo;
 
 pub use change::what_changed;
 pub use command::Command;
+pub use examples::{EXAMPLES, Example};
 pub use open::{Session, SessionError};
+pub use recent::Recent;
+pub use recovery::{Recovery, WAIT_S};
 pub use undo::{History, Step};

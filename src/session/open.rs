@@ -3,7 +3,8 @@
 use super::{Command, History, Step, what_changed};
 use crate::batch::{Batch, batch};
 use crate::design::{Design, DesignError};
-use std::path::PathBuf;
+use crate::file::{self, FileError, Stamp, stamp, write_safely};
+use std::path::{Path, PathBuf};
 
 /// Something asked of the session that cannot be done; nothing was changed.
 #[derive(Debug, thiserror::Error)]
@@ -11,6 +12,15 @@ pub enum SessionError {
     /// An input was refused.
     #[error(transparent)]
     Design(#[from] DesignError),
+    /// A file could not be read or written.
+    #[error(transparent)]
+    File(#[from] FileError),
+    /// Somebody else wrote the file since it was opened.
+    #[error("{} was changed on the disk since you opened it; save under another name to keep both, or save again to write over it", path.display())]
+    ChangedOnDisk {
+        /// Which file.
+        path: PathBuf,
+    },
 }
 
 /// The open design and what was done to it.
@@ -25,7 +35,9 @@ pub struct Session {
     /// The design when the running drag began, and the drag's last command.
     drag: Option<(Design, Option<Command>)>,
     /// Where the design was opened from or saved to.
-    pub path: Option<PathBuf>,
+    path: Option<PathBuf>,
+    /// The file as it was then; nothing if it may be written over.
+    seen: Option<Stamp>,
     /// One line that says what the last change did.
     pub last_change: String,
 }
@@ -44,6 +56,7 @@ impl Session {
             before: None,
             history: History::default(),
             drag: None,
+            seen: path.as_deref().and_then(stamp),
             path,
             last_change: String::new(),
         })
@@ -79,15 +92,47 @@ impl Session {
         self.design != self.saved
     }
 
-    /// Notes that the open design is now what is in the file.
-    pub fn mark_saved(&mut self, path: PathBuf) {
-        self.saved = self.design.clone();
-        self.path = Some(path);
+    /// Returns a session with the design of a file open.
+    ///
+    /// # Errors
+    /// [`SessionError`]; the file is left as it is.
+    pub fn open_file(path: &Path) -> Result<Self, SessionError> {
+        Ok(Self::open(file::read(path)?, Some(path.to_owned()))?)
     }
 
-    /// Marks the open design as differing from anything saved, as after a recovery.
-    pub fn mark_never_saved(&mut self, saved: Design) {
-        self.saved = saved;
+    /// Returns a session with a design open that was never saved: a recovered one, or an example that the maker changed before.
+    ///
+    /// # Errors
+    /// As for [`Session::open`].
+    pub fn recovered(design: Design) -> Result<Self, DesignError> {
+        let mut session = Self::open(design, None)?;
+        session.saved = Design { title: "\u{0}".to_owned(), ..Design::default() };
+        Ok(session)
+    }
+
+    /// Returns where the design was opened from or saved to.
+    #[must_use]
+    pub fn path(&self) -> Option<&Path> {
+        self.path.as_deref()
+    }
+
+    /// Saves the open design, and keeps the last version beside it.
+    ///
+    /// # Errors
+    /// [`SessionError::ChangedOnDisk`] once if somebody else wrote the file; [`SessionError::File`]. Nothing is lost either way.
+    pub fn save(&mut self, path: &Path) -> Result<(), SessionError> {
+        let same = self.path.as_deref() == Some(path);
+        if same && self.seen.is_some() && self.seen != stamp(path) {
+            // Told once; saving again writes over it.
+            self.seen = None;
+            return Err(SessionError::ChangedOnDisk { path: path.to_owned() });
+        }
+        self.end_drag();
+        write_safely(path, file::to_text(&self.design).as_bytes(), true)?;
+        self.saved = self.design.clone();
+        self.path = Some(path.to_owned());
+        self.seen = stamp(path);
+        Ok(())
     }
 
     /// Begins a drag: all commands until [`Session::end_drag`] become one step to undo.

@@ -1,0 +1,67 @@
+//! What can go wrong with a file, said so that the maker knows what to do.
+
+use crate::design::DesignError;
+use std::path::PathBuf;
+
+/// A file that cannot be read or written; nothing was changed.
+#[derive(Debug, thiserror::Error)]
+pub enum FileError {
+    /// The file cannot be read.
+    #[error("cannot read {}: {cause}; check the name and that you may read it", path.display())]
+    Unreadable {
+        /// Which.
+        path: PathBuf,
+        /// What the system said.
+        cause: std::io::Error,
+    },
+    /// The file is larger than any design.
+    #[error("this file has {bytes} bytes, and no design has more than {most}; it is something else")]
+    TooLarge {
+        /// Its size.
+        bytes: u64,
+        /// The cap.
+        most: u64,
+    },
+    /// The file is not text.
+    #[error("this file is not text (UTF-8); it is no design")]
+    NotText,
+    /// The text cannot be understood.
+    #[error("line {line}, column {column}: {cause}; mend that place in a text editor, or open the .bak file beside it")]
+    Malformed {
+        /// Line, from 1.
+        line: usize,
+        /// Column, from 1.
+        column: usize,
+        /// What is wrong there.
+        cause: String,
+    },
+    /// The format is newer than this program.
+    #[error("this design has format {found}, and this program reads formats up to {newest}; open it with a newer Vatsketch")]
+    TooNew {
+        /// Format of the file.
+        found: u32,
+        /// Newest that is read.
+        newest: u32,
+    },
+    /// A value is refused.
+    #[error("the design holds a value that cannot be: {0}; mend it in a text editor")]
+    Value(#[from] DesignError),
+    /// A text is too long.
+    #[error("the {what} has {letters} letters, and at most {most} are kept; shorten it")]
+    TextTooLong {
+        /// Title or note.
+        what: &'static str,
+        /// Its length.
+        letters: usize,
+        /// The cap.
+        most: usize,
+    },
+    /// The file cannot be written.
+    #[error("cannot save {}: {cause}; nothing was lost and the old file is as it was; free some room or choose another place", path.display())]
+    Unwritable {
+        /// Which.
+        path: PathBuf,
+        /// What the system said.
+        cause: std::io::Error,
+    },
+}

@@ -1,0 +1,49 @@
+//! The invented examples, built in.
+
+use crate::design::Design;
+use crate::file::{self, FileError};
+
+/// One example.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Example {
+    /// Its name on the command line and of its file.
+    pub name: &'static str,
+    /// What it shows.
+    pub shows: &'static str,
+    /// Its file as text.
+    pub text: &'static str,
+}
+
+/// Every example; the first opens at the first start.
+pub const EXAMPLES: [Example; 5] = [
+    Example {
+        name: "first-vat",
+        shows: "Cow's milk, warm cabinet",
+        text: include_str!("../../resources/examples/first-vat.vat.ron"),
+    },
+    Example { name: "ewes-milk", shows: "Sheep's milk", text: include_str!("../../resources/examples/ewes-milk.vat.ron") },
+    Example { name: "open-air", shows: "Drying in the open air", text: include_str!("../../resources/examples/open-air.vat.ron") },
+    Example {
+        name: "small-vat",
+        shows: "A small vat on the hob",
+        text: include_str!("../../resources/examples/small-vat.vat.ron"),
+    },
+    Example { name: "own-carton", shows: "As the labels say", text: include_str!("../../resources/examples/own-carton.vat.ron") },
+];
+
+impl Example {
+    /// Returns its design.
+    ///
+    /// # Errors
+    /// [`FileError`], which a test keeps from happening.
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::session::EXAMPLES;
+    /// assert!(EXAMPLES[0].design()?.note.contains("invented"));
+    /// # Ok::<(), vatsketch::file::FileError>(())
+    /// ```
+    pub fn design(&self) -> Result<Design, FileError> {
+        file::from_text(self.text)
+    }
+}
