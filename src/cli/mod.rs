@@ -1,1 +1,113 @@
-//! To come.
+//! The command line: the same path without a window. Data goes to one writer, words to another; nothing here exits.
+
+mod arguments;
+mod export;
+mod figures;
+mod inputs;
+mod open;
+mod stage;
+mod text;
+
+pub use arguments::{Arguments, Command};
+
+use clap::Parser;
+use std::ffi::OsString;
+use std::io::Write;
+use std::path::PathBuf;
+
+/// How a command ended; the number is the exit code.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Ending {
+    /// Everything was worked out.
+    Done = 0,
+    /// A stage could not be worked out; what could be was printed.
+    StageFailed = 1,
+    /// The arguments are wrong.
+    BadArguments = 2,
+    /// A file cannot be read or written.
+    FileTrouble = 3,
+}
+
+/// What the arguments ask for.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Asked {
+    /// The window, with a file if one is named.
+    Window(Option<PathBuf>),
+    /// A command, which has run.
+    Ran(Ending),
+}
+
+/// A command that cannot be carried out.
+#[derive(Debug, thiserror::Error)]
+enum CliError {
+    #[error("{0}")]
+    Arguments(String),
+    #[error(transparent)]
+    Design(#[from] crate::design::DesignError),
+    #[error(transparent)]
+    File(#[from] crate::file::FileError),
+    #[error("{0}")]
+    Stage(String),
+    #[error("cannot write the output: {0}")]
+    Output(#[from] std::io::Error),
+    #[error("cannot write the output as JSON: {0}")]
+    Json(#[from] serde_json::Error),
+}
+
+impl CliError {
+    const fn ending(&self) -> Ending {
+        match self {
+            Self::Arguments(_) | Self::Design(_) => Ending::BadArguments,
+            Self::File(_) | Self::Output(_) | Self::Json(_) => Ending::FileTrouble,
+            Self::Stage(_) => Ending::StageFailed,
+        }
+    }
+}
+
+/// Runs a command line, or says that it asks for the window.
+///
+/// # Arguments
+/// * `arguments`: with the program's name first
+/// * `data`: where data goes; `words`: where words go
+///
+/// # Example
+/// ```
+/// use vatsketch::cli::{run, Asked, Ending};
+/// let (mut data, mut words) = (Vec::new(), Vec::new());
+/// let asked = run(["vatsketch", "example", "first-vat"], &mut data, &mut words);
+/// assert_eq!(asked, Asked::Ran(Ending::Done));
+/// assert!(String::from_utf8(data).unwrap().contains("format: 1"));
+/// ```
+pub fn run<T: Into<OsString> + Clone>(
+    arguments: impl IntoIterator<Item = T>,
+    data: &mut dyn Write,
+    words: &mut dyn Write,
+) -> Asked {
+    let parsed = match Arguments::try_parse_from(arguments) {
+        Ok(parsed) => parsed,
+        Err(error) => {
+            let (to, ending): (&mut dyn Write, Ending) =
+                if error.use_stderr() { (words, Ending::BadArguments) } else { (data, Ending::Done) };
+            // A reader that has gone away needs no help text.
+            let _ = write!(to, "{error}");
+            return Asked::Ran(ending);
+        }
+    };
+    let Some(command) = parsed.command else { return Asked::Window(parsed.file) };
+    let result = match command {
+        Command::Figures { file, set, json } => figures::run(&file, &set, json, data, words),
+        Command::Inputs { json } => inputs::run(json, data),
+        Command::Stage { name, set, json } => stage::run(&name, &set, json, data, words),
+        Command::Export { file, to, set, paper } => export::run(&file, &set, &to, paper, words),
+        Command::Example { name } => inputs::example(&name, data),
+    };
+    Asked::Ran(match result {
+        Ok(ending) => ending,
+        // Whoever read our output has read enough.
+        Err(CliError::Output(error)) if error.kind() == std::io::ErrorKind::BrokenPipe => Ending::Done,
+        Err(error) => {
+            let _ = writeln!(words, "vatsketch: {error}");
+            error.ending()
+        }
+    })
+}

@@ -1,1 +1,5 @@
-//! To come.
+//! Reports as bytes; nothing here writes.
+
+mod pdf;
+
+pub use pdf::{ExportError, Paper, pdf};

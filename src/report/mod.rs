@@ -1,1 +1,7 @@
 //! To come.
+/// Plan.
+pub struct Plan;
+/// Plan.
+pub fn plan(_batch: &crate::batch::Batch) -> Plan {
+    Plan
+}

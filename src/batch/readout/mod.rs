@@ -162,3 +162,9 @@ pub fn readouts(batch: &Batch) -> Vec<Readout> {
     all.extend(batch.drying.done().into_iter().flat_map(drying::readouts));
     all
 }
+
+/// Returns the figures of salting alone, for a cheese that was described.
+#[must_use]
+pub fn salting_readouts(outcome: &crate::process::SaltingOutcome) -> Vec<Readout> {
+    salting::readouts(outcome)
+}

@@ -1,0 +1,78 @@
+//! What may stand on the command line.
+
+use clap::{Parser, Subcommand, ValueEnum};
+use std::path::PathBuf;
+
+/// Works out a vat of small fresh rennet cheeses. Without a command the window opens.
+#[derive(Debug, Parser)]
+#[command(name = "vatsketch", version, about, args_conflicts_with_subcommands = true, after_help = ENDINGS)]
+pub struct Arguments {
+    /// A design to open in the window.
+    pub file: Option<PathBuf>,
+    /// What to do without a window.
+    #[command(subcommand)]
+    pub command: Option<Command>,
+}
+
+const ENDINGS: &str = "Exit codes: 0 done, 1 a stage could not be worked out, 2 bad arguments, 3 trouble with a file.\nA file named - is read from standard input.";
+
+/// What to do without a window.
+#[derive(Debug, Subcommand)]
+pub enum Command {
+    /// Print all figures of a design.
+    Figures {
+        /// The design.
+        file: PathBuf,
+        /// Set an input, KEY=VALUE; may be given again.
+        #[arg(long, value_name = "KEY=VALUE")]
+        set: Vec<String>,
+        /// As JSON, numbers in full.
+        #[arg(long)]
+        json: bool,
+    },
+    /// List every input with its unit, range and default.
+    Inputs {
+        /// As JSON.
+        #[arg(long)]
+        json: bool,
+    },
+    /// Work out one stage alone, from described milk or a described cheese.
+    Stage {
+        /// milk, vat, draining, salting or drying.
+        name: String,
+        /// Set an input of the stage or of the described cheese, KEY=VALUE; for drying also report_h=6,12,24.
+        #[arg(long, value_name = "KEY=VALUE")]
+        set: Vec<String>,
+        /// As JSON, numbers in full.
+        #[arg(long)]
+        json: bool,
+    },
+    /// Write the plan of a design as a file; its ending says which kind (.pdf).
+    Export {
+        /// The design.
+        file: PathBuf,
+        /// The file to write.
+        #[arg(long, value_name = "FILE")]
+        to: PathBuf,
+        /// Set an input, KEY=VALUE; may be given again.
+        #[arg(long, value_name = "KEY=VALUE")]
+        set: Vec<String>,
+        /// The paper.
+        #[arg(long, value_enum, default_value = "a4")]
+        paper: PaperChoice,
+    },
+    /// Print one of the invented examples as a design file.
+    Example {
+        /// Its name; a wrong one lists them all.
+        name: String,
+    },
+}
+
+/// The paper of a plan.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub enum PaperChoice {
+    /// 210 × 297 mm.
+    A4,
+    /// 8.5 × 11 in.
+    Letter,
+}

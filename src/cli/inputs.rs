@@ -1,0 +1,77 @@
+//! `vatsketch inputs` and `vatsketch example`.
+
+use super::text::write_json;
+use super::{CliError, Ending};
+use crate::design::{DESCRIBED_CHEESE_FIELDS, Field, Kind, Value, fields};
+use crate::session::EXAMPLES;
+use serde_json::json;
+use std::io::Write;
+
+pub(super) fn run(json: bool, data: &mut dyn Write) -> Result<Ending, CliError> {
+    if json {
+        let rows = |described: bool| -> Vec<serde_json::Value> {
+            if described { DESCRIBED_CHEESE_FIELDS.iter().map(as_json).collect() } else { fields().map(as_json).collect() }
+        };
+        write_json(&json!({ "inputs": rows(false), "described_cheese": rows(true) }), data)?;
+        return Ok(Ending::Done);
+    }
+    let mut stage = None;
+    for field in fields() {
+        if stage != Some(field.stage) {
+            stage = Some(field.stage);
+            writeln!(data, "\n{}", field.stage.title())?;
+        }
+        write_row(field, data)?;
+    }
+    writeln!(data, "\nA described cheese, for `vatsketch stage salting` and `vatsketch stage drying`")?;
+    DESCRIBED_CHEESE_FIELDS.iter().try_for_each(|field| write_row(field, data))?;
+    writeln!(data, "  {:<28} hours to report, as in 6,12,24 (drying)", "report_h")?;
+    Ok(Ending::Done)
+}
+
+fn write_row<D: Default>(field: &Field<D>, data: &mut dyn Write) -> std::io::Result<()> {
+    let range = match field.kind {
+        Kind::Number { least, most, .. } => format!("{least} to {most} {}", field.unit.symbol()),
+        Kind::Choice(choices) => choices.iter().map(|choice| choice.key).collect::<Vec<_>>().join(" | "),
+        Kind::Switch => "yes | no".to_owned(),
+    };
+    writeln!(data, "  {:<28} {:<44} default {:<14} {}", field.key, range.trim_end(), field.default().to_string(), field.help)
+}
+
+fn as_json<D: Default>(field: &Field<D>) -> serde_json::Value {
+    let default = match field.default() {
+        Value::Number(number) => json!(number),
+        Value::Choice(key) => json!(key),
+        Value::Switch(on) => json!(on),
+    };
+    let mut row = json!({ "key": field.key, "stage": field.stage.key(), "label": field.label, "unit": field.unit.symbol(), "default": default });
+    if let Some(members) = row.as_object_mut() {
+        match field.kind {
+            Kind::Number { least, most, whole, .. } => {
+                members.insert("least".to_owned(), json!(least));
+                members.insert("most".to_owned(), json!(most));
+                members.insert("whole".to_owned(), json!(whole));
+            }
+            Kind::Choice(choices) => {
+                members.insert(
+                    "choices".to_owned(),
+                    choices.iter().map(|choice| json!({ "key": choice.key, "label": choice.label })).collect(),
+                );
+            }
+            Kind::Switch => {
+                members.insert("choices".to_owned(), json!(["yes", "no"]));
+            }
+        }
+        members.insert("help".to_owned(), json!(field.help));
+    }
+    row
+}
+
+pub(super) fn example(name: &str, data: &mut dyn Write) -> Result<Ending, CliError> {
+    let Some(example) = EXAMPLES.iter().find(|example| example.name == name) else {
+        let names: Vec<&str> = EXAMPLES.iter().map(|example| example.name).collect();
+        return Err(CliError::Arguments(format!("there is no example called `{name}`; there are {}", names.join(", "))));
+    };
+    write!(data, "{}", example.text)?;
+    Ok(Ending::Done)
+}

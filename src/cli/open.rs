@@ -1,0 +1,40 @@
+//! Opening a design and setting inputs.
+
+use super::CliError;
+use crate::design::{Design, DesignError, Field};
+use crate::file;
+use std::io::Read;
+use std::path::Path;
+
+/// Reads a design from a file, or from standard input if the file is named `-`, and sets inputs in it.
+pub(super) fn design(path: &Path, set: &[String]) -> Result<Design, CliError> {
+    let mut design = if path.as_os_str() == "-" { file::from_text(&standard_input()?)? } else { file::read(path)? };
+    for assignment in set {
+        let (key, text) = split(assignment)?;
+        let field = crate::design::field(key)?;
+        let value = field.read(text)?;
+        field.set(&mut design, value)?;
+    }
+    Ok(design)
+}
+
+fn standard_input() -> Result<String, CliError> {
+    let mut content = Vec::new();
+    std::io::stdin().take(file::MOST_BYTES + 1).read_to_end(&mut content)?;
+    String::from_utf8(content).map_err(|_| CliError::File(file::FileError::NotText))
+}
+
+/// Returns key and value of `KEY=VALUE`.
+pub(super) fn split(assignment: &str) -> Result<(&str, &str), CliError> {
+    assignment
+        .split_once('=')
+        .ok_or_else(|| CliError::Arguments(format!("`{assignment}` must be written KEY=VALUE, as in milk_l=7.5")))
+}
+
+/// Sets an input of some fields in what they belong to; returns whether one of them has that key.
+pub(super) fn set_in<D: Default>(fields: &[&'static Field<D>], owner: &mut D, key: &str, text: &str) -> Result<bool, DesignError> {
+    let Some(field) = fields.iter().find(|field| field.key == key) else { return Ok(false) };
+    let value = field.read(text)?;
+    field.set(owner, value)?;
+    Ok(true)
+}

@@ -1,0 +1,182 @@
+//! `vatsketch stage`: one stage alone, for a maker who starts from bought curd and for checks from outside.
+
+use super::text::{json_figures, write_figures, write_json};
+use super::{CliError, Ending, open};
+use crate::batch::{Batch, Readout, batch, readouts};
+use crate::design::{DESCRIBED_CHEESE_FIELDS, DescribedCheese, Design, DesignError, Field, Stage, fields};
+use crate::law::Matter;
+use crate::law::food_density::cheese_volume_ml;
+use crate::process::{Cheese, DrainingOutcome, DryingPoint, StageError, dry_cheese, salting};
+use serde_json::{Value, json};
+use std::io::Write;
+
+/// What was set for one stage alone.
+#[derive(Default)]
+struct Described {
+    design: Design,
+    cheese: DescribedCheese,
+    report_h: Vec<f64>,
+}
+
+pub(super) fn run(name: &str, set: &[String], json: bool, data: &mut dyn Write, words: &mut dyn Write) -> Result<Ending, CliError> {
+    let Some(stage) = Stage::ALL.into_iter().find(|stage| stage.key() == name) else {
+        let names = Stage::ALL.map(Stage::key).join(", ");
+        return Err(CliError::Arguments(format!("there is no stage called `{name}`; there are {names}")));
+    };
+    let described = described(stage, set)?;
+    match stage {
+        Stage::Milk | Stage::Vat | Stage::Draining => from_milk(stage, &described, json, data, words),
+        Stage::Salting => salted(&described, json, data),
+        Stage::Drying => dried(&described, json, data),
+    }
+}
+
+/// Reads the settings: those of the stage, and those of what comes to it (the milk's own way there, or a described cheese).
+fn described(stage: Stage, set: &[String]) -> Result<Described, CliError> {
+    let from_cheese = matches!(stage, Stage::Salting | Stage::Drying);
+    let in_design: Vec<&'static Field> =
+        fields().filter(|field| field.stage == stage || (!from_cheese && field.stage <= Stage::Draining)).collect();
+    let in_cheese: Vec<&'static Field<DescribedCheese>> =
+        if from_cheese { DESCRIBED_CHEESE_FIELDS.iter().collect() } else { Vec::new() };
+    let mut described = Described::default();
+    for assignment in set {
+        let (key, text) = open::split(assignment)?;
+        if stage == Stage::Drying && key == "report_h" {
+            described.report_h = hours(text)?;
+        } else if !open::set_in(&in_design, &mut described.design, key, text)?
+            && !open::set_in(&in_cheese, &mut described.cheese, key, text)?
+        {
+            let known = in_design.iter().map(|field| field.key).chain(in_cheese.iter().map(|field| field.key));
+            return Err(DesignError::unknown_key(key, known).into());
+        }
+    }
+    Ok(described)
+}
+
+/// Reads ascending hours, as in `6,12,24`.
+fn hours(text: &str) -> Result<Vec<f64>, CliError> {
+    let wrong =
+        || CliError::Arguments(format!("report_h must be hours from 0 to 2000, ascending, as in 6,12,24, but `{text}` was given"));
+    let hours: Vec<f64> = text.split(',').map(|hour| hour.trim().parse().map_err(|_| wrong())).collect::<Result<_, _>>()?;
+    let ascending = hours.windows(2).all(|pair| pair.first() < pair.last());
+    let within = hours.iter().all(|hour| (0.0..=2000.0).contains(hour));
+    if ascending && within { Ok(hours) } else { Err(wrong()) }
+}
+
+fn from_milk(
+    stage: Stage,
+    described: &Described,
+    json: bool,
+    data: &mut dyn Write,
+    words: &mut dyn Write,
+) -> Result<Ending, CliError> {
+    let batch = batch(&described.design)?;
+    let figures: Vec<Readout> = readouts(&batch).into_iter().filter(|figure| figure.stage == stage).collect();
+    if json {
+        write_json(&Value::Object(json_figures(&figures)), data)?;
+    } else {
+        write_figures(&figures, data)?;
+    }
+    match failure(&batch, stage) {
+        Some(error) => {
+            writeln!(words, "vatsketch: {error}")?;
+            Ok(Ending::StageFailed)
+        }
+        None => Ok(Ending::Done),
+    }
+}
+
+/// Returns the first error up to a stage.
+fn failure(batch: &Batch, stage: Stage) -> Option<&StageError> {
+    let failures =
+        [(Stage::Milk, batch.milk.failed()), (Stage::Vat, batch.vat.failed()), (Stage::Draining, batch.draining.failed())];
+    failures.into_iter().filter(|(at, _)| *at <= stage).find_map(|(_, error)| error)
+}
+
+/// Returns the described cheese with its parts as shares of 1; they need not add up to 100 %, the difference is spread evenly.
+fn matter(described: &DescribedCheese) -> Matter {
+    let parts = Matter {
+        water_kg: described.moisture_percent,
+        fat_kg: described.fat_percent,
+        casein_kg: described.protein_percent,
+        whey_protein_kg: 0.0,
+        carbohydrate_kg: described.carbohydrate_percent,
+        ash_kg: described.ash_percent,
+        salt_kg: described.salt_percent,
+    };
+    let shares = parts * (1.0 / parts.total_kg());
+    let volume_ml = std::f64::consts::PI * (0.05 * described.diameter_mm).powi(2) * 0.1 * described.thickness_mm;
+    shares * (volume_ml / cheese_volume_ml(&shares))
+}
+
+fn salted(described: &Described, json: bool, data: &mut dyn Write) -> Result<Ending, CliError> {
+    let curd = matter(&described.cheese);
+    let drained = DrainingOutcome {
+        curd,
+        cheese_count: 1,
+        cheese_g: 1000.0 * curd.total_kg(),
+        diameter_mm: described.cheese.diameter_mm,
+        thickness_mm: described.cheese.thickness_mm,
+        ..DrainingOutcome::default()
+    };
+    // Bought curd was turned as often as it is salted.
+    let turns = described.design.salting.salted_turns;
+    let outcome = salting(&described.design.salting, turns, &drained).map_err(|error| CliError::Stage(error.to_string()))?;
+    let figures = crate::batch::salting_readouts(&outcome);
+    if json {
+        write_json(&Value::Object(json_figures(&figures)), data)?;
+    } else {
+        write_figures(&figures, data)?;
+    }
+    Ok(Ending::Done)
+}
+
+fn dried(described: &Described, json: bool, data: &mut dyn Write) -> Result<Ending, CliError> {
+    let share = |percent: f64| percent / 100.0;
+    let cheese = Cheese {
+        matter: matter(&described.cheese),
+        diameter_mm: described.cheese.diameter_mm,
+        thickness_mm: described.cheese.thickness_mm,
+        temperature_c: described.cheese.start_temperature_c,
+        top_open: share(described.cheese.top_open_percent),
+        side_open: share(described.cheese.side_open_percent),
+    };
+    let run =
+        dry_cheese(&cheese, &described.design.drying, &described.report_h).map_err(|error| CliError::Stage(error.to_string()))?;
+    if json {
+        let points: Vec<Value> = run.points.iter().map(as_json).collect();
+        write_json(&json!({ "cheese_g": 1000.0 * cheese.matter.total_kg(), "points": points }), data)?;
+        return Ok(Ending::Done);
+    }
+    writeln!(
+        data,
+        "{:>8} {:>10} {:>8} {:>10} {:>10} {:>8} {:>8} {:>16}",
+        "h", "weight, g", "loss, %", "moisture,%", "centre, %", "activity", "°C", "size, mm"
+    )?;
+    for point in &run.points {
+        writeln!(
+            data,
+            "{:>8.2} {:>10.1} {:>8.1} {:>10.1} {:>10.1} {:>8.3} {:>8.1} {:>9.1} × {:.1}",
+            point.at_h,
+            point.cheese_g,
+            point.loss_percent,
+            point.moisture_percent,
+            point.centre_moisture_percent,
+            point.water_activity,
+            point.temperature_c,
+            point.diameter_mm,
+            point.thickness_mm
+        )?;
+    }
+    Ok(Ending::Done)
+}
+
+fn as_json(point: &DryingPoint) -> Value {
+    json!({
+        "at_h": point.at_h, "cheese_g": point.cheese_g, "loss_percent": point.loss_percent, "moisture_percent": point.moisture_percent,
+        "centre_moisture_percent": point.centre_moisture_percent, "surface_moisture_percent": point.surface_moisture_percent,
+        "water_activity": point.water_activity, "centre_water_activity": point.centre_water_activity, "temperature_c": point.temperature_c,
+        "diameter_mm": point.diameter_mm, "thickness_mm": point.thickness_mm, "fat_free_moisture_percent": point.fat_free_moisture_percent,
+        "firmness": crate::law::firmness::classes(point.fat_free_moisture_percent),
+    })
+}
