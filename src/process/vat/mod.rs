@@ -1,8 +1,13 @@
 //! The vat: warming, setting and cutting.
 
-use super::{MilkOutcome, StageBalance};
+mod curd;
+mod setting;
+
+use super::{MilkOutcome, StageBalance, Stream};
 use crate::design::VatDesign;
 use crate::law::Matter;
+use curd::curd;
+use setting::setting;
 
 /// One point of the warming curve.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -97,6 +102,31 @@ pub enum VatError {
 ///
 /// # Errors
 /// [`VatError`].
-pub fn vat(_design: &VatDesign, _drip_end_moisture_percent: f64, _milk: &MilkOutcome) -> Result<VatOutcome, VatError> {
-    Ok(VatOutcome::default())
+pub fn vat(design: &VatDesign, drip_end_moisture_percent: f64, milk: &MilkOutcome) -> Result<VatOutcome, VatError> {
+    let setting_temperature_c = design.rennet_temperature_c;
+    let setting = setting(design, milk, setting_temperature_c)?;
+    let curd = curd(design, drip_end_moisture_percent, milk, setting_temperature_c)?;
+    Ok(VatOutcome {
+        clotting_min: setting.clotting_min,
+        clean_break_min: setting.clean_break_min,
+        cut_min: setting.cut_min,
+        tests: setting.tests,
+        setting_temperature_c,
+        whey_in_all: curd.whey_in_all,
+        whey: curd.whey,
+        curd: curd.curd,
+        drained_curd: curd.drained_curd,
+        yield_percent: curd.yield_percent,
+        van_slyke_yield_percent: curd.van_slyke_yield_percent,
+        balance: StageBalance {
+            came: milk.vat_milk,
+            added: vec![
+                Stream { name: "calcium chloride", matter: milk.calcium },
+                Stream { name: "rennet and its water", matter: milk.rennet },
+            ],
+            left: vec![Stream { name: "whey", matter: curd.whey }],
+            goes_on: curd.curd,
+        },
+        ..VatOutcome::default()
+    })
 }
