@@ -1,6 +1,9 @@
 //! Every constant and every correlation of the calculation, for the sources page, the paper and the tests.
 
-use crate::law::{air_transfer, brine, food_density, heat, moist_air, moisture_diffusion, sorption};
+use crate::law::{
+    air_transfer, brine, calcium, composition, density, food_density, heat, moist_air, moisture_diffusion, rennet, salt, sorption,
+    syneresis, yields,
+};
 use crate::process;
 use crate::source::{Constant, Correlation};
 
@@ -8,6 +11,13 @@ use crate::source::{Constant, Correlation};
 #[must_use]
 pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
     vec![
+        ("composition of milk", composition::CONSTANTS),
+        ("density of milk", density::CONSTANTS),
+        ("calcium", calcium::CONSTANTS),
+        ("rennet", rennet::CONSTANTS),
+        ("yield", yields::CONSTANTS),
+        ("whey", syneresis::CONSTANTS),
+        ("salt", salt::CONSTANTS),
         ("density of food", food_density::CONSTANTS),
         ("heat", heat::CONSTANTS),
         ("moist air", moist_air::CONSTANTS),
@@ -23,6 +33,11 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
 #[must_use]
 pub fn correlation_lists() -> Vec<(&'static str, &'static [Correlation])> {
     vec![
+        ("composition of milk", composition::CORRELATIONS),
+        ("density of milk", density::CORRELATIONS),
+        ("calcium", calcium::CORRELATIONS),
+        ("rennet", rennet::CORRELATIONS),
+        ("yield", yields::CORRELATIONS),
         ("density of food", food_density::CORRELATIONS),
         ("heat", heat::CORRELATIONS),
         ("moist air", moist_air::CORRELATIONS),

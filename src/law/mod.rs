@@ -1,13 +1,21 @@
 //! Laws that hold in any stage, each with its equation, units, range and source.
 
 pub mod air_transfer;
+pub mod blending;
 pub mod brine;
+pub mod calcium;
+pub mod composition;
+pub mod density;
 pub mod firmness;
 pub mod food_density;
 pub mod heat;
 pub mod matter;
 pub mod moist_air;
 pub mod moisture_diffusion;
+pub mod rennet;
+pub mod salt;
 pub mod sorption;
+pub mod syneresis;
+pub mod yields;
 
 pub use matter::Matter;

@@ -1,8 +1,10 @@
 //! Draining in the moulds, with its turns.
 
-use super::{StageBalance, VatOutcome};
+use super::{StageBalance, Stream, VatOutcome};
 use crate::design::DrainingDesign;
 use crate::law::Matter;
+use crate::law::food_density::cheese_volume_ml;
+use crate::law::syneresis::Drip;
 
 /// What the draining stage worked out.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -37,7 +39,7 @@ pub struct DrainingOutcome {
     pub mould_ml: f64,
     /// Ladled curd to each mould.
     pub ladled_ml: f64,
-    /// Whether the ladled curd fits into the moulds at once.
+    /// Whether the ladled curd fits into the moulds at once; if not, they are topped up as it sinks.
     pub fits: bool,
     /// How many such moulds would take it at once.
     pub moulds_wanted: u32,
@@ -64,10 +66,74 @@ pub enum DrainingError {
     },
 }
 
+/// Points of the drip curve, the first at ladling and the last at unmoulding.
+const DRIP_POINTS: u32 = 121;
+
 /// Returns the drained cheeses and how the whey left them.
+///
+/// The whey that the vat left in the curd drips in the first order, W (1 − e^(−t/τ)), at the temperature where the moulds stand. Curd that
+/// does not go into the moulds at once is topped up as it sinks; it must go in when it has drained.
 ///
 /// # Errors
 /// [`DrainingError`].
-pub fn draining(_design: &DrainingDesign, _vat: &VatOutcome) -> Result<DrainingOutcome, DrainingError> {
-    Ok(DrainingOutcome::default())
+///
+/// # Example
+/// ```
+/// use vatsketch::{design::Design, process::{draining, milk, vat, StageError}};
+/// let design = Design::default();
+/// let vat = vat(&design.vat, design.draining.drip_end_moisture_percent, &milk(&design.milk)?)?;
+/// let drained = draining(&design.draining, &vat)?;
+/// assert!(drained.balance.residual().total_kg().abs() < 1e-12);
+/// # Ok::<(), StageError>(())
+/// ```
+pub fn draining(design: &DrainingDesign, vat: &VatOutcome) -> Result<DrainingOutcome, DrainingError> {
+    let moulds = f64::from(design.mould_count);
+    let area_mm2 = std::f64::consts::PI / 4.0 * design.mould_diameter_mm.powi(2);
+    let mould_ml = area_mm2 * design.mould_height_mm / 1000.0;
+    let drained_ml = cheese_volume_ml(&vat.drained_curd);
+    let goes_in = drained_ml <= moulds * mould_ml;
+    if !goes_in {
+        return Err(DrainingError::TooMuchCurd {
+            mould_count: design.mould_count,
+            wanted_ml: drained_ml / moulds,
+            mould_ml,
+            moulds_wanted: (drained_ml / mould_ml).ceil() as u32,
+        });
+    }
+    let drip = Drip::in_moulds(design.draining_temperature_c);
+    let draining_h = f64::from(design.turn_count + 1) * design.turn_gap_h;
+    let still_to_come = vat.whey_in_all - vat.whey;
+    let whey = still_to_come * drip.share_after(draining_h);
+    let curd = vat.curd - whey;
+    let still_g = 1000.0 * still_to_come.total_kg();
+    let at = |point: u32| {
+        let hours = draining_h * f64::from(point) / f64::from(DRIP_POINTS - 1);
+        (hours, still_g * drip.share_after(hours), still_g * drip.share_an_hour(hours))
+    };
+    let ladled_ml = cheese_volume_ml(&vat.curd);
+    Ok(DrainingOutcome {
+        curd,
+        whey,
+        draining_h,
+        moisture_percent: curd.moisture_percent(),
+        drip_stops_h: drip.stops_h(),
+        drip_has_stopped: draining_h >= drip.stops_h(),
+        drip: (0..DRIP_POINTS).map(at).collect(),
+        turns_h: (1..=design.turn_count).map(|turn| f64::from(turn) * design.turn_gap_h).collect(),
+        cheese_count: design.mould_count,
+        cheese_g: 1000.0 * curd.total_kg() / moulds,
+        diameter_mm: design.mould_diameter_mm,
+        thickness_mm: 1000.0 * cheese_volume_ml(&curd) / moulds / area_mm2,
+        ladled_depth_mm: 1000.0 * ladled_ml / moulds / area_mm2,
+        mould_ml,
+        ladled_ml: ladled_ml / moulds,
+        fits: ladled_ml <= moulds * mould_ml,
+        moulds_wanted: (ladled_ml / mould_ml).ceil() as u32,
+        balance: StageBalance {
+            came: vat.curd,
+            added: Vec::new(),
+            left: vec![Stream { name: "whey", matter: whey }],
+            goes_on: curd,
+        },
+    })
 }

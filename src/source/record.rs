@@ -70,6 +70,8 @@ pub enum SourceId {
     JDairySci1958,
     /// Castillo 2000 and Marshall 1982, first-order syneresis.
     MarshallCastillo,
+    /// Huber 2001, syneresis against temperature.
+    Huber2001,
     /// Dejmek and Walstra, syneresis of rennet-coagulated curd.
     DejmekWalstra,
     /// Floury et al. 2010, salt in cheese.

@@ -6,6 +6,7 @@ mod setting;
 use super::{MilkOutcome, StageBalance, Stream};
 use crate::design::VatDesign;
 use crate::law::Matter;
+use crate::law::rennet::RennetError;
 use curd::curd;
 use setting::setting;
 
@@ -92,6 +93,23 @@ pub enum VatError {
         most_c: f64,
         /// The longest warming that is looked at.
         hours: f64,
+    },
+    /// The milk does not clot.
+    #[error(transparent)]
+    NoClot(#[from] RennetError),
+    /// The drained curd would hold more of a component than there is.
+    #[error(
+        "the curd would hold {wanted_kg:.3} kg of {component}, but the vat holds only {present_kg:.3} kg: at {drip_end_moisture_percent:.1} % moisture nothing drips from so rich a milk; choose a lower moisture when the drip stops, or leaner milk"
+    )]
+    CurdWantsMore {
+        /// The component.
+        component: &'static str,
+        /// What the curd would hold.
+        wanted_kg: f64,
+        /// What the vat holds.
+        present_kg: f64,
+        /// The chosen moisture of the drained curd.
+        drip_end_moisture_percent: f64,
     },
 }
 

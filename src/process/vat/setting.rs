@@ -2,7 +2,11 @@
 
 use super::VatError;
 use crate::design::VatDesign;
+use crate::law::rennet::{Clotting, clotting_min};
 use crate::process::MilkOutcome;
+
+/// Minutes between two tests for a clean break; common practice, no source.
+const TEST_GAP_MIN: f64 = 15.0;
 
 /// How long the milk takes to set.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -18,6 +22,22 @@ pub(super) struct Setting {
 }
 
 /// Returns how long the milk takes to set at a steady temperature.
-pub(super) fn setting(_design: &VatDesign, _milk: &MilkOutcome, _setting_temperature_c: f64) -> Result<Setting, VatError> {
-    Ok(Setting::default())
+///
+/// # Errors
+/// [`VatError::NoClot`] below 18 °C, above 55 °C, and without rennet.
+pub(super) fn setting(design: &VatDesign, milk: &MilkOutcome, setting_temperature_c: f64) -> Result<Setting, VatError> {
+    let clotting_min = clotting_min(Clotting {
+        dose_imcu_kg: milk.rennet_imcu_kg,
+        temperature_c: setting_temperature_c,
+        ph: milk.milk_ph,
+        calcium_percent: milk.calcium_percent,
+    })?;
+    let clean_break_min = clotting_min * design.firmness_multiple;
+    let further_tests = ((clean_break_min - design.first_test_min) / TEST_GAP_MIN).ceil().max(0.0);
+    Ok(Setting {
+        clotting_min,
+        clean_break_min,
+        cut_min: design.first_test_min + TEST_GAP_MIN * further_tests,
+        tests: 1 + further_tests as u32,
+    })
 }
