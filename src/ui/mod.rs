@@ -1,1 +1,25 @@
-//! To come.
+//! Draws a session; decides nothing. Each part takes data and returns what is asked for.
+
+mod app;
+mod ask;
+mod choices;
+mod curves;
+mod files;
+mod foot;
+mod number_field;
+mod number_text;
+mod prompt;
+mod results;
+mod run_ribbon;
+mod sources_page;
+mod theme;
+mod top_bar;
+mod view;
+mod window;
+
+pub use app::{WindowError, run};
+pub use ask::Ask;
+pub use number_text::{Misread, Understood, read_number};
+pub use theme::{Palette, install};
+pub use view::{Page, View};
+pub use window::Window;

@@ -1,0 +1,48 @@
+//! What a part of the window asks for; one place carries it out.
+
+use super::view::Page;
+use crate::design::Stage;
+use crate::figure::FigureKey;
+use crate::session::Command;
+use std::path::PathBuf;
+
+/// Something that a part of the window asks for.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Ask {
+    /// Do a command as one step.
+    Do(Command),
+    /// A drag begins: what follows is one step.
+    BeginDrag,
+    /// The drag ends.
+    EndDrag,
+    /// Take the last step back.
+    Undo,
+    /// Do it again.
+    Redo,
+    /// A new design.
+    New,
+    /// Choose a file and open it.
+    Open,
+    /// Open this file.
+    OpenFile(PathBuf),
+    /// Open an example.
+    OpenExample(usize),
+    /// Save where it was saved last.
+    Save,
+    /// Save somewhere else.
+    SaveAs,
+    /// Write the plan as PDF.
+    ExportPlan,
+    /// Leave.
+    Quit,
+    /// Show a page.
+    Show(Page),
+    /// Choose a station: its controls and its curve come into sight.
+    Station(Stage),
+    /// Bring an input into sight and mark it.
+    ToInput(&'static str),
+    /// Show or hide the table of a curve.
+    Table(FigureKey),
+    /// Show or hide the keys.
+    Help,
+}

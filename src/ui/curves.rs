@@ -1,0 +1,221 @@
+//! The curves: warming and drying loss always in sight, below them that of the chosen station.
+
+use super::ask::Ask;
+use super::theme::{BODY, CAPTION, Palette, bold, plain};
+use super::view::{View, station_curve};
+use crate::batch::Batch;
+use crate::figure::{Event, Figure, FigureKey, Role, Series, figure, table};
+use egui::{Align, Align2, Layout, Pos2, RichText, ScrollArea, Ui, WidgetInfo, pos2, vec2};
+use egui_plot::{FilledArea, Line, LineStyle, Plot, PlotPoints, PlotResponse, VLine};
+
+/// Rows of the table of a curve.
+const TABLE_ROWS: usize = 12;
+/// Least height of a plot that can still be read.
+const LEAST_HEIGHT: f32 = 120.0;
+
+/// Draws the curves and returns what is asked for.
+pub(super) fn curves_ui(ui: &mut Ui, view: &View, batch: &Batch, before: Option<&Batch>) -> Vec<Ask> {
+    let mut asks = Vec::new();
+    let keys = [FigureKey::Warming, FigureKey::DryingLoss, station_curve(view.station)];
+    let gaps = 3.0 * 44.0;
+    let each = ((ui.available_height() - gaps) / keys.len() as f32).max(LEAST_HEIGHT);
+    ScrollArea::vertical().id_salt("curves").auto_shrink(false).show(ui, |ui| {
+        for key in keys {
+            let drawn = figure(batch, key);
+            let ghost = before.map(|before| figure(before, key));
+            asks.extend(heading_ui(ui, view, key, &drawn));
+            if view.table == Some(key) {
+                table_ui(ui, &drawn, each);
+            } else if let Some(why) = &drawn.empty_because {
+                empty_ui(ui, why, each);
+            } else {
+                plot_ui(ui, key, &drawn, ghost.as_ref(), each);
+            }
+            ui.add_space(4.0);
+        }
+    });
+    asks
+}
+
+fn heading_ui(ui: &mut Ui, view: &View, key: FigureKey, drawn: &Figure) -> Vec<Ask> {
+    let palette = Palette::of(ui);
+    let mut asks = Vec::new();
+    ui.horizontal(|ui| {
+        ui.label(RichText::new(drawn.title).font(bold(BODY)));
+        let unit = if drawn.y.unit.is_empty() { drawn.y.label.to_owned() } else { format!("{}, {}", drawn.y.label, drawn.y.unit) };
+        ui.label(RichText::new(unit).size(CAPTION).color(palette.soft));
+        if let Some(band) = drawn.bands.first() {
+            ui.label(RichText::new(format!("shaded: {}", band.name)).size(CAPTION).color(palette.soft));
+        }
+        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+            let shown = view.table == Some(key);
+            let button =
+                egui::Button::new(RichText::new(if shown { "Curve" } else { "Table" }).size(CAPTION)).min_size(vec2(0.0, 24.0));
+            let response = ui.add(button);
+            response.widget_info(|| {
+                WidgetInfo::labeled(
+                    egui::Role::Button,
+                    true,
+                    format!("{}: {}", key.title(), if shown { "show the curve" } else { "show as a table" }),
+                )
+            });
+            if response.clicked() {
+                asks.push(Ask::Table(key));
+            }
+        });
+    });
+    asks
+}
+
+fn empty_ui(ui: &mut Ui, why: &str, height: f32) {
+    let palette = Palette::of(ui);
+    egui::Frame::new().fill(palette.panel).corner_radius(8).inner_margin(16).show(ui, |ui| {
+        ui.set_min_size(vec2(ui.available_width(), height - 32.0));
+        ui.label(RichText::new(format!("No curve. {why}")).color(palette.text));
+    });
+}
+
+fn table_ui(ui: &mut Ui, drawn: &Figure, height: f32) {
+    let table = table(drawn, TABLE_ROWS);
+    ScrollArea::vertical().id_salt((drawn.title, "table")).max_height(height).show(ui, |ui| {
+        egui::Grid::new((drawn.title, "grid")).striped(true).spacing(vec2(24.0, 4.0)).show(ui, |ui| {
+            for heading in &table.headings {
+                ui.label(RichText::new(heading).font(bold(CAPTION)));
+            }
+            ui.end_row();
+            for row in &table.rows {
+                for value in row {
+                    ui.label(RichText::new(value.map_or_else(|| "–".to_owned(), |value| format!("{value:.1}"))).size(CAPTION));
+                }
+                ui.end_row();
+            }
+        });
+    });
+}
+
+fn plot_ui(ui: &mut Ui, key: FigureKey, drawn: &Figure, ghost: Option<&Figure>, height: f32) {
+    let palette = Palette::of(ui);
+    let (x_unit, y_most) = (drawn.x.unit, drawn.y.most - drawn.y.least);
+    let decimals = if y_most < 1.5 { 2 } else { 0 };
+    let plot = Plot::new(("curve", drawn.title))
+        .height(height)
+        .allow_scroll(false)
+        .allow_drag(false)
+        .allow_zoom(false)
+        .allow_boxed_zoom(false)
+        .allow_double_click_reset(false)
+        .allow_axis_zoom_drag(false)
+        .show_background(false)
+        .grid_color(palette.grid)
+        .set_margin_fraction(vec2(0.0, 0.0))
+        .default_x_bounds(drawn.x.least, drawn.x.most)
+        .default_y_bounds(drawn.y.least, drawn.y.most)
+        .y_axis_min_width(36.0)
+        .x_axis_formatter(move |mark, range| {
+            if mark.value >= *range.end() * 0.97 { format!("{:.0} {x_unit}", mark.value) } else { format!("{:.0}", mark.value) }
+        })
+        .y_axis_formatter(move |mark, _| format!("{:.*}", decimals, mark.value))
+        .label_formatter(|_| None);
+    let response = plot.show(ui, |plot| {
+        plot.set_plot_bounds_x(drawn.x.least..=drawn.x.most);
+        plot.set_plot_bounds_y(drawn.y.least..=drawn.y.most);
+        for band in &drawn.bands {
+            let column = |of: fn(&[f64; 3]) -> f64| band.points.iter().map(of).collect::<Vec<f64>>();
+            let area =
+                FilledArea::new(band.name, &column(|[x, _, _]| *x), &column(|[_, low, _]| *low), &column(|[_, _, high]| *high));
+            plot.add(area.fill_color(palette.design.gamma_multiply(0.18)).allow_hover(false));
+        }
+        for event in &drawn.events {
+            plot.vline(
+                VLine::new(event.name, event.at).color(palette.edge).width(1.0).style(LineStyle::dotted_dense()).allow_hover(false),
+            );
+        }
+        for series in ghost.into_iter().flat_map(|ghost| &ghost.series).filter(|series| series.role == Role::Main) {
+            plot.line(line(series, palette.ghost, 2.0).style(LineStyle::dotted_dense()));
+        }
+        for series in &drawn.series {
+            plot.line(match series.role {
+                Role::Main => line(series, palette.design, 3.0),
+                Role::Companion => line(series, palette.design, 1.5),
+                Role::Limit => line(series, palette.soft, 1.5).style(LineStyle::dashed_loose()),
+            });
+        }
+    });
+    labels(ui, drawn, &response);
+    let words = drawn.in_words.clone();
+    response.response.widget_info(|| WidgetInfo::labeled(egui::Role::Image, true, &words));
+    if let Some(read) = read_at(drawn, &response) {
+        response.response.on_hover_text_at_pointer(read);
+    }
+    let _ = key;
+}
+
+fn line<'a>(series: &'a Series, colour: egui::Color32, width: f32) -> Line<'a> {
+    Line::new(series.name, PlotPoints::from(series.points.clone())).color(colour).width(width).allow_hover(false)
+}
+
+/// Writes the name of each line at its end and of each event at the top, where there is room.
+fn labels(ui: &Ui, drawn: &Figure, response: &PlotResponse<()>) {
+    let palette = Palette::of(ui);
+    let frame = *response.transform.frame();
+    let to_screen = |x: f64, y: f64| response.transform.position_from_point(&egui_plot::PlotPoint::new(x, y));
+    let painter = ui.painter().with_clip_rect(frame.expand(2.0));
+    let mut taken: Vec<egui::Rect> = Vec::new();
+    for series in &drawn.series {
+        let Some([x, y]) = series.points.last().copied() else { continue };
+        let end = to_screen(x, y);
+        let galley = painter.layout_no_wrap(series.name.to_owned(), plain(CAPTION), palette.text);
+        let size = galley.size();
+        // To the right of the end where there is room, else just above it, else just below.
+        let places = [
+            pos2(end.x + 6.0, end.y - 0.5 * size.y),
+            pos2((end.x - size.x - 4.0).min(frame.right() - size.x - 4.0), end.y - size.y - 3.0),
+            pos2((end.x - size.x - 4.0).min(frame.right() - size.x - 4.0), end.y + 4.0),
+        ];
+        let fits = |place: &Pos2| {
+            let rect = egui::Rect::from_min_size(*place, size);
+            frame.contains_rect(rect) && taken.iter().all(|other| !other.intersects(rect))
+        };
+        if let Some(place) = places.into_iter().find(|place| fits(place)) {
+            taken.push(egui::Rect::from_min_size(place, size));
+            painter.galley(place, galley, palette.text);
+        }
+    }
+    let mut rows = [f32::NEG_INFINITY; 3];
+    for Event { name, at } in &drawn.events {
+        let x = to_screen(*at, drawn.y.most).x;
+        let galley = painter.layout_no_wrap((*name).to_owned(), plain(CAPTION), palette.soft);
+        let size = galley.size();
+        let left = (x + 3.0).min(frame.right() - size.x);
+        let free = |(row, end): (usize, &f32)| {
+            let rect = egui::Rect::from_min_size(pos2(left, frame.top() + 15.0 * row as f32), size);
+            *end < left && taken.iter().all(|other| !other.intersects(rect))
+        };
+        if let Some(row) = rows.iter().enumerate().find(|place| free(*place)).map(|(row, _)| row)
+            && let Some(end) = rows.get_mut(row)
+        {
+            *end = left + size.x + 6.0;
+            painter.galley(pos2(left, frame.top() + 15.0 * row as f32), galley, palette.soft);
+        }
+    }
+    let _ = Align2::LEFT_TOP;
+}
+
+/// Returns what the lines read at the pointer.
+fn read_at(drawn: &Figure, response: &PlotResponse<()>) -> Option<String> {
+    let pointer = response.response.hover_pos()?;
+    let x = response.transform.value_from_position(pointer).x;
+    let near = |series: &Series| {
+        let after = series.points.partition_point(|point| point.first().is_some_and(|at| *at < x));
+        series.points.get(after).map(|[_, y]| *y)
+    };
+    let lines: Vec<String> = drawn
+        .series
+        .iter()
+        .filter(|series| series.role != Role::Limit)
+        .filter_map(|series| {
+            Some(format!("{}: {:.*} {}", series.name, if drawn.y.most <= 1.5 { 2 } else { 1 }, near(series)?, drawn.y.unit))
+        })
+        .collect();
+    (!lines.is_empty()).then(|| format!("{:.1} {}\n{}", x.max(0.0), drawn.x.unit, lines.join("\n")))
+}

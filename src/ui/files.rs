@@ -1,0 +1,111 @@
+//! File dialogs on a thread of their own, one at a time; where the desktop offers none, a path is typed.
+
+use std::path::PathBuf;
+use std::sync::mpsc::{Receiver, TryRecvError, channel};
+use std::time::{Duration, Instant};
+
+/// What a path is asked for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Purpose {
+    /// Open a design.
+    Open,
+    /// Save the design.
+    Save,
+    /// Write the plan.
+    Export,
+}
+
+impl Purpose {
+    /// Returns what the window says of it.
+    pub(super) const fn title(self) -> &'static str {
+        match self {
+            Self::Open => "Open a design",
+            Self::Save => "Save the design",
+            Self::Export => "Write the plan as PDF",
+        }
+    }
+}
+
+/// What came of a dialog.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) enum Answer {
+    /// A path was chosen.
+    Path(Purpose, PathBuf),
+    /// It was cancelled.
+    Cancelled,
+    /// The desktop offers no dialog.
+    NoDialog(Purpose),
+}
+
+/// A dialog answers "cancelled" this fast only where there is none to be had.
+const TOO_FAST_FOR_A_HAND: Duration = Duration::from_millis(300);
+
+/// The dialog that is open, if one is.
+#[derive(Debug, Default)]
+pub(super) struct Dialogs {
+    /// Never ask the desktop, as in tests and pictures.
+    pub(super) typed_only: bool,
+    running: Option<(Purpose, Receiver<(Option<PathBuf>, Duration)>)>,
+}
+
+impl Dialogs {
+    /// Asks for a path; returns at once where the desktop is not to be asked or cannot be.
+    pub(super) fn ask(&mut self, ctx: &egui::Context, purpose: Purpose, suggested: String) -> Option<Answer> {
+        if self.running.is_some() {
+            return None;
+        }
+        if self.typed_only {
+            return Some(Answer::NoDialog(purpose));
+        }
+        let (sender, receiver) = channel();
+        let repaint = ctx.clone();
+        let spawned = std::thread::Builder::new().name("file-dialog".to_owned()).spawn(move || {
+            let began = Instant::now();
+            let dialog = rfd::FileDialog::new().set_title(purpose.title());
+            let path = match purpose {
+                Purpose::Open => dialog.add_filter("Vatsketch design", &["ron"]).pick_file(),
+                Purpose::Save => dialog.add_filter("Vatsketch design", &["ron"]).set_file_name(suggested).save_file(),
+                Purpose::Export => dialog.add_filter("PDF", &["pdf"]).set_file_name(suggested).save_file(),
+            };
+            // The window may have closed in the meantime; then nobody waits.
+            let _ = sender.send((path, began.elapsed()));
+            repaint.request_repaint();
+        });
+        match spawned {
+            Ok(_) => {
+                self.running = Some((purpose, receiver));
+                None
+            }
+            Err(_) => Some(Answer::NoDialog(purpose)),
+        }
+    }
+
+    /// Returns what came of the dialog, once something did.
+    pub(super) fn answer(&mut self) -> Option<Answer> {
+        let (purpose, receiver) = self.running.as_ref()?;
+        let purpose = *purpose;
+        let answer = match receiver.try_recv() {
+            Ok((Some(path), _)) => Answer::Path(purpose, path),
+            Ok((None, took)) if took < TOO_FAST_FOR_A_HAND => Answer::NoDialog(purpose),
+            Ok((None, _)) => Answer::Cancelled,
+            Err(TryRecvError::Disconnected) => Answer::NoDialog(purpose),
+            Err(TryRecvError::Empty) => return None,
+        };
+        self.running = None;
+        Some(answer)
+    }
+}
+
+/// Returns a path with an ending, if it has not got it already.
+pub(super) fn with_ending(path: PathBuf, ending: &str) -> PathBuf {
+    let has = path.to_string_lossy().to_lowercase().ends_with(ending);
+    if has { path } else { PathBuf::from(format!("{}{ending}", path.to_string_lossy())) }
+}
+
+/// Returns a file name made of a title: letters and digits, the rest as hyphens.
+pub(super) fn file_name(title: &str, ending: &str) -> String {
+    let words: Vec<String> =
+        title.split(|letter: char| !letter.is_alphanumeric()).filter(|word| !word.is_empty()).map(str::to_lowercase).collect();
+    let stem = if words.is_empty() { "vat".to_owned() } else { words.join("-") };
+    format!("{}{ending}", stem.chars().take(60).collect::<String>())
+}

@@ -1,0 +1,163 @@
+//! Questions that must be answered, and messages that must be seen.
+
+use super::ask::Ask;
+use super::files::Purpose;
+use super::theme::{BODY, Palette, TITLE, bold};
+use super::top_bar::KEYS;
+use crate::design::Design;
+use egui::{Button, Key, RichText, Ui};
+
+/// A question in front of the window.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) enum Prompt {
+    /// The design is not saved, and something would lose it.
+    Unsaved {
+        /// What to do once that is settled.
+        then: Ask,
+    },
+    /// A recovery copy was left behind.
+    Recover(Box<Design>),
+    /// A path must be typed.
+    Path {
+        /// What for.
+        purpose: Purpose,
+        /// The text so far.
+        text: String,
+    },
+}
+
+/// The answer to a question.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) enum Reply {
+    /// Save first, then do what was asked for.
+    Save(Ask),
+    /// Give the changes up and do what was asked for.
+    Discard(Ask),
+    /// Leave everything as it is.
+    Cancel,
+    /// Open the recovery copy.
+    Recover(Box<Design>),
+    /// Give the recovery copy up.
+    ForgetRecovery,
+    /// Use this path.
+    Path(Purpose, String),
+}
+
+/// Draws the question and returns its answer, once there is one.
+pub(super) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> Option<Reply> {
+    let mut reply = None;
+    let modal = egui::Modal::new(egui::Id::unique("prompt")).show(ctx, |ui| {
+        ui.set_max_width(520.0);
+        match prompt {
+            Prompt::Unsaved { then } => {
+                heading(ui, "Save your changes first?");
+                ui.label("The design has changes that are in no file. Discarding them cannot be undone.");
+                ui.add_space(10.0);
+                ui.horizontal(|ui| {
+                    if choice(ui, "Save") {
+                        reply = Some(Reply::Save(then.clone()));
+                    }
+                    if choice(ui, "Discard") {
+                        reply = Some(Reply::Discard(then.clone()));
+                    }
+                    if choice(ui, "Cancel") {
+                        reply = Some(Reply::Cancel);
+                    }
+                });
+            }
+            Prompt::Recover(design) => {
+                heading(ui, "Go on where it ended?");
+                let title = if design.title.is_empty() { "an untitled design" } else { design.title.as_str() };
+                ui.label(format!("Last time the program ended before “{title}” was saved. A copy was kept."));
+                ui.add_space(10.0);
+                ui.horizontal(|ui| {
+                    if choice(ui, "Open the copy") {
+                        reply = Some(Reply::Recover(design.clone()));
+                    }
+                    if choice(ui, "Forget it") {
+                        reply = Some(Reply::ForgetRecovery);
+                    }
+                });
+            }
+            Prompt::Path { purpose, text } => {
+                heading(ui, purpose.title());
+                let label = ui.label("This desktop offers no file dialog. Type the path of the file:");
+                let response = ui.add(egui::TextEdit::singleline(text).desired_width(480.0)).labelled_by(label.id);
+                let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
+                ui.add_space(10.0);
+                ui.horizontal(|ui| {
+                    let named = !text.trim().is_empty();
+                    if (choice(ui, "Use this path") || entered) && named {
+                        reply = Some(Reply::Path(*purpose, text.trim().to_owned()));
+                    }
+                    if choice(ui, "Cancel") {
+                        reply = Some(Reply::Cancel);
+                    }
+                });
+            }
+        }
+    });
+    let given_up = modal.should_close() && !matches!(prompt, Prompt::Recover(_));
+    reply.or_else(|| given_up.then_some(Reply::Cancel))
+}
+
+fn heading(ui: &mut Ui, words: &str) {
+    ui.label(RichText::new(words).font(bold(TITLE)));
+    ui.add_space(4.0);
+}
+
+fn choice(ui: &mut Ui, words: &str) -> bool {
+    let response = ui.add(Button::new(words).min_size(egui::vec2(96.0, 32.0)));
+    super::choices::focus_ring(ui, &response);
+    response.clicked()
+}
+
+/// Draws the list of keys; returns whether it is to be closed.
+pub(super) fn keys_ui(ctx: &egui::Context) -> bool {
+    let mut close = false;
+    let modal = egui::Modal::new(egui::Id::unique("keys")).show(ctx, |ui| {
+        ui.set_max_width(460.0);
+        heading(ui, "Keys");
+        egui::Grid::new("keys").spacing(egui::vec2(24.0, 6.0)).show(ui, |ui| {
+            for (shortcut, words, _) in &KEYS {
+                ui.label(RichText::new(ui.ctx().format_shortcut(shortcut)).font(bold(BODY)));
+                ui.label(*words);
+                ui.end_row();
+            }
+            for (key, words) in [
+                ("Arrows", "A step on the rail that has the ring"),
+                ("Page up, down", "Ten steps"),
+                ("Home, End", "Least and most"),
+                ("Escape", "Keep the old value"),
+            ] {
+                ui.label(RichText::new(key).font(bold(BODY)));
+                ui.label(words);
+                ui.end_row();
+            }
+        });
+        ui.add_space(8.0);
+        close = choice(ui, "Close");
+    });
+    close || modal.should_close()
+}
+
+/// Draws a message that something went wrong, or was done; returns whether it is to be closed.
+pub(super) fn notice_ui(ui: &mut Ui, words: &str, wrong: bool) -> bool {
+    let palette = Palette::of(ui);
+    let (text, fill) = if wrong { (palette.stop_text, palette.stop_fill) } else { (palette.text, palette.changed) };
+    egui::Frame::new()
+        .fill(fill)
+        .inner_margin(10)
+        .show(ui, |ui| {
+            ui.horizontal_wrapped(|ui| {
+                ui.set_width(ui.available_width());
+                ui.label(RichText::new(words).color(text));
+                let button = Button::new(RichText::new("Close message").color(text))
+                    .fill(egui::Color32::TRANSPARENT)
+                    .stroke(egui::Stroke::new(1.0, text));
+                ui.add(button).clicked()
+            })
+            .inner
+        })
+        .inner
+}

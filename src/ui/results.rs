@@ -1,0 +1,165 @@
+//! Results by stage, and the cautions with the control that causes each.
+
+use super::ask::Ask;
+use super::choices::focus_ring;
+use super::theme::{BODY, CAPTION, FIGURE, Palette, TITLE, bold};
+use super::view::View;
+use crate::batch::{Batch, Caution, Readout, Severity, Weight, readouts};
+use crate::design::{Stage, field};
+use crate::figure::{Ribbon, Station};
+use egui::{Color32, RichText, Role, ScrollArea, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
+
+/// Draws results above and cautions below, each with a scroll of its own; returns what is asked for.
+pub(super) fn results_ui(ui: &mut Ui, view: &View, batch: &Batch, ribbon: &Ribbon) -> Vec<Ask> {
+    let height = ui.available_height();
+    let mut asks = Vec::new();
+    let figures = readouts(batch);
+    ui.allocate_ui(vec2(ui.available_width(), height * 0.58), |ui| {
+        ScrollArea::vertical().id_salt(("results", view.station.key())).auto_shrink(false).show(ui, |ui| {
+            // The chosen station first, the others in their order.
+            let others = Stage::ALL.into_iter().filter(|stage| *stage != view.station);
+            for stage in std::iter::once(view.station).chain(others) {
+                stage_ui(ui, stage, &figures, ribbon.stations.iter().find(|station| station.stage == stage));
+            }
+        });
+    });
+    ui.painter().hline(ui.max_rect().x_range(), ui.cursor().top(), Stroke::new(1.0, Palette::of(ui).grid));
+    ui.add_space(8.0);
+    ui.label(RichText::new("Cautions").font(bold(TITLE)));
+    ScrollArea::vertical().id_salt("cautions").auto_shrink(false).show(ui, |ui| {
+        for caution in &batch.cautions {
+            asks.extend(caution_ui(ui, caution));
+            ui.add_space(6.0);
+        }
+    });
+    asks
+}
+
+fn stage_ui(ui: &mut Ui, stage: Stage, figures: &[Readout], station: Option<&Station>) {
+    let palette = Palette::of(ui);
+    ui.label(RichText::new(stage.title()).font(bold(TITLE)));
+    if let Some(why) = station.and_then(|station| station.stopped_because.as_ref()) {
+        egui::Frame::new().fill(palette.stop_fill).corner_radius(6).inner_margin(8).show(ui, |ui| {
+            ui.label(RichText::new(format!("Not worked out: {why}")).color(palette.stop_text));
+        });
+    }
+    let own: Vec<&Readout> = figures.iter().filter(|figure| figure.stage == stage).collect();
+    let lead: Vec<&Readout> = own.iter().copied().filter(|figure| figure.weight == Weight::Lead).collect();
+    let room = ui.available_width();
+    for pair in lead.chunks(2) {
+        ui.horizontal_top(|ui| {
+            for figure in pair {
+                ui.allocate_ui(vec2(room * 0.5 - 6.0, 0.0), |ui| {
+                    ui.vertical(|ui| {
+                        ui.set_width(room * 0.5 - 6.0);
+                        lead_ui(ui, figure);
+                    });
+                });
+            }
+        });
+    }
+    let details: Vec<&Readout> = own.into_iter().filter(|figure| figure.weight == Weight::Detail).collect();
+    if !details.is_empty() {
+        egui::CollapsingHeader::new(RichText::new(format!("All of {}", stage.title().to_lowercase())).size(CAPTION))
+            .id_salt((stage.key(), "details"))
+            .show(ui, |ui| {
+                for figure in details {
+                    detail_ui(ui, figure);
+                }
+            });
+    }
+    ui.add_space(10.0);
+}
+
+fn lead_ui(ui: &mut Ui, figure: &Readout) {
+    let palette = Palette::of(ui);
+    ui.spacing_mut().item_spacing.y = 0.0;
+    let whole = format!("{}: {}", figure.label, figure.text());
+    ui.label(RichText::new(figure.label).size(CAPTION).color(palette.soft));
+    let response = ui.label(RichText::new(figure.text()).font(bold(FIGURE)));
+    response.widget_info(|| WidgetInfo::labeled(Role::Label, true, &whole));
+    response.on_hover_text(figure.law);
+    let mut below: Vec<String> = figure.likely_text().map(|likely| format!("likely {likely}")).into_iter().collect();
+    below.extend(figure.kitchen.as_ref().map(|kitchen| format!("about {kitchen}")));
+    if !below.is_empty() {
+        ui.label(RichText::new(below.join(", ")).size(CAPTION).color(palette.soft));
+    }
+    ui.add_space(8.0);
+}
+
+fn detail_ui(ui: &mut Ui, figure: &Readout) {
+    let palette = Palette::of(ui);
+    ui.horizontal(|ui| {
+        let value = ui.painter().layout_no_wrap(figure.text(), bold(CAPTION), palette.text);
+        let room = ui.available_width() - value.size().x - 12.0;
+        ui.allocate_ui(vec2(room, 0.0), |ui| {
+            ui.set_width(room);
+            ui.add(egui::Label::new(RichText::new(figure.label).size(CAPTION).color(palette.soft)).wrap())
+                .on_hover_text(figure.law);
+        });
+        ui.add(egui::Label::new(RichText::new(figure.text()).font(bold(CAPTION))).extend());
+    });
+}
+
+/// Returns the colours of a severity: text, ground.
+fn colours(palette: &Palette, severity: Severity) -> (Color32, Color32) {
+    match severity {
+        Severity::Stop => (palette.stop_text, palette.stop_fill),
+        Severity::Caution => (palette.caution_text, palette.caution_fill),
+        Severity::Note => (palette.text, palette.panel),
+    }
+}
+
+/// Draws the sign of a severity: a filled octagon, a triangle, a ring. The shape tells it without colour.
+pub(super) fn sign(ui: &mut Ui, severity: Severity, colour: Color32) {
+    let (rect, _) = ui.allocate_exact_size(vec2(20.0, 20.0), Sense::hover());
+    let centre = rect.center();
+    let ring = |corners: usize, radius: f32, turn: f32| -> Vec<egui::Pos2> {
+        (0..corners)
+            .map(|corner| {
+                let angle = turn + std::f32::consts::TAU * corner as f32 / corners as f32;
+                centre + radius * vec2(angle.sin(), -angle.cos())
+            })
+            .collect()
+    };
+    let painter = ui.painter();
+    match severity {
+        Severity::Stop => {
+            painter.add(Shape::convex_polygon(ring(8, 9.0, std::f32::consts::PI / 8.0), colour, Stroke::NONE));
+        }
+        Severity::Caution => {
+            painter.add(Shape::closed_line(ring(3, 9.5, 0.0), Stroke::new(2.0, colour)));
+            painter.line_segment([pos2(centre.x, centre.y - 4.0), pos2(centre.x, centre.y + 1.5)], Stroke::new(2.0, colour));
+        }
+        Severity::Note => {
+            painter.circle_stroke(centre, 8.0, Stroke::new(2.0, colour));
+            painter.line_segment([pos2(centre.x, centre.y - 1.0), pos2(centre.x, centre.y + 4.0)], Stroke::new(2.0, colour));
+        }
+    }
+}
+
+fn caution_ui(ui: &mut Ui, caution: &Caution) -> Option<Ask> {
+    let palette = Palette::of(ui);
+    let (text, fill) = colours(&palette, caution.severity);
+    let mut asked = None;
+    egui::Frame::new().fill(fill).corner_radius(8).inner_margin(10).show(ui, |ui| {
+        ui.set_width(ui.available_width());
+        ui.horizontal(|ui| {
+            sign(ui, caution.severity, text);
+            ui.label(RichText::new(caution.severity.word()).font(bold(BODY)).color(text));
+        });
+        ui.label(RichText::new(&caution.what).size(CAPTION + 1.0).color(text));
+        ui.label(RichText::new(&caution.remedy).size(CAPTION + 1.0).color(text));
+        if let Some((key, label)) = caution.caused_by.and_then(|key| field(key).ok()).map(|field| (field.key, field.label)) {
+            let button = egui::Button::new(RichText::new(format!("Go to “{label}”")).size(CAPTION).color(text))
+                .fill(Color32::TRANSPARENT)
+                .stroke(Stroke::new(1.0, text));
+            let response = ui.add(button);
+            focus_ring(ui, &response);
+            if response.clicked() {
+                asked = Some(Ask::ToInput(key));
+            }
+        }
+    });
+    asked
+}

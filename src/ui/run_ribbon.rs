@@ -1,0 +1,147 @@
+//! The run: a ribbon as thick as the matter that flows, milk at the left; what joins and what leaves stands at its stations.
+
+use super::ask::Ask;
+use super::choices::focus_ring;
+use super::number_field::text_at;
+use super::theme::{BODY, CAPTION, Palette, bold};
+use crate::design::Stage;
+use crate::figure::{Ribbon, Side, SideStream, Station};
+use egui::{Align2, Color32, CornerRadius, Pos2, Rect, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
+
+/// Height of the whole picture.
+pub(super) const HEIGHT: f32 = 112.0;
+/// Where the ribbon's middle lies, from the top.
+const MIDDLE: f32 = 70.0;
+/// Thickness of the heaviest part.
+const THICKEST: f32 = 40.0;
+/// Thickness below which nothing would be seen.
+const THINNEST: f32 = 3.0;
+
+/// Draws the run and returns the station that is asked for.
+pub(super) fn run_ribbon_ui(ui: &mut Ui, ribbon: &Ribbon, chosen: Stage) -> Option<Ask> {
+    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), HEIGHT), Sense::hover());
+    let width = rect.width() / ribbon.stations.len().max(1) as f32;
+    let heaviest = ribbon.stations.iter().filter_map(|station| station.goes_on_kg).fold(f64::MIN_POSITIVE, f64::max);
+    let thickness = |station: &Station| station.goes_on_kg.map(|kg| ((kg / heaviest) as f32 * THICKEST).max(THINNEST));
+    paint_band(ui, rect, width, &ribbon.stations.iter().map(thickness).collect::<Vec<_>>());
+    let mut asked = None;
+    for (place, station) in ribbon.stations.iter().enumerate() {
+        let own = Rect::from_min_size(pos2(rect.left() + place as f32 * width, rect.top()), vec2(width, HEIGHT));
+        if station_ui(ui, own, station, station.stage == chosen) {
+            asked = Some(Ask::Station(station.stage));
+        }
+    }
+    asked
+}
+
+/// Paints the ribbon: level at each station, smooth between.
+fn paint_band(ui: &Ui, rect: Rect, width: f32, thickness: &[Option<f32>]) {
+    let palette = Palette::of(ui);
+    let colour = palette.design.gamma_multiply(0.28);
+    let at = |place: usize| thickness.get(place).copied().flatten();
+    let mut before = at(0).unwrap_or(THINNEST);
+    let middle = rect.top() + MIDDLE;
+    for place in 0..thickness.len() {
+        let Some(now) = at(place) else { return };
+        let left = rect.left() + place as f32 * width;
+        // The change happens in the first third of a station's room; the rest is level.
+        let turn = width * 0.34;
+        let steps = 14;
+        let edge = |x: f32| {
+            let share = ((x - left) / turn).clamp(0.0, 1.0);
+            let smooth = share * share * (3.0 - 2.0 * share);
+            before + (now - before) * smooth
+        };
+        for step in 0..steps {
+            let (from, to) = (left + turn * step as f32 / steps as f32, left + turn * (step + 1) as f32 / steps as f32);
+            strip(ui, middle, (from, edge(from)), (to, edge(to)), colour);
+        }
+        strip(ui, middle, (left + turn, now), (left + width, now), colour);
+        before = now;
+    }
+}
+
+fn strip(ui: &Ui, middle: f32, (from, thick_from): (f32, f32), (to, thick_to): (f32, f32), colour: Color32) {
+    let points: Vec<Pos2> = vec![
+        pos2(from, middle - 0.5 * thick_from),
+        pos2(to, middle - 0.5 * thick_to),
+        pos2(to, middle + 0.5 * thick_to),
+        pos2(from, middle + 0.5 * thick_from),
+    ];
+    ui.painter().add(Shape::convex_polygon(points, colour, Stroke::NONE));
+}
+
+/// Draws one station as a button; returns whether it was chosen.
+fn station_ui(ui: &mut Ui, rect: Rect, station: &Station, chosen: bool) -> bool {
+    let palette = Palette::of(ui);
+    let response = ui.interact(rect.shrink(2.0), ui.make_persistent_id(("station", station.stage.key())), Sense::click());
+    let words = in_words(station);
+    response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &words));
+    if chosen {
+        ui.painter().rect_stroke(rect.shrink(3.0), CornerRadius::same(8), Stroke::new(2.0, palette.link), egui::StrokeKind::Inside);
+    } else if response.hovered() {
+        ui.painter().rect_stroke(rect.shrink(3.0), CornerRadius::same(8), Stroke::new(1.0, palette.edge), egui::StrokeKind::Inside);
+    }
+    focus_ring(ui, &response);
+    let left = rect.left() + 14.0;
+    ui.painter().text(pos2(left, rect.top() + 8.0), Align2::LEFT_TOP, station.stage.title(), bold(BODY), palette.text);
+    let line = station.goes_on_kg.map_or_else(
+        || "not worked out".to_owned(),
+        |kg| format!("{}, {:.0} % water", mass(kg), station.moisture_percent.unwrap_or(0.0)),
+    );
+    text_at(ui, pos2(left, rect.top() + 28.0), Align2::LEFT_TOP, &line, CAPTION, palette.soft);
+    streams(ui, rect, station);
+    response.on_hover_text(words).clicked()
+}
+
+/// Writes what joins and leaves on one line below the ribbon, as much as there is room for.
+fn streams(ui: &Ui, rect: Rect, station: &Station) {
+    let palette = Palette::of(ui);
+    let mut left = rect.left() + 14.0;
+    for stream in &station.streams {
+        let words = short(stream);
+        let galley = ui.painter().layout_no_wrap(words, super::theme::plain(CAPTION), palette.text);
+        if left + 14.0 + galley.size().x > rect.right() - 6.0 {
+            break;
+        }
+        let tip = pos2(left + 4.0, rect.bottom() - 14.0);
+        arrow(ui, tip, stream.side, palette.design);
+        let width = galley.size().x;
+        ui.painter().galley(pos2(left + 13.0, rect.bottom() - 24.0), galley, palette.text);
+        left += width + 26.0;
+    }
+}
+
+/// Draws a small arrow: up into the ribbon, or down out of it.
+fn arrow(ui: &Ui, centre: Pos2, side: Side, colour: Color32) {
+    let up = if side == Side::Joins { 1.0 } else { -1.0 };
+    let points = vec![centre - vec2(0.0, 5.0 * up), centre + vec2(4.5, 3.5 * up), centre + vec2(-4.5, 3.5 * up)];
+    ui.painter().add(Shape::convex_polygon(points, colour, Stroke::NONE));
+}
+
+fn short(stream: &SideStream) -> String {
+    format!("{} {}", stream.name, mass(stream.mass_kg))
+}
+
+fn mass(kg: f64) -> String {
+    if kg < 0.0995 { format!("{:.0} g", 1000.0 * kg) } else { format!("{kg:.2} kg") }
+}
+
+/// Returns a station in one sentence.
+fn in_words(station: &Station) -> String {
+    if let Some(why) = &station.stopped_because {
+        return format!("{}: not worked out; {why}", station.stage.title());
+    }
+    let streams = |side, word: &str| {
+        let names: Vec<String> = station.streams.iter().filter(|stream| stream.side == side).map(short).collect();
+        if names.is_empty() { String::new() } else { format!("; {word} {}", names.join(", ")) }
+    };
+    format!(
+        "{}: {} go on at {:.0} % water{}{}",
+        station.stage.title(),
+        mass(station.goes_on_kg.unwrap_or(0.0)),
+        station.moisture_percent.unwrap_or(0.0),
+        streams(Side::Joins, "with"),
+        streams(Side::Leaves, "leaving")
+    )
+}

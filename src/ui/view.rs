@@ -1,0 +1,89 @@
+//! What the window remembers that is not part of the design.
+
+use crate::design::Stage;
+use crate::figure::FigureKey;
+
+/// A page of the window.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Page {
+    /// Choices, curves and results.
+    #[default]
+    Design,
+    /// Every constant with its source.
+    Sources,
+}
+
+impl Page {
+    /// Every page.
+    pub const ALL: [Self; 2] = [Self::Design, Self::Sources];
+
+    /// Returns its name.
+    #[must_use]
+    pub const fn title(self) -> &'static str {
+        match self {
+            Self::Design => "Design",
+            Self::Sources => "Sources",
+        }
+    }
+}
+
+/// The text being typed into one box.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Typing {
+    /// Key of the input.
+    pub key: &'static str,
+    /// The text so far.
+    pub text: String,
+}
+
+/// What the window remembers that is not part of the design.
+#[derive(Clone, Debug)]
+pub struct View {
+    /// The page in sight.
+    pub page: Page,
+    /// The chosen station.
+    pub station: Stage,
+    /// The stage whose controls are to come into sight.
+    pub scroll_to: Option<Stage>,
+    /// The input that is to come into sight and stays marked.
+    pub marked: Option<&'static str>,
+    /// Whether the marked input is still to come into sight.
+    pub mark_scrolls: bool,
+    /// The box that is being typed into.
+    pub typing: Option<Typing>,
+    /// The title being typed.
+    pub title: Option<String>,
+    /// The curve whose table is shown.
+    pub table: Option<FigureKey>,
+    /// What the sources are searched for.
+    pub search: String,
+    /// Whether the keys are shown.
+    pub help: bool,
+}
+
+impl Default for View {
+    fn default() -> Self {
+        Self {
+            page: Page::Design,
+            station: Stage::Milk,
+            scroll_to: None,
+            marked: None,
+            mark_scrolls: false,
+            typing: None,
+            title: None,
+            table: None,
+            search: String::new(),
+            help: false,
+        }
+    }
+}
+
+/// Returns the curve that belongs to a station, below the two that are always in sight.
+#[must_use]
+pub const fn station_curve(stage: Stage) -> FigureKey {
+    match stage {
+        Stage::Milk | Stage::Vat | Stage::Draining => FigureKey::WheyDrip,
+        Stage::Salting => FigureKey::WaterActivity,
+        Stage::Drying => FigureKey::Moisture,
+    }
+}

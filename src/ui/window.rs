@@ -1,0 +1,375 @@
+//! The window: lays its parts out, collects what they ask for, and has the session do it.
+
+use super::ask::Ask;
+use super::files::{Answer, Dialogs, Purpose, file_name, with_ending};
+use super::prompt::{Prompt, Reply, keys_ui, notice_ui, prompt_ui};
+use super::theme::Palette;
+use super::view::{Page, View};
+use super::{choices, curves, foot, results, run_ribbon, sources_page, top_bar};
+use crate::design::{Design, field};
+use crate::export::{Paper, pdf};
+use crate::figure::{Ribbon, ribbon};
+use crate::file::write_safely;
+use crate::session::{Command, EXAMPLES, Recent, Recovery, Session};
+use egui::{Frame, Margin, Panel, ScrollArea, Ui, ViewportCommand};
+use std::path::{Path, PathBuf};
+use std::time::Duration;
+
+/// Width below which everything stands in one column.
+const ONE_COLUMN: f32 = 1000.0;
+/// Width of the choices and of the results.
+const CHOICES_WIDTH: f32 = 340.0;
+const RESULTS_WIDTH: f32 = 360.0;
+
+/// The window around a session.
+pub struct Window {
+    /// The open design.
+    pub session: Session,
+    /// What is remembered beside it.
+    pub view: View,
+    recent: Recent,
+    recovery: Option<Recovery>,
+    dialogs: Dialogs,
+    prompt: Option<Prompt>,
+    notice: Option<(String, bool)>,
+    /// What waits for the design to be saved.
+    after_save: Option<Ask>,
+    leaving: bool,
+    /// The picture of the run, drawn anew only after a change.
+    ribbon: Ribbon,
+}
+
+impl Window {
+    /// Returns a window that keeps nothing outside the designs themselves: for tests and pictures.
+    #[must_use]
+    pub fn plain(session: Session) -> Self {
+        let ribbon = ribbon(session.batch());
+        let dialogs = Dialogs { typed_only: true, ..Dialogs::default() };
+        Self {
+            session,
+            view: View::default(),
+            recent: Recent::default(),
+            recovery: None,
+            dialogs,
+            prompt: None,
+            notice: None,
+            after_save: None,
+            leaving: false,
+            ribbon,
+        }
+    }
+
+    /// Returns a window that keeps its lists and its recovery copy in these folders.
+    #[must_use]
+    pub fn with_folders(session: Session, config: &Path, state: &Path) -> Self {
+        let recovery = Recovery::in_folder(state);
+        let prompt = recovery.left_behind().map(|design| Prompt::Recover(Box::new(design)));
+        Self {
+            recent: Recent::in_folder(config),
+            recovery: Some(recovery),
+            prompt,
+            dialogs: Dialogs::default(),
+            ..Self::plain(session)
+        }
+    }
+
+    /// Shows a message.
+    pub fn tell(&mut self, words: String) {
+        self.notice = Some((words, true));
+    }
+
+    /// Does what comes from keys, dialogs, the desktop and the clock; before each drawing.
+    pub fn logic(&mut self, ctx: &egui::Context) {
+        if self.prompt.is_none() {
+            for ask in top_bar::keys(ctx) {
+                self.carry_out(ctx, ask);
+            }
+        }
+        if let Some(answer) = self.dialogs.answer() {
+            self.answered(ctx, answer);
+        }
+        if ctx.input(|input| input.viewport().close_requested()) && !self.leaving && self.session.is_dirty() {
+            ctx.send_viewport_cmd(ViewportCommand::CancelClose);
+            self.prompt = Some(Prompt::Unsaved { then: Ask::Quit });
+        } else if ctx.input(|input| input.viewport().close_requested())
+            && let Some(recovery) = &mut self.recovery
+        {
+            recovery.clear();
+        }
+        self.keep_recovery(ctx);
+        let title = if self.session.design().title.is_empty() { "Untitled design" } else { &self.session.design().title };
+        let mark = if self.session.is_dirty() { "• " } else { "" };
+        let title = format!("{mark}{title} – Vatsketch");
+        if ctx.input(|input| input.viewport().title.as_deref() != Some(title.as_str())) {
+            ctx.send_viewport_cmd(ViewportCommand::Title(title));
+        }
+    }
+
+    /// Draws everything.
+    pub fn ui(&mut self, ui: &mut Ui) {
+        let palette = Palette::of(ui);
+        let mut asks = Vec::new();
+        let bar = Frame::new().fill(palette.panel).inner_margin(Margin::symmetric(12, 0));
+        Panel::top("bar").exact_size(48.0).frame(bar).show(ui, |ui| {
+            asks.extend(top_bar::top_bar_ui(ui, &mut self.view, &self.session, &self.recent));
+        });
+        if let Some((words, wrong)) = self.notice.clone() {
+            let closed = Panel::top("notice").frame(Frame::new()).show(ui, |ui| notice_ui(ui, &words, wrong)).inner;
+            if closed {
+                self.notice = None;
+            }
+        }
+        let foot = Frame::new().fill(palette.panel).inner_margin(Margin::symmetric(16, 8));
+        Panel::bottom("foot")
+            .exact_size(78.0)
+            .frame(foot)
+            .show(ui, |ui| foot::foot_ui(ui, self.session.batch(), &self.session.last_change));
+        match self.view.page {
+            Page::Design => asks.extend(self.design_page(ui)),
+            Page::Sources => {
+                egui::CentralPanel::default()
+                    .frame(Frame::new().fill(palette.background).inner_margin(20))
+                    .show(ui, |ui| sources_page::sources_ui(ui, &mut self.view));
+            }
+        }
+        let ctx = ui.ctx().clone();
+        for ask in asks {
+            self.carry_out(&ctx, ask);
+        }
+        self.ask_in_front(&ctx);
+    }
+
+    fn design_page(&mut self, ui: &mut Ui) -> Vec<Ask> {
+        let palette = Palette::of(ui);
+        let mut asks = Vec::new();
+        let side = Frame::new().fill(palette.background).inner_margin(Margin::symmetric(12, 10));
+        let station = self.view.station;
+        Panel::top("run").exact_size(run_ribbon::HEIGHT).frame(Frame::new().fill(palette.background)).show(ui, |ui| {
+            asks.extend(run_ribbon::run_ribbon_ui(ui, &self.ribbon, station));
+        });
+        let (batch, before) = (self.session.batch(), self.session.before());
+        if ui.available_width() < ONE_COLUMN {
+            egui::CentralPanel::default().frame(side).show(ui, |ui| {
+                ScrollArea::vertical().id_salt("one column").show(ui, |ui| {
+                    for (height, part) in [(520.0, 0), (760.0, 1), (700.0, 2)] {
+                        ui.allocate_ui(egui::vec2(ui.available_width(), height), |ui| match part {
+                            0 => asks.extend(choices::choices_ui(ui, &mut self.view, self.session.design())),
+                            1 => asks.extend(curves::curves_ui(ui, &self.view, batch, before)),
+                            _ => asks.extend(results::results_ui(ui, &self.view, batch, &self.ribbon)),
+                        });
+                        ui.separator();
+                    }
+                });
+            });
+            return asks;
+        }
+        Panel::left("choices").exact_size(CHOICES_WIDTH).resizable(false).frame(side).show(ui, |ui| {
+            asks.extend(choices::choices_ui(ui, &mut self.view, self.session.design()));
+        });
+        Panel::right("results").exact_size(RESULTS_WIDTH).resizable(false).frame(side).show(ui, |ui| {
+            asks.extend(results::results_ui(ui, &self.view, batch, &self.ribbon));
+        });
+        egui::CentralPanel::default().frame(side).show(ui, |ui| {
+            asks.extend(curves::curves_ui(ui, &self.view, batch, before));
+        });
+        asks
+    }
+
+    /// Draws what stands in front of everything, and does what it answers.
+    fn ask_in_front(&mut self, ctx: &egui::Context) {
+        if self.view.help && keys_ui(ctx) {
+            self.view.help = false;
+        }
+        let Some(prompt) = &mut self.prompt else { return };
+        let Some(reply) = prompt_ui(ctx, prompt) else { return };
+        self.prompt = None;
+        match reply {
+            Reply::Cancel => self.after_save = None,
+            Reply::Discard(then) => self.settled(ctx, then),
+            Reply::Save(then) => {
+                self.after_save = Some(then);
+                self.save(ctx);
+            }
+            Reply::Recover(design) => self.replace(Session::recovered(*design).map_err(Into::into)),
+            Reply::ForgetRecovery => {
+                if let Some(recovery) = &mut self.recovery {
+                    recovery.clear();
+                }
+            }
+            Reply::Path(purpose, path) => self.with_path(ctx, purpose, PathBuf::from(path)),
+        }
+    }
+
+    fn carry_out(&mut self, ctx: &egui::Context, ask: Ask) {
+        match ask {
+            Ask::Do(command) => self.do_command(ctx, command),
+            Ask::BeginDrag => self.session.begin_drag(),
+            Ask::EndDrag => self.session.end_drag(),
+            Ask::Undo => self.step(ctx, Session::undo),
+            Ask::Redo => self.step(ctx, Session::redo),
+            Ask::New | Ask::Open | Ask::OpenFile(_) | Ask::OpenExample(_) | Ask::Quit => {
+                if self.session.is_dirty() {
+                    self.prompt = Some(Prompt::Unsaved { then: ask });
+                } else {
+                    self.settled(ctx, ask);
+                }
+            }
+            Ask::Save => self.save(ctx),
+            Ask::SaveAs => self.ask_path(ctx, Purpose::Save),
+            Ask::ExportPlan => self.ask_path(ctx, Purpose::Export),
+            Ask::Show(page) => self.view.page = page,
+            Ask::Station(stage) => {
+                self.view.station = stage;
+                self.view.scroll_to = Some(stage);
+            }
+            Ask::ToInput(key) => {
+                self.view.marked = Some(key);
+                self.view.mark_scrolls = true;
+                if let Ok(field) = field(key) {
+                    self.view.station = field.stage;
+                }
+            }
+            Ask::Table(key) => self.view.table = if self.view.table == Some(key) { None } else { Some(key) },
+            Ask::Help => self.view.help = !self.view.help,
+        }
+    }
+
+    /// Does what would have lost an unsaved design, now that this is settled.
+    fn settled(&mut self, ctx: &egui::Context, ask: Ask) {
+        match ask {
+            Ask::New => self.replace(Session::open(Design::default(), None).map_err(Into::into)),
+            Ask::Open => self.ask_path(ctx, Purpose::Open),
+            Ask::OpenFile(path) => self.open(&path),
+            Ask::OpenExample(index) => {
+                if let Some(example) = EXAMPLES.get(index) {
+                    self.replace(example.design().map_err(Into::into).and_then(|design| Ok(Session::open(design, None)?)));
+                }
+            }
+            Ask::Quit => {
+                self.leaving = true;
+                if let Some(recovery) = &mut self.recovery {
+                    recovery.clear();
+                }
+                ctx.send_viewport_cmd(ViewportCommand::Close);
+            }
+            _ => {}
+        }
+    }
+
+    fn do_command(&mut self, ctx: &egui::Context, command: Command) {
+        self.step(ctx, |session| session.apply(command));
+    }
+
+    fn step(&mut self, ctx: &egui::Context, step: impl FnOnce(&mut Session) -> Result<(), crate::session::SessionError>) {
+        match step(&mut self.session) {
+            Ok(()) => {
+                self.ribbon = ribbon(self.session.batch());
+                if let Some(recovery) = &mut self.recovery {
+                    recovery.changed(ctx.input(|input| input.time));
+                }
+            }
+            Err(error) => self.tell(error.to_string()),
+        }
+    }
+
+    fn replace(&mut self, session: Result<Session, crate::session::SessionError>) {
+        match session {
+            Ok(session) => {
+                self.session = session;
+                self.ribbon = ribbon(self.session.batch());
+                self.view = View { page: Page::Design, ..View::default() };
+                self.notice = None;
+            }
+            Err(error) => self.tell(error.to_string()),
+        }
+    }
+
+    fn open(&mut self, path: &Path) {
+        let opened = Session::open_file(path);
+        if opened.is_ok() {
+            self.recent.note(path);
+        }
+        self.replace(opened);
+    }
+
+    fn save(&mut self, ctx: &egui::Context) {
+        match self.session.path().map(Path::to_owned) {
+            Some(path) => self.save_to(ctx, &path),
+            None => self.ask_path(ctx, Purpose::Save),
+        }
+    }
+
+    fn save_to(&mut self, ctx: &egui::Context, path: &Path) {
+        match self.session.save(path) {
+            Ok(()) => {
+                self.recent.note(path);
+                if let Some(recovery) = &mut self.recovery {
+                    recovery.clear();
+                }
+                self.notice = Some((format!("Saved as {}.", path.display()), false));
+                if let Some(then) = self.after_save.take() {
+                    self.settled(ctx, then);
+                }
+            }
+            Err(error) => {
+                self.after_save = None;
+                self.tell(error.to_string());
+            }
+        }
+    }
+
+    fn ask_path(&mut self, ctx: &egui::Context, purpose: Purpose) {
+        let ending = if purpose == Purpose::Export { ".pdf" } else { ".vat.ron" };
+        let suggested = file_name(&self.session.design().title, ending);
+        if let Some(answer) = self.dialogs.ask(ctx, purpose, suggested) {
+            self.answered(ctx, answer);
+        }
+    }
+
+    fn answered(&mut self, ctx: &egui::Context, answer: Answer) {
+        match answer {
+            Answer::Path(purpose, path) => self.with_path(ctx, purpose, path),
+            Answer::Cancelled => self.after_save = None,
+            Answer::NoDialog(purpose) => {
+                let text = match purpose {
+                    Purpose::Open => String::new(),
+                    Purpose::Save => file_name(&self.session.design().title, ".vat.ron"),
+                    Purpose::Export => file_name(&self.session.design().title, ".pdf"),
+                };
+                self.prompt = Some(Prompt::Path { purpose, text });
+            }
+        }
+    }
+
+    fn with_path(&mut self, ctx: &egui::Context, purpose: Purpose, path: PathBuf) {
+        match purpose {
+            Purpose::Open => self.open(&path),
+            Purpose::Save => self.save_to(ctx, &with_ending(path, ".ron")),
+            Purpose::Export => self.export(&with_ending(path, ".pdf")),
+        }
+    }
+
+    fn export(&mut self, path: &Path) {
+        let bytes = pdf(&crate::report::plan(self.session.batch()), Paper::A4).map_err(|error| error.to_string());
+        match bytes.and_then(|bytes| write_safely(path, &bytes, false).map_err(|error| error.to_string())) {
+            Ok(()) => self.notice = Some((format!("The plan is in {}.", path.display()), false)),
+            Err(error) => self.tell(error),
+        }
+    }
+
+    fn keep_recovery(&mut self, ctx: &egui::Context) {
+        let now_s = ctx.input(|input| input.time);
+        let Some(recovery) = &mut self.recovery else { return };
+        if !self.session.is_dirty() {
+            return;
+        }
+        match recovery.write_if_due(self.session.design(), now_s) {
+            Ok(()) => {
+                if let Some(wait_s) = recovery.due_in_s(now_s) {
+                    ctx.request_repaint_after(Duration::from_secs_f64(wait_s + 0.05));
+                }
+            }
+            Err(error) => self.tell(format!("No recovery copy can be kept: {error}")),
+        }
+    }
+}
