@@ -20,8 +20,7 @@ const FONT_FILES: [&[u8]; 3] = [
 ];
 
 /// The fonts are parsed once: it takes longer than setting a page.
-static FONTS: LazyLock<Vec<Font>> =
-    LazyLock::new(|| FONT_FILES.iter().flat_map(|file| Font::iter(Bytes::new(*file))).collect());
+static FONTS: LazyLock<Vec<Font>> = LazyLock::new(|| FONT_FILES.iter().flat_map(|file| Font::iter(Bytes::new(*file))).collect());
 
 /// Everything that the typesetter can see.
 struct Desk {

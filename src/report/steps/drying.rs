@@ -11,7 +11,8 @@ pub(super) fn drying(design: &DryingDesign, drying: &DryingOutcome, start_min: f
     }
     let mut steps = vec![lay(design, drying, start_min)];
     if let Some(swap_h) = drying.swap_h {
-        let mut swap = Step::once(Stage::Drying, start_min + 60.0 * swap_h, "Swap", "the trays: fastest to where it dries slowest.");
+        let mut swap =
+            Step::once(Stage::Drying, start_min + 60.0 * swap_h, "Swap", "the trays: fastest to where it dries slowest.");
         swap.targets.push(Facts::plain("apart at the end", drying.spread_swapped_percent, Unit::Percent, 1));
         swap.if_off = format!(
             "Forgotten: the cheeses end {:.1}\u{a0}% of moisture apart; sort them by weight.",
