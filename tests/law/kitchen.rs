@@ -16,9 +16,15 @@ fn united_states_measures_are_parts_of_the_gallon() {
 
 #[test]
 fn amounts_are_said_as_a_kitchen_measures_them() {
-    for (volume_ml, words) in
-        [(0.63, "⅛ tsp"), (1.25, "¼ tsp"), (7.5, "1½ tsp"), (10.0, "2 tsp"), (30.0, "2 tbsp"), (35.0, "2 tbsp + 1 tsp"), (45.0, "3 tbsp")]
-    {
+    for (volume_ml, words) in [
+        (0.63, "⅛ tsp"),
+        (1.25, "¼ tsp"),
+        (7.5, "1½ tsp"),
+        (10.0, "2 tsp"),
+        (30.0, "2 tbsp"),
+        (35.0, "2 tbsp + 1 tsp"),
+        (45.0, "3 tbsp"),
+    ] {
         assert_eq!(spoons(volume_ml).as_deref(), Some(words), "{volume_ml} mL");
     }
     // USDA: a teaspoon of table salt weighs 6 g.

@@ -7,7 +7,8 @@ use crate::process::MilkOutcome;
 
 const BLEND: &str = "Pearson square by mass: x = m (T − A)/(B − T)";
 const FIT: &str = "specific volumes of fat, solids and water add up; our fit to published densities, ±0.001 kg/L";
-const FIT_SHEEP: &str = "specific volumes add up, but no more than 1.037 kg/L: for sheep's milk our fit comes out higher than the literature";
+const FIT_SHEEP: &str =
+    "specific volumes add up, but no more than 1.037 kg/L: for sheep's milk our fit comes out higher than the literature";
 const USDA: &str = "USDA rows of milk; cream and skimmed milk have the serum of their milk";
 const CALCIUM: &str = "dose × milk; dihydrate 1.3247 × anhydrous; density of solutions by the CRC Handbook";
 const RENNET: &str = "dose × milk / strength; 69 Soxhlet units to the IMCU/mL, ±20 %, from memory";
