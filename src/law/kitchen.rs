@@ -10,9 +10,9 @@ crate::constants! {
     /// The United States gallon.
     GALLON = { "Gallon, United States", 3785.412, "mL", (3785.41, 3785.42), NistHandbook44, "appendix C", Published }
     /// The metric teaspoon.
-    METRIC_TEASPOON = { "Teaspoon, metric", 5.0, "mL", (5.0, 5.0), CommonPractice, "metric kitchens", Published }
+    METRIC_TEASPOON = { "Teaspoon, metric", 5.0, "mL", (5.0, 5.0), CommonPractice, "metric kitchens", FromMemory }
     /// The metric tablespoon.
-    METRIC_TABLESPOON = { "Tablespoon, metric", 15.0, "mL", (15.0, 15.0), CommonPractice, "metric kitchens; Australia has 20 mL", Published }
+    METRIC_TABLESPOON = { "Tablespoon, metric", 15.0, "mL", (15.0, 15.0), CommonPractice, "metric kitchens; Australia has 20 mL", FromMemory }
     /// A teaspoon of salt.
     SALT_TEASPOON = { "Table salt in a United States teaspoon", 6.0, "g", (5.0, 6.5), UsdaStandardReference, "table salt; coarse salt weighs less", Published }
 }
@@ -23,7 +23,8 @@ const FRACTIONS: [(f64, &str); 8] =
 
 /// Returns a volume in spoons or cups that a kitchen can measure, or nothing where it is too small for an eighth of a teaspoon.
 ///
-/// Metric spoons: 5 and 15 mL. Below 20 mL teaspoons, below 120 mL tablespoons, above that nothing smaller than a measuring jug helps.
+/// Metric spoons: 5 and 15 mL. Below 20 mL teaspoons; below 120 mL tablespoons and teaspoons, to a whole teaspoon; above that nothing
+/// smaller than a measuring jug helps.
 ///
 /// # Arguments
 /// * `volume_ml`: ≥ 0
@@ -33,6 +34,7 @@ const FRACTIONS: [(f64, &str); 8] =
 /// use vatsketch::law::kitchen::spoons;
 /// assert_eq!(spoons(7.5).unwrap(), "1½ tsp");
 /// assert_eq!(spoons(45.0).unwrap(), "3 tbsp");
+/// assert_eq!(spoons(35.0).unwrap(), "2 tbsp + 1 tsp");
 /// assert!(spoons(0.1).is_none());
 /// ```
 #[must_use]
@@ -41,8 +43,14 @@ pub fn spoons(volume_ml: f64) -> Option<String> {
     if !countable {
         return None;
     }
-    let (measure_ml, name) = if volume_ml < 20.0 { (METRIC_TEASPOON.value, "tsp") } else { (METRIC_TABLESPOON.value, "tbsp") };
-    Some(format!("{} {name}", counted(volume_ml / measure_ml)))
+    let teaspoons = volume_ml / METRIC_TEASPOON.value;
+    if volume_ml < 20.0 {
+        return Some(format!("{} tsp", counted(teaspoons)));
+    }
+    let in_tablespoon = METRIC_TABLESPOON.value / METRIC_TEASPOON.value;
+    let tablespoons = (teaspoons.round() / in_tablespoon).floor();
+    let rest = teaspoons.round() - in_tablespoon * tablespoons;
+    Some(if rest > 0.0 { format!("{tablespoons} tbsp + {rest} tsp") } else { format!("{tablespoons} tbsp") })
 }
 
 /// Returns a mass of salt in teaspoons, or nothing where it is too small.

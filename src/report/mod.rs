@@ -1,7 +1,14 @@
-//! To come.
-/// Plan.
-pub struct Plan;
-/// Plan.
-pub fn plan(_batch: &crate::batch::Batch) -> Plan {
-    Plan
-}
+//! The plan as data: what to buy, the steps, the curves, the cautions and the sources; no layout and no file.
+
+mod amount;
+mod facts;
+mod plan;
+mod shopping;
+mod sources;
+mod steps;
+
+pub use amount::{Amount, Target, duration, elapsed};
+pub use plan::{Plan, Stopped, plan};
+pub use shopping::ShoppingRow;
+pub use sources::UsedSource;
+pub use steps::Step;

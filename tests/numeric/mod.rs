@@ -1,1 +1,3 @@
 //! Tests of `src/numeric`.
+
+mod table;

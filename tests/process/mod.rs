@@ -1,3 +1,4 @@
 //! Tests of `src/process`.
 
 mod drying;
+mod wet_stages;

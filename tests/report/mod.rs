@@ -1,1 +1,3 @@
-//! Tests of `src/report`.
+//! The plan as data.
+
+pub mod sample;

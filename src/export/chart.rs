@@ -1,0 +1,139 @@
+//! A figure made ready to draw: ticks at round numbers, points thinned, everything inside its axes.
+
+use crate::figure::{Axis, Figure, Role};
+use serde::Serialize;
+
+/// Most points of a line on paper: one each third of a millimetre of a chart is more than a printer shows.
+const MOST_POINTS: usize = 400;
+
+/// A figure as the template draws it.
+#[derive(Debug, Serialize)]
+pub(super) struct Chart {
+    title: &'static str,
+    x: ChartAxis,
+    y: ChartAxis,
+    lines: Vec<Line>,
+    bands: Vec<Ribbon>,
+    events: Vec<Mark>,
+    empty_because: Option<String>,
+    in_words: String,
+}
+
+#[derive(Debug, Serialize)]
+struct ChartAxis {
+    name: String,
+    least: f64,
+    most: f64,
+    ticks: Vec<Tick>,
+}
+
+#[derive(Debug, Serialize)]
+struct Tick {
+    at: f64,
+    text: String,
+}
+
+#[derive(Debug, Serialize)]
+struct Line {
+    name: &'static str,
+    dash: &'static str,
+    points: Vec<[f64; 2]>,
+}
+
+#[derive(Debug, Serialize)]
+struct Ribbon {
+    name: &'static str,
+    points: Vec<[f64; 2]>,
+}
+
+#[derive(Debug, Serialize)]
+struct Mark {
+    name: &'static str,
+    at: f64,
+}
+
+impl Chart {
+    pub(super) fn of(figure: &Figure) -> Self {
+        let (x, y) = (ChartAxis::of(&figure.x), ChartAxis::of(&figure.y));
+        let inside = |[at, value]: [f64; 2]| {
+            let finite = at.is_finite() && value.is_finite();
+            (finite && x.holds(at)).then(|| [at, value.clamp(y.least, y.most)])
+        };
+        let line = |points: &[[f64; 2]]| thinned(points).into_iter().filter_map(inside).collect::<Vec<_>>();
+        let lines = figure
+            .series
+            .iter()
+            .map(|series| Line { name: series.name, dash: dash(series.role), points: line(&series.points) })
+            .filter(|series| series.points.len() > 1)
+            .collect();
+        let bands = figure
+            .bands
+            .iter()
+            .map(|band| {
+                let low: Vec<[f64; 2]> = band.points.iter().map(|[at, low, _]| [*at, *low]).collect();
+                let high: Vec<[f64; 2]> = band.points.iter().map(|[at, _, high]| [*at, *high]).collect();
+                // Along the lower edge and back along the upper one.
+                Ribbon { name: band.name, points: line(&low).into_iter().chain(line(&high).into_iter().rev()).collect() }
+            })
+            .filter(|band| band.points.len() > 2)
+            .collect();
+        let events = figure.events.iter().filter(|event| x.holds(event.at));
+        Self {
+            title: figure.title,
+            lines,
+            bands,
+            events: events.map(|event| Mark { name: event.name, at: event.at }).collect(),
+            empty_because: figure.empty_because.clone(),
+            in_words: figure.in_words.clone(),
+            x,
+            y,
+        }
+    }
+}
+
+impl ChartAxis {
+    fn of(axis: &Axis) -> Self {
+        let usable = axis.least.is_finite() && axis.most.is_finite() && axis.least < axis.most;
+        let (least, most) = if usable { (axis.least, axis.most) } else { (0.0, 1.0) };
+        let name = if axis.unit.is_empty() { axis.label.to_owned() } else { format!("{} ({})", axis.label, axis.unit) };
+        Self { name, least, most, ticks: ticks(least, most) }
+    }
+
+    fn holds(&self, at: f64) -> bool {
+        self.least <= at && at <= self.most
+    }
+}
+
+const fn dash(role: Role) -> &'static str {
+    match role {
+        Role::Main => "solid",
+        Role::Companion => "dashed",
+        Role::Limit => "dotted",
+    }
+}
+
+/// Returns every n-th point and the last, so that at most [`MOST_POINTS`] and one are left.
+fn thinned<const N: usize>(points: &[[f64; N]]) -> Vec<[f64; N]> {
+    let every = points.len().div_ceil(MOST_POINTS).max(1);
+    let mut kept: Vec<[f64; N]> = points.iter().step_by(every).copied().collect();
+    if points.len() % every != 1 && every > 1 {
+        kept.extend(points.last());
+    }
+    kept
+}
+
+/// Returns four to nine ticks at multiples of 1, 2 or 5 times a power of ten.
+fn ticks(least: f64, most: f64) -> Vec<Tick> {
+    let wanted = (most - least) / 8.0;
+    let decade = 10_f64.powf(wanted.log10().floor());
+    let step = [1.0, 2.0, 5.0, 10.0].into_iter().map(|times| times * decade).find(|step| *step >= wanted * 0.999).unwrap_or(wanted);
+    let decimals = (-step.log10().floor()).max(0.0) as usize;
+    // A hair of tolerance keeps the tick that stands exactly on the end of the axis.
+    let (first, last) = ((least / step - 1e-9).ceil() as i64, (most / step + 1e-9).floor() as i64);
+    (first..=last)
+        .map(|count| {
+            let at = count as f64 * step;
+            Tick { at: at.clamp(least, most), text: format!("{at:.decimals$}") }
+        })
+        .collect()
+}

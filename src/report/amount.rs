@@ -1,0 +1,115 @@
+//! Numbers as they are written on paper: with their unit, rounded to what a kitchen can measure.
+
+use crate::design::Unit;
+use std::fmt;
+
+/// One number with its unit.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Amount {
+    /// The number, in `unit`.
+    pub value: f64,
+    /// Its unit.
+    pub unit: Unit,
+    /// Decimals that are written.
+    pub decimals: usize,
+}
+
+impl Amount {
+    /// Returns a number with its unit.
+    #[must_use]
+    pub const fn new(value: f64, unit: Unit, decimals: usize) -> Self {
+        Self { value, unit, decimals }
+    }
+}
+
+impl fmt::Display for Amount {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{:.*}", self.decimals, positive_zero(self.value, self.decimals))?;
+        let symbol = self.unit.symbol();
+        // A no-break space: number and unit never part at the end of a line.
+        if symbol.is_empty() { Ok(()) } else { write!(f, "\u{a0}{symbol}") }
+    }
+}
+
+/// Returns zero without its sign where rounding leaves nothing but zero.
+fn positive_zero(value: f64, decimals: usize) -> f64 {
+    let least = 0.5 * 10_f64.powi(-i32::try_from(decimals).unwrap_or(0));
+    if value.abs() < least { 0.0 } else { value }
+}
+
+/// What is to be reached, how near is near enough, and how far it may well be off.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Target {
+    /// What it is.
+    pub label: &'static str,
+    /// The target.
+    pub amount: Amount,
+    /// Least and greatest value that still counts as reached.
+    pub within: Option<(f64, f64)>,
+    /// The same in kitchen measures, where that helps.
+    pub kitchen: Option<String>,
+}
+
+impl Target {
+    /// Returns a target that is met exactly, such as a count.
+    #[must_use]
+    pub const fn exact(label: &'static str, amount: Amount) -> Self {
+        Self { label, amount, within: None, kitchen: None }
+    }
+
+    /// Returns a target that is met within `spread` to either side.
+    #[must_use]
+    pub fn near(label: &'static str, amount: Amount, spread: f64) -> Self {
+        Self { within: Some((amount.value - spread, amount.value + spread)), ..Self::exact(label, amount) }
+    }
+
+    /// Returns the tolerance in words, such as `± 0.5` or `31 to 42`; nothing where there is none.
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::{design::Unit, report::{Amount, Target}};
+    /// let target = Target::near("milk", Amount::new(35.0, Unit::Celsius, 1), 0.5);
+    /// assert_eq!(target.tolerance().as_deref(), Some("±\u{a0}0.5"));
+    /// ```
+    #[must_use]
+    pub fn tolerance(&self) -> Option<String> {
+        let (least, most) = self.within?;
+        let decimals = self.amount.decimals;
+        let (below, above) = (self.amount.value - least, most - self.amount.value);
+        let rounding = 0.5 * 10_f64.powi(-i32::try_from(decimals).unwrap_or(0));
+        if (below - above).abs() < rounding {
+            let decimals = if above < 2.0 * rounding { decimals + 1 } else { decimals };
+            Some(format!("±\u{a0}{above:.decimals$}"))
+        } else {
+            Some(format!("{least:.decimals$} to {most:.decimals$}"))
+        }
+    }
+}
+
+/// Returns minutes as a length of time: `35 min`, `2 h 05`, `30 h`.
+///
+/// # Example
+/// ```
+/// use vatsketch::report::duration;
+/// assert_eq!(duration(150.0), "2\u{a0}h\u{a0}30");
+/// assert_eq!(duration(35.2), "35\u{a0}min");
+/// assert_eq!(duration(1800.0), "30\u{a0}h");
+/// ```
+#[must_use]
+pub fn duration(minutes: f64) -> String {
+    let all = minutes.round().max(0.0);
+    let (hours, rest) = ((all / 60.0).floor(), all % 60.0);
+    if hours < 1.0 {
+        format!("{rest:.0}\u{a0}min")
+    } else if rest < 1.0 {
+        format!("{hours:.0}\u{a0}h")
+    } else {
+        format!("{hours:.0}\u{a0}h\u{a0}{rest:02.0}")
+    }
+}
+
+/// Returns minutes from the start as they stand beside a step: `start`, `+35 min`, `+2 h 30`.
+#[must_use]
+pub fn elapsed(minutes: f64) -> String {
+    if minutes.round() < 1.0 { "start".to_owned() } else { format!("+{}", duration(minutes)) }
+}

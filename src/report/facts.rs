@@ -1,0 +1,56 @@
+//! What the figures of a batch know about a number: its likely range and its kitchen measure.
+
+use super::{Amount, Target};
+use crate::batch::{Batch, Reading, Readout, Weight, readouts};
+use crate::design::Unit;
+
+/// The figures of one batch, asked by key, so that paper and window never round or hedge differently.
+pub(super) struct Facts {
+    readouts: Vec<Readout>,
+}
+
+impl Facts {
+    pub(super) fn of(batch: &Batch) -> Self {
+        Self { readouts: readouts(batch) }
+    }
+
+    fn find(&self, key: &str) -> Option<&Readout> {
+        self.readouts.iter().find(|readout| readout.key == key)
+    }
+
+    /// Returns the kitchen measure of a figure, if it has one.
+    pub(super) fn kitchen(&self, key: &str) -> Option<String> {
+        self.find(key)?.kitchen.clone()
+    }
+
+    /// Returns a target with the decimals, likely range and kitchen measure of the figure with this key.
+    pub(super) fn target(&self, key: &str, label: &'static str, amount: Amount) -> Target {
+        let Some(readout) = self.find(key) else { return Target::exact(label, amount) };
+        let same_unit = readout.unit == amount.unit;
+        Target {
+            label,
+            amount: Amount { decimals: if same_unit { readout.decimals } else { amount.decimals }, ..amount },
+            within: readout.likely.filter(|_| same_unit),
+            kitchen: readout.kitchen.clone(),
+        }
+    }
+
+    /// Returns the few figures that matter most.
+    pub(super) fn lead(&self) -> Vec<Target> {
+        let numbers = self.readouts.iter().filter(|readout| readout.weight == Weight::Lead);
+        numbers
+            .filter_map(|readout| match readout.reading {
+                Reading::Number(value) => {
+                    Some(self.target(readout.key, readout.label, Amount::new(value, readout.unit, readout.decimals)))
+                }
+                Reading::Words(_) | Reading::Switch(_) => None,
+            })
+            .filter(|target| target.amount.value.is_finite())
+            .collect()
+    }
+
+    /// Returns a target read in a unit, without asking the figures.
+    pub(super) const fn plain(label: &'static str, value: f64, unit: Unit, decimals: usize) -> Target {
+        Target::exact(label, Amount::new(value, unit, decimals))
+    }
+}

@@ -1,0 +1,117 @@
+//! The whole plan.
+
+use super::facts::Facts;
+use super::{ShoppingRow, Step, Target, UsedSource, shopping, sources, steps};
+use crate::batch::{Batch, Caution, Progress};
+use crate::design::Stage;
+use crate::figure::{Figure, FigureKey, figure};
+
+/// A stage that could not be worked out, and why.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Stopped {
+    /// The stage.
+    pub stage: Stage,
+    /// Why, and what to do.
+    pub why: String,
+}
+
+/// Everything that is printed, in order.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Plan {
+    /// The maker's name for the vat, or ours if there is none.
+    pub title: String,
+    /// What this paper is and what it is not.
+    pub subtitle: &'static str,
+    /// The maker's own words about it.
+    pub note: String,
+    /// The few figures that matter most.
+    pub figures: Vec<Target>,
+    /// What to buy and to have at hand.
+    pub shopping: Vec<ShoppingRow>,
+    /// Every caution, the gravest first; those of a step are also in [`Step::cautions`].
+    pub cautions: Vec<Caution>,
+    /// The cautions that belong to no step.
+    pub before_all: Vec<Caution>,
+    /// The steps, in the trade's order.
+    pub steps: Vec<Step>,
+    /// Stages that could not be worked out.
+    pub stopped: Vec<Stopped>,
+    /// The curves: warming and loss in drying.
+    pub curves: Vec<Figure>,
+    /// Where the numbers of the calculation come from.
+    pub sources: Vec<UsedSource>,
+}
+
+impl Plan {
+    /// What a plan is called whose maker gave it no name.
+    pub const UNTITLED: &'static str = "A vat of small fresh rennet cheeses";
+    /// What this paper is, and what it is not.
+    pub const SUBTITLE: &'static str = "A plan from a model, not a measurement. Local food rules and licensed practice come first.";
+}
+
+/// Returns the plan of a batch. A stage that failed is named with its reason; what could be worked out is planned all the same.
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::batch, design::Design, report::plan};
+/// let plan = plan(&batch(&Design::default())?);
+/// assert_eq!(plan.steps[0].verb, "Measure");
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[must_use]
+pub fn plan(batch: &Batch) -> Plan {
+    let facts = Facts::of(batch);
+    let mut steps = steps::steps(batch, &facts);
+    let before_all = place_cautions(&batch.cautions, &mut steps);
+    let title = batch.design.title.trim();
+    Plan {
+        title: if title.is_empty() { Plan::UNTITLED.to_owned() } else { title.to_owned() },
+        subtitle: Plan::SUBTITLE,
+        note: batch.design.note.trim().to_owned(),
+        figures: facts.lead(),
+        shopping: shopping::shopping(batch, &facts),
+        cautions: batch.cautions.clone(),
+        before_all,
+        steps,
+        stopped: stopped(batch),
+        curves: vec![figure(batch, FigureKey::Warming), figure(batch, FigureKey::DryingLoss)],
+        sources: sources::used(&batch.cautions),
+    }
+}
+
+/// Puts each caution before the first step that its input governs, and returns those that no step owns.
+fn place_cautions(cautions: &[Caution], steps: &mut [Step]) -> Vec<Caution> {
+    let mut before_all = Vec::new();
+    for caution in cautions {
+        let owner = caution.caused_by.and_then(|key| steps.iter_mut().find(|step| step.governed_by.contains(&key)));
+        match owner {
+            Some(step) => step.cautions.push(caution.clone()),
+            None => before_all.push(caution.clone()),
+        }
+    }
+    before_all
+}
+
+fn stopped(batch: &Batch) -> Vec<Stopped> {
+    Stage::ALL
+        .into_iter()
+        .filter_map(|stage| {
+            let why = match stage {
+                Stage::Milk => why_not(&batch.milk),
+                Stage::Vat => why_not(&batch.vat),
+                Stage::Draining => why_not(&batch.draining),
+                Stage::Salting => why_not(&batch.salting),
+                Stage::Drying => why_not(&batch.drying),
+            }?;
+            Some(Stopped { stage, why })
+        })
+        .collect()
+}
+
+fn why_not<T>(progress: &Progress<T>) -> Option<String> {
+    match progress {
+        Progress::Done(_) => None,
+        Progress::Failed(error) => Some(error.to_string()),
+        Progress::NotReached { waits_for } => Some(format!("waits for the stage before it: {}", waits_for.title())),
+    }
+}

@@ -1,0 +1,93 @@
+//! What to buy and to have at hand.
+
+use super::Amount;
+use super::facts::Facts;
+use crate::batch::Batch;
+use crate::design::{CalciumForm, Unit};
+
+/// One thing to buy.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ShoppingRow {
+    /// What.
+    pub what: &'static str,
+    /// How much.
+    pub amount: Amount,
+    /// The same in another unit.
+    pub also: Option<Amount>,
+    /// The same in kitchen measures.
+    pub kitchen: Option<String>,
+    /// What to look for on the label.
+    pub look_for: String,
+}
+
+/// Returns what to buy, as far as the stages were worked out. Rows of nothing are left out.
+pub(super) fn shopping(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
+    let mut rows = Vec::new();
+    let design = &batch.design.milk;
+    if let Some(milk) = batch.milk.done() {
+        rows.push(ShoppingRow {
+            what: "Milk",
+            amount: Amount::new(design.milk_l, Unit::Litre, 2),
+            also: Some(Amount::new(milk.bought_kg, Unit::Kilogram, 2)),
+            kitchen: None,
+            look_for: format!("{}, {}", design.milk_kind.label(), lower_first(design.milk_treatment.label())),
+        });
+        rows.push(ShoppingRow {
+            what: "Cream",
+            amount: Amount::new(milk.cream_g, Unit::Gram, 0),
+            also: Some(Amount::new(milk.cream_ml, Unit::Millilitre, 0)),
+            kitchen: facts.kitchen("cream_ml").or_else(|| facts.kitchen("cream_g")),
+            look_for: format!("{:.0}\u{a0}% fat on the carton", design.cream_strength_percent),
+        });
+        rows.push(ShoppingRow {
+            what: "Skimmed milk",
+            amount: Amount::new(1000.0 * milk.skim_kg, Unit::Gram, 0),
+            also: Some(Amount::new(milk.skim_l, Unit::Litre, 2)),
+            kitchen: facts.kitchen("skim_l").or_else(|| facts.kitchen("skim_kg")),
+            look_for: "to bring the fat down".to_owned(),
+        });
+        rows.push(ShoppingRow {
+            what: "Calcium chloride",
+            amount: Amount::new(milk.calcium_g, Unit::Gram, 2),
+            also: (milk.calcium_ml > 0.0).then(|| Amount::new(milk.calcium_ml, Unit::Millilitre, 1)),
+            kitchen: facts.kitchen("calcium_ml").or_else(|| facts.kitchen("calcium_g")),
+            look_for: match design.calcium_form {
+                CalciumForm::Solution => format!("solution of {:.0}\u{a0}%, food grade", design.calcium_solution_percent),
+                CalciumForm::Anhydrous | CalciumForm::Dihydrate => {
+                    format!("{}, food grade", lower_first(design.calcium_form.label()))
+                }
+            },
+        });
+        rows.push(ShoppingRow {
+            what: "Rennet",
+            amount: Amount::new(milk.rennet_ml, Unit::Millilitre, 2),
+            also: None,
+            kitchen: facts.kitchen("rennet_ml"),
+            look_for: format!("{:.0}\u{a0}IMCU/mL; check the date", milk.rennet_strength_imcu_ml),
+        });
+        rows.push(ShoppingRow {
+            what: "Water for the rennet",
+            amount: Amount::new(milk.rennet_water_ml, Unit::Millilitre, 0),
+            also: None,
+            kitchen: facts.kitchen("rennet_water_ml"),
+            look_for: "cool, without chlorine".to_owned(),
+        });
+    }
+    if let Some(salting) = batch.salting.done() {
+        rows.push(ShoppingRow {
+            what: "Salt",
+            amount: Amount::new(salting.salt_g, Unit::Gram, 0),
+            also: None,
+            kitchen: facts.kitchen("salt_g"),
+            look_for: "fine and dry".to_owned(),
+        });
+    }
+    rows.retain(|row| row.amount.value > 0.0);
+    rows
+}
+
+/// Returns words for the middle of a sentence.
+pub(super) fn lower_first(words: &str) -> String {
+    let mut letters = words.chars();
+    letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
+}

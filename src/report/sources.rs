@@ -1,0 +1,24 @@
+//! Which rows of the ledger a plan rests on.
+
+use crate::batch::{Caution, constants, correlation_lists};
+use crate::source::{SourceId, ledger};
+use std::collections::BTreeSet;
+
+/// One source that the calculation uses.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct UsedSource {
+    /// Author, title, place, year.
+    pub title: String,
+    /// How much of it was seen.
+    pub seen: String,
+}
+
+/// Returns the sources of every constant, correlation and caution, in the ledger's order.
+pub(super) fn used(cautions: &[Caution]) -> Vec<UsedSource> {
+    let mut ids: BTreeSet<SourceId> = constants().iter().map(|record| record.source).collect();
+    ids.extend(correlation_lists().into_iter().flat_map(|(_, list)| list.iter().map(|record| record.source)));
+    ids.extend(cautions.iter().map(|caution| caution.source));
+    // The ledger is built in and a test reads it; a plan without its list of sources is still a plan.
+    let rows = ledger().unwrap_or_default();
+    rows.into_iter().filter(|row| ids.contains(&row.id)).map(|row| UsedSource { title: row.title, seen: row.seen }).collect()
+}

@@ -1,0 +1,57 @@
+//! Measuring out.
+
+use super::{Facts, Step};
+use crate::design::{MilkDesign, Stage, Unit};
+use crate::process::MilkOutcome;
+use crate::report::Amount;
+
+/// How near a household jug can be read, as a share. Our own judgement; not a constant of the model.
+const JUG_SHARE: f64 = 0.01;
+
+pub(super) fn measure(design: &MilkDesign, milk: &MilkOutcome, facts: &Facts) -> Step {
+    let with = if milk.cream_g > 0.0 {
+        "milk and cream into the pot, cold from the fridge."
+    } else if milk.skim_kg > 0.0 {
+        "milk and skimmed milk into the pot, cold from the fridge."
+    } else {
+        "the milk into the pot, cold from the fridge."
+    };
+    let mut step = Step::once(Stage::Milk, 0.0, "Measure", with);
+    let litres = Amount::new(design.milk_l, Unit::Litre, 2);
+    step.targets.push(crate::report::Target::near("milk", litres, JUG_SHARE * design.milk_l));
+    if milk.cream_g > 0.0 {
+        step.targets.push(facts.target("cream_g", "cream", Amount::new(milk.cream_g, Unit::Gram, 0)));
+    }
+    if milk.skim_kg > 0.0 {
+        step.targets.push(facts.target("skim_kg", "skimmed milk", Amount::new(milk.skim_kg, Unit::Kilogram, 2)));
+    }
+    let mass_kg = milk.vat_milk.total_kg();
+    if mass_kg > 0.0 {
+        let fat_percent = 100.0 * milk.vat_milk.fat_kg / mass_kg;
+        step.targets.push(Facts::plain("fat of the mixture", fat_percent, Unit::Percent, 1));
+    }
+    step.if_off = if mass_kg > 0.0 && milk.cream_g > 0.0 {
+        let fat_percent = 100.0 * milk.vat_milk.fat_kg / mass_kg;
+        // A small addition x of strength s to m of strength f moves the fat by x (s − f) / m.
+        let moved = 0.01 * (design.cream_strength_percent - fat_percent) / mass_kg;
+        format!("10\u{a0}g of cream too much or too little moves the fat by {moved:.2}\u{a0}%.")
+    } else {
+        "Weigh again; go by mass, because volume changes with temperature.".to_owned()
+    };
+    step.write_down = if milk.cream_g > 0.0 { "cream, g" } else { "milk, L" };
+    step.governed_by = &[
+        "milk_l",
+        "milk_kind",
+        "label_fat_percent",
+        "label_protein_percent",
+        "milk_treatment",
+        "cream_by",
+        "fat_target_percent",
+        "cream_on_hand_ml",
+        "cream_strength_percent",
+        "fridge_temperature_c",
+        "ph_known",
+        "milk_ph",
+    ];
+    step
+}

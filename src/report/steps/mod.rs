@@ -1,0 +1,79 @@
+//! The steps, in the trade's order: verb first, target, how long, and what to do if it is off.
+
+mod draining;
+mod drying;
+mod milk;
+mod vat;
+
+use super::Target;
+use super::facts::Facts;
+use crate::batch::{Batch, Caution};
+use crate::design::Stage;
+
+/// One step.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Step {
+    /// The stage it belongs to.
+    pub stage: Stage,
+    /// Minutes from the start of warming.
+    pub at_min: f64,
+    /// The first word: what is done.
+    pub verb: &'static str,
+    /// The rest of the sentence.
+    pub what: String,
+    /// What is to be reached.
+    pub targets: Vec<Target>,
+    /// How long it takes.
+    pub lasts_min: Option<f64>,
+    /// Minutes from the start of warming at which it is done again, if it is done more than once.
+    pub each_min: Vec<f64>,
+    /// What to do if it is off.
+    pub if_off: String,
+    /// What is written into the blank, with its unit.
+    pub write_down: &'static str,
+    /// The inputs that govern it; a caution that one of them causes stands before it.
+    pub governed_by: &'static [&'static str],
+    /// The cautions that belong before it.
+    pub cautions: Vec<Caution>,
+}
+
+impl Step {
+    /// Returns a step that is done once.
+    fn once(stage: Stage, at_min: f64, verb: &'static str, what: impl Into<String>) -> Self {
+        Self {
+            stage,
+            at_min,
+            verb,
+            what: what.into(),
+            targets: Vec::new(),
+            lasts_min: None,
+            each_min: Vec::new(),
+            if_off: String::new(),
+            write_down: "",
+            governed_by: &[],
+            cautions: Vec::new(),
+        }
+    }
+}
+
+/// Returns the steps of every stage that was worked out.
+pub(super) fn steps(batch: &Batch, facts: &Facts) -> Vec<Step> {
+    let design = &batch.design;
+    let mut steps = Vec::new();
+    let Some(milk) = batch.milk.done() else { return steps };
+    steps.push(milk::measure(&design.milk, milk, facts));
+    let Some(vat) = batch.vat.done() else { return steps };
+    steps.extend(vat::until_rennet(design, milk, vat, facts));
+    steps.extend(vat::from_rennet(design, milk, vat, facts));
+    let Some(draining) = batch.draining.done() else { return steps };
+    steps.push(draining::ladle(&design.draining, vat, draining));
+    steps.extend(draining::turns(batch, vat, draining, facts));
+    steps.push(draining::unmould(vat, draining, facts));
+    let Some(drying) = batch.drying.done() else { return steps };
+    let start_min = vat.to_ladle_min + 60.0 * draining.draining_h;
+    steps.extend(drying::drying(&design.drying, drying, start_min, facts));
+    steps
+}
+
+/// How near a kitchen thermometer can be read and held. Our own judgement; not a constant of the model.
+const THERMOMETER_C: f64 = 0.5;

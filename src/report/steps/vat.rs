@@ -1,0 +1,131 @@
+//! Warming, calcium, rennet, setting and cutting.
+
+use super::{Facts, Step, THERMOMETER_C};
+use crate::design::{CalciumForm, Design, Heating, Stage, Unit};
+use crate::process::{MilkOutcome, VatOutcome};
+use crate::report::shopping::lower_first;
+use crate::report::{Amount, Target};
+
+/// The steps up to the rennet.
+pub(super) fn until_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Vec<Step> {
+    let mut steps = Vec::new();
+    let with_calcium = milk.calcium_g > 0.0;
+    if with_calcium {
+        if vat.to_calcium_min >= 0.5 {
+            steps.push(warm(design, vat.to_calcium_min, design.vat.calcium_temperature_c, facts, "to_calcium_min"));
+        }
+        steps.push(calcium(design, milk, vat, facts));
+    }
+    if steps.iter().any(|step| step.verb == "Warm") {
+        let mut on = Step::once(Stage::Vat, vat.to_calcium_min, "Warm on,", "stirring now and then.");
+        on.targets.push(milk_at(design.vat.rennet_temperature_c));
+        on.lasts_min = Some((vat.to_rennet_min - vat.to_calcium_min).max(0.0));
+        "Too hot: cool it before the rennet goes in. Too cool: wait.".clone_into(&mut on.if_off);
+        on.write_down = "milk, °C";
+        on.governed_by = &["rennet_temperature_c"];
+        steps.push(on);
+    } else {
+        steps.push(warm(design, vat.to_rennet_min, design.vat.rennet_temperature_c, facts, "to_rennet_min"));
+    }
+    steps
+}
+
+fn milk_at(temperature_c: f64) -> Target {
+    Target::near("milk", Amount::new(temperature_c, Unit::Celsius, 1), THERMOMETER_C)
+}
+
+fn warm(design: &Design, lasts_min: f64, to_c: f64, facts: &Facts, key: &str) -> Step {
+    let how = match design.vat.heating {
+        Heating::Bath => "the milk in the water bath, stirring now and then.",
+        Heating::DoubleBoiler => "the milk over boiling water, stirring all the time.",
+        Heating::Hob => "the milk on the hob, gently, stirring all the time.",
+    };
+    let mut step = Step::once(Stage::Vat, 0.0, "Warm", how);
+    step.targets.push(milk_at(to_c));
+    if design.vat.heating == Heating::Bath {
+        let bath = Amount::new(design.vat.bath_set_temperature_c, Unit::Celsius, 1);
+        step.targets.push(Target::near("bath", bath, THERMOMETER_C));
+    }
+    step.targets.push(facts.target(key, "time", Amount::new(lasts_min, Unit::Minute, 0)));
+    step.lasts_min = Some(lasts_min);
+    "Slow: check lids and water level. Fast: take the pot out early, it warms on by itself.".clone_into(&mut step.if_off);
+    step.write_down = "milk, °C";
+    step.governed_by = &[
+        "heating",
+        "bath_l",
+        "bath_start_temperature_c",
+        "bath_set_temperature_c",
+        "heater_power_w",
+        "room_temperature_c",
+        "pot_rest",
+        "pot_depth_percent",
+        "bath_lid",
+        "pot_lid",
+    ];
+    step
+}
+
+fn calcium(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Step {
+    let form = lower_first(design.milk.calcium_form.label());
+    let what = match design.milk.calcium_form {
+        CalciumForm::Solution => format!("in the calcium chloride ({form})."),
+        CalciumForm::Anhydrous | CalciumForm::Dihydrate => {
+            format!("in the calcium chloride ({form}), dissolved in a little cool water.")
+        }
+    };
+    let mut step = Step::once(Stage::Vat, vat.to_calcium_min, "Stir", what);
+    step.targets.push(facts.target("calcium_g", "calcium chloride", Amount::new(milk.calcium_g, Unit::Gram, 2)));
+    if milk.calcium_ml > 0.0 {
+        step.targets.push(facts.target("calcium_ml", "or", Amount::new(milk.calcium_ml, Unit::Millilitre, 1)));
+    }
+    step.targets.push(milk_at(design.vat.calcium_temperature_c));
+    "Forgotten: stir it in before the rennet, never after.".clone_into(&mut step.if_off);
+    step.write_down = "calcium, g";
+    step.governed_by = &["calcium_form", "calcium_solution_percent", "calcium_dose_percent", "calcium_temperature_c"];
+    step
+}
+
+/// The steps from the rennet to the end of the rest.
+pub(super) fn from_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Vec<Step> {
+    let mut steps = vec![rennet(design, milk, vat, facts), cut(design, vat, facts)];
+    if design.vat.whey_rest_min > 0.0 {
+        let at_min = vat.to_rennet_min + vat.cut_min;
+        let mut rest = Step::once(Stage::Vat, at_min, "Rest", "the cut curd in its whey.");
+        rest.targets.push(Facts::plain("whey in the vat", vat.whey.total_kg(), Unit::Kilogram, 1));
+        rest.lasts_min = Some(design.vat.whey_rest_min);
+        "Milky whey: the curd was cut too soft; ladle gently and expect less cheese.".clone_into(&mut rest.if_off);
+        rest.write_down = "whey, kg";
+        rest.governed_by = &["whey_rest_min"];
+        steps.push(rest);
+    }
+    steps
+}
+
+fn rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Step {
+    let mut step =
+        Step::once(Stage::Vat, vat.to_rennet_min, "Stir", "in the rennet, just mixed with its cool water; then still the milk.");
+    step.targets.push(facts.target("rennet_ml", "rennet", Amount::new(milk.rennet_ml, Unit::Millilitre, 2)));
+    step.targets.push(facts.target("rennet_water_ml", "water", Amount::new(milk.rennet_water_ml, Unit::Millilitre, 0)));
+    step.targets.push(milk_at(design.vat.rennet_temperature_c));
+    "Mixed too early: throw it away and mix afresh, it loses strength.".clone_into(&mut step.if_off);
+    step.write_down = "clock time";
+    step.governed_by =
+        &["rennet_label", "rennet_strength_imcu_ml", "rennet_ratio_parts", "rennet_dose_imcu_kg", "rennet_dilution_times"];
+    step
+}
+
+fn cut(design: &Design, vat: &VatOutcome, facts: &Facts) -> Step {
+    let first_min = vat.to_rennet_min + design.vat.first_test_min;
+    let mut step = Step::once(Stage::Vat, first_min, "Test", "for a clean break, and cut the curd when it breaks clean.");
+    step.targets.push(facts.target("clean_break_min", "after the rennet", Amount::new(vat.clean_break_min, Unit::Minute, 0)));
+    step.targets.push(Facts::plain("milk sets at", vat.setting_temperature_c, Unit::Celsius, 1));
+    if vat.tests > 1 {
+        let gap_min = (vat.cut_min - design.vat.first_test_min) / f64::from(vat.tests - 1);
+        step.each_min = (0..vat.tests).map(|test| first_min + f64::from(test) * gap_min).collect();
+    }
+    "Not clean: leave it quite still for a quarter of an hour and test again (common practice, no source)."
+        .clone_into(&mut step.if_off);
+    step.write_down = "min to cut";
+    step.governed_by = &["heat_while_setting", "firmness_multiple", "first_test_min"];
+    step
+}

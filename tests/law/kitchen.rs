@@ -1,0 +1,72 @@
+//! Kitchen measures against the standard, and their words read back.
+
+use super::tables::near;
+use proptest::prelude::*;
+use vatsketch::law::kitchen::{CUP, GALLON, METRIC_TABLESPOON, METRIC_TEASPOON, TABLESPOON, TEASPOON, salt_spoons, spoons};
+
+/// NIST Handbook 44: a gallon is 231 cubic inches of 25.4 mm, exactly; it is 16 cups, 256 tablespoons, 768 teaspoons. The records have six digits.
+#[test]
+fn united_states_measures_are_parts_of_the_gallon() {
+    let gallon_ml = 231.0 * 2.54_f64.powi(3);
+    near(GALLON.value, gallon_ml, 0.001);
+    for (measure, parts) in [(CUP, 16.0), (TABLESPOON, 256.0), (TEASPOON, 768.0)] {
+        near(measure.value * parts / gallon_ml, 1.0, 3e-6);
+    }
+}
+
+#[test]
+fn amounts_are_said_as_a_kitchen_measures_them() {
+    for (volume_ml, words) in [
+        (0.63, "⅛ tsp"),
+        (1.25, "¼ tsp"),
+        (7.5, "1½ tsp"),
+        (10.0, "2 tsp"),
+        (30.0, "2 tbsp"),
+        (35.0, "2 tbsp + 1 tsp"),
+        (45.0, "3 tbsp"),
+    ] {
+        assert_eq!(spoons(volume_ml).as_deref(), Some(words), "{volume_ml} mL");
+    }
+    // USDA: a teaspoon of table salt weighs 6 g.
+    assert_eq!(salt_spoons(6.0).as_deref(), Some("1 tsp"));
+    assert_eq!(salt_spoons(12.0).as_deref(), Some("2 tsp"));
+}
+
+#[test]
+fn what_no_spoon_measures_has_no_words() {
+    for volume_ml in [0.0, -1.0, 0.1, 500.0, f64::NAN, f64::INFINITY] {
+        assert_eq!(spoons(volume_ml), None, "{volume_ml} mL");
+    }
+}
+
+/// Reads the words back into millilitres.
+fn read(words: &str) -> f64 {
+    words.split(" + ").map(read_part).sum()
+}
+
+fn read_part(words: &str) -> f64 {
+    let (number, unit) = words.split_once(' ').unwrap();
+    let fraction = |letter| match letter {
+        '⅛' => Some(0.125),
+        '¼' => Some(0.25),
+        '⅓' => Some(1.0 / 3.0),
+        '½' => Some(0.5),
+        '⅔' => Some(2.0 / 3.0),
+        '¾' => Some(0.75),
+        _ => None,
+    };
+    let whole: String = number.chars().filter(char::is_ascii_digit).collect();
+    let value = whole.parse::<f64>().unwrap_or(0.0) + number.chars().find_map(fraction).unwrap_or(0.0);
+    let measure = if unit == "tsp" { METRIC_TEASPOON } else { METRIC_TABLESPOON };
+    value * measure.value
+}
+
+proptest! {
+    /// The fractions of a teaspoon lie at most a quarter apart, so below 20 mL nothing is said further off than an eighth of it; above, half of it.
+    #[test]
+    fn the_words_are_as_near_as_the_spoons_allow(volume_ml in 0.6..120.0_f64) {
+        let said_ml = read(&spoons(volume_ml).unwrap());
+        let share = if volume_ml < 20.0 { 0.125 } else { 0.5 };
+        prop_assert!((said_ml - volume_ml).abs() <= share * METRIC_TEASPOON.value + 1e-9, "{} mL said as {} mL", volume_ml, said_ml);
+    }
+}
