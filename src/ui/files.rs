@@ -44,11 +44,16 @@ const TOO_FAST_FOR_A_HAND: Duration = Duration::from_millis(300);
 #[derive(Debug, Default)]
 pub(super) struct Dialogs {
     /// Never ask the desktop, as in tests and pictures.
-    pub(super) typed_only: bool,
+    typed_only: bool,
     running: Option<(Purpose, Receiver<(Option<PathBuf>, Duration)>)>,
 }
 
 impl Dialogs {
+    /// Returns dialogs that never ask the desktop.
+    pub(super) fn typed() -> Self {
+        Self { typed_only: true, running: None }
+    }
+
     /// Asks for a path; returns at once where the desktop is not to be asked or cannot be.
     pub(super) fn ask(&mut self, ctx: &egui::Context, purpose: Purpose, suggested: String) -> Option<Answer> {
         if self.running.is_some() {

@@ -44,7 +44,7 @@ impl Window {
     #[must_use]
     pub fn plain(session: Session) -> Self {
         let ribbon = ribbon(session.batch());
-        let dialogs = Dialogs { typed_only: true, ..Dialogs::default() };
+        let dialogs = Dialogs::typed();
         Self {
             session,
             view: View::default(),
