@@ -21,13 +21,16 @@ fn shown(session: Session, size: [f32; 2], theme: egui::Theme) -> Harness<'stati
         .renderer(soft::SoftRenderer::default())
         .build_ui_state(
             |ui, window: &mut Window| {
+                // Fonts count from the next frame on; the desktop sets them before its first.
+                if ui.ctx().cumulative_pass_nr() == 0 {
+                    install(ui.ctx());
+                    return;
+                }
                 window.logic(&ui.ctx().clone());
                 window.ui(ui);
             },
             Window::plain(session),
         );
-    // Fonts and colours are set before the first real frame, as the desktop does.
-    install(&harness.ctx);
     harness.run();
     harness
 }
