@@ -97,7 +97,8 @@ impl Target {
 /// ```
 #[must_use]
 pub fn duration(minutes: f64) -> String {
-    let all = minutes.round().max(0.0);
+    // From two hours on, a plan that may be a third off names no single minutes.
+    let all = if minutes < 120.0 { minutes.round() } else { 5.0 * (minutes / 5.0).round() }.max(0.0);
     let (hours, rest) = ((all / 60.0).floor(), all % 60.0);
     if hours < 1.0 {
         format!("{rest:.0}\u{a0}min")
