@@ -88,7 +88,7 @@ fn the_file_is_tagged_has_a_language_a_title_and_its_fonts_inside() {
 #[test]
 fn a_title_is_printed_letter_for_letter_whatever_markup_it_looks_like() {
     let titles = [
-        r##""quoted" and 'single'"##,
+        r#""quoted" and 'single'"#,
         r"#panic() #set page(width: 1mm) $x^2$ *bold* _it_ \ `raw` <label> @ref",
         "= heading - list + enum / term: // comment /* block */",
         "#json(\"data.json\") #read(\"/etc/hostname\") ]#[ } {",

@@ -2,7 +2,7 @@
 
 use hayro_interpret::font::Glyph;
 use hayro_interpret::hayro_cmap::BfString;
-use hayro_interpret::hayro_syntax::Pdf;
+use hayro_interpret::hayro_syntax::{Pdf, page::Page};
 use hayro_interpret::{
     BlendMode, ClipPath, Context, Device, GlyphDrawMode, Image, InterpreterCache, InterpreterSettings, Paint, PathDrawMode,
     SoftMask, interpret_page,
@@ -53,7 +53,7 @@ pub fn read(bytes: &[u8]) -> Read {
     }
     Read {
         letters: squeezed(&letters.0),
-        pages: pdf.pages().iter().map(|page| page.render_dimensions()).collect(),
+        pages: pdf.pages().iter().map(Page::render_dimensions).collect(),
         title: squeezed(&text_string(pdf.metadata().title.as_deref().unwrap_or_default())),
     }
 }
