@@ -33,12 +33,13 @@ fn a_tolerance_finer_than_the_number_is_written_with_one_place_more() {
 }
 
 #[test]
-fn times_are_minutes_first_and_five_minutes_from_two_hours_on() {
+fn times_are_minutes_first_then_five_minutes_from_two_hours_on_and_hours_from_two_days_on() {
     assert_eq!(elapsed(0.2), "start");
     assert_eq!(elapsed(21.0), "+21\u{a0}min");
     assert_eq!(elapsed(66.0), "+1\u{a0}h\u{a0}06");
     assert_eq!(elapsed(151.0), "+2\u{a0}h\u{a0}30");
     assert_eq!(duration(119.7), "2\u{a0}h");
+    assert_eq!(elapsed(4310.0), "+72\u{a0}h");
 }
 
 /// Reads a length of time back.
@@ -55,7 +56,7 @@ fn minutes(text: &str) -> f64 {
 proptest! {
     #[test]
     fn a_written_time_lies_within_its_rounding(time in 0.0_f64..20_000.0) {
-        let rounding = if time < 120.0 { 0.5 } else { 2.5 };
+        let rounding = match time { _ if time < 120.0 => 0.5, _ if time < 2880.0 => 2.5, _ => 30.0 };
         let off = (minutes(&duration(time)) - time).abs();
         prop_assert!(off <= rounding + 1e-9, "{time} was written as {}", duration(time));
     }

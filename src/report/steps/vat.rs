@@ -37,7 +37,7 @@ fn warm(design: &Design, lasts_min: f64, to_c: f64, facts: &Facts, key: &str) ->
     let how = match design.vat.heating {
         Heating::Bath => "the milk in the bath, stirring.",
         Heating::DoubleBoiler => "the milk over boiling water, stirring.",
-        Heating::Hob => "the milk on the hob, gently, stirring.",
+        Heating::Hob => "the milk on a low hob, stirring.",
     };
     let mut step = Step::once(Stage::Vat, 0.0, "Warm", how);
     step.targets.push(milk_at(to_c));
