@@ -1,4 +1,5 @@
 //! Tests of `src/process`.
 
 mod drying;
+mod vat;
 mod wet_stages;
