@@ -11,12 +11,11 @@ fn dense(mut rows: Vec<Vec<f64>>, mut right: Vec<f64>) -> Vec<f64> {
         let pivot = (column..n).max_by(|one, other| rows[*one][column].abs().total_cmp(&rows[*other][column].abs())).unwrap();
         rows.swap(column, pivot);
         right.swap(column, pivot);
-        for row in column + 1..n {
-            let factor = rows[row][column] / rows[column][column];
-            for at in column..n {
-                rows[row][at] -= factor * rows[column][at];
-            }
-            right[row] -= factor * right[column];
+        let (pivot_row, pivot_right) = (rows[column].clone(), right[column]);
+        for (row, value) in rows.iter_mut().zip(&mut right).skip(column + 1) {
+            let factor = row[column] / pivot_row[column];
+            row.iter_mut().zip(&pivot_row).for_each(|(entry, above)| *entry -= factor * above);
+            *value -= factor * pivot_right;
         }
     }
     for row in (0..n).rev() {

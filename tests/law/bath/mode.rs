@@ -33,7 +33,7 @@ fn a_bath_that_stays_warm_follows_the_closed_form() {
     }
 }
 
-/// Without losses: the mean by heat capacity rises as P t, the difference goes to P τ/C_b with τ = 1/(UA (1/C_b + 1/C_m)).
+/// Without losses: the mean by heat capacity rises as P t, the difference goes to `P τ/C_b` with `τ = 1/(UA (1/C_b + 1/C_m))`.
 #[test]
 fn without_losses_the_nodes_follow_the_closed_form() {
     for row in reference("warming_more")["lossless"].as_array().unwrap() {

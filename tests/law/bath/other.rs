@@ -59,7 +59,7 @@ fn no_milk_gets_warmer_than_the_steam_or_than_its_losses_allow() {
     assert_eq!(BOILER.warming_s(f64::NAN, 36.0), None);
 }
 
-/// Without losses C ΔT = P t, by hand; with endless steam only the wall counts, C/UA ln((T_s − T₀)/(T_s − T₁)).
+/// Without losses C ΔT = P t, by hand; with endless steam only the wall counts, `C/UA ln((T_s − T₀)/(T_s − T₁))`.
 #[test]
 fn at_the_limits_the_closed_forms_are_the_textbooks() {
     let lossless = Hob { loss_w_k: 0.0, ..HOB };
