@@ -40,7 +40,7 @@ pub enum Command {
     Stage {
         /// milk, vat, draining, salting or drying.
         name: String,
-        /// Set an input of the stage or of the described cheese, KEY=VALUE; for drying also report_h=6,12,24.
+        /// Set an input of the stage or of the described cheese, KEY=VALUE; for drying also `report_h=6,12,24`.
         #[arg(long, value_name = "KEY=VALUE")]
         set: Vec<String>,
         /// As JSON, numbers in full.

@@ -1,6 +1,6 @@
 //! `vatsketch figures`: everything that follows from a design.
 
-use super::text::{json_figures, write_figures, write_json};
+use super::text::{json_figures, printable, write_figures, write_json};
 use super::{CliError, Ending, open};
 use crate::batch::{Batch, Progress, Readout, batch, readouts};
 use crate::design::Stage;
@@ -92,7 +92,7 @@ fn as_json(batch: &Batch, figures: &[Readout], ends: &[StageEnd]) -> Value {
 
 fn write_text(batch: &Batch, figures: &[Readout], ends: &[StageEnd], data: &mut dyn Write) -> Result<(), CliError> {
     if !batch.design.title.is_empty() {
-        writeln!(data, "{}", batch.design.title)?;
+        writeln!(data, "{}", printable(&batch.design.title))?;
     }
     for end in ends {
         writeln!(data, "\n{}", end.stage.title())?;

@@ -106,7 +106,8 @@ pub fn run<T: Into<OsString> + Clone>(
         // Whoever read our output has read enough.
         Err(CliError::Output(error)) if error.kind() == std::io::ErrorKind::BrokenPipe => Ending::Done,
         Err(error) => {
-            let _ = writeln!(words, "vatsketch: {error}");
+            // An error may quote a file, which need not be kind to the terminal.
+            let _ = writeln!(words, "vatsketch: {}", text::printable(&error.to_string()));
             error.ending()
         }
     })

@@ -4,7 +4,7 @@ use super::CliError;
 use crate::design::{Design, DesignError, Field};
 use crate::file;
 use std::io::Read;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 /// Reads a design from a file, or from standard input if the file is named `-`, and sets inputs in it.
 pub(super) fn design(path: &Path, set: &[String]) -> Result<Design, CliError> {
@@ -20,7 +20,8 @@ pub(super) fn design(path: &Path, set: &[String]) -> Result<Design, CliError> {
 
 fn standard_input() -> Result<String, CliError> {
     let mut content = Vec::new();
-    std::io::stdin().take(file::MOST_BYTES + 1).read_to_end(&mut content)?;
+    let unreadable = |cause| file::FileError::Unreadable { path: PathBuf::from("standard input"), cause };
+    std::io::stdin().take(file::MOST_BYTES + 1).read_to_end(&mut content).map_err(unreadable)?;
     String::from_utf8(content).map_err(|_| CliError::File(file::FileError::NotText))
 }
 

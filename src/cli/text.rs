@@ -35,3 +35,8 @@ pub(super) fn write_json(value: &Value, data: &mut dyn Write) -> Result<(), supe
     writeln!(data, "{}", serde_json::to_string_pretty(value)?)?;
     Ok(())
 }
+
+/// Returns a text that came from a file without control characters, which could give orders to the terminal it is printed on.
+pub(super) fn printable(text: &str) -> String {
+    text.chars().map(|letter| if letter.is_control() && letter != '\n' { '\u{fffd}' } else { letter }).collect()
+}

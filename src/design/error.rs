@@ -83,7 +83,7 @@ impl DesignError {
     /// Returns the error for a key that is none of these, naming the one spelled most like it.
     #[must_use]
     pub fn unknown_key(key: &str, known: impl Iterator<Item = &'static str>) -> Self {
-        let nearest = known.min_by_key(|known| distance(known, key)).unwrap_or("");
+        let nearest = nearest(key, known).unwrap_or("");
         Self::UnknownKey { key: key.to_owned(), nearest }
     }
 
@@ -98,6 +98,12 @@ impl DesignError {
             Kind::Switch => Self::NotASwitch { label, key, given },
         }
     }
+}
+
+/// Returns the known key that is spelled most like the given one; nothing if none is known.
+#[must_use]
+pub fn nearest(given: &str, known: impl Iterator<Item = &'static str>) -> Option<&'static str> {
+    known.min_by_key(|known| distance(known, given))
 }
 
 /// Returns the number of single-letter edits between two keys (Levenshtein).

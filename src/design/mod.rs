@@ -18,7 +18,7 @@ pub use choices::{CalciumForm, CreamBy, DryingPlace, Heating, MilkKind, MilkTrea
 pub use described::{DESCRIBED_CHEESE_FIELDS, DescribedCheese};
 pub use draining::DrainingDesign;
 pub use drying::DryingDesign;
-pub use error::DesignError;
+pub use error::{DesignError, nearest};
 pub use field::{Choice, Field, Kind};
 pub use milk::MilkDesign;
 pub use salting::SaltingDesign;

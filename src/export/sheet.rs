@@ -3,7 +3,7 @@
 use super::Paper;
 use super::chart::Chart;
 use crate::batch::{Caution, Severity};
-use crate::report::{Plan, ShoppingRow, Step, Target, duration, elapsed};
+use crate::report::{Plan, ShoppingRow, Step, Target, elapsed};
 use serde::Serialize;
 
 /// The whole plan in words.
@@ -46,6 +46,7 @@ struct Warning {
     /// Said in words, because a grey print shows no colour.
     word: &'static str,
     grave: bool,
+    note: bool,
     what: String,
     remedy: String,
 }
@@ -57,7 +58,7 @@ struct Row {
     verb: &'static str,
     what: String,
     targets: Vec<Aim>,
-    lasts: Option<String>,
+    lasts: Option<Aim>,
     each: Vec<String>,
     if_off: String,
     write_down: &'static str,
@@ -125,6 +126,7 @@ impl Warning {
                 Severity::Stop => "Stop",
             },
             grave: caution.severity == Severity::Stop,
+            note: caution.severity == Severity::Note,
             what: caution.what.clone(),
             remedy: caution.remedy.clone(),
         }
@@ -139,7 +141,7 @@ impl Row {
             verb: step.verb,
             what: step.what.clone(),
             targets: step.targets.iter().map(Aim::of).collect(),
-            lasts: step.lasts_min.map(duration),
+            lasts: step.lasts.as_ref().map(Aim::of),
             each: step.each_min.iter().map(|at_min| elapsed(*at_min)).collect(),
             if_off: step.if_off.clone(),
             write_down: step.write_down,

@@ -43,6 +43,14 @@ pub enum FileError {
         /// Newest that is read.
         newest: u32,
     },
+    /// The format never was.
+    #[error("this design says format {found}, and there are formats 1 to {newest}; write one of them in a text editor")]
+    NoSuchFormat {
+        /// Format of the file.
+        found: u32,
+        /// Newest that is read.
+        newest: u32,
+    },
     /// A value is refused.
     #[error("the design holds a value that cannot be: {0}; mend it in a text editor")]
     Value(#[from] DesignError),

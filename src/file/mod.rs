@@ -4,10 +4,11 @@ mod error;
 mod read;
 mod stamp;
 mod v1;
+mod wording;
 mod write;
 
 pub use error::FileError;
 pub use read::{MOST_BYTES, from_text, read};
 pub use stamp::{Stamp, stamp};
-pub use v1::to_text;
+pub use v1::{check_texts, to_text};
 pub use write::write_safely;

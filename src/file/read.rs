@@ -1,6 +1,6 @@
 //! Reading a design, whatever is in the file.
 
-use super::{FileError, v1};
+use super::{FileError, v1, wording};
 use crate::design::Design;
 use std::io::Read;
 use std::path::Path;
@@ -52,13 +52,18 @@ pub fn from_text(text: &str) -> Result<Design, FileError> {
     if text.len() as u64 > MOST_BYTES {
         return Err(FileError::TooLarge { bytes: text.len() as u64, most: MOST_BYTES });
     }
+    // Some editors put a mark of the encoding first; it is no part of the text.
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     let malformed = |error: ron::error::SpannedError| FileError::Malformed {
         line: error.span.start.line,
         column: error.span.start.col,
-        cause: error.code.to_string(),
+        cause: wording::cause(&error.code),
     };
     let Format { format } = ron::from_str(text).map_err(malformed)?;
-    if format > NEWEST || format == 0 {
+    if format == 0 {
+        return Err(FileError::NoSuchFormat { found: format, newest: NEWEST });
+    }
+    if format > NEWEST {
         return Err(FileError::TooNew { found: format, newest: NEWEST });
     }
     let saved: v1::Saved = ron::from_str(text).map_err(malformed)?;

@@ -1,18 +1,30 @@
 //! Whether a file changed on the disk since it was opened.
 
+use super::MOST_BYTES;
+use std::hash::{DefaultHasher, Hasher};
+use std::io::Read;
 use std::path::Path;
-use std::time::SystemTime;
 
-/// Size and time of a file as it was last read or written.
+/// What a file held when it was last read or written: its size, and a hash of its bytes.
+///
+/// The time of the last change is left out on purpose: a file that was only touched or copied back is the same design, and two changes
+/// within one tick of the disk's clock have the same time.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Stamp {
     bytes: u64,
-    changed: Option<SystemTime>,
+    hash: u64,
 }
 
-/// Returns the stamp of a file; nothing if it is not there.
+/// Returns the stamp of a file; nothing if it is not there or cannot be read.
+///
+/// No design is larger than [`MOST_BYTES`], so no more than that is hashed; a change beyond it is seen by the size.
 #[must_use]
 pub fn stamp(path: &Path) -> Option<Stamp> {
-    let known = std::fs::metadata(path).ok()?;
-    Some(Stamp { bytes: known.len(), changed: known.modified().ok() })
+    let file = std::fs::File::open(path).ok()?;
+    let bytes = file.metadata().ok()?.len();
+    let mut content = Vec::new();
+    file.take(MOST_BYTES).read_to_end(&mut content).ok()?;
+    let mut hasher = DefaultHasher::new();
+    hasher.write(&content);
+    Some(Stamp { bytes, hash: hasher.finish() })
 }

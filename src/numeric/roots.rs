@@ -102,7 +102,6 @@ fn interpolate((a, fa): (f64, f64), (b, fb): (f64, f64), (c, fc): (f64, f64)) ->
         let (q, r) = (fa / fc, fb / fc);
         (s * ((c - b) * q * (q - r) - (b - a) * (r - 1.0)), (q - 1.0) * (r - 1.0) * (s - 1.0))
     };
-    // The secant with p and q of this sign points from b to c.
-    let trial = if a.to_bits() == c.to_bits() { p / q } else { -p / q };
+    let trial = -p / q;
     trial.is_finite().then_some(trial)
 }

@@ -86,6 +86,9 @@ impl Target {
     }
 }
 
+const TWO_HOURS_MIN: f64 = 120.0;
+const TWO_DAYS_MIN: f64 = 2.0 * 24.0 * 60.0;
+
 /// Returns minutes as a length of time: `35 min`, `2 h 05`, `30 h`.
 ///
 /// # Example
@@ -97,7 +100,13 @@ impl Target {
 /// ```
 #[must_use]
 pub fn duration(minutes: f64) -> String {
-    let all = minutes.round().max(0.0);
+    // Times may be a third off: from two hours on a plan names no single minutes, from two days on no minutes at all.
+    let step = match minutes {
+        _ if minutes < TWO_HOURS_MIN => 1.0,
+        _ if minutes < TWO_DAYS_MIN => 5.0,
+        _ => 60.0,
+    };
+    let all = (step * (minutes / step).round()).max(0.0);
     let (hours, rest) = ((all / 60.0).floor(), all % 60.0);
     if hours < 1.0 {
         format!("{rest:.0}\u{a0}min")

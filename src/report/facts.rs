@@ -4,6 +4,9 @@ use super::{Amount, Target};
 use crate::batch::{Batch, Reading, Readout, Weight, readouts};
 use crate::design::Unit;
 
+/// Figures that stand in the shopping list or in a step.
+const SAID_ELSEWHERE: [&str; 7] = ["skim_l", "cream_g", "calcium_g", "calcium_ml", "rennet_ml", "salt_g", "salt_each_turn_g"];
+
 /// The figures of one batch, asked by key, so that paper and window never round or hedge differently.
 pub(super) struct Facts {
     readouts: Vec<Readout>,
@@ -35,9 +38,10 @@ impl Facts {
         }
     }
 
-    /// Returns the few figures that matter most.
+    /// Returns the figures that matter most, those left out that shopping and steps already say.
     pub(super) fn lead(&self) -> Vec<Target> {
-        let numbers = self.readouts.iter().filter(|readout| readout.weight == Weight::Lead);
+        let lead = |readout: &&Readout| readout.weight == Weight::Lead && !SAID_ELSEWHERE.contains(&readout.key);
+        let numbers = self.readouts.iter().filter(lead);
         numbers
             .filter_map(|readout| match readout.reading {
                 Reading::Number(value) => {

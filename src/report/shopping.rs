@@ -87,7 +87,7 @@ pub(super) fn shopping(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
 }
 
 /// Returns words for the middle of a sentence.
-pub(super) fn lower_first(words: &str) -> String {
+fn lower_first(words: &str) -> String {
     let mut letters = words.chars();
     letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
 }

@@ -3,7 +3,7 @@
 use super::{Command, History, Step, what_changed};
 use crate::batch::{Batch, batch};
 use crate::design::{Design, DesignError};
-use crate::file::{self, FileError, Stamp, stamp, write_safely};
+use crate::file::{self, FileError, Stamp, check_texts, stamp, write_safely};
 use std::path::{Path, PathBuf};
 
 /// Something asked of the session that cannot be done; nothing was changed.
@@ -36,7 +36,7 @@ pub struct Session {
     drag: Option<(Design, Option<Command>)>,
     /// Where the design was opened from or saved to.
     path: Option<PathBuf>,
-    /// The file as it was then; nothing if it may be written over.
+    /// The file as the maker last knew it; nothing if there was none.
     seen: Option<Stamp>,
     /// One line that says what the last change did.
     pub last_change: String,
@@ -97,7 +97,10 @@ impl Session {
     /// # Errors
     /// [`SessionError`]; the file is left as it is.
     pub fn open_file(path: &Path) -> Result<Self, SessionError> {
-        Ok(Self::open(file::read(path)?, Some(path.to_owned()))?)
+        // Stamped before it is read, so that a change between the two is noticed at the next saving.
+        let seen = stamp(path);
+        let session = Self::open(file::read(path)?, Some(path.to_owned()))?;
+        Ok(Self { seen, ..session })
     }
 
     /// Returns a session with a design open that was never saved: a recovered one, or an example that the maker changed before.
@@ -119,12 +122,15 @@ impl Session {
     /// Saves the open design, and keeps the last version beside it.
     ///
     /// # Errors
-    /// [`SessionError::ChangedOnDisk`] once if somebody else wrote the file; [`SessionError::File`]. Nothing is lost either way.
+    /// [`SessionError::ChangedOnDisk`] once for each time that somebody else wrote the file; [`SessionError::File`], also for a title or a
+    /// note that is too long to be kept whole. Nothing is lost either way.
     pub fn save(&mut self, path: &Path) -> Result<(), SessionError> {
+        check_texts(&self.design)?;
         let same = self.path.as_deref() == Some(path);
-        if same && self.seen.is_some() && self.seen != stamp(path) {
-            // Told once; saving again writes over it.
-            self.seen = None;
+        let now = stamp(path);
+        if same && self.seen.is_some() && self.seen != now {
+            // Told once; saving again writes over what is there now, but not over what is put there later.
+            self.seen = now;
             return Err(SessionError::ChangedOnDisk { path: path.to_owned() });
         }
         self.end_drag();

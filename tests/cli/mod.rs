@@ -1,1 +1,3 @@
 //! Tests of `src/cli`.
+
+mod streams;

@@ -1,1 +1,8 @@
-//! Tests of `src/export`.
+//! Reports as bytes.
+
+#[cfg(feature = "paper")]
+mod pdf;
+#[cfg(feature = "paper")]
+mod reader;
+#[cfg(not(feature = "paper"))]
+mod without_paper;

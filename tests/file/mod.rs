@@ -1,1 +1,4 @@
 //! Tests of `src/file`.
+
+mod keeping;
+mod wording;

@@ -1,3 +1,7 @@
 //! Tests of `src/numeric`.
 
+mod disc;
+mod grading;
+mod lines;
+mod roots;
 mod table;

@@ -1,3 +1,5 @@
 //! The plan as data.
 
+mod amounts;
+mod plan;
 pub mod sample;

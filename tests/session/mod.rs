@@ -1,1 +1,3 @@
 //! Tests of `src/session`.
+
+mod keeping;

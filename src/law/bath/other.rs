@@ -50,7 +50,9 @@ impl DoubleBoiler {
             spent_s += one_node_s(self.milk_j_k, self.loss_w_k, self.most_w + self.loss_w_k * self.room_c, now_c, by_supply_c)?;
             now_c = by_supply_c;
         }
-        if now_c < to_c {
+        // Written so that a temperature that is not a number is never reached.
+        let arrived = now_c >= to_c;
+        if !arrived {
             let conductance = self.steam_w_k + self.loss_w_k;
             spent_s +=
                 one_node_s(self.milk_j_k, conductance, self.steam_w_k * self.steam_c + self.loss_w_k * self.room_c, now_c, to_c)?;

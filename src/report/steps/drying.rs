@@ -12,12 +12,9 @@ pub(super) fn drying(design: &DryingDesign, drying: &DryingOutcome, start_min: f
     let mut steps = vec![lay(design, drying, start_min)];
     if let Some(swap_h) = drying.swap_h {
         let mut swap =
-            Step::once(Stage::Drying, start_min + 60.0 * swap_h, "Swap", "the trays: fastest to where it dries slowest.");
+            Step::once(Stage::Drying, start_min + 60.0 * swap_h, "Swap", "the trays: the fastest to where it dries slowest.");
         swap.targets.push(Facts::plain("apart at the end", drying.spread_swapped_percent, Unit::Percent, 1));
-        swap.if_off = format!(
-            "Forgotten: the cheeses end {:.1}\u{a0}% of moisture apart; sort them by weight.",
-            drying.spread_unswapped_percent
-        );
+        swap.if_off = format!("Forgotten: cheeses end {:.1}\u{a0}% of moisture apart; sort them.", drying.spread_unswapped_percent);
         swap.write_down = "one cheese, g";
         swap.governed_by = &["tray_swap"];
         steps.push(swap);
@@ -28,8 +25,8 @@ pub(super) fn drying(design: &DryingDesign, drying: &DryingOutcome, start_min: f
 
 fn lay(design: &DryingDesign, drying: &DryingOutcome, start_min: f64) -> Step {
     let what = match design.drying_place {
-        DryingPlace::Cabinet => "the cheeses on the trays in the warm cabinet, none touching.",
-        DryingPlace::OpenAir => "the cheeses on the trays in the open air, none touching, under a net.",
+        DryingPlace::Cabinet => "the cheeses on trays, apart, in the cabinet.",
+        DryingPlace::OpenAir => "the cheeses on trays, apart, in the open, under a net.",
     };
     let mut step = Step::once(Stage::Drying, start_min, "Lay", what);
     let air = |label, temperature| Target::near(label, Amount::new(temperature, Unit::Celsius, 1), 2.0 * THERMOMETER_C);
@@ -39,10 +36,10 @@ fn lay(design: &DryingDesign, drying: &DryingOutcome, start_min: f64) -> Step {
             step.targets.extend([air("by day", design.day_temperature_c), air("by night", design.night_temperature_c)]);
         }
     }
-    step.targets.push(Facts::plain("humidity of that air", drying.air_humidity_percent, Unit::Percent, 0));
+    step.targets.push(Facts::plain("humidity", drying.air_humidity_percent, Unit::Percent, 0));
     step.targets.push(Facts::plain("trays", f64::from(drying.trays_wanted.max(1)), Unit::One, 0));
-    step.lasts_min = Some(60.0 * design.drying_h);
-    "Wet to the touch after a few hours: more air, more room between them.".clone_into(&mut step.if_off);
+    step.lasts = Some(Facts::plain("for", design.drying_h, Unit::Hour, 0));
+    "Wet to the touch after some hours: more air, more room.".clone_into(&mut step.if_off);
     step.write_down = "air, °C";
     step.governed_by = &[
         "drying_place",
@@ -66,25 +63,18 @@ fn lay(design: &DryingDesign, drying: &DryingOutcome, start_min: f64) -> Step {
 
 fn weigh(design: &DryingDesign, drying: &DryingOutcome, start_min: f64, facts: &Facts) -> Step {
     let at_min = start_min + 60.0 * design.drying_h;
-    let mut step = Step::once(Stage::Drying, at_min, "Weigh", "one cheese of each tray, then chill them all.");
-    let end_g = drying.end.cheese_g;
-    let mass = facts.target("end_cheese_g", "one cheese", Amount::new(end_g, Unit::Gram, 0));
-    // Fastest and slowest tray bound what a cheese can weigh if the model is right.
-    let (least, most) = (end(&drying.fastest).min(end_g), end(&drying.slowest).max(end_g));
-    step.targets.push(Target { within: mass.within.or(Some((least, most))), ..mass });
-    step.targets.push(Facts::plain("lost since unmoulding", drying.end.loss_percent, Unit::Percent, 0));
-    step.targets.push(Facts::plain("thick", drying.end.thickness_mm, Unit::Millimetre, 0));
+    let mut step = Step::once(Stage::Drying, at_min, "Weigh", "one cheese of each tray; chill them all.");
+    step.targets.push(facts.target("dried_cheese_g", "one cheese", Amount::new(drying.end.cheese_g, Unit::Gram, 0)));
+    step.targets.push(facts.target("drying_loss_percent", "lost", Amount::new(drying.end.loss_percent, Unit::Percent, 0)));
+    let thick = Amount::new(drying.end.thickness_mm, Unit::Millimetre, 0);
+    step.targets.push(facts.target("dried_thickness_mm", "thick", thick));
     step.if_off = match hours_per_gram(&drying.middle) {
-        Some(hours) => format!("Heavier: dry on, about {} for each gram. Lighter: stop sooner next time.", duration(60.0 * hours)),
-        None => "Heavier: dry on. Lighter: stop sooner next time.".to_owned(),
+        Some(hours) => format!("Heavier: dry on, about {} a gram.", duration(60.0 * hours)),
+        None => "Heavier: dry on.".to_owned(),
     };
     step.write_down = "one cheese, g";
     step.governed_by = &["drying_h"];
     step
-}
-
-fn end(run: &TrayRun) -> f64 {
-    run.points.last().map_or(f64::NAN, |point| point.cheese_g)
 }
 
 /// Returns the hours that the last gram took, from the end of the curve.

@@ -10,11 +10,11 @@ const JUG_SHARE: f64 = 0.01;
 
 pub(super) fn measure(design: &MilkDesign, milk: &MilkOutcome, facts: &Facts) -> Step {
     let with = if milk.cream_g > 0.0 {
-        "milk and cream into the pot, cold from the fridge."
+        "milk and cream into the pot, fridge-cold."
     } else if milk.skim_kg > 0.0 {
-        "milk and skimmed milk into the pot, cold from the fridge."
+        "milk and skimmed milk into the pot, fridge-cold."
     } else {
-        "the milk into the pot, cold from the fridge."
+        "the milk into the pot, fridge-cold."
     };
     let mut step = Step::once(Stage::Milk, 0.0, "Measure", with);
     let litres = Amount::new(design.milk_l, Unit::Litre, 2);
@@ -28,13 +28,13 @@ pub(super) fn measure(design: &MilkDesign, milk: &MilkOutcome, facts: &Facts) ->
     let mass_kg = milk.vat_milk.total_kg();
     if mass_kg > 0.0 {
         let fat_percent = 100.0 * milk.vat_milk.fat_kg / mass_kg;
-        step.targets.push(Facts::plain("fat of the mixture", fat_percent, Unit::Percent, 1));
+        step.targets.push(Facts::plain("fat", fat_percent, Unit::Percent, 1));
     }
     step.if_off = if mass_kg > 0.0 && milk.cream_g > 0.0 {
         let fat_percent = 100.0 * milk.vat_milk.fat_kg / mass_kg;
         // A small addition x of strength s to m of strength f moves the fat by x (s − f) / m.
         let moved = 0.01 * (design.cream_strength_percent - fat_percent) / mass_kg;
-        format!("10\u{a0}g of cream too much or too little moves the fat by {moved:.2}\u{a0}%.")
+        format!("10\u{a0}g of cream more or less moves the fat by {moved:.2}\u{a0}%.")
     } else {
         "Weigh again; go by mass, because volume changes with temperature.".to_owned()
     };

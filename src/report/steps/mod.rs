@@ -24,7 +24,7 @@ pub struct Step {
     /// What is to be reached.
     pub targets: Vec<Target>,
     /// How long it takes.
-    pub lasts_min: Option<f64>,
+    pub lasts: Option<Target>,
     /// Minutes from the start of warming at which it is done again, if it is done more than once.
     pub each_min: Vec<f64>,
     /// What to do if it is off.
@@ -46,7 +46,7 @@ impl Step {
             verb,
             what: what.into(),
             targets: Vec::new(),
-            lasts_min: None,
+            lasts: None,
             each_min: Vec::new(),
             if_off: String::new(),
             write_down: "",

@@ -3,7 +3,6 @@
 use super::{Facts, Step, THERMOMETER_C};
 use crate::design::{CalciumForm, Design, Heating, Stage, Unit};
 use crate::process::{MilkOutcome, VatOutcome};
-use crate::report::shopping::lower_first;
 use crate::report::{Amount, Target};
 
 /// The steps up to the rennet.
@@ -19,7 +18,7 @@ pub(super) fn until_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome
     if steps.iter().any(|step| step.verb == "Warm") {
         let mut on = Step::once(Stage::Vat, vat.to_calcium_min, "Warm on,", "stirring now and then.");
         on.targets.push(milk_at(design.vat.rennet_temperature_c));
-        on.lasts_min = Some((vat.to_rennet_min - vat.to_calcium_min).max(0.0));
+        on.lasts = Some(Facts::plain("for", (vat.to_rennet_min - vat.to_calcium_min).max(0.0), Unit::Minute, 0));
         "Too hot: cool it before the rennet goes in. Too cool: wait.".clone_into(&mut on.if_off);
         on.write_down = "milk, °C";
         on.governed_by = &["rennet_temperature_c"];
@@ -36,9 +35,9 @@ fn milk_at(temperature_c: f64) -> Target {
 
 fn warm(design: &Design, lasts_min: f64, to_c: f64, facts: &Facts, key: &str) -> Step {
     let how = match design.vat.heating {
-        Heating::Bath => "the milk in the water bath, stirring now and then.",
-        Heating::DoubleBoiler => "the milk over boiling water, stirring all the time.",
-        Heating::Hob => "the milk on the hob, gently, stirring all the time.",
+        Heating::Bath => "the milk in the bath, stirring.",
+        Heating::DoubleBoiler => "the milk over boiling water, stirring.",
+        Heating::Hob => "the milk on a low hob, stirring.",
     };
     let mut step = Step::once(Stage::Vat, 0.0, "Warm", how);
     step.targets.push(milk_at(to_c));
@@ -46,9 +45,8 @@ fn warm(design: &Design, lasts_min: f64, to_c: f64, facts: &Facts, key: &str) ->
         let bath = Amount::new(design.vat.bath_set_temperature_c, Unit::Celsius, 1);
         step.targets.push(Target::near("bath", bath, THERMOMETER_C));
     }
-    step.targets.push(facts.target(key, "time", Amount::new(lasts_min, Unit::Minute, 0)));
-    step.lasts_min = Some(lasts_min);
-    "Slow: check lids and water level. Fast: take the pot out early, it warms on by itself.".clone_into(&mut step.if_off);
+    step.lasts = Some(facts.target(key, "for", Amount::new(lasts_min, Unit::Minute, 0)));
+    "Slow: check lids and water level. Fast: lift the pot out early.".clone_into(&mut step.if_off);
     step.write_down = "milk, °C";
     step.governed_by = &[
         "heating",
@@ -66,15 +64,13 @@ fn warm(design: &Design, lasts_min: f64, to_c: f64, facts: &Facts, key: &str) ->
 }
 
 fn calcium(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Step {
-    let form = lower_first(design.milk.calcium_form.label());
-    let what = match design.milk.calcium_form {
-        CalciumForm::Solution => format!("in the calcium chloride ({form})."),
-        CalciumForm::Anhydrous | CalciumForm::Dihydrate => {
-            format!("in the calcium chloride ({form}), dissolved in a little cool water.")
-        }
+    let (what, label) = match design.milk.calcium_form {
+        CalciumForm::Solution => ("in the calcium chloride.", "solution"),
+        CalciumForm::Anhydrous => ("in the calcium chloride, dissolved in cool water.", "anhydrous salt"),
+        CalciumForm::Dihydrate => ("in the calcium chloride, dissolved in cool water.", "dihydrate flakes"),
     };
     let mut step = Step::once(Stage::Vat, vat.to_calcium_min, "Stir", what);
-    step.targets.push(facts.target("calcium_g", "calcium chloride", Amount::new(milk.calcium_g, Unit::Gram, 2)));
+    step.targets.push(facts.target("calcium_g", label, Amount::new(milk.calcium_g, Unit::Gram, 2)));
     if milk.calcium_ml > 0.0 {
         step.targets.push(facts.target("calcium_ml", "or", Amount::new(milk.calcium_ml, Unit::Millilitre, 1)));
     }
@@ -87,13 +83,13 @@ fn calcium(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts)
 
 /// The steps from the rennet to the end of the rest.
 pub(super) fn from_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Vec<Step> {
-    let mut steps = vec![rennet(design, milk, vat, facts), cut(design, vat, facts)];
+    let mut steps = vec![rennet(milk, vat, facts), cut(design, vat, facts)];
     if design.vat.whey_rest_min > 0.0 {
         let at_min = vat.to_rennet_min + vat.cut_min;
         let mut rest = Step::once(Stage::Vat, at_min, "Rest", "the cut curd in its whey.");
         rest.targets.push(Facts::plain("whey in the vat", vat.whey.total_kg(), Unit::Kilogram, 1));
-        rest.lasts_min = Some(design.vat.whey_rest_min);
-        "Milky whey: the curd was cut too soft; ladle gently and expect less cheese.".clone_into(&mut rest.if_off);
+        rest.lasts = Some(Facts::plain("for", design.vat.whey_rest_min, Unit::Minute, 0));
+        "Milky whey: cut too soft; ladle gently, expect less cheese.".clone_into(&mut rest.if_off);
         rest.write_down = "whey, kg";
         rest.governed_by = &["whey_rest_min"];
         steps.push(rest);
@@ -101,13 +97,11 @@ pub(super) fn from_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome,
     steps
 }
 
-fn rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Step {
-    let mut step =
-        Step::once(Stage::Vat, vat.to_rennet_min, "Stir", "in the rennet, just mixed with its cool water; then still the milk.");
+fn rennet(milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Step {
+    let mut step = Step::once(Stage::Vat, vat.to_rennet_min, "Stir", "in the rennet, just diluted; then still the milk.");
     step.targets.push(facts.target("rennet_ml", "rennet", Amount::new(milk.rennet_ml, Unit::Millilitre, 2)));
     step.targets.push(facts.target("rennet_water_ml", "water", Amount::new(milk.rennet_water_ml, Unit::Millilitre, 0)));
-    step.targets.push(milk_at(design.vat.rennet_temperature_c));
-    "Mixed too early: throw it away and mix afresh, it loses strength.".clone_into(&mut step.if_off);
+    "Mixed long before: mix afresh, it loses strength.".clone_into(&mut step.if_off);
     step.write_down = "clock time";
     step.governed_by =
         &["rennet_label", "rennet_strength_imcu_ml", "rennet_ratio_parts", "rennet_dose_imcu_kg", "rennet_dilution_times"];
@@ -116,15 +110,14 @@ fn rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) 
 
 fn cut(design: &Design, vat: &VatOutcome, facts: &Facts) -> Step {
     let first_min = vat.to_rennet_min + design.vat.first_test_min;
-    let mut step = Step::once(Stage::Vat, first_min, "Test", "for a clean break, and cut the curd when it breaks clean.");
+    let mut step = Step::once(Stage::Vat, first_min, "Test", "for a clean break, then cut the curd.");
     step.targets.push(facts.target("clean_break_min", "after the rennet", Amount::new(vat.clean_break_min, Unit::Minute, 0)));
-    step.targets.push(Facts::plain("milk sets at", vat.setting_temperature_c, Unit::Celsius, 1));
+    step.targets.push(Facts::plain("sets at", vat.setting_temperature_c, Unit::Celsius, 1));
     if vat.tests > 1 {
         let gap_min = (vat.cut_min - design.vat.first_test_min) / f64::from(vat.tests - 1);
         step.each_min = (0..vat.tests).map(|test| first_min + f64::from(test) * gap_min).collect();
     }
-    "Not clean: leave it quite still for a quarter of an hour and test again (common practice, no source)."
-        .clone_into(&mut step.if_off);
+    "Not clean: wait and test again (common practice, no source).".clone_into(&mut step.if_off);
     step.write_down = "min to cut";
     step.governed_by = &["heat_while_setting", "firmness_multiple", "first_test_min"];
     step

@@ -1,10 +1,10 @@
 //! Format 1, frozen: what was once saved opens for ever. The working design may change; these types may not.
 
+mod choices;
+
 use super::FileError;
-use crate::design::{
-    CalciumForm, CreamBy, Design, DrainingDesign, DryingDesign, DryingPlace, Heating, MilkDesign, MilkKind, MilkTreatment, PhKnown,
-    PotRest, RennetLabel, SaltingDesign, VatDesign,
-};
+use crate::design::{Design, DrainingDesign, DryingDesign, MilkDesign, SaltingDesign, VatDesign};
+use choices::{CalciumForm, CreamBy, DryingPlace, Heating, MilkKind, MilkTreatment, PhKnown, PotRest, RennetLabel};
 use serde::{Deserialize, Serialize};
 
 /// Greatest length of a title and of a note, letters.
@@ -37,6 +37,7 @@ macro_rules! saved_stage {
     ($name:ident, $design:ident { $($member:ident: $type:ty),+ $(,)? }) => {
         #[derive(Serialize, Deserialize)]
         #[serde(deny_unknown_fields, default)]
+        #[allow(clippy::struct_field_names, reason = "a key is unique in the whole file, so it names its stage")]
         struct $name { $($member: $type),+ }
 
         impl Default for $name {
@@ -48,14 +49,14 @@ macro_rules! saved_stage {
         impl From<$design> for $name {
             fn from(design: $design) -> Self {
                 let $design { $($member),+ } = design;
-                Self { $($member),+ }
+                Self { $($member: $member.into()),+ }
             }
         }
 
         impl From<$name> for $design {
             fn from(saved: $name) -> Self {
                 let $name { $($member),+ } = saved;
-                Self { $($member),+ }
+                Self { $($member: $member.into()),+ }
             }
         }
     };
@@ -150,23 +151,44 @@ saved_stage!(
 impl Saved {
     /// Returns the working design.
     pub(super) fn into_design(self) -> Result<Design, FileError> {
-        let capped = |what, text: String, most| match text.chars().count() {
-            letters if letters > most => Err(FileError::TextTooLong { what, letters, most }),
-            _ => Ok(text),
-        };
-        Ok(Design {
-            title: capped("title", self.title, MOST_TITLE)?,
-            note: capped("note", self.note, MOST_NOTE)?,
+        let design = Design {
+            title: self.title,
+            note: self.note,
             milk: self.milk.into(),
             vat: self.vat.into(),
             draining: self.draining.into(),
             salting: self.salting.into(),
             drying: self.drying.into(),
-        })
+        };
+        check_texts(&design)?;
+        Ok(design)
     }
 }
 
+/// Checks that title and note are no longer than a file keeps.
+///
+/// # Errors
+/// [`FileError::TextTooLong`] with the length and the cap.
+///
+/// # Example
+/// ```
+/// use vatsketch::{design::Design, file::check_texts};
+/// assert!(check_texts(&Design { title: "x".repeat(120), ..Design::default() }).is_ok());
+/// assert!(check_texts(&Design { title: "x".repeat(121), ..Design::default() }).is_err());
+/// ```
+pub fn check_texts(design: &Design) -> Result<(), FileError> {
+    for (what, text, most) in [("title", &design.title, MOST_TITLE), ("note", &design.note, MOST_NOTE)] {
+        let letters = text.chars().count();
+        if letters > most {
+            return Err(FileError::TextTooLong { what, letters, most });
+        }
+    }
+    Ok(())
+}
+
 /// Returns a design as the text of a file, in the newest format.
+///
+/// Title and note are cut to what a file keeps, so that the text can always be read again; ask [`check_texts`] first where nothing may be lost.
 #[must_use]
 pub fn to_text(design: &Design) -> String {
     let saved = Saved {

@@ -1,0 +1,13 @@
+//! A program without paper says so.
+
+use crate::report::sample;
+use vatsketch::export::{ExportError, Paper, pdf};
+use vatsketch::report::{Plan, plan};
+
+#[test]
+fn a_program_without_paper_says_how_to_get_it() {
+    let plan = Plan { curves: sample::curves(), ..plan(&sample::batch()) };
+    let error = pdf(&plan, Paper::A4).unwrap_err();
+    assert_eq!(error, ExportError::WithoutPaper);
+    assert!(error.to_string().contains("--features paper"));
+}
