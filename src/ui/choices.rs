@@ -42,7 +42,7 @@ fn stage_ui(ui: &mut Ui, view: &mut View, design: &Design, stage: Stage, asks: &
         heading.scroll_to_me(Some(Align::Min));
         view.scroll_to = None;
     }
-    ui.painter().hline(heading.rect.x_range(), heading.rect.bottom() + 2.0, Stroke::new(1.0, palette.grid));
+    ui.painter().hline(ui.max_rect().x_range(), heading.rect.bottom() + 2.0, Stroke::new(1.0, palette.grid));
     ui.add_space(6.0);
     for field in fields().filter(|field| field.stage == stage && (field.used)(design)) {
         row_ui(ui, view, design, field, asks);

@@ -1,12 +1,13 @@
 //! The curves: warming and drying loss always in sight, below them that of the chosen station.
 
 use super::ask::Ask;
+use super::number_text::trimmed;
 use super::theme::{BODY, CAPTION, Palette, bold, plain};
 use super::view::{View, station_curve};
 use crate::batch::Batch;
 use crate::figure::{Event, Figure, FigureKey, Role, Series, figure, table};
-use egui::{Align, Align2, Layout, Pos2, RichText, ScrollArea, Ui, WidgetInfo, pos2, vec2};
-use egui_plot::{FilledArea, Line, LineStyle, Plot, PlotPoints, PlotResponse, VLine};
+use egui::{Align, Layout, Pos2, RichText, ScrollArea, Ui, WidgetInfo, pos2, vec2};
+use egui_plot::{FilledArea, GridMark, Line, LineStyle, Plot, PlotPoints, PlotResponse, VLine};
 
 /// Rows of the table of a curve.
 const TABLE_ROWS: usize = 12;
@@ -29,7 +30,7 @@ pub(super) fn curves_ui(ui: &mut Ui, view: &View, batch: &Batch, before: Option<
             } else if let Some(why) = &drawn.empty_because {
                 empty_ui(ui, why, each);
             } else {
-                plot_ui(ui, key, &drawn, ghost.as_ref(), each);
+                plot_ui(ui, &drawn, ghost.as_ref(), each);
             }
             ui.add_space(4.0);
         }
@@ -41,27 +42,24 @@ fn heading_ui(ui: &mut Ui, view: &View, key: FigureKey, drawn: &Figure) -> Vec<A
     let palette = Palette::of(ui);
     let mut asks = Vec::new();
     ui.horizontal(|ui| {
-        ui.label(RichText::new(drawn.title).font(bold(BODY)));
-        let unit = if drawn.y.unit.is_empty() { drawn.y.label.to_owned() } else { format!("{}, {}", drawn.y.label, drawn.y.unit) };
-        ui.label(RichText::new(unit).size(CAPTION).color(palette.soft));
-        if let Some(band) = drawn.bands.first() {
-            ui.label(RichText::new(format!("shaded: {}", band.name)).size(CAPTION).color(palette.soft));
-        }
+        ui.set_height(28.0);
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             let shown = view.table == Some(key);
             let button =
                 egui::Button::new(RichText::new(if shown { "Curve" } else { "Table" }).size(CAPTION)).min_size(vec2(0.0, 24.0));
             let response = ui.add(button);
-            response.widget_info(|| {
-                WidgetInfo::labeled(
-                    egui::Role::Button,
-                    true,
-                    format!("{}: {}", key.title(), if shown { "show the curve" } else { "show as a table" }),
-                )
-            });
+            let does = if shown { "show the curve" } else { "show as a table" };
+            response.widget_info(|| WidgetInfo::labeled(egui::Role::Button, true, format!("{}: {does}", key.title())));
             if response.clicked() {
                 asks.push(Ask::Table(key));
             }
+            ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
+                ui.label(RichText::new(drawn.title).font(bold(BODY)));
+                let unit =
+                    if drawn.y.unit.is_empty() { drawn.y.label.to_owned() } else { format!("{}, {}", drawn.y.label, drawn.y.unit) };
+                let band = drawn.bands.first().map_or_else(String::new, |band| format!("; shaded {}", band.name));
+                ui.add(egui::Label::new(RichText::new(format!("{unit}{band}")).size(CAPTION).color(palette.soft)).truncate());
+            });
         });
     });
     asks
@@ -93,10 +91,11 @@ fn table_ui(ui: &mut Ui, drawn: &Figure, height: f32) {
     });
 }
 
-fn plot_ui(ui: &mut Ui, key: FigureKey, drawn: &Figure, ghost: Option<&Figure>, height: f32) {
+fn plot_ui(ui: &mut Ui, drawn: &Figure, ghost: Option<&Figure>, height: f32) {
     let palette = Palette::of(ui);
     let (x_unit, y_most) = (drawn.x.unit, drawn.y.most - drawn.y.least);
     let decimals = if y_most < 1.5 { 2 } else { 0 };
+    let (x_marks, y_marks) = ((ui.available_width() / 90.0) as usize, (height / 32.0) as usize);
     let plot = Plot::new(("curve", drawn.title))
         .height(height)
         .allow_scroll(false)
@@ -111,8 +110,12 @@ fn plot_ui(ui: &mut Ui, key: FigureKey, drawn: &Figure, ghost: Option<&Figure>, 
         .default_x_bounds(drawn.x.least, drawn.x.most)
         .default_y_bounds(drawn.y.least, drawn.y.most)
         .y_axis_min_width(36.0)
+        .grid_spacing(4.0..=12.0)
+        .x_grid_spacer(move |input| marks(input.bounds, x_marks))
+        .y_grid_spacer(move |input| marks(input.bounds, y_marks))
         .x_axis_formatter(move |mark, range| {
-            if mark.value >= *range.end() * 0.97 { format!("{:.0} {x_unit}", mark.value) } else { format!("{:.0}", mark.value) }
+            let last = mark.value + mark.step_size > *range.end() + 1e-9;
+            if last { format!("{} {x_unit}", trimmed(mark.value)) } else { trimmed(mark.value) }
         })
         .y_axis_formatter(move |mark, _| format!("{:.*}", decimals, mark.value))
         .label_formatter(|_| None);
@@ -147,7 +150,17 @@ fn plot_ui(ui: &mut Ui, key: FigureKey, drawn: &Figure, ghost: Option<&Figure>, 
     if let Some(read) = read_at(drawn, &response) {
         response.response.on_hover_text_at_pointer(read);
     }
-    let _ = key;
+}
+
+/// Returns round marks between two bounds, at most so many; all alike, so that none fades.
+fn marks((from, to): (f64, f64), most: usize) -> Vec<GridMark> {
+    let least_step = (to - from) / most.max(2) as f64;
+    let power = 10.0_f64.powf(least_step.log10().floor());
+    let step_size =
+        [1.0, 2.0, 5.0, 10.0].into_iter().map(|step| step * power).find(|step| *step >= least_step * 0.999).unwrap_or(power);
+    let first = (from / step_size).ceil() as i64;
+    let last = ((to + 1e-9 * step_size) / step_size).floor() as i64;
+    (first..=last).map(|mark| GridMark { value: mark as f64 * step_size, step_size }).collect()
 }
 
 fn line<'a>(series: &'a Series, colour: egui::Color32, width: f32) -> Line<'a> {
@@ -198,7 +211,6 @@ fn labels(ui: &Ui, drawn: &Figure, response: &PlotResponse<()>) {
             painter.galley(pos2(left, frame.top() + 15.0 * row as f32), galley, palette.soft);
         }
     }
-    let _ = Align2::LEFT_TOP;
 }
 
 /// Returns what the lines read at the pointer.

@@ -142,18 +142,25 @@ fn caution_ui(ui: &mut Ui, caution: &Caution) -> Option<Ask> {
     let palette = Palette::of(ui);
     let (text, fill) = colours(&palette, caution.severity);
     let mut asked = None;
-    egui::Frame::new().fill(fill).corner_radius(8).inner_margin(10).show(ui, |ui| {
+    let card = egui::Frame::new().fill(palette.panel).corner_radius(8).inner_margin(egui::Margin {
+        left: 16,
+        right: 10,
+        top: 10,
+        bottom: 10,
+    });
+    let shown = card.show(ui, |ui| {
         ui.set_width(ui.available_width());
-        ui.horizontal(|ui| {
-            sign(ui, caution.severity, text);
-            ui.label(RichText::new(caution.severity.word()).font(bold(BODY)).color(text));
+        egui::Frame::new().fill(fill).corner_radius(12).inner_margin(egui::Margin::symmetric(8, 2)).show(ui, |ui| {
+            ui.horizontal(|ui| {
+                sign(ui, caution.severity, text);
+                ui.label(RichText::new(caution.severity.word()).font(bold(CAPTION)).color(text));
+            });
         });
-        ui.label(RichText::new(&caution.what).size(CAPTION + 1.0).color(text));
-        ui.label(RichText::new(&caution.remedy).size(CAPTION + 1.0).color(text));
+        ui.label(RichText::new(&caution.what).size(CAPTION));
+        ui.label(RichText::new(&caution.remedy).size(CAPTION).color(palette.soft));
         if let Some((key, label)) = caution.caused_by.and_then(|key| field(key).ok()).map(|field| (field.key, field.label)) {
-            let button = egui::Button::new(RichText::new(format!("Go to “{label}”")).size(CAPTION).color(text))
-                .fill(Color32::TRANSPARENT)
-                .stroke(Stroke::new(1.0, text));
+            let button = egui::Button::new(RichText::new(format!("Go to “{label}”")).size(CAPTION).color(palette.link))
+                .fill(palette.background);
             let response = ui.add(button);
             focus_ring(ui, &response);
             if response.clicked() {
@@ -161,5 +168,11 @@ fn caution_ui(ui: &mut Ui, caution: &Caution) -> Option<Ask> {
             }
         }
     });
+    let bar = egui::Rect::from_min_size(shown.response.rect.min, vec2(6.0, shown.response.rect.height()));
+    ui.painter().rect_filled(
+        bar,
+        egui::CornerRadius { nw: 8, sw: 8, ne: 0, se: 0 },
+        if caution.severity == Severity::Note { palette.edge } else { fill },
+    );
     asked
 }

@@ -34,41 +34,45 @@ pub(super) fn run_ribbon_ui(ui: &mut Ui, ribbon: &Ribbon, chosen: Stage) -> Opti
     asked
 }
 
-/// Paints the ribbon: level at each station, smooth between.
+/// Steps in which the ribbon turns from one thickness to the next.
+const TURN_STEPS: u32 = 16;
+
+/// Paints the ribbon: level at each station, smooth between. One mesh, so that no seams show.
 fn paint_band(ui: &Ui, rect: Rect, width: f32, thickness: &[Option<f32>]) {
-    let palette = Palette::of(ui);
-    let colour = palette.design.gamma_multiply(0.28);
-    let at = |place: usize| thickness.get(place).copied().flatten();
-    let mut before = at(0).unwrap_or(THINNEST);
+    let colour = Palette::of(ui).design.gamma_multiply(0.32);
     let middle = rect.top() + MIDDLE;
-    for place in 0..thickness.len() {
-        let Some(now) = at(place) else { return };
+    let mut mesh = egui::Mesh::default();
+    let mut before = thickness.first().copied().flatten().unwrap_or(THINNEST);
+    for (place, now) in thickness.iter().enumerate() {
+        // A stage that was not worked out ends the ribbon.
+        let Some(now) = *now else { break };
         let left = rect.left() + place as f32 * width;
-        // The change happens in the first third of a station's room; the rest is level.
-        let turn = width * 0.34;
-        let steps = 14;
-        let edge = |x: f32| {
-            let share = ((x - left) / turn).clamp(0.0, 1.0);
-            let smooth = share * share * (3.0 - 2.0 * share);
-            before + (now - before) * smooth
-        };
-        for step in 0..steps {
-            let (from, to) = (left + turn * step as f32 / steps as f32, left + turn * (step + 1) as f32 / steps as f32);
-            strip(ui, middle, (from, edge(from)), (to, edge(to)), colour);
+        for step in 0..=TURN_STEPS {
+            let share = step as f32 / TURN_STEPS as f32;
+            // The change happens in the first third of a station's room; the rest is level.
+            edge(
+                &mut mesh,
+                left + 0.34 * width * share,
+                middle,
+                before + (now - before) * share * share * (3.0 - 2.0 * share),
+                colour,
+            );
         }
-        strip(ui, middle, (left + turn, now), (left + width, now), colour);
+        edge(&mut mesh, left + width, middle, now, colour);
         before = now;
     }
+    ui.painter().add(Shape::mesh(mesh));
 }
 
-fn strip(ui: &Ui, middle: f32, (from, thick_from): (f32, f32), (to, thick_to): (f32, f32), colour: Color32) {
-    let points: Vec<Pos2> = vec![
-        pos2(from, middle - 0.5 * thick_from),
-        pos2(to, middle - 0.5 * thick_to),
-        pos2(to, middle + 0.5 * thick_to),
-        pos2(from, middle + 0.5 * thick_from),
-    ];
-    ui.painter().add(Shape::convex_polygon(points, colour, Stroke::NONE));
+/// Adds one cut through the ribbon, joined to the cut before it.
+fn edge(mesh: &mut egui::Mesh, x: f32, middle: f32, thick: f32, colour: Color32) {
+    let next = u32::try_from(mesh.vertices.len()).unwrap_or(0);
+    mesh.colored_vertex(pos2(x, middle - 0.5 * thick), colour);
+    mesh.colored_vertex(pos2(x, middle + 0.5 * thick), colour);
+    if next >= 2 {
+        mesh.add_triangle(next - 2, next - 1, next);
+        mesh.add_triangle(next - 1, next, next + 1);
+    }
 }
 
 /// Draws one station as a button; returns whether it was chosen.
@@ -98,7 +102,10 @@ fn station_ui(ui: &mut Ui, rect: Rect, station: &Station, chosen: bool) -> bool 
 fn streams(ui: &Ui, rect: Rect, station: &Station) {
     let palette = Palette::of(ui);
     let mut left = rect.left() + 14.0;
-    for stream in &station.streams {
+    // The heaviest first: where room is short, it is the one to name.
+    let mut heaviest: Vec<&SideStream> = station.streams.iter().collect();
+    heaviest.sort_by(|one, other| other.mass_kg.total_cmp(&one.mass_kg));
+    for stream in heaviest {
         let words = short(stream);
         let galley = ui.painter().layout_no_wrap(words, super::theme::plain(CAPTION), palette.text);
         if left + 14.0 + galley.size().x > rect.right() - 6.0 {

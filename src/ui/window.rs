@@ -35,6 +35,8 @@ pub struct Window {
     /// What waits for the design to be saved.
     after_save: Option<Ask>,
     leaving: bool,
+    /// The title that the desktop was last told.
+    desktop_title: String,
     /// The picture of the run, drawn anew only after a change.
     ribbon: Ribbon,
 }
@@ -55,6 +57,7 @@ impl Window {
             notice: None,
             after_save: None,
             leaving: false,
+            desktop_title: String::new(),
             ribbon,
         }
     }
@@ -100,8 +103,9 @@ impl Window {
         let title = if self.session.design().title.is_empty() { "Untitled design" } else { &self.session.design().title };
         let mark = if self.session.is_dirty() { "• " } else { "" };
         let title = format!("{mark}{title} – Vatsketch");
-        if ctx.input(|input| input.viewport().title.as_deref() != Some(title.as_str())) {
-            ctx.send_viewport_cmd(ViewportCommand::Title(title));
+        if self.desktop_title != title {
+            ctx.send_viewport_cmd(ViewportCommand::Title(title.clone()));
+            self.desktop_title = title;
         }
     }
 

@@ -15,22 +15,18 @@ fn example(index: usize) -> Session {
 
 /// Returns the window on a session, laid out once.
 fn shown(session: Session, size: [f32; 2], theme: egui::Theme) -> Harness<'static, Window> {
-    let mut harness = Harness::builder()
-        .with_size(size)
-        .with_theme(theme)
-        .renderer(soft::SoftRenderer::default())
-        .build_ui_state(
-            |ui, window: &mut Window| {
-                // Fonts count from the next frame on; the desktop sets them before its first.
-                if ui.ctx().cumulative_pass_nr() == 0 {
-                    install(ui.ctx());
-                    return;
-                }
-                window.logic(&ui.ctx().clone());
-                window.ui(ui);
-            },
-            Window::plain(session),
-        );
+    let mut harness = Harness::builder().with_size(size).with_theme(theme).renderer(soft::SoftRenderer::default()).build_ui_state(
+        |ui, window: &mut Window| {
+            // Fonts count from the next frame on; the desktop sets them before its first.
+            if ui.ctx().cumulative_pass_nr() == 0 {
+                install(ui.ctx());
+                return;
+            }
+            window.logic(&ui.ctx().clone());
+            window.ui(ui);
+        },
+        Window::plain(session),
+    );
     harness.run();
     harness
 }

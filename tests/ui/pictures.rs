@@ -4,12 +4,18 @@ use super::{example, shown};
 use egui::Theme;
 use vatsketch::design::Stage;
 
+/// Margin of the test's own frame, points.
+const MARGIN: f32 = 8.0;
+
 fn picture(name: &str, index: usize, size: [f32; 2], theme: Theme, prepare: impl FnOnce(&mut vatsketch::ui::Window)) {
-    let mut harness = shown(example(index), size, theme);
+    // The test's own frame leaves a margin around the window, which is cut away.
+    let mut harness = shown(example(index), [size[0] + 2.0 * MARGIN, size[1] + 2.0 * MARGIN], theme);
     prepare(harness.state_mut());
     harness.run();
     let folder = std::env::var_os("VATSKETCH_PICTURES").map_or_else(|| std::path::PathBuf::from("screenshots"), Into::into);
-    harness.render().unwrap().save(folder.join(format!("{name}.png"))).unwrap();
+    let mut whole = harness.render().unwrap();
+    let cut = image::imageops::crop(&mut whole, MARGIN as u32, MARGIN as u32, size[0] as u32, size[1] as u32).to_image();
+    cut.save(folder.join(format!("{name}.png"))).unwrap();
 }
 
 /// `cargo test screenshots -- --ignored` writes them into `screenshots/`.

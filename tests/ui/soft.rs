@@ -108,7 +108,8 @@ impl SoftRenderer {
                         });
                         let d = &mut out[y * w + x];
                         let dst = col(*d);
-                        let o: [u8; 4] = std::array::from_fn(|i| ((src[i] + dst[i] * (1.0 - src[3])).clamp(0.0, 1.0) * 255.0 + 0.5) as u8);
+                        let o: [u8; 4] =
+                            std::array::from_fn(|i| ((src[i] + dst[i] * (1.0 - src[3])).clamp(0.0, 1.0) * 255.0 + 0.5) as u8);
                         *d = Color32::from_rgba_premultiplied(o[0], o[1], o[2], o[3]);
                     }
                 }
