@@ -3,4 +3,6 @@
 mod drying;
 mod refusals;
 mod vat;
+mod drying_stage;
+mod trays;
 mod wet_stages;
