@@ -1,7 +1,7 @@
 //! Tests of `src/law`.
 
-mod bath;
 mod air_transfer;
+mod bath;
 mod blending;
 mod brine;
 mod calcium;
