@@ -39,6 +39,10 @@ fn described(stage: Stage, set: &[String]) -> Result<Described, CliError> {
     let in_cheese: Vec<&'static Field<DescribedCheese>> =
         if from_cheese { DESCRIBED_CHEESE_FIELDS.iter().collect() } else { Vec::new() };
     let mut described = Described::default();
+    if stage == Stage::Salting {
+        // What comes to the salting is not salted yet; `salt_percent` then means the salt that is strewn.
+        described.cheese.salt_percent = 0.0;
+    }
     for assignment in set {
         let (key, text) = open::split(assignment)?;
         if stage == Stage::Drying && key == "report_h" {

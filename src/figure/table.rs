@@ -43,6 +43,9 @@ fn row(figure: &Figure, x: f64) -> Vec<Option<f64>> {
 fn value_at(points: &[[f64; 2]], x: f64) -> Option<f64> {
     let after = points.partition_point(|point| point.first().is_some_and(|at| *at < x));
     let [x1, y1] = *points.get(after).or_else(|| points.last().filter(|[last, _]| (x - last).abs() < 1e-9))?;
-    let Some([x0, y0]) = after.checked_sub(1).and_then(|before| points.get(before)).copied() else { return Some(y1) };
+    let Some([x0, y0]) = after.checked_sub(1).and_then(|before| points.get(before)).copied() else {
+        // Before the first point there is nothing, but for a hair of rounding.
+        return ((x1 - x).abs() < 1e-9).then_some(y1);
+    };
     Some(if x1 > x0 { y0 + (x - x0) / (x1 - x0) * (y1 - y0) } else { y1 })
 }

@@ -1,1 +1,6 @@
 //! Tests of `src/batch`.
+
+mod cautions;
+mod inputs;
+mod readouts;
+mod stages;

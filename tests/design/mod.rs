@@ -1,1 +1,5 @@
 //! Tests of `src/design`.
+
+pub mod any;
+mod reading;
+mod rows;

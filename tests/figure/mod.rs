@@ -1,1 +1,5 @@
 //! Tests of `src/figure`.
+
+mod axes;
+mod ribbon;
+mod tables;

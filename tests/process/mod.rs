@@ -1,6 +1,8 @@
 //! Tests of `src/process`.
 
 mod drying;
+mod drying_stage;
 mod refusals;
+mod trays;
 mod vat;
 mod wet_stages;

@@ -105,6 +105,25 @@ fn a_hob_heats_the_wall_more_than_a_bath() {
     assert!(bath_c < hob_c, "{hob_c}");
 }
 
+/// On the hob the heat that is kept on holds the milk where it is; off, it cools with the time constant C/G towards the kitchen, by the textbook's
+/// exponential: by hand C from milk and pot, G from 7 W/(m² K) of a lid and 8 of the side.
+#[test]
+fn off_the_heat_the_milk_cools_as_a_single_body_and_on_it_stays() {
+    let milk = reference_milk(6.0, 5.0, 0.0, 0.0);
+    let milk = MilkOutcome { vat_milk_kg: 6.2, ..milk };
+    let pot = Pot::new(6.0);
+    let time_s = (6.2 * MILK_HEAT.value + pot.steel_j_k()) / (7.0 * pot.base_m2() + 8.0 * pot.side_m2());
+    for heating in [Heating::Hob, Heating::DoubleBoiler] {
+        let design = |heat_while_setting| VatDesign { heating, heat_while_setting, ..VatDesign::default() };
+        let worked_out = |design: &VatDesign| vat(design, MOISTURE_PERCENT, &milk).unwrap();
+        let on = worked_out(&design(true));
+        near(on.events[6].milk_c, 35.0, 1e-9);
+        let off = worked_out(&design(false));
+        let stood_s = 60.0 * (off.to_ladle_min - off.to_rennet_min);
+        near(off.events[6].milk_c, 20.0 + 15.0 * (-stood_s / time_s).exp(), 1e-9);
+    }
+}
+
 #[test]
 fn everything_happens_in_the_order_of_the_trade() {
     for heating in [Heating::Bath, Heating::DoubleBoiler, Heating::Hob] {

@@ -1,3 +1,6 @@
 //! Tests of `src/session`.
 
+mod changes;
+mod examples;
+mod files;
 mod keeping;

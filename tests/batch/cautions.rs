@@ -1,0 +1,108 @@
+//! Each caution appears with its cause and goes with it.
+
+use vatsketch::batch::{Batch, Severity, batch};
+use vatsketch::design::{Design, field};
+
+fn with(settings: &[&str]) -> Batch {
+    let mut design = Design::default();
+    for setting in settings {
+        let (key, text) = setting.split_once('=').unwrap();
+        let field = field(key).unwrap();
+        field.set(&mut design, field.read(text).unwrap()).unwrap();
+    }
+    batch(&design).unwrap()
+}
+
+fn severity(batch: &Batch, key: &str) -> Option<Severity> {
+    batch.cautions.iter().find(|caution| caution.key == key).map(|caution| caution.severity)
+}
+
+/// Caution, how loud, with these settings; absent with those.
+type Case = (&'static str, Severity, &'static [&'static str], &'static [&'static str]);
+
+const CASES: &[Case] = &[
+    ("raw_milk", Severity::Stop, &["milk_treatment=raw"], &["milk_treatment=pasteurised"]),
+    ("ultra_heated_milk", Severity::Stop, &["milk_treatment=ultra_heated"], &["milk_treatment=homogenised"]),
+    ("homogenised_milk", Severity::Note, &["milk_treatment=homogenised"], &["milk_treatment=pasteurised"]),
+    ("calcium_above_limit", Severity::Caution, &["calcium_dose_percent=0.021"], &["calcium_dose_percent=0.02"]),
+    ("little_salt", Severity::Note, &["salt_percent=0.8"], &["salt_percent=2.4"]),
+    ("much_salt", Severity::Note, &["salt_percent=6"], &["salt_percent=2.4"]),
+    ("warm_draining", Severity::Caution, &["draining_temperature_c=16"], &["draining_temperature_c=9"]),
+    ("warm_draining", Severity::Stop, &["draining_temperature_c=24"], &["turn_count=1", "turn_gap_h=1"]),
+    ("drip_goes_on", Severity::Caution, &["turn_gap_h=1"], &["turn_gap_h=24"]),
+    ("top_up_moulds", Severity::Note, &["mould_height_mm=60"], &["mould_count=60"]),
+    ("hot_wall", Severity::Caution, &["heating=hob", "heater_power_w=3000"], &[]),
+    (
+        "calcium_after_rennet",
+        Severity::Caution,
+        &["calcium_temperature_c=34", "rennet_temperature_c=32"],
+        &["calcium_temperature_c=32", "rennet_temperature_c=34"],
+    ),
+    ("late_break", Severity::Note, &["first_test_min=5"], &["first_test_min=90"]),
+    (
+        "fast_clot",
+        Severity::Note,
+        &[
+            "rennet_dose_imcu_kg=120",
+            "rennet_temperature_c=37",
+            "bath_set_temperature_c=42",
+            "calcium_dose_percent=0.02",
+            "ph_known=measured",
+            "milk_ph=6.2",
+        ],
+        &[],
+    ),
+    (
+        "not_kept_by_dryness",
+        Severity::Stop,
+        &[],
+        &["drying_h=720", "cabinet_temperature_c=60", "mould_height_mm=40", "mould_diameter_mm=90", "salt_percent=6"],
+    ),
+    ("warm_drying", Severity::Stop, &["cabinet_temperature_c=43"], &["cabinet_temperature_c=21"]),
+    (
+        "warm_drying",
+        Severity::Stop,
+        &["drying_place=open_air", "day_temperature_c=26"],
+        &["drying_place=open_air", "day_temperature_c=20"],
+    ),
+    ("warm_drying", Severity::Stop, &["drying_h=5"], &["drying_h=4"]),
+    ("trays_do_not_fit", Severity::Caution, &["tray_count=1", "tray_width_mm=150"], &[]),
+    ("trays_do_not_fit", Severity::Caution, &["tray_clearance_mm=20"], &[]),
+    ("trays_do_not_fit", Severity::Caution, &["tray_width_mm=60"], &[]),
+    ("wet_centre", Severity::Note, &["drying_h=30"], &["drying_h=0"]),
+];
+
+#[test]
+fn each_caution_appears_with_its_cause_and_goes_with_it() {
+    let mut wrong = Vec::new();
+    for (key, loud, there, gone) in CASES {
+        let (there_is, gone_is) = (severity(&with(there), key), severity(&with(gone), key));
+        if there_is != Some(*loud) {
+            wrong.push(format!("{key} with {there:?} is {there_is:?}"));
+        }
+        if gone_is == Some(*loud) {
+            wrong.push(format!("{key} stays with {gone:?}"));
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
+
+/// No choice removes it: the maker always reads that this food has no acid, and whose rules come first.
+#[test]
+fn the_caution_about_food_without_acid_stands_first_and_names_local_rules() {
+    for settings in [&[][..], &["drying_h=0"], &["draining_temperature_c=4", "salt_percent=6"]] {
+        let batch = with(settings);
+        let first = &batch.cautions[0];
+        assert_eq!((first.key, first.severity), ("no_acid", Severity::Stop));
+        assert!(first.remedy.contains("local food rules and licensed practice come first"));
+    }
+}
+
+#[test]
+fn cautions_name_the_input_that_causes_them() {
+    let batch = with(&["milk_treatment=raw", "drying_place=open_air"]);
+    let cause = |key: &str| batch.cautions.iter().find(|caution| caution.key == key).unwrap().caused_by;
+    assert_eq!(cause("raw_milk"), Some("milk_treatment"));
+    assert_eq!(cause("warm_drying"), Some("day_temperature_c"));
+    assert_eq!(cause("no_acid"), None);
+}

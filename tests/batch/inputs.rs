@@ -1,0 +1,57 @@
+//! Every input that is shown does something, and none that is hidden does.
+
+use crate::design::any::value_at;
+use vatsketch::batch::{Batch, batch};
+use vatsketch::design::{Design, Field, PhKnown, fields};
+use vatsketch::session::EXAMPLES;
+
+/// Returns whether two batches say the same; their designs differ by what was asked.
+fn alike(one: &Batch, other: &Batch) -> bool {
+    let design = &one.design;
+    Batch { design: design.clone(), ..one.clone() } == Batch { design: design.clone(), ..other.clone() }
+}
+
+/// Returns the design with one input elsewhere in its range.
+fn moved(design: &Design, field: &Field, share: f64) -> Design {
+    let mut design = design.clone();
+    field.set(&mut design, value_at(field, share)).unwrap();
+    design
+}
+
+fn designs() -> Vec<Design> {
+    // No example measures the acidity of its milk.
+    let mut measured = Design::default();
+    measured.milk.ph_known = PhKnown::Measured;
+    EXAMPLES.iter().map(|example| example.design().unwrap()).chain([measured]).collect()
+}
+
+#[test]
+fn every_input_that_is_shown_changes_something() {
+    let mut idle: Vec<&str> = fields().map(|field| field.key).collect();
+    for design in designs() {
+        let before = batch(&design).unwrap();
+        idle.retain(|key| {
+            let field = vatsketch::design::field(key).unwrap();
+            let does = |share| !alike(&before, &batch(&moved(&design, field, share)).unwrap());
+            !((field.used)(&design) && [0.3, 0.0, 1.0].into_iter().any(does))
+        });
+    }
+    assert!(idle.is_empty(), "these inputs do nothing: {idle:?}");
+}
+
+#[test]
+fn no_input_that_is_hidden_changes_anything() {
+    for design in designs() {
+        let before = batch(&design).unwrap();
+        for field in fields().filter(|field| !(field.used)(&design)) {
+            for share in [0.0, 1.0] {
+                assert!(
+                    alike(&before, &batch(&moved(&design, field, share)).unwrap()),
+                    "{} is hidden in {}",
+                    field.key,
+                    design.title
+                );
+            }
+        }
+    }
+}

@@ -1,0 +1,54 @@
+//! The list of figures.
+
+use std::collections::BTreeSet;
+use std::fmt::Write;
+use vatsketch::batch::{Reading, Weight, batch, readouts};
+use vatsketch::design::{Design, Stage};
+use vatsketch::session::EXAMPLES;
+
+#[test]
+fn no_two_figures_of_a_batch_have_the_same_key() {
+    for example in EXAMPLES {
+        let figures = readouts(&batch(&example.design().unwrap()).unwrap());
+        let keys: BTreeSet<&str> = figures.iter().map(|figure| figure.key).collect();
+        assert_eq!(keys.len(), figures.len(), "{}", example.name);
+        assert!(figures.iter().map(|figure| figure.stage).is_sorted());
+        for stage in Stage::ALL {
+            let lead = figures.iter().filter(|figure| figure.stage == stage && figure.weight == Weight::Lead).count();
+            assert!((1..=8).contains(&lead), "{}: {lead} lead figures of {}", example.name, stage.key());
+        }
+        assert!(figures.iter().all(|figure| !figure.law.is_empty() && !figure.label.is_empty()));
+    }
+}
+
+/// Scripts read these keys: a change here is a change of the command line.
+#[test]
+fn the_keys_and_units_are_those_that_scripts_know() {
+    let mut all = BTreeSet::new();
+    let mut list = String::new();
+    let mut lean = Design::default();
+    lean.milk.fat_target_percent = 2.0;
+    for design in [Design::default(), lean, EXAMPLES[4].design().unwrap()] {
+        for figure in readouts(&batch(&design).unwrap()) {
+            if all.insert(figure.key) {
+                let kind = match figure.reading {
+                    Reading::Number(_) if figure.unit.symbol().is_empty() => "number",
+                    Reading::Number(_) => figure.unit.symbol(),
+                    Reading::Words(_) => "words",
+                    Reading::Switch(_) => "yes or no",
+                };
+                writeln!(list, "{} {} [{kind}]", figure.stage.key(), figure.key).unwrap();
+            }
+        }
+    }
+    insta::assert_snapshot!("keys", list);
+}
+
+#[test]
+fn a_figure_is_shown_with_its_unit_and_its_likely_range() {
+    let figures = readouts(&batch(&Design::default()).unwrap());
+    let cheese = figures.iter().find(|figure| figure.key == "drained_cheese_g").unwrap();
+    assert!(cheese.text().ends_with(" g") && cheese.likely_text().unwrap().contains('–'), "{}", cheese.text());
+    let count = figures.iter().find(|figure| figure.key == "cheese_count").unwrap();
+    assert_eq!((count.text().as_str(), count.likely_text()), ("12", None));
+}

@@ -1,0 +1,93 @@
+//! Exit codes, and where data and words go.
+
+use super::{example, run, run_with};
+
+#[test]
+fn a_design_that_is_worked_out_ends_with_nought_and_no_words() {
+    let run = run(&["figures", &example("first-vat")]);
+    assert_eq!((run.code, run.words.as_str()), (0, ""));
+    assert!(run.data.starts_with("Twelve for the garden table\n"), "{}", run.data);
+    for part in ["Milk in the vat", "Cautions", "Stop: ", "not a measurement"] {
+        assert!(run.data.contains(part), "{part}");
+    }
+}
+
+#[test]
+fn a_stage_that_fails_ends_with_one_and_shows_what_could_be_worked_out() {
+    let run = run(&["figures", &example("first-vat"), "--set", "mould_count=1"]);
+    assert_eq!(run.code, 1, "{}", run.words);
+    assert!(run.words.starts_with("vatsketch: draining: the curd does not fit"), "{}", run.words);
+    assert!(run.data.contains("Milk in the vat") && run.data.contains("not reached: waits for draining"), "{}", run.data);
+    assert!(!run.data.contains("Each when dried"));
+}
+
+#[test]
+fn bad_arguments_end_with_two_and_say_what_to_do() {
+    let file = example("first-vat");
+    for (arguments, word) in [
+        (vec!["figures", &file, "--set", "mlik_l=3"], "did you mean `milk_l`?"),
+        (vec!["figures", &file, "--set", "milk_l"], "KEY=VALUE"),
+        (vec!["figures", &file, "--set", "milk_l=many"], "0.5 to 60 L"),
+        (vec!["figures", &file, "--set", "milk_l=NaN"], "is not a number"),
+        (vec!["figures", &file, "--set", "milk_l=600"], "must be from 0.5 to 60 L, but 600 was given"),
+        (vec!["figures", &file, "--set", "mould_count=2.5"], "whole number"),
+        (vec!["figures", &file, "--set", "milk_kind=yak"], "cow, sheep, goat"),
+        (vec!["figures"], "<FILE>"),
+        (vec!["figures", &file, "--loud"], "--loud"),
+        (vec!["stage", "ageing"], "milk, vat, draining, salting, drying"),
+        (vec!["stage", "drying", "--set", "report_h=5,3"], "ascending"),
+        (vec!["stage", "drying", "--set", "report_h=NaN"], "ascending"),
+        (vec!["stage", "drying", "--set", "milk_l=3"], "did you mean"),
+        (vec!["example", "last-vat"], "first-vat, ewes-milk"),
+        (vec!["export", &file, "--to", "plan.docx"], ".pdf"),
+    ] {
+        let run = run(&arguments);
+        assert_eq!(run.code, 2, "{arguments:?}: {}", run.words);
+        assert!(run.words.contains(word), "{arguments:?}: {}", run.words);
+        assert_eq!(run.data, "", "{arguments:?}");
+    }
+}
+
+#[test]
+fn trouble_with_a_file_ends_with_three() {
+    let folder = tempfile::tempdir().unwrap();
+    let missing = folder.path().join("none.vat.ron");
+    let run_missing = run(&["figures", missing.to_str().unwrap()]);
+    assert_eq!(run_missing.code, 3);
+    assert!(run_missing.words.contains("none.vat.ron") && run_missing.data.is_empty(), "{}", run_missing.words);
+    let torn = folder.path().join("torn.vat.ron");
+    std::fs::write(&torn, "(format: 1,\n milk: (").unwrap();
+    let run_torn = run(&["figures", torn.to_str().unwrap()]);
+    assert_eq!(run_torn.code, 3);
+    assert!(run_torn.words.contains("line 2, column "), "{}", run_torn.words);
+    assert_eq!(run_with(&["figures", "-"], "(format: 7)").code, 3);
+}
+
+#[test]
+fn a_design_on_standard_input_gives_what_its_file_gives() {
+    let text = run(&["example", "small-vat"]);
+    assert_eq!(text.code, 0);
+    let piped = run_with(&["figures", "-", "--json"], &text.data);
+    assert_eq!(piped.code, 0, "{}", piped.words);
+    assert_eq!(piped.data, run(&["figures", &example("small-vat"), "--json"]).data);
+}
+
+#[test]
+fn help_and_version_are_data_and_name_the_exit_codes() {
+    let help = run(&["--help"]);
+    assert_eq!((help.code, help.words.as_str()), (0, ""));
+    for part in ["figures", "inputs", "stage", "export", "example", "Exit codes: 0 done, 1 ", "standard input"] {
+        assert!(help.data.contains(part), "{part}");
+    }
+    let version = run(&["--version"]);
+    assert_eq!((version.code, version.data.trim()), (0, concat!("vatsketch ", env!("CARGO_PKG_VERSION"))));
+    assert!(run(&["stage", "--help"]).data.contains("report_h"));
+}
+
+#[cfg(not(feature = "gui"))]
+#[test]
+fn a_program_without_a_window_says_so() {
+    let run = run(&[]);
+    assert_eq!(run.code, 2);
+    assert!(run.words.contains("without a window"), "{}", run.words);
+}

@@ -1,0 +1,47 @@
+//! Files of every released format open for ever; none below `tests/saved` may be changed or removed.
+
+use vatsketch::batch::batch;
+use vatsketch::design::{CalciumForm, CreamBy, DryingPlace, Heating, MilkKind, MilkTreatment, RennetLabel, fields};
+use vatsketch::file::{from_text, read, to_text};
+
+const FILES: [&str; 5] = ["ewes-milk", "first-vat", "open-air", "own-carton", "small-vat"];
+
+fn saved(name: &str) -> vatsketch::design::Design {
+    let path = format!("{}/tests/saved/1-{name}.vat.ron", env!("CARGO_MANIFEST_DIR"));
+    read(path.as_ref()).unwrap_or_else(|error| panic!("{name}: {error}"))
+}
+
+#[test]
+fn every_file_of_format_one_opens_and_is_worked_out() {
+    for name in FILES {
+        let design = saved(name);
+        assert!(batch(&design).unwrap().drying.done().is_some(), "{name}");
+        assert_eq!(from_text(&to_text(&design)).unwrap(), design, "{name}");
+    }
+}
+
+/// Whatever the examples become, these are the values that were saved.
+#[test]
+fn files_of_format_one_mean_what_they_meant() {
+    let carton = saved("own-carton");
+    assert_eq!(carton.title, "By the carton");
+    assert!(carton.note.contains("invented"));
+    assert_eq!((carton.milk.milk_l, carton.milk.milk_kind), (4.5, MilkKind::Label));
+    assert_eq!((carton.milk.cream_by, carton.milk.cream_on_hand_ml), (CreamBy::CreamAmount, 180.0));
+    assert_eq!((carton.milk.calcium_form, carton.milk.rennet_label), (CalciumForm::Solution, RennetLabel::Ratio));
+    assert_eq!(carton.vat.heating, Heating::DoubleBoiler);
+    assert_eq!((carton.draining.mould_count, carton.salting.salted_turns), (10, 2));
+    let open_air = saved("open-air");
+    assert_eq!((open_air.drying.drying_place, open_air.drying.drying_h), (DryingPlace::OpenAir, 132.0));
+    assert_eq!(open_air.milk.milk_treatment, MilkTreatment::Pasteurised);
+}
+
+/// Format 1 is frozen: each of its members stands in the files, so none can be dropped unseen.
+#[test]
+fn a_saved_file_holds_every_input() {
+    let path = format!("{}/tests/saved/1-first-vat.vat.ron", env!("CARGO_MANIFEST_DIR"));
+    let text = std::fs::read_to_string(path).unwrap();
+    for field in fields() {
+        assert!(text.contains(&format!("{}: ", field.key)), "{} is in no file", field.key);
+    }
+}
