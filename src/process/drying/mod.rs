@@ -1,13 +1,17 @@
 //! Drying in a cabinet or in the open air.
 
 mod air;
+mod implicit;
+mod look;
+mod problem;
 mod run;
 mod solver;
 mod trays;
 
 pub use air::{AirNow, AirPlan, Place, cabinet_humidity_percent};
+pub use problem::{OpenFaces, Problem, Surface};
 pub use run::{Fineness, problem};
-pub use solver::{DiscRun, OpenFaces, Problem, Surface};
+pub use solver::DiscRun;
 pub use trays::{CONSTANTS as TRAY_CONSTANTS, TrayFit, fit as tray_fit, tray_holds};
 
 use super::{SaltingOutcome, StageBalance, Stream};

@@ -1,7 +1,8 @@
 //! One cheese in the air of one place, from the start to the end.
 
 use super::air::{AirNow, AirPlan};
-use super::solver::{DiscRun, OpenFaces, Problem, Surface};
+use super::problem::{OpenFaces, Problem, Surface};
+use super::solver::DiscRun;
 use super::{Cheese, DryingError, DryingPoint};
 use crate::law::Matter;
 use crate::law::air_transfer::{COAT_RESISTANCE, RADIATION};
