@@ -49,8 +49,8 @@ impl LineSystem {
     pub fn solve(&self, x: &mut [f64]) {
         let (lines, all) = (self.lines, self.lines * self.length);
         let x = &mut x[..all];
-        for l in 0..lines {
-            x[l] *= self.diagonal[l];
+        for (x, pivot) in x.iter_mut().zip(&self.diagonal[..lines]) {
+            *x *= pivot;
         }
         for k in 1..self.length {
             let (done, rest) = x.split_at_mut(k * lines);

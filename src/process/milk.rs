@@ -124,7 +124,8 @@ pub fn milk(design: &MilkDesign) -> Result<MilkOutcome, MilkError> {
     let vat_milk_kg = vat_milk.total_kg();
     let vat_milk_density_kg_l = density(&vat_milk);
     let calcium = calcium(design, vat_milk_kg);
-    let rennet = rennet(design, vat_milk_kg);
+    let rennet_ml = design.rennet_dose_imcu_kg * vat_milk_kg / strength_imcu_ml(design);
+    let rennet_water_ml = rennet_ml * design.rennet_dilution_times;
     let added = [("cream", cream * cream_kg), ("skimmed milk", skim * skim_kg)];
     Ok(MilkOutcome {
         bought,
@@ -150,11 +151,11 @@ pub fn milk(design: &MilkDesign) -> Result<MilkOutcome, MilkError> {
         calcium_ml: calcium.volume_ml,
         calcium: calcium.matter,
         calcium_percent: design.calcium_dose_percent,
-        rennet_ml: rennet.volume_ml,
-        rennet_strength_imcu_ml: rennet.strength_imcu_ml,
+        rennet_ml,
+        rennet_strength_imcu_ml: strength_imcu_ml(design),
         rennet_imcu_kg: design.rennet_dose_imcu_kg,
-        rennet_water_ml: rennet.water_ml,
-        rennet: Matter::water(0.001 * (rennet.volume_ml + rennet.water_ml)),
+        rennet_water_ml,
+        rennet: Matter::water(0.001 * (rennet_ml + rennet_water_ml)),
         fat_kept_share: fat_kept(design.milk_treatment),
         casein_kept_share: CASEIN_KEPT.value,
         balance: StageBalance {
@@ -251,18 +252,10 @@ fn calcium(design: &MilkDesign, milk_kg: f64) -> Calcium {
     Calcium { weighed_g, anhydrous_g, volume_ml, matter }
 }
 
-/// The rennet of one vat.
-struct Rennet {
-    strength_imcu_ml: f64,
-    volume_ml: f64,
-    water_ml: f64,
-}
-
-fn rennet(design: &MilkDesign, milk_kg: f64) -> Rennet {
-    let strength_imcu_ml = match design.rennet_label {
+/// Returns the strength of the rennet, whatever its label says.
+fn strength_imcu_ml(design: &MilkDesign) -> f64 {
+    match design.rennet_label {
         RennetLabel::Imcu => design.rennet_strength_imcu_ml,
         RennetLabel::Ratio => rennet_law::imcu_per_ml(design.rennet_ratio_parts),
-    };
-    let volume_ml = design.rennet_dose_imcu_kg * milk_kg / strength_imcu_ml;
-    Rennet { strength_imcu_ml, volume_ml, water_ml: volume_ml * design.rennet_dilution_times }
+    }
 }

@@ -21,8 +21,8 @@ pub enum WindowError {
 ///
 /// # Errors
 /// [`WindowError`].
-pub fn run(file: Option<PathBuf>) -> Result<(), WindowError> {
-    let opened = file.as_deref().map(Session::open_file);
+pub fn run(file: Option<&Path>) -> Result<(), WindowError> {
+    let opened = file.map(Session::open_file);
     let (session, problem) = match opened {
         Some(Ok(session)) => (session, None),
         Some(Err(error)) => (first_example()?, Some(error.to_string())),

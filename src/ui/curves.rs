@@ -98,6 +98,8 @@ fn plot_ui(ui: &mut Ui, drawn: &Figure, ghost: Option<&Figure>, height: f32) {
     let (x_marks, y_marks) = ((ui.available_width() / 90.0) as usize, (height / 32.0) as usize);
     let plot = Plot::new(("curve", drawn.title))
         .height(height)
+        // Room for the last mark's unit, which is centred on the end of the axis.
+        .width(ui.available_width() - 26.0)
         .allow_scroll(false)
         .allow_drag(false)
         .allow_zoom(false)
@@ -163,7 +165,7 @@ fn marks((from, to): (f64, f64), most: usize) -> Vec<GridMark> {
     (first..=last).map(|mark| GridMark { value: mark as f64 * step_size, step_size }).collect()
 }
 
-fn line<'a>(series: &'a Series, colour: egui::Color32, width: f32) -> Line<'a> {
+fn line(series: &Series, colour: egui::Color32, width: f32) -> Line<'_> {
     Line::new(series.name, PlotPoints::from(series.points.clone())).color(colour).width(width).allow_hover(false)
 }
 

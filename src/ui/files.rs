@@ -40,12 +40,15 @@ pub(super) enum Answer {
 /// A dialog answers "cancelled" this fast only where there is none to be had.
 const TOO_FAST_FOR_A_HAND: Duration = Duration::from_millis(300);
 
+/// What a dialog answered, and how long it took.
+type Chosen = (Option<PathBuf>, Duration);
+
 /// The dialog that is open, if one is.
 #[derive(Debug, Default)]
 pub(super) struct Dialogs {
     /// Never ask the desktop, as in tests and pictures.
     typed_only: bool,
-    running: Option<(Purpose, Receiver<(Option<PathBuf>, Duration)>)>,
+    running: Option<(Purpose, Receiver<Chosen>)>,
 }
 
 impl Dialogs {

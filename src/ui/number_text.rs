@@ -115,13 +115,15 @@ fn number_of(text: &str) -> Option<f64> {
     (parts.next().is_none() && sum.is_finite()).then_some(sign * sum)
 }
 
+/// Fraction signs.
+const SIGNS: [(char, f64); 6] = [('½', 0.5), ('¼', 0.25), ('¾', 0.75), ('⅓', 1.0 / 3.0), ('⅔', 2.0 / 3.0), ('⅛', 0.125)];
+
 /// Reads one part: a decimal number, a fraction, or a number with a fraction sign behind it.
 fn part_of(text: &str) -> Option<f64> {
     if let Some((above, below)) = text.split_once('/') {
         let (above, below): (f64, f64) = (above.parse().ok()?, below.parse().ok()?);
         return (below != 0.0).then_some(above / below);
     }
-    const SIGNS: [(char, f64); 6] = [('½', 0.5), ('¼', 0.25), ('¾', 0.75), ('⅓', 1.0 / 3.0), ('⅔', 2.0 / 3.0), ('⅛', 0.125)];
     for (sign, value) in SIGNS {
         if let Some(whole) = text.strip_suffix(sign) {
             return if whole.is_empty() { Some(value) } else { Some(whole.parse::<u32>().ok().map(f64::from)? + value) };

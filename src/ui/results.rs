@@ -2,7 +2,7 @@
 
 use super::ask::Ask;
 use super::choices::focus_ring;
-use super::theme::{BODY, CAPTION, FIGURE, Palette, TITLE, bold};
+use super::theme::{CAPTION, FIGURE, Palette, TITLE, bold};
 use super::view::View;
 use crate::batch::{Batch, Caution, Readout, Severity, Weight, readouts};
 use crate::design::{Stage, field};

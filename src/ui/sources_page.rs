@@ -29,7 +29,9 @@ pub(super) fn sources_ui(ui: &mut Ui, view: &mut View) {
                 .collect();
             if !found.is_empty() {
                 heading(ui, name);
-                found.into_iter().for_each(|record| constant_ui(ui, record, &rows));
+                for record in found {
+                    constant_ui(ui, record, &rows);
+                }
             }
         }
         for (name, list) in correlation_lists() {
@@ -39,7 +41,9 @@ pub(super) fn sources_ui(ui: &mut Ui, view: &mut View) {
                 .collect();
             if !found.is_empty() {
                 heading(ui, &format!("{name}: formulae and tables"));
-                found.into_iter().for_each(|record| correlation_ui(ui, record, &rows));
+                for record in found {
+                    correlation_ui(ui, record, &rows);
+                }
             }
         }
     });

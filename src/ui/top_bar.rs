@@ -124,13 +124,12 @@ fn title_ui(ui: &mut Ui, view: &mut View, session: &Session, asks: &mut Vec<Ask>
     if response.changed() {
         view.title = Some(text.clone());
     }
-    if response.lost_focus() {
-        if let Some(title) = view.title.take()
-            && title != session.design().title
-            && !ui.input(|input| input.key_pressed(Key::Escape))
-        {
-            asks.push(Ask::Do(Command::SetTitle(title)));
-        }
+    if response.lost_focus()
+        && let Some(title) = view.title.take()
+        && title != session.design().title
+        && !ui.input(|input| input.key_pressed(Key::Escape))
+    {
+        asks.push(Ask::Do(Command::SetTitle(title)));
     }
     if session.is_dirty() {
         let (rect, dot) = ui.allocate_exact_size(vec2(16.0, 24.0), Sense::hover());

@@ -8,10 +8,22 @@ use crate::process::DryingOutcome;
 const DISC: &str = "diffusion in a shrinking disc; the diffusivity is fitted, times may be half or twice";
 const ACTIVITY: &str = "brine (Pitzer) × solids (Oswin, from memory); estimated, not measured";
 
+/// Returns the figures of drying: the cheese, then air and trays.
 pub(super) fn readouts(dried: &DryingOutcome) -> Vec<Readout> {
+    let mut all = cheese(dried);
+    all.extend(air_and_trays(dried));
+    all
+}
+
+/// Returns the moisture of the fastest and of the slowest tray.
+fn places(dried: &DryingOutcome) -> (f64, f64) {
+    (dried.fastest.end_moisture_percent(), dried.slowest.end_moisture_percent())
+}
+
+fn cheese(dried: &DryingOutcome) -> Vec<Readout> {
     let number = |key, label, value, unit, decimals, law| Readout::number(Stage::Drying, key, label, value, unit, decimals, law);
     let end = &dried.end;
-    let places = (dried.fastest.end_moisture_percent(), dried.slowest.end_moisture_percent());
+    let places = places(dried);
     let mut moisture = number("dried_moisture_percent", "Moisture", end.moisture_percent, Unit::Percent, 1, DISC).lead();
     moisture.likely =
         (places.1 - places.0 > 0.05).then_some((places.0.min(end.moisture_percent), places.1.max(end.moisture_percent)));
@@ -57,6 +69,13 @@ pub(super) fn readouts(dried: &DryingOutcome) -> Vec<Readout> {
             "fat over everything but water",
         ),
         number("dried_in_all_kg", "All cheeses when dried", dried.cheese.total_kg(), Unit::Kilogram, 2, DISC),
+    ]
+}
+
+fn air_and_trays(dried: &DryingOutcome) -> Vec<Readout> {
+    let number = |key, label, value, unit, decimals, law| Readout::number(Stage::Drying, key, label, value, unit, decimals, law);
+    let places = places(dried);
+    vec![
         number(
             "fastest_moisture_percent",
             "Fastest tray",

@@ -40,7 +40,8 @@ pub fn first_and_last(tray_count: u32) -> (Place, Place) {
 #[must_use]
 pub fn tray_holds(width_mm: f64, depth_mm: f64, diameter_mm: f64) -> u32 {
     let pitch_mm = diameter_mm + TRAY_GAP.value;
-    if !(diameter_mm > 0.0) || diameter_mm > width_mm.min(depth_mm) {
+    let goes_on = diameter_mm > 0.0 && diameter_mm <= width_mm.min(depth_mm);
+    if !goes_on {
         return 0;
     }
     let along = |length_mm: f64, step_mm: f64| 1.0 + ((length_mm - diameter_mm) / step_mm + 1e-9).floor();
