@@ -42,7 +42,9 @@ pub(super) fn rail_ui(ui: &mut Ui, field: &'static Field, value: f64, default: f
     if let Some(asked) = accesskit(ui, &response, limits, value) {
         set(asked);
     }
-    let dragged = (response.drag_started(), response.drag_stopped());
+    // A press begins the step already: it moves the handle to the pointer before any drag.
+    let pressed = response.is_pointer_button_down_on() && ui.input(|input| input.pointer.any_pressed());
+    let dragged = (pressed, response.drag_stopped() || response.clicked());
     if asks
         .iter()
         .any(|ask| !matches!(ask, Ask::Do(Command::SetInput { value: Value::Number(to), .. }) if to.to_bits() == value.to_bits()))

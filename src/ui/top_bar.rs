@@ -120,7 +120,7 @@ fn title_ui(ui: &mut Ui, view: &mut View, session: &Session, asks: &mut Vec<Ask>
         .desired_width(width)
         .margin(vec2(8.0, 4.0));
     let response = ui.add(edit);
-    response.widget_info(|| WidgetInfo::text_edit(true, session.design().title.as_str(), text.as_str(), "Title of the design"));
+    ui.ctx().accesskit_node_builder(response.id, |node| node.set_label("Title of the design"));
     if response.changed() {
         view.title = Some(text.clone());
     }

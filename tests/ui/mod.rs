@@ -2,6 +2,7 @@
 
 mod pictures;
 mod soft;
+mod theme;
 mod window;
 
 use egui_kittest::Harness;

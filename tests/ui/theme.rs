@@ -1,0 +1,43 @@
+//! Contrast: WCAG 2.2, text at least 4.5 : 1 on its ground, parts at least 3 : 1.
+
+use egui::Color32;
+use vatsketch::ui::Palette;
+
+/// Returns the relative luminance, WCAG 2.2.
+fn luminance(colour: Color32) -> f64 {
+    let part = |byte: u8| {
+        let share = f64::from(byte) / 255.0;
+        if share <= 0.04045 { share / 12.92 } else { ((share + 0.055) / 1.055).powf(2.4) }
+    };
+    0.2126 * part(colour.r()) + 0.7152 * part(colour.g()) + 0.0722 * part(colour.b())
+}
+
+fn contrast(one: Color32, other: Color32) -> f64 {
+    let (one, other) = (luminance(one), luminance(other));
+    (one.max(other) + 0.05) / (one.min(other) + 0.05)
+}
+
+#[test]
+fn text_and_parts_stand_out_in_both_themes() {
+    assert!((contrast(Color32::BLACK, Color32::WHITE) - 21.0).abs() < 1e-9, "the formula itself");
+    for (theme, p) in [("light", Palette::LIGHT), ("dark", Palette::DARK)] {
+        for (what, text, ground) in [
+            ("text", p.text, p.background),
+            ("text on a panel", p.text, p.panel),
+            ("text on a mark", p.text, p.changed),
+            ("soft text", p.soft, p.background),
+            ("soft text on a panel", p.soft, p.panel),
+            ("link", p.link, p.background),
+            ("chosen pill", p.background, p.link),
+            ("caution", p.caution_text, p.caution_fill),
+            ("stop", p.stop_text, p.stop_fill),
+        ] {
+            assert!(contrast(text, ground) >= 4.5, "{theme}: {what} has {:.2}", contrast(text, ground));
+        }
+        for (what, part, ground) in
+            [("edge", p.edge, p.background), ("curve", p.design, p.background), ("ghost", p.ghost, p.background)]
+        {
+            assert!(contrast(part, ground) >= 3.0, "{theme}: {what} has {:.2}", contrast(part, ground));
+        }
+    }
+}
