@@ -60,7 +60,7 @@ fn drawn<T>(key: FigureKey, progress: &Progress<T>, draw: impl FnOnce(&T) -> Fig
         Progress::Done(outcome) => draw(outcome),
         Progress::Failed(error) => empty(key, error.to_string()),
         Progress::NotReached { waits_for } => {
-            empty(key, format!("Waits for “{}”, which could not be worked out.", waits_for.title()))
+            empty(key, format!("waits for “{}”, which could not be worked out", waits_for.title()))
         }
     }
 }
@@ -74,7 +74,7 @@ fn empty(key: FigureKey, because: String) -> Figure {
         series: Vec::new(),
         bands: Vec::new(),
         events: Vec::new(),
-        in_words: format!("{}: no curve. {because}", key.title()),
+        in_words: format!("{}: no curve: {because}", key.title()),
         empty_because: Some(because),
     }
 }

@@ -69,7 +69,7 @@ fn empty_ui(ui: &mut Ui, why: &str, height: f32) {
     let palette = Palette::of(ui);
     egui::Frame::new().fill(palette.panel).corner_radius(8).inner_margin(16).show(ui, |ui| {
         ui.set_min_size(vec2(ui.available_width(), height - 32.0));
-        ui.label(RichText::new(format!("No curve. {why}")).color(palette.text));
+        ui.label(RichText::new(format!("No curve: {why}")).color(palette.text));
     });
 }
 

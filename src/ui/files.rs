@@ -114,6 +114,6 @@ pub(super) fn with_ending(path: PathBuf, ending: &str) -> PathBuf {
 pub(super) fn file_name(title: &str, ending: &str) -> String {
     let words: Vec<String> =
         title.split(|letter: char| !letter.is_alphanumeric()).filter(|word| !word.is_empty()).map(str::to_lowercase).collect();
-    let stem = if words.is_empty() { "vat".to_owned() } else { words.join("-") };
+    let stem = if words.is_empty() { "untitled".to_owned() } else { words.join("-") };
     format!("{}{ending}", stem.chars().take(60).collect::<String>())
 }

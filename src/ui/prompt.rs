@@ -46,7 +46,7 @@ pub(super) enum Reply {
 /// Draws the question and returns its answer, once there is one.
 pub(super) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> Option<Reply> {
     let mut reply = None;
-    let modal = egui::Modal::new(egui::Id::unique("prompt")).show(ctx, |ui| {
+    let modal = egui::Modal::new(egui::Id::unique("prompt")).frame(front(ctx)).show(ctx, |ui| {
         ui.set_max_width(520.0);
         match prompt {
             Prompt::Unsaved { then } => {
@@ -101,6 +101,11 @@ pub(super) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> Option<Repl
     reply.or_else(|| given_up.then_some(Reply::Cancel))
 }
 
+/// Returns the frame of what stands in front of the window.
+fn front(ctx: &egui::Context) -> egui::Frame {
+    egui::Frame::popup(&ctx.global_style()).inner_margin(20).corner_radius(10)
+}
+
 fn heading(ui: &mut Ui, words: &str) {
     ui.label(RichText::new(words).font(bold(TITLE)));
     ui.add_space(4.0);
@@ -115,7 +120,7 @@ fn choice(ui: &mut Ui, words: &str) -> bool {
 /// Draws the list of keys; returns whether it is to be closed.
 pub(super) fn keys_ui(ctx: &egui::Context) -> bool {
     let mut close = false;
-    let modal = egui::Modal::new(egui::Id::unique("keys")).show(ctx, |ui| {
+    let modal = egui::Modal::new(egui::Id::unique("keys")).frame(front(ctx)).show(ctx, |ui| {
         ui.set_max_width(460.0);
         heading(ui, "Keys");
         egui::Grid::new("keys").spacing(egui::vec2(24.0, 6.0)).show(ui, |ui| {

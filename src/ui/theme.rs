@@ -158,6 +158,8 @@ fn visuals(palette: &Palette, dark: bool) -> Visuals {
 /// Sets fonts, colours, type and spacing for both themes.
 pub fn install(ctx: &egui::Context) {
     ctx.set_fonts(fonts());
+    // Where the desktop does not say, it is day.
+    ctx.options_mut(|options| options.fallback_theme = Theme::Light);
     for (theme, palette) in [(Theme::Light, Palette::LIGHT), (Theme::Dark, Palette::DARK)] {
         ctx.set_visuals_of(theme, visuals(&palette, theme == Theme::Dark));
     }

@@ -2,6 +2,7 @@
 
 mod drying;
 mod milk;
+mod stopped;
 mod time;
 mod vat;
 
@@ -79,6 +80,7 @@ pub(super) const CONSTANT_LISTS: [(&str, &[crate::source::Constant]); 3] =
 #[must_use]
 pub fn cautions(batch: &Batch) -> Vec<Caution> {
     let mut all = Vec::new();
+    stopped::cautions(batch, &mut all);
     time::cautions(batch, &mut all);
     milk::cautions(batch, &mut all);
     vat::cautions(batch, &mut all);
