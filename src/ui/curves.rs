@@ -22,8 +22,8 @@ pub(super) fn curves_ui(ui: &mut Ui, view: &View, batch: &Batch, before: Option<
     let each = ((ui.available_height() - gaps) / keys.len() as f32).max(LEAST_HEIGHT);
     ScrollArea::vertical().id_salt("curves").auto_shrink(false).show(ui, |ui| {
         for key in keys {
-            let drawn = figure(batch, key);
-            let ghost = before.map(|before| figure(before, key));
+            let drawn = view.units.figure(figure(batch, key));
+            let ghost = before.map(|before| view.units.figure(figure(before, key)));
             asks.extend(heading_ui(ui, view, key, &drawn));
             if view.table == Some(key) {
                 table_ui(ui, &drawn, each);

@@ -14,6 +14,7 @@ mod run_ribbon;
 mod sources_page;
 mod theme;
 mod top_bar;
+mod units;
 mod view;
 mod window;
 
@@ -21,5 +22,6 @@ pub use app::{WindowError, run};
 pub use ask::Ask;
 pub use number_text::{Misread, Understood, read_number};
 pub use theme::{Palette, install};
+pub use units::Units;
 pub use view::{Page, View};
 pub use window::Window;

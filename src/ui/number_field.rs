@@ -166,8 +166,7 @@ fn paint_rail(ui: &Ui, rail: Rect, response: &Response, share: f32, default: f32
 /// Draws the box of a number and returns what is asked for; a text that is refused says why below it.
 pub(super) fn box_ui(ui: &mut Ui, view: &mut View, field: &'static Field, value: f64, label: egui::Id) -> (Vec<Ask>, Option<Said>) {
     let typing = view.typing.as_ref().filter(|typing| typing.key == field.key).map(|typing| typing.text.clone());
-    let symbol = field.unit.symbol();
-    let shown = if symbol.is_empty() { trimmed(value) } else { format!("{} {symbol}", trimmed(value)) };
+    let shown = view.units.input_text(field.unit, value);
     let mut text = typing.clone().unwrap_or_else(|| shown.clone());
     let id = ui.make_persistent_id((field.key, "box"));
     let edit = egui::TextEdit::singleline(&mut text)
@@ -186,8 +185,10 @@ pub(super) fn box_ui(ui: &mut Ui, view: &mut View, field: &'static Field, value:
     if response.has_focus() {
         ui.painter().rect_stroke(response.rect, CornerRadius::same(6), Stroke::new(2.0, Palette::of(ui).link), StrokeKind::Outside);
     }
+    let units = view.units;
     let read = read_number(&text, field.unit).map_err(|misread| misread.to_string()).and_then(|understood| {
-        let checked = field.check(Value::Number(understood.value)).map_err(|error| error.to_string());
+        let value = if understood.bare { units.typed(field.unit, understood.value) } else { understood.value };
+        let checked = field.check(Value::Number(value)).map_err(|error| error.to_string());
         checked.map(|value| (value, understood.said))
     });
     let mut asks = Vec::new();

@@ -8,6 +8,8 @@ use crate::law::kitchen::{CUP, GALLON, METRIC_TABLESPOON, METRIC_TEASPOON};
 pub struct Understood {
     /// The value in the input's own unit.
     pub value: f64,
+    /// Whether it was written without a unit.
+    pub bare: bool,
     /// How it was understood, where that needs saying: "10 cups = 2.37 L".
     pub said: Option<String>,
 }
@@ -83,7 +85,7 @@ pub fn read_number(text: &str, unit: Unit) -> Result<Understood, Misread> {
     let value = number_of(number.trim()).ok_or(Misread::NoNumber)?;
     let written = written.trim();
     if written.is_empty() {
-        return Ok(Understood { value, said: None });
+        return Ok(Understood { value, bare: true, said: None });
     }
     let known = spellings(unit);
     let wanted =
@@ -93,7 +95,7 @@ pub fn read_number(text: &str, unit: Unit) -> Result<Understood, Misread> {
     let own = spelling.to_lowercase() == unit.symbol().to_lowercase();
     let converted = convert(value);
     let said = (!own && (converted - value).abs() > 1e-12).then(|| format!("{text} = {} {}", trimmed(converted), unit.symbol()));
-    Ok(Understood { value: converted, said })
+    Ok(Understood { value: converted, bare: false, said })
 }
 
 /// Returns a number without a tail of zeros.

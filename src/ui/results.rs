@@ -3,6 +3,7 @@
 use super::ask::Ask;
 use super::choices::focus_ring;
 use super::theme::{CAPTION, FIGURE, Palette, TITLE, bold};
+use super::units::Units;
 use super::view::View;
 use crate::batch::{Batch, Caution, Readout, Severity, Weight, readouts};
 use crate::design::{Stage, field};
@@ -19,7 +20,7 @@ pub(super) fn results_ui(ui: &mut Ui, view: &View, batch: &Batch, ribbon: &Ribbo
             // The chosen station first, the others in their order.
             let others = Stage::ALL.into_iter().filter(|stage| *stage != view.station);
             for stage in std::iter::once(view.station).chain(others) {
-                stage_ui(ui, stage, &figures, ribbon.stations.iter().find(|station| station.stage == stage));
+                stage_ui(ui, view.units, stage, &figures, ribbon.stations.iter().find(|station| station.stage == stage));
             }
         });
     });
@@ -35,7 +36,7 @@ pub(super) fn results_ui(ui: &mut Ui, view: &View, batch: &Batch, ribbon: &Ribbo
     asks
 }
 
-fn stage_ui(ui: &mut Ui, stage: Stage, figures: &[Readout], station: Option<&Station>) {
+fn stage_ui(ui: &mut Ui, units: Units, stage: Stage, figures: &[Readout], station: Option<&Station>) {
     let palette = Palette::of(ui);
     ui.label(RichText::new(stage.title()).font(bold(TITLE)));
     if let Some(why) = station.and_then(|station| station.stopped_because.as_ref()) {
@@ -52,7 +53,7 @@ fn stage_ui(ui: &mut Ui, stage: Stage, figures: &[Readout], station: Option<&Sta
                 ui.allocate_ui(vec2(room * 0.5 - 6.0, 0.0), |ui| {
                     ui.vertical(|ui| {
                         ui.set_width(room * 0.5 - 6.0);
-                        lead_ui(ui, figure);
+                        lead_ui(ui, units, figure);
                     });
                 });
             }
@@ -64,19 +65,19 @@ fn stage_ui(ui: &mut Ui, stage: Stage, figures: &[Readout], station: Option<&Sta
             .id_salt((stage.key(), "details"))
             .show(ui, |ui| {
                 for figure in details {
-                    detail_ui(ui, figure);
+                    detail_ui(ui, units, figure);
                 }
             });
     }
     ui.add_space(10.0);
 }
 
-fn lead_ui(ui: &mut Ui, figure: &Readout) {
+fn lead_ui(ui: &mut Ui, units: Units, figure: &Readout) {
     let palette = Palette::of(ui);
     ui.spacing_mut().item_spacing.y = 0.0;
-    let whole = format!("{}: {}", figure.label, figure.text());
+    let whole = format!("{}: {}", figure.label, units.readout_text(figure));
     ui.label(RichText::new(figure.label).size(CAPTION).color(palette.soft));
-    let response = ui.label(RichText::new(figure.text()).font(bold(FIGURE)));
+    let response = ui.label(RichText::new(units.readout_text(figure)).font(bold(FIGURE)));
     response.widget_info(|| WidgetInfo::labeled(Role::Label, true, &whole));
     response.on_hover_text(figure.law);
     let mut below: Vec<String> = figure.likely_text().map(|likely| format!("likely {likely}")).into_iter().collect();
@@ -87,17 +88,17 @@ fn lead_ui(ui: &mut Ui, figure: &Readout) {
     ui.add_space(8.0);
 }
 
-fn detail_ui(ui: &mut Ui, figure: &Readout) {
+fn detail_ui(ui: &mut Ui, units: Units, figure: &Readout) {
     let palette = Palette::of(ui);
     ui.horizontal(|ui| {
-        let value = ui.painter().layout_no_wrap(figure.text(), bold(CAPTION), palette.text);
+        let value = ui.painter().layout_no_wrap(units.readout_text(figure), bold(CAPTION), palette.text);
         let room = ui.available_width() - value.size().x - 12.0;
         ui.allocate_ui(vec2(room, 0.0), |ui| {
             ui.set_width(room);
             ui.add(egui::Label::new(RichText::new(figure.label).size(CAPTION).color(palette.soft)).wrap())
                 .on_hover_text(figure.law);
         });
-        ui.add(egui::Label::new(RichText::new(figure.text()).font(bold(CAPTION))).extend());
+        ui.add(egui::Label::new(RichText::new(units.readout_text(figure)).font(bold(CAPTION))).extend());
     });
 }
 

@@ -40,6 +40,10 @@ pub(super) fn top_bar_ui(ui: &mut Ui, view: &mut View, session: &Session, recent
             ui.label("Colours");
             egui::widgets::global_theme_preference_buttons(ui);
             ui.separator();
+            ui.label("Units (the file keeps °C and litres)");
+            ui.checkbox(&mut view.units.fahrenheit, "Temperatures in °F");
+            ui.checkbox(&mut view.units.cups, "Litres as cups");
+            ui.separator();
             ui.label("Size of everything");
             for (percent, zoom) in [(100, 1.0), (125, 1.25), (150, 1.5), (200, 2.0)] {
                 if ui.button(format!("{percent} %")).clicked() {

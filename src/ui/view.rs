@@ -1,5 +1,6 @@
 //! What the window remembers that is not part of the design.
 
+use super::units::Units;
 use crate::design::Stage;
 use crate::figure::FigureKey;
 
@@ -59,6 +60,8 @@ pub struct View {
     pub search: String,
     /// Whether the keys are shown.
     pub help: bool,
+    /// How quantities are shown.
+    pub units: Units,
 }
 
 impl Default for View {
@@ -74,6 +77,7 @@ impl Default for View {
             table: None,
             search: String::new(),
             help: false,
+            units: Units::default(),
         }
     }
 }

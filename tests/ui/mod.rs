@@ -3,6 +3,7 @@
 mod pictures;
 mod soft;
 mod theme;
+mod units;
 mod window;
 
 use egui_kittest::Harness;

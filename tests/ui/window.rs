@@ -147,7 +147,7 @@ fn a_stage_that_fails_says_why_and_the_rest_stays() {
     let harness = shown(Session::open(design, None).unwrap(), SIZE, Theme::Light);
     assert!(harness.query_all_by_label_contains("the curd does not fit").count() > 0);
     harness.get_by_label_contains("Warming: the milk is warm enough");
-    harness.get_by_label_contains("No curve. Waits for");
+    harness.get_by_label_contains("No curve: waits for");
 }
 
 #[test]

@@ -1,0 +1,76 @@
+//! Other units as a way of showing: never in the file, never a reason for the dirty mark.
+
+use super::number_text::trimmed;
+use crate::batch::{Reading, Readout};
+use crate::design::Unit;
+use crate::figure::Figure;
+use crate::law::kitchen::CUP;
+
+/// How quantities are shown.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Units {
+    /// Temperatures in degrees Fahrenheit.
+    pub fahrenheit: bool,
+    /// Litres as cups.
+    pub cups: bool,
+}
+
+/// Litres in a cup.
+const CUP_L: f64 = 0.001 * CUP.value;
+
+impl Units {
+    /// Returns a value as it is shown, and the symbol of its unit.
+    #[must_use]
+    pub fn shown(self, unit: Unit, value: f64) -> (f64, &'static str) {
+        match unit {
+            Unit::Celsius if self.fahrenheit => (1.8 * value + 32.0, "°F"),
+            Unit::Litre if self.cups => (value / CUP_L, "cups"),
+            _ => (value, unit.symbol()),
+        }
+    }
+
+    /// Returns a number that was typed without a unit, in the input's own unit.
+    #[must_use]
+    pub fn typed(self, unit: Unit, value: f64) -> f64 {
+        match unit {
+            Unit::Celsius if self.fahrenheit => (value - 32.0) / 1.8,
+            Unit::Litre if self.cups => value * CUP_L,
+            _ => value,
+        }
+    }
+
+    /// Returns an input's value with its unit.
+    #[must_use]
+    pub fn input_text(self, unit: Unit, value: f64) -> String {
+        let (shown, symbol) = self.shown(unit, value);
+        let same = shown.to_bits() == value.to_bits();
+        let number = if same { trimmed(value) } else { trimmed((shown * 100.0).round() / 100.0) };
+        if symbol.is_empty() { number } else { format!("{number} {symbol}") }
+    }
+
+    /// Returns a figure as it is shown.
+    #[must_use]
+    pub fn readout_text(self, figure: &Readout) -> String {
+        match figure.reading {
+            Reading::Number(value) if self.shown(figure.unit, value).1 != figure.unit.symbol() => {
+                let (shown, symbol) = self.shown(figure.unit, value);
+                format!("{shown:.*} {symbol}", figure.decimals)
+            }
+            _ => figure.text(),
+        }
+    }
+
+    /// Returns a curve as it is shown.
+    #[must_use]
+    pub fn figure(self, mut figure: Figure) -> Figure {
+        if self.fahrenheit && figure.y.unit == Unit::Celsius.symbol() {
+            let warm = |value: f64| self.shown(Unit::Celsius, value).0;
+            figure.series.iter_mut().flat_map(|series| &mut series.points).for_each(|point| point[1] = warm(point[1]));
+            // Round marks in the new unit, and the freezing point of water as the least.
+            figure.y.most = (warm(figure.y.most) / 20.0).ceil() * 20.0;
+            figure.y.least = 20.0;
+            figure.y.unit = "°F";
+        }
+        figure
+    }
+}

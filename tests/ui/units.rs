@@ -1,0 +1,55 @@
+//! Units as a way of showing.
+
+use super::{example, shown};
+use egui::accesskit::Role;
+use egui::{Key, Theme};
+use egui_kittest::kittest::{NodeT, Queryable};
+use vatsketch::design::Unit;
+use vatsketch::ui::{Units, read_number};
+
+/// NIST Handbook 44: a cup is 236.588 mL; t_F = 1.8 t_C + 32 by definition.
+#[test]
+fn temperatures_and_volumes_convert_there_and_back() {
+    let units = Units { fahrenheit: true, cups: true };
+    let (warm, symbol) = units.shown(Unit::Celsius, 37.0);
+    assert!((warm - 98.6).abs() < 1e-12 && symbol == "°F");
+    let (cups, symbol) = units.shown(Unit::Litre, 0.236_588);
+    assert!((cups - 1.0).abs() < 1e-12 && symbol == "cups");
+    for value in [0.5, 6.0, 36.6] {
+        for unit in [Unit::Celsius, Unit::Litre, Unit::Gram] {
+            assert!((units.typed(unit, units.shown(unit, value).0) - value).abs() < 1e-12);
+        }
+    }
+}
+
+#[test]
+fn showing_fahrenheit_changes_neither_the_design_nor_the_dirty_mark() {
+    let mut harness = shown(example(0), [1296.0, 816.0], Theme::Light);
+    harness.state_mut().view.units.fahrenheit = true;
+    harness.run();
+    assert!(!harness.state().session.is_dirty());
+    let node = harness.get_by_role_and_label(Role::TextInput, "Milk from the fridge at");
+    assert_eq!(node.accesskit_node().value().as_deref(), Some("41 °F"));
+    node.focus();
+    harness.run();
+    harness.get_by_role_and_label(Role::TextInput, "Milk from the fridge at").type_text("50");
+    harness.run();
+    harness.key_press(Key::Enter);
+    harness.run();
+    assert!(
+        (harness.state().session.design().milk.fridge_temperature_c - 10.0).abs() < 1e-9,
+        "a bare number is in the unit that is shown"
+    );
+}
+
+#[test]
+fn a_unit_that_is_written_counts_whatever_is_shown() {
+    let read = read_number("10 °C", Unit::Celsius).unwrap();
+    assert!(!read.bare && read.value == 10.0);
+    for (text, value) in [("½", 0.5), ("1 1/2", 1.5), ("2¼", 2.25), ("-3", -3.0), ("2,5", 2.5), (" 7 ", 7.0)] {
+        assert_eq!(read_number(text, Unit::One).unwrap().value, value, "{text}");
+    }
+    for text in ["", "milk", "1/0", "1.2.3", "2 3", "½½", "/"] {
+        assert!(read_number(text, Unit::One).is_err(), "{text}");
+    }
+}
