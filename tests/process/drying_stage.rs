@@ -130,3 +130,21 @@ fn hours_that_are_asked_for_are_reported_and_agree_with_the_curve() {
     // Stopping at 6 h changes the steps after it: 0.2 % of moisture, a third of what the solver is held to.
     assert!((asked[2].moisture_percent / whole.end_moisture_percent() - 1.0).abs() < 2e-3);
 }
+
+/// A day of 7.504 422 988… hours once lasted no time at all when its end came, by the last digit of a difference.
+#[test]
+fn the_air_always_lasts_for_some_time() {
+    for step in 0..2000 {
+        let day_h = 1.0 + 22.0 * f64::from(step) / 1999.7;
+        let design = DryingDesign { drying_place: DryingPlace::OpenAir, day_h, ..DryingDesign::default() };
+        let plan = AirPlan::of(&design, Place::MIDDLE, 0.06);
+        let mut at_s = 0.0;
+        for change in 0..60 {
+            let (air, until_s) = plan.at(at_s);
+            assert!(until_s > at_s, "{day_h} h, change {change}");
+            let expected_c = if change % 2 == 0 { design.day_temperature_c } else { design.night_temperature_c };
+            assert_eq!(air.temperature_c, expected_c, "{day_h} h, change {change}");
+            at_s = until_s;
+        }
+    }
+}
