@@ -181,3 +181,41 @@ fn a_skin_that_is_almost_dry_does_not_swing() {
         }
     }
 }
+
+/// A cold night and a warm morning: a step as long as the night's last one once left the face at −7 % moisture.
+#[test]
+fn no_face_is_drier_than_nothing_after_a_change_of_the_air() {
+    for (night_temperature_c, night_humidity_percent) in [(2.0, 78.0), (2.0, 98.0), (18.0, 78.0), (10.0, 30.0)] {
+        for underside_open_percent in [0.0, 60.0, 100.0] {
+            let design = DryingDesign {
+                drying_place: DryingPlace::OpenAir,
+                drying_h: 268.5,
+                night_temperature_c,
+                night_humidity_percent,
+                underside_open_percent,
+                ..DryingDesign::default()
+            };
+            let points = dry_cheese(&cheese(), &design, &[]).unwrap().points;
+            let driest = points.iter().map(|point| point.surface_moisture_percent).fold(100.0, f64::min);
+            assert!(driest > 0.0 && points.len() < 1500, "{driest} %, {} steps, {design:?}", points.len());
+        }
+    }
+}
+
+#[test]
+fn damp_air_gives_a_cheese_water_and_the_balance_says_from_where() {
+    let damp = DryingDesign {
+        drying_place: DryingPlace::OpenAir,
+        day_humidity_percent: 98.0,
+        night_humidity_percent: 98.0,
+        drying_h: 48.0,
+        ..DryingDesign::default()
+    };
+    let salted = SaltingOutcome { cheese: Matter { salt_kg: 0.06, ..salted().cheese }, ..salted() };
+    let dried = drying(&damp, &salted, 4.0).unwrap();
+    assert!(dried.end.loss_percent < -0.1, "{}", dried.end.loss_percent);
+    assert!(dried.balance.added[0].matter.water_kg > 0.0 && dried.balance.left[0].matter.total_kg() == 0.0);
+    assert!(dried.balance.residual().parts_kg().iter().all(|part| part.abs() < 1e-12));
+    let each_g = 1000.0 * dried.cheese.total_kg() / f64::from(dried.cheese_count);
+    assert!((each_g - dried.end.cheese_g).abs() < 1e-9, "{each_g}");
+}
