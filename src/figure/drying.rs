@@ -10,12 +10,21 @@ const BAND_POINTS: u32 = 60;
 /// Water activity at or below which dried food is called shelf-stable, and the higher limit of a published table.
 const ACTIVITY_LIMITS: [(&str, f64); 2] = [("0.92", 0.92), ("0.85", 0.85)];
 
+/// Gain in per cent from which on the axis reaches below zero; less does not show.
+const LEAST_GAIN_SHOWN: f64 = 0.1;
+
 fn line(run: &TrayRun, of: fn(&DryingPoint) -> f64) -> Vec<[f64; 2]> {
     run.points.iter().map(|point| [point.at_h, of(point)]).collect()
 }
 
 fn time_axis(batch: &Batch) -> Axis {
     Axis { label: "time of drying", unit: "h", least: 0.0, most: round_up(batch.design.drying.drying_h) }
+}
+
+/// Returns the lower limit of the loss: below zero where a cold cheese gathers dew or damp air wets it.
+fn gain_limit(run: &TrayRun) -> f64 {
+    let most_gained = run.points.iter().map(|point| -point.loss_percent).fold(0.0, f64::max);
+    if most_gained > LEAST_GAIN_SHOWN { -round_up(most_gained) } else { 0.0 }
 }
 
 fn swap(dried: &DryingOutcome) -> Vec<Event> {
@@ -54,7 +63,12 @@ pub(super) fn loss(batch: &Batch, dried: &DryingOutcome) -> Figure {
     Figure {
         title: FigureKey::DryingLoss.title(),
         x: time_axis(batch),
-        y: Axis { label: "loss of weight", unit: "%", least: 0.0, most: if end.loss_percent > 55.0 { 80.0 } else { 60.0 } },
+        y: Axis {
+            label: "loss of weight",
+            unit: "%",
+            least: gain_limit(&dried.middle),
+            most: if end.loss_percent > 55.0 { 80.0 } else { 60.0 },
+        },
         series: vec![Series { name: "middle tray", role: Role::Main, points: line(&dried.middle, |point| point.loss_percent) }],
         bands: band(dried, batch.design.drying.drying_h, |point| point.loss_percent),
         events: swap(dried),
@@ -68,10 +82,13 @@ pub(super) fn loss(batch: &Batch, dried: &DryingOutcome) -> Figure {
 
 pub(super) fn moisture(batch: &Batch, dried: &DryingOutcome) -> Figure {
     let end = &dried.end;
+    // Undrained curd, or a face that dew has wetted.
+    let wettest = dried.middle.points.iter().map(|point| point.centre_moisture_percent.max(point.surface_moisture_percent));
+    let wettest = wettest.fold(0.0, f64::max);
     Figure {
         title: FigureKey::Moisture.title(),
         x: time_axis(batch),
-        y: Axis { label: "moisture", unit: "%", least: 0.0, most: 80.0 },
+        y: Axis { label: "moisture", unit: "%", least: 0.0, most: if wettest > 80.0 { 100.0 } else { 80.0 } },
         series: vec![
             Series { name: "centre", role: Role::Companion, points: line(&dried.middle, |point| point.centre_moisture_percent) },
             Series { name: "mean", role: Role::Main, points: line(&dried.middle, |point| point.moisture_percent) },
@@ -89,6 +106,8 @@ pub(super) fn moisture(batch: &Batch, dried: &DryingOutcome) -> Figure {
 
 pub(super) fn water_activity(batch: &Batch, dried: &DryingOutcome) -> Figure {
     let end = &dried.end;
+    // The centre may be the drier one where damp air wets the cheese again, and the driest moment need not be the last.
+    let driest = dried.middle.points.iter().map(|point| point.water_activity.min(point.centre_water_activity)).fold(1.0, f64::min);
     let x = time_axis(batch);
     let limits =
         ACTIVITY_LIMITS.map(|(name, limit)| Series { name, role: Role::Limit, points: vec![[0.0, limit], [x.most, limit]] });
@@ -100,7 +119,7 @@ pub(super) fn water_activity(batch: &Batch, dried: &DryingOutcome) -> Figure {
     Figure {
         title: FigureKey::WaterActivity.title(),
         x,
-        y: Axis { label: "water activity", unit: "", least: if end.water_activity < 0.75 { 0.0 } else { 0.7 }, most: 1.0 },
+        y: Axis { label: "water activity", unit: "", least: if driest < 0.72 { 0.0 } else { 0.7 }, most: 1.0 },
         series,
         bands: Vec::new(),
         events: swap(dried),

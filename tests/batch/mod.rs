@@ -2,5 +2,6 @@
 
 mod cautions;
 mod inputs;
+mod properties;
 mod readouts;
 mod stages;

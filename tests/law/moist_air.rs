@@ -4,7 +4,7 @@ use proptest::prelude::*;
 use vatsketch::law::moist_air::{dew_point_c, humidity_ratio, latent_heat_j_kg, saturation_pa, warmed_humidity, wet_bulb_c};
 
 #[derive(serde::Deserialize)]
-struct Air {
+struct State {
     air_c: f64,
     humidity: f64,
     pressure_pa: f64,
@@ -17,7 +17,7 @@ struct Air {
 }
 
 #[derive(serde::Deserialize)]
-struct Warmed {
+struct Heating {
     from_c: f64,
     humidity: f64,
     to_c: f64,
@@ -63,7 +63,7 @@ fn latent_heat_is_that_of_the_steam_tables() {
 /// psychrolib shares our equations: 1e-6 for the ratio, and 0.001 K, which is where it stops its own searches.
 #[test]
 fn ratio_dew_point_and_wet_bulb_are_those_of_psychrolib() {
-    for row in crate::law::rows::<Air>("moist_air.csv") {
+    for row in crate::law::rows::<State>("moist_air.csv") {
         let ratio = humidity_ratio(row.air_c, row.humidity, row.pressure_pa);
         assert!((ratio / row.ratio_ashrae - 1.0).abs() < 1e-6, "{} °C: {ratio}", row.air_c);
         let dew = dew_point_c(row.air_c, row.humidity).unwrap();
@@ -76,7 +76,7 @@ fn ratio_dew_point_and_wet_bulb_are_those_of_psychrolib() {
 /// CoolProp counts the enhancement factor of real air, which we leave out: its ratio is 0.4 to 0.5 % higher, the temperatures differ by up to 0.014 K.
 #[test]
 fn real_air_holds_half_a_per_cent_more_water_than_ours() {
-    for row in crate::law::rows::<Air>("moist_air.csv") {
+    for row in crate::law::rows::<State>("moist_air.csv") {
         let more = row.ratio_real / humidity_ratio(row.air_c, row.humidity, row.pressure_pa);
         assert!((1.0035..1.0055).contains(&more), "{} °C: {more}", row.air_c);
         assert!((dew_point_c(row.air_c, row.humidity).unwrap() - row.dew_real_c).abs() < 0.015, "{} °C", row.air_c);
@@ -87,7 +87,7 @@ fn real_air_holds_half_a_per_cent_more_water_than_ours() {
 /// psychrolib shares our equations (1e-9); CoolProp differs by the enhancement factor, 0.14 % at most.
 #[test]
 fn warmed_air_is_as_dry_as_the_libraries_say() {
-    for row in crate::law::rows::<Warmed>("warmed_air.csv") {
+    for row in crate::law::rows::<Heating>("warmed_air.csv") {
         let ours = warmed_humidity(row.from_c, row.humidity, row.to_c);
         assert!((ours / row.warmed_ashrae - 1.0).abs() < 1e-9, "{} → {} °C: {ours}", row.from_c, row.to_c);
         assert!((ours / row.warmed_real - 1.0).abs() < 1.5e-3, "{} → {} °C: {ours}", row.from_c, row.to_c);

@@ -92,7 +92,9 @@ impl AirPlan {
             Self::Steady(air) => (air, f64::INFINITY),
             Self::DayAndNight { day, night, day_s } => {
                 let began_s = (at_s / DAY_AND_NIGHT_S).floor() * DAY_AND_NIGHT_S;
-                if at_s - began_s < day_s { (day, began_s + day_s) } else { (night, began_s + DAY_AND_NIGHT_S) }
+                // Compared with the very number that is returned: a difference would round otherwise, and the air would last no time.
+                let evening_s = began_s + day_s;
+                if at_s < evening_s { (day, evening_s) } else { (night, began_s + DAY_AND_NIGHT_S) }
             }
         }
     }

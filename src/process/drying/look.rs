@@ -9,6 +9,11 @@ use crate::numeric::{DiscGrid, Half, LineSystem};
 
 /// Least water content that laws are asked for, kg/kg.
 pub(super) const LEAST_WATER: f64 = 1e-6;
+/// Water content, kg/kg, below which the implicit part takes the slope of the activity that it has here.
+///
+/// The isotherms are level at zero: a face that a step leaves almost dry would have no damping, overshoot below zero and swing from
+/// step to step. The method keeps its order whatever slope the implicit part has.
+const DAMPED_BELOW: f64 = 0.01;
 
 /// Vectors that every step uses again.
 #[derive(Clone, Debug)]
@@ -133,7 +138,8 @@ impl Work {
                 let per_water = problem.solids_kg_m3() * transfer_m_s;
                 return (per_water * (x - balance_water), per_water, 0.0);
             }
-            let (activity, slope) = problem.sorption.activity_and_slope(x.max(LEAST_WATER));
+            let activity = problem.sorption.water_activity(x.max(LEAST_WATER));
+            let (_, slope) = problem.sorption.activity_and_slope(x.max(DAMPED_BELOW));
             (film * (activity * surface_pa - air.vapour_pa), film * slope * surface_pa, film * activity * surface_slope)
         };
         let mut vapour = 0.0;

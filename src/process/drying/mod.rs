@@ -185,9 +185,10 @@ pub fn drying(design: &DryingDesign, salted: &SaltingOutcome, draining_temperatu
     let middle = dry_cheese(&cheese, design, &[])?;
     let end = middle.points.last().copied().unwrap_or_default();
     let spread = spread(&cheese, design)?;
-    let dry =
-        salted.cheese.water_kg.min(0.01 * end.moisture_percent / (1.0 - 0.01 * end.moisture_percent) * salted.cheese.solids_kg());
-    let dried = Matter { water_kg: dry, ..salted.cheese };
+    let dry_kg = 0.01 * end.moisture_percent / (1.0 - 0.01 * end.moisture_percent) * salted.cheese.solids_kg();
+    let dried = Matter { water_kg: dry_kg, ..salted.cheese };
+    // Damp air may give water instead of taking it.
+    let lost_kg = salted.cheese.water_kg - dry_kg;
     let trays = trays::fit(design, salted.cheese_count, salted.diameter_mm, salted.thickness_mm);
     let (fastest, slowest) = if design.tray_swap { spread.swapped } else { spread.unswapped };
     let swap_h = (design.tray_swap && design.tray_count > 1).then_some(0.5 * design.drying_h);
@@ -211,8 +212,8 @@ pub fn drying(design: &DryingDesign, salted: &SaltingOutcome, draining_temperatu
         trays_fit: trays.fits,
         balance: StageBalance {
             came: salted.cheese,
-            added: Vec::new(),
-            left: vec![Stream { name: "vapour", matter: salted.cheese - dried }],
+            added: vec![Stream { name: "water from the air", matter: Matter::water((-lost_kg).max(0.0)) }],
+            left: vec![Stream { name: "vapour", matter: Matter::water(lost_kg.max(0.0)) }],
             goes_on: dried,
         },
     })

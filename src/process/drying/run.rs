@@ -74,6 +74,7 @@ pub fn problem(cheese: &Cheese, underside_open: f64, fineness: Fineness) -> Resu
 pub fn follow(run: &mut DiscRun<'_>, plan: &AirPlan, to_s: f64, note: &mut dyn FnMut(&DiscRun<'_>)) -> Result<(), DryingError> {
     while run.at_s < to_s {
         let (air, until_s) = plan.at(run.at_s);
+        run.meet(air);
         let steady = move |_: f64| -> AirNow { air };
         run.advance(until_s.min(to_s), &steady, &mut |run| note(run))?;
     }

@@ -35,6 +35,8 @@ pub struct DiscRun<'a> {
     /// Steps taken, and steps refused.
     pub steps: (u32, u32),
     step_s: f64,
+    /// The air that it met last.
+    met: Option<AirNow>,
     work: Work,
 }
 
@@ -50,7 +52,15 @@ impl<'a> DiscRun<'a> {
             at_s: 0.0,
             steps: (0, 0),
             step_s: FIRST_STEP_S,
+            met: None,
             work: Work::new(&problem.grid),
+        }
+    }
+
+    /// Comes into this air: where it is other than the last, the steps begin short again, for the skin answers within seconds.
+    pub fn meet(&mut self, air: AirNow) {
+        if self.met.replace(air) != Some(air) {
+            self.step_s = self.step_s.min(FIRST_STEP_S);
         }
     }
 
