@@ -66,7 +66,9 @@ fn heading(ui: &mut Ui, name: &str) {
 
 fn constant_ui(ui: &mut Ui, record: &Constant, rows: &[SourceRow]) {
     let (least, most) = record.range;
-    let value = format!("{} {}", number(record.value), record.unit);
+    // A bare number is recorded with the unit 1.
+    let unit = if record.unit == "1" { "" } else { record.unit };
+    let value = format!("{} {unit}", number(record.value));
     let range =
         if least.to_bits() == most.to_bits() { String::new() } else { format!("  ({} to {})", number(least), number(most)) };
     row_ui(ui, record.name, &format!("{value}{range}"), &sourced(rows, record.source, record.locator, record.standing.words()));

@@ -18,14 +18,22 @@ fn picture(name: &str, index: usize, size: [f32; 2], theme: Theme, prepare: impl
     cut.save(folder.join(format!("{name}.png"))).unwrap();
 }
 
+/// Chooses a station as its button does.
+fn at(stage: Stage) -> impl FnOnce(&mut vatsketch::ui::Window) {
+    move |window| {
+        window.view.station = stage;
+        window.view.scroll_to = Some(stage);
+    }
+}
+
 /// `cargo test screenshots -- --ignored` writes them into `screenshots/`.
 #[test]
 #[ignore = "writes the pictures of the README"]
 fn screenshots() {
-    picture("window-1280-light", 0, [1280.0, 800.0], Theme::Light, |window| window.view.station = Stage::Drying);
-    picture("window-1280-dark", 1, [1280.0, 800.0], Theme::Dark, |window| window.view.station = Stage::Vat);
-    picture("window-1920-dark", 0, [1920.0, 1080.0], Theme::Dark, |window| window.view.station = Stage::Drying);
-    picture("window-1920-light", 2, [1920.0, 1080.0], Theme::Light, |window| window.view.station = Stage::Draining);
+    picture("window-1280-light", 0, [1280.0, 800.0], Theme::Light, at(Stage::Drying));
+    picture("window-1280-dark", 1, [1280.0, 800.0], Theme::Dark, at(Stage::Vat));
+    picture("window-1920-dark", 0, [1920.0, 1080.0], Theme::Dark, at(Stage::Drying));
+    picture("window-1920-light", 2, [1920.0, 1080.0], Theme::Light, at(Stage::Draining));
     picture("sources-1280-light", 0, [1280.0, 800.0], Theme::Light, |window| window.view.page = vatsketch::ui::Page::Sources);
 }
 
