@@ -52,7 +52,10 @@ pub fn run(file: Option<&Path>) -> Result<(), WindowError> {
     std::panic::set_hook(quiet);
     match ran {
         Ok(Ok(())) => Ok(()),
-        Ok(Err(error)) => Err(WindowError::NoWindow(error.to_string())),
+        // The toolkit names its own source files first; what went wrong stands last.
+        Ok(Err(error)) => Err(WindowError::NoWindow(
+            error.to_string().rsplit(": ").next().unwrap_or_default().trim_end_matches('.').trim_end_matches(')').to_owned(),
+        )),
         Err(_) => Err(WindowError::NoWindow("the display could not be reached".to_owned())),
     }
 }

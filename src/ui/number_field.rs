@@ -4,6 +4,7 @@ use super::ask::Ask;
 use super::number_text::{read_number, trimmed};
 use super::theme::{CAPTION, Palette, plain};
 use super::view::{Typing, View};
+use crate::batch::caution_begins;
 use crate::design::{Field, Kind, Value};
 use crate::session::Command;
 use egui::{Align2, CornerRadius, Key, Pos2, Rect, Response, Sense, Stroke, StrokeKind, Ui, WidgetInfo, vec2};
@@ -57,7 +58,8 @@ pub(super) fn rail_ui(ui: &mut Ui, field: &'static Field, value: f64, default: f
     if dragged.1 {
         asks.push(Ask::EndDrag);
     }
-    paint_rail(ui, rail, &response, limits.share(value), limits.share(default));
+    let caution = caution_begins(field.key).map(|from| limits.share(from));
+    paint_rail(ui, rail, &response, limits.share(value), limits.share(default), caution);
     response.widget_info(|| WidgetInfo::slider(ui.is_enabled(), value, field.label));
     ui.ctx().accesskit_node_builder(response.id, |node| {
         node.set_min_numeric_value(least);
@@ -146,7 +148,7 @@ fn accesskit(ui: &Ui, response: &Response, limits: Limits, value: f64) -> Option
     })
 }
 
-fn paint_rail(ui: &Ui, rail: Rect, response: &Response, share: f32, default: f32) {
+fn paint_rail(ui: &Ui, rail: Rect, response: &Response, share: f32, default: f32, caution: Option<f32>) {
     let palette = Palette::of(ui);
     let painter = ui.painter();
     let at = |share: f32| Pos2::new(rail.left() + share * rail.width(), rail.center().y);
@@ -155,6 +157,12 @@ fn paint_rail(ui: &Ui, rail: Rect, response: &Response, share: f32, default: f32
     painter.rect_filled(bar(at(0.0), at(share)), CornerRadius::same(2), palette.edge);
     // The default is a notch above the rail.
     painter.line_segment([at(default) - vec2(0.0, 9.0), at(default) - vec2(0.0, 4.0)], Stroke::new(2.0, palette.edge));
+    // Where a caution begins the rail has a hollow triangle below it.
+    if let Some(caution) = caution {
+        let tip = at(caution) + vec2(0.0, 4.0);
+        let corners = vec![tip, tip + vec2(5.0, 7.0), tip + vec2(-5.0, 7.0)];
+        painter.add(egui::Shape::closed_line(corners, Stroke::new(1.5, palette.caution_text)));
+    }
     let fill = if response.hovered() || response.dragged() { palette.text } else { palette.link };
     painter.circle_filled(at(share), HANDLE, fill);
     painter.circle_stroke(at(share), HANDLE, Stroke::new(2.0, palette.background));

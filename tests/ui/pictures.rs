@@ -34,6 +34,7 @@ fn screenshots() {
     picture("window-1280-dark", 1, [1280.0, 800.0], Theme::Dark, at(Stage::Vat));
     picture("window-1920-dark", 0, [1920.0, 1080.0], Theme::Dark, at(Stage::Drying));
     picture("window-1920-light", 2, [1920.0, 1080.0], Theme::Light, at(Stage::Draining));
+    picture("narrow-720-light", 4, [720.0, 1000.0], Theme::Light, at(Stage::Draining));
     picture("sources-1280-light", 0, [1280.0, 800.0], Theme::Light, |window| window.view.page = vatsketch::ui::Page::Sources);
 }
 

@@ -68,6 +68,24 @@ impl Caution {
 pub(super) const CONSTANT_LISTS: [(&str, &[crate::source::Constant]); 3] =
     [("time and temperature", time::CONSTANTS), ("salt", milk::CONSTANTS), ("dryness", drying::CONSTANTS)];
 
+/// Returns the value of an input from which a caution is likely, where that does not depend on the other inputs.
+///
+/// # Example
+/// ```
+/// assert_eq!(vatsketch::batch::caution_begins("calcium_dose_percent"), Some(0.02));
+/// assert_eq!(vatsketch::batch::caution_begins("milk_l"), None);
+/// ```
+#[must_use]
+pub fn caution_begins(key: &str) -> Option<f64> {
+    match key {
+        "calcium_dose_percent" => Some(crate::law::calcium::LEGAL_LIMIT.value),
+        "draining_temperature_c" => Some(time::COLD_DRAINING.value),
+        "bath_set_temperature_c" => Some(crate::law::bath::DEPOSITS_BEGIN.value),
+        "cabinet_temperature_c" | "day_temperature_c" => Some(time::SERVICE_WARM.value),
+        _ => None,
+    }
+}
+
 /// Returns every caution of a batch, the gravest first; those of one severity in the order of the stages.
 ///
 /// # Example

@@ -2,6 +2,7 @@
 
 use super::Readout;
 use crate::design::{CalciumForm, Design, MilkKind, Stage, Unit};
+use crate::law::calcium::{DIHYDRATE_RATIO, solution_ml};
 use crate::law::kitchen::spoons;
 use crate::process::MilkOutcome;
 
@@ -17,6 +18,7 @@ pub(super) fn readouts(milk: &MilkOutcome, design: &Design) -> Vec<Readout> {
     let number = |key, label, value, unit, decimals, law| Readout::number(Stage::Milk, key, label, value, unit, decimals, law);
     let vat = &milk.vat_milk;
     let fit = if design.milk.milk_kind == MilkKind::Sheep { FIT_SHEEP } else { FIT };
+    let as_solution_ml = solution_ml(milk.calcium_anhydrous_g, design.milk.calcium_solution_percent);
     let solution = design.milk.calcium_form == CalciumForm::Solution;
     let mut all = Vec::new();
     if milk.skim_kg > 0.0 {
@@ -69,6 +71,16 @@ pub(super) fn readouts(milk: &MilkOutcome, design: &Design) -> Vec<Readout> {
         number("least_fat_percent", "Least fat within reach", milk.reachable_fat_percent.0, Unit::Percent, 1, BLEND),
         number("most_fat_percent", "Most fat within reach", milk.reachable_fat_percent.1, Unit::Percent, 1, BLEND),
         number("calcium_anhydrous_g", "Calcium chloride, anhydrous", milk.calcium_anhydrous_g, Unit::Gram, 2, CALCIUM),
+        number(
+            "calcium_dihydrate_g",
+            "The same as dihydrate",
+            milk.calcium_anhydrous_g * DIHYDRATE_RATIO.value,
+            Unit::Gram,
+            2,
+            CALCIUM,
+        ),
+        number("calcium_as_solution_ml", "The same as solution", as_solution_ml, Unit::Millilitre, 1, CALCIUM)
+            .in_kitchen(spoons(as_solution_ml)),
         number(
             "calcium_percent",
             "Calcium chloride in the milk, anhydrous",
