@@ -3,15 +3,15 @@
 use super::ask::Ask;
 use super::number_field::{BOX_WIDTH, box_ui, rail_ui, reset_ui, said_ui};
 use super::theme::{CAPTION, Palette, TITLE, bold};
-use super::view::View;
+use super::view::{Room, View};
 use crate::design::{Choice, Design, Field, Kind, Stage, Value, fields};
 use crate::session::Command;
-use egui::{Align, CornerRadius, Layout, RichText, Role, ScrollArea, Sense, Stroke, Ui, WidgetInfo, vec2};
+use egui::{Align, CornerRadius, Layout, RichText, Role, Sense, Stroke, Ui, WidgetInfo, vec2};
 
 /// Draws the form and returns what is asked for.
-pub(super) fn choices_ui(ui: &mut Ui, view: &mut View, design: &Design) -> Vec<Ask> {
+pub(super) fn choices_ui(ui: &mut Ui, view: &mut View, design: &Design, room: Room) -> Vec<Ask> {
     let mut asks = Vec::new();
-    ScrollArea::vertical().id_salt("choices").auto_shrink(false).show(ui, |ui| {
+    room.scrolled(ui, "choices", |ui| {
         for stage in Stage::ALL {
             stage_ui(ui, view, design, stage, &mut asks);
             ui.add_space(14.0);

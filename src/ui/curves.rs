@@ -3,7 +3,7 @@
 use super::ask::Ask;
 use super::number_text::trimmed;
 use super::theme::{BODY, CAPTION, Palette, bold, plain};
-use super::view::{View, station_curve};
+use super::view::{Room, View, station_curve};
 use crate::batch::Batch;
 use crate::figure::{Event, Figure, FigureKey, Role, Series, figure, table};
 use egui::{Align, Layout, Pos2, RichText, ScrollArea, Ui, WidgetInfo, pos2, vec2};
@@ -11,16 +11,19 @@ use egui_plot::{FilledArea, GridMark, Line, LineStyle, Plot, PlotPoints, PlotRes
 
 /// Rows of the table of a curve.
 const TABLE_ROWS: usize = 12;
+/// Height of a plot in one column.
+const COLUMN_HEIGHT: f32 = 200.0;
 /// Least height of a plot that can still be read.
 const LEAST_HEIGHT: f32 = 120.0;
 
 /// Draws the curves and returns what is asked for.
-pub(super) fn curves_ui(ui: &mut Ui, view: &View, batch: &Batch, before: Option<&Batch>) -> Vec<Ask> {
+pub(super) fn curves_ui(ui: &mut Ui, view: &View, batch: &Batch, before: Option<&Batch>, room: Room) -> Vec<Ask> {
     let mut asks = Vec::new();
     let keys = [FigureKey::Warming, FigureKey::DryingLoss, station_curve(view.station)];
     let gaps = 3.0 * 44.0;
-    let each = ((ui.available_height() - gaps) / keys.len() as f32).max(LEAST_HEIGHT);
-    ScrollArea::vertical().id_salt("curves").auto_shrink(false).show(ui, |ui| {
+    let own = ((ui.available_height() - gaps) / keys.len() as f32).max(LEAST_HEIGHT);
+    let each = if room == Room::Own { own } else { COLUMN_HEIGHT };
+    room.scrolled(ui, "curves", |ui| {
         for key in keys {
             let drawn = view.units.figure(figure(batch, key));
             let ghost = before.map(|before| view.units.figure(figure(before, key)));

@@ -9,7 +9,7 @@ use egui::{RichText, Role, Ui, WidgetInfo};
 pub(super) fn foot_ui(ui: &mut Ui, batch: &Batch, last_change: &str) {
     let palette = Palette::of(ui);
     let summary = summary(batch);
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = 6.0;
         let unknown = || "–".to_owned();
         figure(ui, "cheeses", &summary.cheese_count.map_or_else(unknown, |count| count.to_string()), false);

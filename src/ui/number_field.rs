@@ -74,26 +74,42 @@ pub(super) fn rail_ui(ui: &mut Ui, field: &'static Field, value: f64, default: f
     asks
 }
 
+/// How values lie along a rail.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Scale {
+    Even,
+    Roots,
+    Ratios,
+}
+
 impl Limits {
-    /// Whether the rail is drawn in equal ratios: where the range spans more than a factor of fifty and does not begin at zero.
-    fn ratios(self) -> bool {
-        self.least > 0.0 && self.most / self.least > 50.0
+    /// How values lie along the rail: in equal ratios where the range spans more than a factor of fifty, by the square root where such a
+    /// range begins at zero, evenly otherwise.
+    fn scale(self) -> Scale {
+        if self.least > 0.0 && self.most / self.least > 50.0 {
+            Scale::Ratios
+        } else if self.least.abs() < f64::EPSILON && self.most / self.step > 300.0 {
+            Scale::Roots
+        } else {
+            Scale::Even
+        }
     }
 
     fn share(self, value: f64) -> f32 {
-        let share = if self.ratios() {
-            (value / self.least).ln() / (self.most / self.least).ln()
-        } else {
-            (value - self.least) / (self.most - self.least)
+        let even = (value - self.least) / (self.most - self.least);
+        let share = match self.scale() {
+            Scale::Even => even,
+            Scale::Roots => even.max(0.0).sqrt(),
+            Scale::Ratios => (value / self.least).ln() / (self.most / self.least).ln(),
         };
         share.clamp(0.0, 1.0) as f32
     }
 
     fn at(self, share: f64) -> f64 {
-        if self.ratios() {
-            self.least * (self.most / self.least).powf(share)
-        } else {
-            self.least + share * (self.most - self.least)
+        match self.scale() {
+            Scale::Even => self.least + share * (self.most - self.least),
+            Scale::Roots => self.most * share * share,
+            Scale::Ratios => self.least * (self.most / self.least).powf(share),
         }
     }
 

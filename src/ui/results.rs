@@ -4,19 +4,22 @@ use super::ask::Ask;
 use super::choices::focus_ring;
 use super::theme::{CAPTION, FIGURE, Palette, TITLE, bold};
 use super::units::Units;
-use super::view::View;
+use super::view::{Room, View};
 use crate::batch::{Batch, Caution, Readout, Severity, Weight, readouts};
 use crate::design::{Stage, field};
 use crate::figure::{Ribbon, Station};
-use egui::{Color32, RichText, Role, ScrollArea, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
+use egui::{Color32, RichText, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
+
+/// Share of the height that the results take, above the cautions.
+const RESULTS_SHARE: f32 = 0.58;
 
 /// Draws results above and cautions below, each with a scroll of its own; returns what is asked for.
-pub(super) fn results_ui(ui: &mut Ui, view: &View, batch: &Batch, ribbon: &Ribbon) -> Vec<Ask> {
-    let height = ui.available_height();
+pub(super) fn results_ui(ui: &mut Ui, view: &View, batch: &Batch, ribbon: &Ribbon, room: Room) -> Vec<Ask> {
+    let height = if room == Room::Own { ui.available_height() * RESULTS_SHARE } else { 0.0 };
     let mut asks = Vec::new();
     let figures = readouts(batch);
-    ui.allocate_ui(vec2(ui.available_width(), height * 0.58), |ui| {
-        ScrollArea::vertical().id_salt(("results", view.station.key())).auto_shrink(false).show(ui, |ui| {
+    ui.allocate_ui(vec2(ui.available_width(), height), |ui| {
+        room.scrolled(ui, ("results", view.station.key()), |ui| {
             // The chosen station first, the others in their order.
             let others = Stage::ALL.into_iter().filter(|stage| *stage != view.station);
             for stage in std::iter::once(view.station).chain(others) {
@@ -27,7 +30,7 @@ pub(super) fn results_ui(ui: &mut Ui, view: &View, batch: &Batch, ribbon: &Ribbo
     ui.painter().hline(ui.max_rect().x_range(), ui.cursor().top(), Stroke::new(1.0, Palette::of(ui).grid));
     ui.add_space(8.0);
     ui.label(RichText::new("Cautions").font(bold(TITLE)));
-    ScrollArea::vertical().id_salt("cautions").auto_shrink(false).show(ui, |ui| {
+    room.scrolled(ui, "cautions", |ui| {
         for caution in &batch.cautions {
             asks.extend(caution_ui(ui, caution));
             ui.add_space(6.0);

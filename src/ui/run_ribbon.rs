@@ -88,14 +88,32 @@ fn station_ui(ui: &mut Ui, rect: Rect, station: &Station, chosen: bool) -> bool 
     }
     focus_ring(ui, &response);
     let left = rect.left() + 14.0;
-    ui.painter().text(pos2(left, rect.top() + 8.0), Align2::LEFT_TOP, station.stage.title(), bold(BODY), palette.text);
+    let title = shortened(ui, station.stage.title(), &bold(BODY), rect.width() - 20.0);
+    ui.painter().text(pos2(left, rect.top() + 8.0), Align2::LEFT_TOP, title, bold(BODY), palette.text);
     let line = station.goes_on_kg.map_or_else(
         || "not worked out".to_owned(),
         |kg| format!("{}, {:.0} % water", mass(kg), station.moisture_percent.unwrap_or(0.0)),
     );
+    let line = shortened(ui, &line, &super::theme::plain(CAPTION), rect.width() - 20.0);
     text_at(ui, pos2(left, rect.top() + 28.0), Align2::LEFT_TOP, &line, CAPTION, palette.soft);
     streams(ui, rect, station);
     response.on_hover_text(words).clicked()
+}
+
+/// Returns words cut to a width, with an ellipsis where something was cut; the whole stands in the station's name.
+fn shortened(ui: &Ui, words: &str, font: &egui::FontId, width: f32) -> String {
+    let fits = |text: &str| ui.painter().layout_no_wrap(text.to_owned(), font.clone(), Color32::WHITE).size().x <= width;
+    if fits(words) {
+        return words.to_owned();
+    }
+    let mut letters: Vec<char> = words.chars().collect();
+    while letters.pop().is_some() {
+        let cut = format!("{}…", letters.iter().collect::<String>().trim_end());
+        if fits(&cut) {
+            return cut;
+        }
+    }
+    String::new()
 }
 
 /// Writes what joins and leaves on one line below the ribbon, as much as there is room for.

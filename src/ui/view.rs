@@ -28,6 +28,27 @@ impl Page {
     }
 }
 
+/// How a part is laid out.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Room {
+    /// It has a room of its own and scrolls by itself.
+    Own,
+    /// It stands in one column with the others, which scrolls as a whole.
+    Column,
+}
+
+impl Room {
+    /// Draws something with a scroll of its own, or plainly in the column.
+    pub(super) fn scrolled(self, ui: &mut egui::Ui, id: impl std::hash::Hash + std::fmt::Debug, draw: impl FnOnce(&mut egui::Ui)) {
+        match self {
+            Self::Own => {
+                egui::ScrollArea::vertical().id_salt(id).auto_shrink(false).show(ui, draw);
+            }
+            Self::Column => draw(ui),
+        }
+    }
+}
+
 /// The text being typed into one box.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Typing {

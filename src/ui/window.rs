@@ -4,7 +4,7 @@ use super::ask::Ask;
 use super::files::{Answer, Dialogs, Purpose, file_name, with_ending};
 use super::prompt::{Prompt, Reply, keys_ui, notice_ui, prompt_ui};
 use super::theme::Palette;
-use super::view::{Page, View};
+use super::view::{Page, Room, View};
 use super::{choices, curves, foot, results, run_ribbon, sources_page, top_bar};
 use crate::design::{Design, field};
 use crate::export::{Paper, pdf};
@@ -125,7 +125,7 @@ impl Window {
         }
         let foot = Frame::new().fill(palette.panel).inner_margin(Margin::symmetric(16, 8));
         Panel::bottom("foot")
-            .exact_size(78.0)
+            .exact_size(if ui.available_width() < ONE_COLUMN { 112.0 } else { 78.0 })
             .frame(foot)
             .show(ui, |ui| foot::foot_ui(ui, self.session.batch(), &self.session.last_change));
         match self.view.page {
@@ -154,27 +154,24 @@ impl Window {
         let (batch, before) = (self.session.batch(), self.session.before());
         if ui.available_width() < ONE_COLUMN {
             egui::CentralPanel::default().frame(side).show(ui, |ui| {
-                ScrollArea::vertical().id_salt("one column").show(ui, |ui| {
-                    for (height, part) in [(520.0, 0), (760.0, 1), (700.0, 2)] {
-                        ui.allocate_ui(egui::vec2(ui.available_width(), height), |ui| match part {
-                            0 => asks.extend(choices::choices_ui(ui, &mut self.view, self.session.design())),
-                            1 => asks.extend(curves::curves_ui(ui, &self.view, batch, before)),
-                            _ => asks.extend(results::results_ui(ui, &self.view, batch, &self.ribbon)),
-                        });
-                        ui.separator();
-                    }
+                ScrollArea::vertical().id_salt("one column").auto_shrink(false).show(ui, |ui| {
+                    asks.extend(curves::curves_ui(ui, &self.view, batch, before, Room::Column));
+                    ui.separator();
+                    asks.extend(choices::choices_ui(ui, &mut self.view, self.session.design(), Room::Column));
+                    ui.separator();
+                    asks.extend(results::results_ui(ui, &self.view, batch, &self.ribbon, Room::Column));
                 });
             });
             return asks;
         }
         Panel::left("choices").exact_size(CHOICES_WIDTH).resizable(false).frame(side).show(ui, |ui| {
-            asks.extend(choices::choices_ui(ui, &mut self.view, self.session.design()));
+            asks.extend(choices::choices_ui(ui, &mut self.view, self.session.design(), Room::Own));
         });
         Panel::right("results").exact_size(RESULTS_WIDTH).resizable(false).frame(side).show(ui, |ui| {
-            asks.extend(results::results_ui(ui, &self.view, batch, &self.ribbon));
+            asks.extend(results::results_ui(ui, &self.view, batch, &self.ribbon, Room::Own));
         });
         egui::CentralPanel::default().frame(side).show(ui, |ui| {
-            asks.extend(curves::curves_ui(ui, &self.view, batch, before));
+            asks.extend(curves::curves_ui(ui, &self.view, batch, before, Room::Own));
         });
         asks
     }

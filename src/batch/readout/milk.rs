@@ -14,11 +14,15 @@ const USDA: &str = "USDA rows of milk; cream and skimmed milk have the serum of 
 const CALCIUM: &str = "dose × milk; dihydrate 1.3247 × anhydrous; density of solutions by the CRC Handbook";
 const RENNET: &str = "dose × milk / strength; 69 Soxhlet units to the IMCU/mL, ±20 %, from memory";
 
+/// Returns the figures of the milk: what is added first, then what it makes.
 pub(super) fn readouts(milk: &MilkOutcome, design: &Design) -> Vec<Readout> {
+    let mut all = cream_and_calcium(milk, design);
+    all.extend(rennet_and_vat(milk, design));
+    all
+}
+
+fn cream_and_calcium(milk: &MilkOutcome, design: &Design) -> Vec<Readout> {
     let number = |key, label, value, unit, decimals, law| Readout::number(Stage::Milk, key, label, value, unit, decimals, law);
-    let vat = &milk.vat_milk;
-    let fit = if design.milk.milk_kind == MilkKind::Sheep { FIT_SHEEP } else { FIT };
-    let as_solution_ml = solution_ml(milk.calcium_anhydrous_g, design.milk.calcium_solution_percent);
     let solution = design.milk.calcium_form == CalciumForm::Solution;
     let mut all = Vec::new();
     if milk.skim_kg > 0.0 {
@@ -37,7 +41,15 @@ pub(super) fn readouts(milk: &MilkOutcome, design: &Design) -> Vec<Readout> {
                 .lead(),
         );
     }
-    all.extend([
+    all
+}
+
+fn rennet_and_vat(milk: &MilkOutcome, design: &Design) -> Vec<Readout> {
+    let number = |key, label, value, unit, decimals, law| Readout::number(Stage::Milk, key, label, value, unit, decimals, law);
+    let vat = &milk.vat_milk;
+    let fit = if design.milk.milk_kind == MilkKind::Sheep { FIT_SHEEP } else { FIT };
+    let as_solution_ml = solution_ml(milk.calcium_anhydrous_g, design.milk.calcium_solution_percent);
+    vec![
         number("rennet_ml", "Rennet", milk.rennet_ml, Unit::Millilitre, 2, RENNET).in_kitchen(spoons(milk.rennet_ml)).lead(),
         number("rennet_water_ml", "Water for the rennet", milk.rennet_water_ml, Unit::Millilitre, 0, "dilution × rennet")
             .in_kitchen(spoons(milk.rennet_water_ml)),
@@ -98,6 +110,5 @@ pub(super) fn readouts(milk: &MilkOutcome, design: &Design) -> Vec<Readout> {
             RENNET,
         ),
         number("rennet_imcu_kg", "Dose of the rennet", milk.rennet_imcu_kg, Unit::ImcuPerKilogram, 0, RENNET),
-    ]);
-    all
+    ]
 }
