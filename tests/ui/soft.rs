@@ -1,6 +1,8 @@
 //! A plain painter for egui's meshes: pictures of the window without a graphics driver, the same pixels on every run.
 //!
 //! The same arithmetic as a graphics card with bilinear filtering: vertices in 1/256 pixel, top-left fill rule, premultiplied colours.
+#![allow(clippy::cast_possible_wrap, reason = "pixels of a picture are far below the limits")]
+
 use egui::epaint::{ClippedPrimitive, ImageData, ImageDelta, Primitive, TextureId};
 use egui::{Color32, ColorImage, TextureFilter, TexturesDelta};
 use std::collections::HashMap;
@@ -149,7 +151,7 @@ impl egui_kittest::TestRenderer for SoftRenderer {
         let (w, h) = (size.x.round() as usize, size.y.round() as usize);
         let prims = ctx.tessellate(output.shapes.clone(), ppp);
         let px = self.paint(&prims, ppp, w, h);
-        let bytes = px.iter().flat_map(|c| c.to_srgba_unmultiplied()).collect();
+        let bytes = px.iter().flat_map(Color32::to_srgba_unmultiplied).collect();
         image::RgbaImage::from_raw(w as u32, h as u32, bytes).ok_or_else(|| "size".into())
     }
 }

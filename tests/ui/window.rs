@@ -264,7 +264,7 @@ fn every_control_has_a_name_and_the_tab_key_reaches_many() {
     for _ in 0..40 {
         harness.key_press(Key::Tab);
         harness.run();
-        let focused = harness.root().children_recursive().find(|node| node.is_focused());
+        let focused = harness.root().children_recursive().find(egui_kittest::Node::is_focused);
         reached.extend(focused.and_then(|node| node.accesskit_node().label()));
     }
     assert!(reached.len() > 25, "{reached:?}");
