@@ -44,18 +44,24 @@ fn at(run: &TrayRun, hour: f64, of: fn(&DryingPoint) -> f64) -> f64 {
     }
 }
 
-fn band(dried: &DryingOutcome, end_h: f64, of: fn(&DryingPoint) -> f64) -> Vec<Band> {
-    if end_h <= 0.0 || dried.spread_unswapped_percent < 0.05 {
+/// Returns the bands of a curve: how far the trays dry apart, within how far the diffusivity may be wrong.
+fn bands(dried: &DryingOutcome, end_h: f64, of: fn(&DryingPoint) -> f64) -> Vec<Band> {
+    if end_h <= 0.0 {
         return Vec::new();
     }
-    let points = (0..=BAND_POINTS)
-        .map(|point| {
+    let between = |name, one: &TrayRun, other: &TrayRun| {
+        let points = (0..=BAND_POINTS).map(|point| {
             let hour = end_h * f64::from(point) / f64::from(BAND_POINTS);
-            let (one, other, middle) = (at(&dried.fastest, hour, of), at(&dried.slowest, hour, of), at(&dried.middle, hour, of));
+            let (one, other, middle) = (at(one, hour, of), at(other, hour, of), at(&dried.middle, hour, of));
             [hour, one.min(other).min(middle), one.max(other).max(middle)]
-        })
-        .collect();
-    vec![Band { name: "between the fastest and the slowest tray", points }]
+        });
+        Band { name, points: points.collect() }
+    };
+    let mut bands = vec![between("if water moves half or twice as fast in your cheese", &dried.if_slow, &dried.if_fast)];
+    if dried.spread_unswapped_percent >= 0.05 {
+        bands.push(between("between the fastest and the slowest tray", &dried.fastest, &dried.slowest));
+    }
+    bands
 }
 
 pub(super) fn loss(batch: &Batch, dried: &DryingOutcome) -> Figure {
@@ -70,7 +76,7 @@ pub(super) fn loss(batch: &Batch, dried: &DryingOutcome) -> Figure {
             most: if end.loss_percent > 55.0 { 80.0 } else { 60.0 },
         },
         series: vec![Series { name: "middle tray", role: Role::Main, points: line(&dried.middle, |point| point.loss_percent) }],
-        bands: band(dried, batch.design.drying.drying_h, |point| point.loss_percent),
+        bands: bands(dried, batch.design.drying.drying_h, |point| point.loss_percent),
         events: swap(dried),
         empty_because: None,
         in_words: format!(
@@ -94,7 +100,7 @@ pub(super) fn moisture(batch: &Batch, dried: &DryingOutcome) -> Figure {
             Series { name: "mean", role: Role::Main, points: line(&dried.middle, |point| point.moisture_percent) },
             Series { name: "top", role: Role::Companion, points: line(&dried.middle, |point| point.surface_moisture_percent) },
         ],
-        bands: band(dried, batch.design.drying.drying_h, |point| point.moisture_percent),
+        bands: bands(dried, batch.design.drying.drying_h, |point| point.moisture_percent),
         events: swap(dried),
         empty_because: None,
         in_words: format!(

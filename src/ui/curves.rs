@@ -60,7 +60,8 @@ fn heading_ui(ui: &mut Ui, view: &View, key: FigureKey, drawn: &Figure) -> Vec<A
                 ui.label(RichText::new(drawn.title).font(bold(BODY)));
                 let unit =
                     if drawn.y.unit.is_empty() { drawn.y.label.to_owned() } else { format!("{}, {}", drawn.y.label, drawn.y.unit) };
-                let band = drawn.bands.first().map_or_else(String::new, |band| format!("; shaded {}", band.name));
+                let names: Vec<&str> = drawn.bands.iter().map(|band| band.name).collect();
+                let band = if names.is_empty() { String::new() } else { format!("; shaded {}", names.join(", darker ")) };
                 ui.add(egui::Label::new(RichText::new(format!("{unit}{band}")).size(CAPTION).color(palette.soft)).truncate());
             });
         });

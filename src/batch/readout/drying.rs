@@ -3,7 +3,7 @@
 use super::Readout;
 use crate::design::{Stage, Unit};
 use crate::law::yields::YIELD_SPREAD;
-use crate::process::DryingOutcome;
+use crate::process::{DryingOutcome, DryingPoint, TrayRun};
 
 const DISC: &str = "diffusion in a shrinking disc; the diffusivity is fitted, times may be half or twice";
 const ACTIVITY: &str = "brine (Pitzer) × solids (Oswin, from memory); estimated, not measured";
@@ -23,14 +23,19 @@ fn places(dried: &DryingOutcome) -> (f64, f64) {
 fn cheese(dried: &DryingOutcome) -> Vec<Readout> {
     let number = |key, label, value, unit, decimals, law| Readout::number(Stage::Drying, key, label, value, unit, decimals, law);
     let end = &dried.end;
-    let places = places(dried);
-    let mut moisture = number("dried_moisture_percent", "Moisture", end.moisture_percent, Unit::Percent, 1, DISC).lead();
-    moisture.likely =
-        (places.1 - places.0 > 0.05).then_some((places.0.min(end.moisture_percent), places.1.max(end.moisture_percent)));
+    // The diffusivity is uncertain by a factor of two each way, which outweighs everything else.
+    let likely = |figure: Readout, of: fn(&DryingPoint) -> f64, more: f64| {
+        let last = |run: &TrayRun| run.points.last().map_or_else(|| of(end), of);
+        let (one, other) = (last(&dried.if_slow), last(&dried.if_fast));
+        Readout { likely: Some((one.min(other).min(of(end)) * (1.0 - more), one.max(other).max(of(end)) * (1.0 + more))), ..figure }
+    };
+    let moisture = number("dried_moisture_percent", "Moisture", end.moisture_percent, Unit::Percent, 1, DISC).lead();
+    let loss = number("drying_loss_percent", "Loss in drying", end.loss_percent, Unit::Percent, 1, DISC).lead();
+    let each = number("dried_cheese_g", "Each when dried", end.cheese_g, Unit::Gram, 0, DISC).lead();
     vec![
-        number("dried_cheese_g", "Each when dried", end.cheese_g, Unit::Gram, 0, DISC).within(YIELD_SPREAD.value).lead(),
-        number("drying_loss_percent", "Loss in drying", end.loss_percent, Unit::Percent, 1, DISC).lead(),
-        moisture,
+        likely(each, |point| point.cheese_g, YIELD_SPREAD.value),
+        likely(loss, |point| point.loss_percent, 0.0),
+        likely(moisture, |point| point.moisture_percent, 0.0),
         number("centre_moisture_percent", "Moisture at the centre", end.centre_moisture_percent, Unit::Percent, 1, DISC).lead(),
         number("surface_moisture_percent", "Moisture of the top", end.surface_moisture_percent, Unit::Percent, 1, DISC),
         number("dried_diameter_mm", "Width when dried", end.diameter_mm, Unit::Millimetre, 0, DISC),

@@ -16,6 +16,7 @@ pub use trays::{CONSTANTS as TRAY_CONSTANTS, TrayFit, fit as tray_fit, tray_hold
 
 use super::{SaltingOutcome, StageBalance, Stream};
 use crate::design::{DryingDesign, DryingPlace};
+use crate::law::moisture_diffusion::MOISTURE_DIFFUSIVITY;
 use crate::law::{Matter, firmness};
 
 /// One cheese as it comes to the air.
@@ -82,6 +83,10 @@ pub struct DryingOutcome {
     pub fastest: TrayRun,
     /// The cheese that dries slowest as the trays are chosen to be.
     pub slowest: TrayRun,
+    /// The middle tray if water moved in the cheese as slowly as the diffusivity's range allows.
+    pub if_slow: TrayRun,
+    /// The middle tray if it moved as fast as that.
+    pub if_fast: TrayRun,
     /// Spread of the final moisture between fastest and slowest if the trays are not swapped.
     pub spread_unswapped_percent: f64,
     /// The same if they are swapped half way.
@@ -196,6 +201,8 @@ pub fn drying(design: &DryingDesign, salted: &SaltingOutcome, draining_temperatu
         middle,
         fastest,
         slowest,
+        if_slow: with_diffusivity(&cheese, design, "slow cheese", MOISTURE_DIFFUSIVITY.range.0)?,
+        if_fast: with_diffusivity(&cheese, design, "fast cheese", MOISTURE_DIFFUSIVITY.range.1)?,
         spread_unswapped_percent: spread.unswapped_percent,
         spread_swapped_percent: spread.swapped_percent,
         swap_h,
@@ -217,6 +224,21 @@ pub fn drying(design: &DryingDesign, salted: &SaltingOutcome, draining_temperatu
             goes_on: dried,
         },
     })
+}
+
+/// Returns how the cheese of the middle tray would dry with another diffusivity, on the coarser grid.
+fn with_diffusivity(
+    cheese: &Cheese,
+    design: &DryingDesign,
+    name: &'static str,
+    diffusivity_m2_s: f64,
+) -> Result<TrayRun, DryingError> {
+    let mut problem = run::problem(cheese, design.underside_open_percent / 100.0, Fineness::SPREAD)?;
+    problem.diffusion.diffusivity_m2_s = diffusivity_m2_s;
+    let start = DiscRun::new(&problem);
+    let plan = AirPlan::of(design, Place::MIDDLE, 0.001 * cheese.diameter_mm);
+    let (_, points) = follow_on(&start, cheese, &plan, 3600.0 * design.drying_h, &[run::point(&start, cheese)])?;
+    Ok(TrayRun { name, points })
 }
 
 /// How far the trays dry apart, with and without a swap half way.
