@@ -104,9 +104,9 @@ impl Dialogs {
     }
 }
 
-/// Returns a path with an ending, if it has not got it already.
-pub(super) fn with_ending(path: PathBuf, ending: &str) -> PathBuf {
-    let has = path.to_string_lossy().to_lowercase().ends_with(ending);
+/// Returns a path with an ending, unless it has one that will do.
+pub(super) fn with_ending(path: PathBuf, will_do: &str, ending: &str) -> PathBuf {
+    let has = path.to_string_lossy().to_lowercase().ends_with(will_do);
     if has { path } else { PathBuf::from(format!("{}{ending}", path.to_string_lossy())) }
 }
 

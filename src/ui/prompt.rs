@@ -67,8 +67,9 @@ pub(super) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> Option<Repl
             }
             Prompt::Recover(design) => {
                 heading(ui, "Go on where it ended?");
-                let title = if design.title.is_empty() { "an untitled design" } else { design.title.as_str() };
-                ui.label(format!("Last time the program ended before “{title}” was saved. A copy was kept."));
+                let title =
+                    if design.title.is_empty() { "an untitled design".to_owned() } else { format!("“{}”", design.title) };
+                ui.label(format!("Last time the program ended before {title} was saved. A copy was kept."));
                 ui.add_space(10.0);
                 ui.horizontal(|ui| {
                     if choice(ui, "Open the copy") {
@@ -146,10 +147,10 @@ pub(super) fn keys_ui(ctx: &egui::Context) -> bool {
     close || modal.should_close()
 }
 
-/// Draws a message that something went wrong, or was done; returns whether it is to be closed.
-pub(super) fn notice_ui(ui: &mut Ui, words: &str, wrong: bool) -> bool {
+/// Draws a message that something went wrong; returns whether it is to be closed.
+pub(super) fn notice_ui(ui: &mut Ui, words: &str) -> bool {
     let palette = Palette::of(ui);
-    let (text, fill) = if wrong { (palette.stop_text, palette.stop_fill) } else { (palette.text, palette.changed) };
+    let (text, fill) = (palette.stop_text, palette.stop_fill);
     egui::Frame::new()
         .fill(fill)
         .inner_margin(10)

@@ -31,7 +31,7 @@ pub struct Window {
     recovery: Option<Recovery>,
     dialogs: Dialogs,
     prompt: Option<Prompt>,
-    notice: Option<(String, bool)>,
+    notice: Option<String>,
     /// What waits for the design to be saved.
     after_save: Option<Ask>,
     leaving: bool,
@@ -78,7 +78,7 @@ impl Window {
 
     /// Shows a message.
     pub fn tell(&mut self, words: String) {
-        self.notice = Some((words, true));
+        self.notice = Some(words);
     }
 
     /// Does what comes from keys, dialogs, the desktop and the clock; before each drawing.
@@ -117,8 +117,8 @@ impl Window {
         Panel::top("bar").exact_size(48.0).frame(bar).show(ui, |ui| {
             asks.extend(top_bar::top_bar_ui(ui, &mut self.view, &self.session, &self.recent));
         });
-        if let Some((words, wrong)) = self.notice.clone() {
-            let closed = Panel::top("notice").frame(Frame::new()).show(ui, |ui| notice_ui(ui, &words, wrong)).inner;
+        if let Some(words) = self.notice.clone() {
+            let closed = Panel::top("notice").frame(Frame::new()).show(ui, |ui| notice_ui(ui, &words)).inner;
             if closed {
                 self.notice = None;
             }
@@ -307,7 +307,8 @@ impl Window {
                 if let Some(recovery) = &mut self.recovery {
                     recovery.clear();
                 }
-                self.notice = Some((format!("Saved as {}.", path.display()), false));
+                self.notice = None;
+                self.session.last_change = format!("Saved as {}.", path.display());
                 if let Some(then) = self.after_save.take() {
                     self.settled(ctx, then);
                 }
@@ -345,15 +346,15 @@ impl Window {
     fn with_path(&mut self, ctx: &egui::Context, purpose: Purpose, path: PathBuf) {
         match purpose {
             Purpose::Open => self.open(&path),
-            Purpose::Save => self.save_to(ctx, &with_ending(path, ".ron")),
-            Purpose::Export => self.export(&with_ending(path, ".pdf")),
+            Purpose::Save => self.save_to(ctx, &with_ending(path, ".ron", ".vat.ron")),
+            Purpose::Export => self.export(&with_ending(path, ".pdf", ".pdf")),
         }
     }
 
     fn export(&mut self, path: &Path) {
         let bytes = pdf(&crate::report::plan(self.session.batch()), Paper::A4).map_err(|error| error.to_string());
         match bytes.and_then(|bytes| write_safely(path, &bytes, false).map_err(|error| error.to_string())) {
-            Ok(()) => self.notice = Some((format!("The plan is in {}.", path.display()), false)),
+            Ok(()) => self.session.last_change = format!("The plan is in {}.", path.display()),
             Err(error) => self.tell(error),
         }
     }
