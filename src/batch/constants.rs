@@ -2,7 +2,7 @@
 
 use crate::law::{
     air_transfer, bath, brine, calcium, composition, density, food_density, heat, kitchen, moist_air, moisture_diffusion, rennet,
-    sorption, syneresis, yields,
+    salt, sorption, syneresis, yields,
 };
 use crate::process;
 use crate::source::{Constant, Correlation};
@@ -22,6 +22,7 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
         ("warming", process::WARMING_CONSTANTS),
         ("yield", yields::CONSTANTS),
         ("drip", syneresis::CONSTANTS),
+        ("salt in cheese", salt::CONSTANTS),
         ("kitchen measures", kitchen::CONSTANTS),
         ("density of food", food_density::CONSTANTS),
         ("heat", heat::CONSTANTS),

@@ -97,8 +97,11 @@ fn failure(batch: &Batch, stage: Stage) -> Option<&StageError> {
     failures.into_iter().filter(|(at, _)| *at <= stage).find_map(|(_, error)| error)
 }
 
-/// Returns the described cheese with its parts as shares of 1; they need not add up to 100 %, the difference is spread evenly.
-fn matter(described: &DescribedCheese) -> Matter {
+/// How far the parts of a described cheese may add up beside 100 %.
+const PARTS_OFF_PERCENT: f64 = 10.0;
+
+/// Returns the described cheese with its parts as shares of 1; printed parts seldom add up to 100 %, and the difference is spread evenly.
+fn matter(described: &DescribedCheese) -> Result<Matter, CliError> {
     let parts = Matter {
         water_kg: described.moisture_percent,
         fat_kg: described.fat_percent,
@@ -108,13 +111,20 @@ fn matter(described: &DescribedCheese) -> Matter {
         ash_kg: described.ash_percent,
         salt_kg: described.salt_percent,
     };
+    let sum_percent = parts.total_kg();
+    let adds_up = (sum_percent - 100.0).abs() <= PARTS_OFF_PERCENT;
+    if !adds_up {
+        return Err(CliError::Arguments(format!(
+            "water, fat, protein, carbohydrate, ash and salt of the described cheese add up to {sum_percent:.1} %; give all of them, so that they add up to about 100 %"
+        )));
+    }
     let shares = parts * (1.0 / parts.total_kg());
     let volume_ml = std::f64::consts::PI * (0.05 * described.diameter_mm).powi(2) * 0.1 * described.thickness_mm;
-    shares * (volume_ml / cheese_volume_ml(&shares))
+    Ok(shares * (volume_ml / cheese_volume_ml(&shares)))
 }
 
 fn salted(described: &Described, json: bool, data: &mut dyn Write) -> Result<Ending, CliError> {
-    let curd = matter(&described.cheese);
+    let curd = matter(&described.cheese)?;
     let drained = DrainingOutcome {
         curd,
         cheese_count: 1,
@@ -138,7 +148,7 @@ fn salted(described: &Described, json: bool, data: &mut dyn Write) -> Result<End
 fn dried(described: &Described, json: bool, data: &mut dyn Write) -> Result<Ending, CliError> {
     let share = |percent: f64| percent / 100.0;
     let cheese = Cheese {
-        matter: matter(&described.cheese),
+        matter: matter(&described.cheese)?,
         diameter_mm: described.cheese.diameter_mm,
         thickness_mm: described.cheese.thickness_mm,
         temperature_c: described.cheese.start_temperature_c,
@@ -163,7 +173,8 @@ fn dried(described: &Described, json: bool, data: &mut dyn Write) -> Result<Endi
             "{:>8.2} {:>10.1} {:>8.1} {:>10.1} {:>10.1} {:>8.3} {:>8.1} {:>9.1} × {:.1}",
             point.at_h,
             point.cheese_g,
-            point.loss_percent,
+            // Rounded first, so that nothing lost is not shown as "-0.0".
+            (10.0 * point.loss_percent).round() / 10.0 + 0.0,
             point.moisture_percent,
             point.centre_moisture_percent,
             point.water_activity,

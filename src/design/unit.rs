@@ -25,6 +25,8 @@ pub enum Unit {
     Minute,
     /// Hour.
     Hour,
+    /// Day.
+    Day,
     /// Millimetre.
     Millimetre,
     /// Metre per second.
@@ -59,6 +61,7 @@ impl Unit {
             Self::KilowattHour => "kWh",
             Self::Minute => "min",
             Self::Hour => "h",
+            Self::Day => "d",
             Self::Millimetre => "mm",
             Self::MetrePerSecond => "m/s",
             Self::ImcuPerMillilitre => "IMCU/mL",

@@ -17,13 +17,17 @@ pub enum BlendError {
     },
     /// Two targets at once would need less than nothing of one of them.
     #[error(
-        "both targets at once need {first_kg:.3} kg of the first and {second_kg:.3} kg of the second; an amount below zero cannot be added"
+        "both targets at once need {first_kg:.3} kg of the first and {second_kg:.3} kg of the second, and an amount below zero cannot be added; at that fat these three reach from {least_percent:.2} to {most_percent:.2} % of casein"
     )]
     Negative {
         /// Amount of the first.
         first_kg: f64,
         /// Amount of the second.
         second_kg: f64,
+        /// Least casein that the three reach at the wanted fat.
+        least_percent: f64,
+        /// Most casein that the three reach at the wanted fat.
+        most_percent: f64,
     },
     /// The two additions do the same, so they cannot meet two targets.
     #[error("the two additions change fat and casein in the same proportion, so they cannot meet two targets")]
@@ -96,7 +100,7 @@ pub fn addition_for_ratio_kg(milk: &Matter, addition: &Matter, casein_to_fat: f6
 /// * `milk`: the milk; `first`, `second`: a kilogram of each addition (cream and dry milk, say)
 ///
 /// # Errors
-/// [`BlendError::Alike`], [`BlendError::Negative`].
+/// [`BlendError::Alike`]; [`BlendError::OutOfReach`] if no mixture has that fat; [`BlendError::Negative`] if none has that casein beside it.
 ///
 /// # Example
 /// ```
@@ -128,5 +132,28 @@ pub fn additions_kg(
     let first_kg = (fat_2 * casein - fat * casein_2) / determinant;
     let second_kg = (fat * casein_1 - fat_1 * casein) / determinant;
     let possible = first_kg >= 0.0 && second_kg >= 0.0;
-    if possible { Ok((first_kg, second_kg)) } else { Err(BlendError::Negative { first_kg, second_kg }) }
+    if possible {
+        return Ok((first_kg, second_kg));
+    }
+    let strengths = [milk, first, second].map(|matter| (matter.fat_percent(), matter.percent(matter.casein_kg)));
+    let (least_percent, most_percent) = casein_reach(&strengths, fat_percent).ok_or_else(|| {
+        let fats = strengths.map(|(fat, _)| fat);
+        let (least, most) = (fats.iter().copied().fold(f64::INFINITY, f64::min), fats.iter().copied().fold(0.0, f64::max));
+        BlendError::OutOfReach { target: fat_percent, least, most }
+    })?;
+    Err(BlendError::Negative { first_kg, second_kg, least_percent, most_percent })
+}
+
+/// Returns the least and the most casein of the mixtures of three that have a given fat: where the edges of their triangle cross it.
+fn casein_reach(strengths: &[(f64, f64); 3], fat_percent: f64) -> Option<(f64, f64)> {
+    let [milk, first, second] = *strengths;
+    let crossings =
+        [(milk, first), (first, second), (second, milk)].into_iter().filter_map(|((fat, casein), (fat_2, casein_2))| {
+            let share = (fat_percent - fat) / (fat_2 - fat);
+            (0.0..=1.0).contains(&share).then_some(casein + share * (casein_2 - casein))
+        });
+    crossings.fold(None, |reach, casein| {
+        let (least, most) = reach.unwrap_or((casein, casein));
+        Some((casein.min(least), casein.max(most)))
+    })
 }

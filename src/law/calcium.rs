@@ -4,7 +4,7 @@ use crate::numeric::monotone;
 
 crate::constants! {
     /// Dihydrate over anhydrous.
-    DIHYDRATE_RATIO = { "Calcium chloride dihydrate over anhydrous, by mass", 1.3247, "1", (1.3245, 1.3249), Textbook, "147.01 over 110.98 g/mol", Published }
+    DIHYDRATE_RATIO = { "Calcium chloride dihydrate over anhydrous, by mass", 1.3247, "1", (1.3245, 1.3249), Textbook, "147.01 over 110.98 g/mol", FromMemory }
     /// The limit of several food laws.
     LEGAL_LIMIT = { "Calcium chloride allowed in cheese milk, anhydrous", 0.02, "%", (0.02, 0.02), Cfr21, "133.113 and sister sections; older Codex standards 200 mg/kg", Published }
 }

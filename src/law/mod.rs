@@ -15,6 +15,7 @@ pub mod matter;
 pub mod moist_air;
 pub mod moisture_diffusion;
 pub mod rennet;
+pub mod salt;
 pub mod sorption;
 pub mod syneresis;
 pub mod yields;

@@ -23,7 +23,7 @@ crate::constants! {
     /// The gas constant.
     GAS_CONSTANT = { "Molar gas constant", 8.314_462_618, "J/(mol K)", (8.3144, 8.3145), Codata, "exact since 2019", Published }
     /// Zero of the Celsius scale.
-    ZERO_CELSIUS = { "Zero of the Celsius scale", 273.15, "K", (273.15, 273.15), Textbook, "by definition", Published }
+    ZERO_CELSIUS = { "Zero of the Celsius scale", 273.15, "K", (273.15, 273.15), Codata, "by definition", Published }
 }
 
 /// Returns a temperature in kelvin.

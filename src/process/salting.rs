@@ -4,6 +4,7 @@ use super::{DrainingOutcome, StageBalance, Stream};
 use crate::design::SaltingDesign;
 use crate::law::Matter;
 use crate::law::food_density::cheese_volume_ml;
+use crate::law::salt::{SALT_DIFFUSIVITY, even_days};
 use std::f64::consts::PI;
 
 /// What the salting stage worked out.
@@ -23,6 +24,10 @@ pub struct SaltingOutcome {
     pub salt_percent: f64,
     /// Salt in the moisture, g per 100 g of water.
     pub salt_in_moisture_percent: f64,
+    /// Days until the salt has evened out; 0 without salt.
+    pub even_days: f64,
+    /// Least and greatest of those days, by the range of the diffusivity.
+    pub likely_even_days: (f64, f64),
     /// Cheeses.
     pub cheese_count: u32,
     /// Mass of a cheese after salting.
@@ -54,7 +59,7 @@ pub enum SaltingError {
     },
 }
 
-/// Returns the salted cheeses: a mass balance of the salt; its way into the cheese is not looked at here.
+/// Returns the salted cheeses: a mass balance of the salt, and how long it takes to even out ([`even_days`]).
 ///
 /// # Arguments
 /// * `turn_count`: turns of the draining, which the salted ones are part of
@@ -76,6 +81,11 @@ pub fn salting(design: &SaltingDesign, turn_count: u32, drained: &DrainingOutcom
     let count = f64::from(drained.cheese_count.max(1));
     let salt_each_g = 1000.0 * salt_kg / count;
     let area_mm2 = PI * (0.5 * drained.diameter_mm).powi(2);
+    let thickness_mm = 1000.0 * cheese_volume_ml(&cheese) / count / area_mm2;
+    // A single salted face has the whole thickness before it.
+    let depth_mm = if salted_turns > 1 { 0.5 * thickness_mm } else { thickness_mm };
+    let days = |diffusivity_m2_s: f64| if salt_kg > 0.0 { even_days(depth_mm, diffusivity_m2_s) } else { 0.0 };
+    let (slowest, fastest) = SALT_DIFFUSIVITY.range;
     Ok(SaltingOutcome {
         cheese,
         salt_g: 1000.0 * salt_kg,
@@ -87,7 +97,9 @@ pub fn salting(design: &SaltingDesign, turn_count: u32, drained: &DrainingOutcom
         cheese_count: drained.cheese_count,
         cheese_g: 1000.0 * cheese.total_kg() / count,
         diameter_mm: drained.diameter_mm,
-        thickness_mm: 1000.0 * cheese_volume_ml(&cheese) / count / area_mm2,
+        thickness_mm,
+        even_days: days(SALT_DIFFUSIVITY.value),
+        likely_even_days: (days(fastest), days(slowest)),
         balance: StageBalance {
             came: drained.curd,
             added: vec![Stream { name: "salt", matter: salt(salt_kg) }],

@@ -39,6 +39,54 @@ const CASES: &[Case] = &[
         &["calcium_temperature_c=32", "rennet_temperature_c=34"],
     ),
     ("late_break", Severity::Note, &["first_test_min=5"], &["first_test_min=90"]),
+    ("late_break", Severity::Caution, &["rennet_dose_imcu_kg=10", "first_test_min=90"], &["rennet_dose_imcu_kg=60"]),
+    ("late_test", Severity::Note, &["first_test_min=240"], &["first_test_min=40"]),
+    // A bath that goes on warming, and a small pot that cools with the heat off.
+    (
+        "drifts_while_setting",
+        Severity::Caution,
+        &["rennet_temperature_c=30", "bath_set_temperature_c=42"],
+        &["rennet_temperature_c=35"],
+    ),
+    (
+        "drifts_while_setting",
+        Severity::Caution,
+        &["heating=hob", "heat_while_setting=no", "pot_lid=no", "room_temperature_c=8"],
+        &["heating=hob", "heat_while_setting=yes"],
+    ),
+    (
+        "unlikely_milk",
+        Severity::Note,
+        &["milk_kind=label", "label_protein_percent=8"],
+        &["milk_kind=sheep", "fat_target_percent=7"],
+    ),
+    ("thin_cheese", Severity::Note, &["mould_count=100"], &["mould_count=12"]),
+    (
+        "dryness_is_estimated",
+        Severity::Stop,
+        &["drying_h=720", "cabinet_temperature_c=60", "mould_height_mm=40", "mould_diameter_mm=90", "salt_percent=6"],
+        &[],
+    ),
+    (
+        "damp_air",
+        Severity::Caution,
+        &["drying_place=open_air", "day_humidity_percent=98", "night_humidity_percent=98"],
+        &["drying_place=open_air"],
+    ),
+    (
+        "cabinet_below_room",
+        Severity::Caution,
+        &["cabinet_temperature_c=20", "room_air_temperature_c=25"],
+        &["cabinet_temperature_c=25", "room_air_temperature_c=25"],
+    ),
+    // Air of 60 °C is no hot keeping while the cheese in it is cooler.
+    ("warm_drying", Severity::Stop, &["cabinet_temperature_c=60"], &["cabinet_temperature_c=20"]),
+    (
+        "warm_drying",
+        Severity::Stop,
+        &["drying_place=open_air", "day_temperature_c=15", "night_temperature_c=26"],
+        &["drying_place=open_air", "day_temperature_c=15"],
+    ),
     (
         "fast_clot",
         Severity::Note,
@@ -105,4 +153,14 @@ fn cautions_name_the_input_that_causes_them() {
     assert_eq!(cause("raw_milk"), Some("milk_treatment"));
     assert_eq!(cause("warm_drying"), Some("day_temperature_c"));
     assert_eq!(cause("no_acid"), None);
+}
+
+/// A pot over a strong hob is told in words; no figure of hundreds of degrees is shown.
+#[test]
+fn a_hob_that_boils_the_milk_on_its_base_says_so() {
+    let batch = with(&["heating=hob", "heater_power_w=4000"]);
+    let caution = batch.cautions.iter().find(|caution| caution.key == "hot_wall").unwrap();
+    assert!(caution.what.contains("hotter than 100 °C"), "{}", caution.what);
+    assert!(batch.vat.done().unwrap().wall_most_c <= 110.0);
+    assert!(vatsketch::batch::readouts(&batch).iter().all(|figure| figure.key != "bath_most_c"), "a hob has no bath");
 }

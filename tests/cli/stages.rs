@@ -109,3 +109,17 @@ fn a_drying_curve_is_printed_as_lines_of_one_width() {
         lines[0].contains("weight, g") && lines[1].trim_start().starts_with("6.00") && lines[3].trim_start().starts_with("24.00")
     );
 }
+
+/// By hand: 85 + 60 + 16 + 1.6 + 1.5 + 1.9 = 166.0, the last four by default.
+#[test]
+fn a_cheese_whose_parts_do_not_add_up_is_refused_with_their_sum() {
+    let refused = run(&["stage", "drying", "--set", "moisture_percent=85", "--set", "fat_percent=60"]);
+    assert_eq!(refused.code, 2);
+    assert!(refused.words.contains("add up to 166.0 %"), "{}", refused.words);
+}
+
+#[test]
+fn nothing_lost_is_not_shown_as_less_than_nothing() {
+    let run = run(&["stage", "drying", "--set", "report_h=0,6"]);
+    assert!(!run.data.contains("-0.0"), "{}", run.data);
+}

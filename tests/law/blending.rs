@@ -102,6 +102,34 @@ fn two_targets_out_of_reach_are_refused() {
     assert_eq!(additions_kg(&milk, &cream, &cream, 4.5, 3.0), Err(BlendError::Alike), "two creams are one");
 }
 
+/// By hand: cow's milk (3.25 % fat, 2.4255 % casein), cream of 36 % and a powder of 1 % fat and 28 % casein, all by mass. At 4.5 % fat
+/// milk with cream reaches least casein, and powder with cream most: 28 + 3.5/35·(1.651 − 28).
+#[test]
+fn two_targets_out_of_reach_name_what_the_three_reach() {
+    let (milk, cream) = (Animal::Cow.milk() * 10.0, Animal::Cow.cream(36.0));
+    let powder = powder();
+    let strength = |matter: &Matter| (matter.fat_percent(), matter.percent(matter.casein_kg));
+    let ((fat_m, casein_m), (fat_c, casein_c), (fat_p, casein_p)) = (strength(&milk), strength(&cream), strength(&powder));
+    let least = casein_m + (4.5 - fat_m) / (fat_c - fat_m) * (casein_c - casein_m);
+    let most = casein_p + (4.5 - fat_p) / (fat_c - fat_p) * (casein_c - casein_p);
+    match additions_kg(&milk, &cream, &powder, 4.5, 2.0).unwrap_err() {
+        BlendError::Negative { least_percent, most_percent, .. } => {
+            near(least_percent, least, 1e-9);
+            near(most_percent, most, 1e-9);
+        }
+        other => panic!("{other}"),
+    }
+    // What is named is reached: just inside both ends a blend is found.
+    for casein_percent in [least + 1e-6, most - 1e-3] {
+        assert!(additions_kg(&milk, &cream, &powder, 4.5, casein_percent).is_ok(), "{casein_percent}");
+    }
+    let too_fat = additions_kg(&milk, &cream, &powder, 40.0, 3.0).unwrap_err();
+    assert!(
+        matches!(too_fat, BlendError::OutOfReach { target, most, .. } if target == 40.0 && (most - 36.0).abs() < 1e-9),
+        "{too_fat}"
+    );
+}
+
 proptest! {
     #[test]
     fn adding_what_was_worked_out_gives_the_target(base in 0.1..100.0_f64, lean in 0.0..8.0, rich in 12.0..48.0, share in 0.01..0.95) {

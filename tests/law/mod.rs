@@ -12,6 +12,7 @@ mod kitchen;
 mod moist_air;
 mod moisture_diffusion;
 mod rennet;
+mod salt;
 mod sorption;
 mod syneresis;
 pub mod tables;

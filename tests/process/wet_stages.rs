@@ -273,3 +273,19 @@ proptest! {
         }
     }
 }
+
+/// One salted face has twice the depth before it of two, which takes four times as long.
+#[test]
+fn salt_on_one_face_takes_four_times_as_long_to_even_out() {
+    let design = vatsketch::design::Design::default();
+    let batch = vatsketch::batch::batch(&design).unwrap();
+    let drained = batch.draining.done().unwrap();
+    let salted = |salted_turns| {
+        vatsketch::process::salting(&vatsketch::design::SaltingDesign { salted_turns, ..design.salting }, 5, drained).unwrap()
+    };
+    let (one, two) = (salted(1), salted(2));
+    assert!((one.even_days / two.even_days - 4.0).abs() < 1e-12);
+    assert!(two.likely_even_days.0 < two.even_days && two.even_days < two.likely_even_days.1);
+    let none = vatsketch::design::SaltingDesign { salt_percent: 0.0, salted_turns: 0, ..design.salting };
+    assert_eq!(vatsketch::process::salting(&none, 5, drained).unwrap().even_days, 0.0);
+}

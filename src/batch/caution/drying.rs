@@ -1,22 +1,54 @@
 //! Cautions about drying.
 
-use super::time::hours_in_zone;
+use super::time::{SERVICE_HOURS, SERVICE_WARM, drying_in_zone_h, hours_in_zone};
 use super::{Caution, Severity};
 use crate::batch::Batch;
 use crate::design::DryingPlace;
+use crate::process::DryingOutcome;
 use crate::source::SourceId;
 
 crate::constants! {
     /// Dry enough for the shelf.
-    SHELF_STABLE = { "Water activity at or below which dried food is called shelf-stable", 0.85, "1", (0.85, 0.85), FoodCode, "hazard guide, chapter 14, and 21 CFR 114.3", Published }
+    SHELF_STABLE = { "Water activity at or below which dried food is called shelf-stable", 0.85, "1", (0.85, 0.85), Cfr21, "114.3; the hazard guide's chapter 14 has the same number, from memory", Published }
     /// Centre much wetter than the mean.
     UNEVEN = { "Difference of moisture between centre and mean that shows", 8.0, "%", (5.0, 12.0), Ourselves, "by feel", Judged }
 }
 
 pub(super) fn cautions(batch: &Batch, all: &mut Vec<Caution>) {
     let Some(dried) = batch.drying.done() else { return };
-    let design = &batch.design.drying;
+    dryness(dried, all);
+    warmth(batch, dried, all);
+    air(batch, dried, all);
+    trays(batch, dried, all);
     let end = &dried.end;
+    if end.centre_moisture_percent - end.moisture_percent > UNEVEN.value {
+        all.push(Caution::new(
+            "wet_centre",
+            Severity::Note,
+            Some("drying_h"),
+            SourceId::Ourselves,
+            format!(
+                "The centre is at {:.0} % moisture where the mean is {:.0} %.",
+                end.centre_moisture_percent, end.moisture_percent
+            ),
+            "Let the cheeses rest cold for a day so that the moisture evens out, or dry cooler and longer.",
+        ));
+    }
+    all.push(Caution::new(
+        "model_uncertainty",
+        Severity::Note,
+        None,
+        SourceId::Ourselves,
+        "Drying times come from one fitted diffusivity: half or twice the time is possible in your kitchen.",
+        "Weigh a cheese every few hours; your own weights are worth more than the curve.",
+    ));
+}
+
+/// Cautions about what dryness does and does not do.
+fn dryness(dried: &DryingOutcome, all: &mut Vec<Caution>) {
+    let end = &dried.end;
+    // Rounded up, so that a figure just above the limit is not shown as the limit.
+    let shown = |activity: f64| (100.0 * activity).ceil() / 100.0;
     if end.centre_water_activity > SHELF_STABLE.value {
         all.push(Caution::new(
             "not_kept_by_dryness",
@@ -25,26 +57,52 @@ pub(super) fn cautions(batch: &Batch, all: &mut Vec<Caution>) {
             SourceId::FoodCode,
             format!(
                 "Dryness does not preserve this cheese: its water activity is estimated at {:.2} ({:.2} at the centre), and germs and toxins are held back only at {:.2} or less.",
-                end.water_activity, end.centre_water_activity, SHELF_STABLE.value
+                shown(end.water_activity), shown(end.centre_water_activity), SHELF_STABLE.value
             ),
             "Keep it at 4 °C or colder and eat it within days; an estimate is no measurement. Putting it under oil makes an airless food with little acid, in which botulism has occurred.",
         ));
+    } else {
+        all.push(Caution::new(
+            "dryness_is_estimated",
+            Severity::Stop,
+            Some("drying_h"),
+            SourceId::Cfr21,
+            format!(
+                "The water activity is estimated at {:.2} ({:.2} at the centre), at or below the {:.2} of dried food; an estimate from a model is no proof of that.",
+                shown(end.water_activity), shown(end.centre_water_activity), SHELF_STABLE.value
+            ),
+            "Germs had the hours before it was dry, and toxin stays. Have the water activity measured, keep the cheese cold, and follow local food rules.",
+        ));
     }
+}
+
+/// The caution about hours in warm air.
+fn warmth(batch: &Batch, dried: &DryingOutcome, all: &mut Vec<Caution>) {
+    let design = &batch.design.drying;
     let (warm, temperature_c) = match design.drying_place {
         DryingPlace::Cabinet => ("cabinet_temperature_c", design.cabinet_temperature_c),
+        DryingPlace::OpenAir if design.night_temperature_c > design.day_temperature_c => {
+            ("night_temperature_c", design.night_temperature_c)
+        }
         DryingPlace::OpenAir => ("day_temperature_c", design.day_temperature_c),
     };
-    if design.drying_h > 4.0 && temperature_c > 21.0 && temperature_c < 60.0 {
-        let zone_h = hours_in_zone(batch).unwrap_or(design.drying_h);
+    let drying_h = drying_in_zone_h(dried);
+    if drying_h > SERVICE_HOURS.value && temperature_c > SERVICE_WARM.value {
+        let zone_h = hours_in_zone(batch).unwrap_or(drying_h);
         all.push(Caution::new(
             "warm_drying",
             Severity::Stop,
             Some(warm),
             SourceId::FoodCode,
-            format!("{:.0} h of drying at {temperature_c:.0} °C lie within 4 to 60 °C ({zone_h:.0} h over the whole batch); guidance for ready-to-eat food allows 2 to 4 h above 21 °C.", design.drying_h),
+            format!("{drying_h:.0} h of drying in air of {temperature_c:.0} °C keep the cheese within 4 to 60 °C ({zone_h:.0} h over the whole batch); guidance for ready-to-eat food allows 2 to 4 h above 21 °C."),
             "No calculation removes this: only clean pasteurised milk and hygiene, or another way of making, lessen it. Dry cool and for fewer hours.",
         ));
     }
+}
+
+/// The caution about trays that are too few or too small.
+fn trays(batch: &Batch, dried: &DryingOutcome, all: &mut Vec<Caution>) {
+    let design = &batch.design.drying;
     if !dried.trays_fit {
         let (what, cause) = if dried.tray_holds == 0 {
             ("A tray is smaller than one cheese.".to_owned(), "tray_width_mm")
@@ -71,25 +129,33 @@ pub(super) fn cautions(batch: &Batch, all: &mut Vec<Caution>) {
             "Use more or larger trays, or dry in two rounds.",
         ));
     }
-    if end.centre_moisture_percent - end.moisture_percent > UNEVEN.value {
+}
+
+/// Cautions about air that cannot dry.
+fn air(batch: &Batch, dried: &DryingOutcome, all: &mut Vec<Caution>) {
+    let design = &batch.design.drying;
+    let cabinet = design.drying_place == DryingPlace::Cabinet;
+    if dried.end.loss_percent < 0.0 {
         all.push(Caution::new(
-            "wet_centre",
-            Severity::Note,
-            Some("drying_h"),
+            "damp_air",
+            Severity::Caution,
+            Some(if cabinet { "room_humidity_percent" } else { "day_humidity_percent" }),
             SourceId::Ourselves,
-            format!(
-                "The centre is at {:.0} % moisture where the mean is {:.0} %.",
-                end.centre_moisture_percent, end.moisture_percent
-            ),
-            "Let the cheeses rest cold for a day so that the moisture evens out, or dry cooler and longer.",
+            "The air is too damp to dry: the cheeses take water from it and end heavier than they began.",
+            "Use drier or warmer air, or wait for it.",
         ));
     }
-    all.push(Caution::new(
-        "model_uncertainty",
-        Severity::Note,
-        None,
-        SourceId::Ourselves,
-        "Drying times come from one fitted diffusivity: half or twice the time is possible in your kitchen.",
-        "Weigh a cheese every few hours; your own weights are worth more than the curve.",
-    ));
+    if cabinet && design.cabinet_temperature_c < design.room_air_temperature_c {
+        all.push(Caution::new(
+            "cabinet_below_room",
+            Severity::Caution,
+            Some("cabinet_temperature_c"),
+            SourceId::Ourselves,
+            format!(
+                "The cabinet is set to {:.0} °C and draws in air of {:.0} °C; a cabinet that only warms cannot cool it.",
+                design.cabinet_temperature_c, design.room_air_temperature_c
+            ),
+            "Set the cabinet warmer than the room, or choose the room's own temperature.",
+        ));
+    }
 }

@@ -11,6 +11,10 @@ crate::constants! {
     SALT_LITTLE = { "Salt in the moisture below which fresh cheese is little salted", 2.5, "%", (2.0, 3.0), Ourselves, "targets of 2.5 to 4 % for fresh cheese", Judged }
     /// Much salt.
     SALT_MUCH = { "Salt in the moisture above which fresh cheese is very salty", 6.0, "%", (5.0, 7.0), Ourselves, "targets of 2.5 to 4 % for fresh cheese, 5 % for firmer", Judged }
+    /// Lightest milk.
+    LIGHT_MILK = { "Density below which milk is unlikely", 1.022, "kg/L", (1.020, 1.026), Ourselves, "milk in the fridge is 1.028 to 1.038 kg/L", Judged }
+    /// Heaviest milk.
+    HEAVY_MILK = { "Density above which milk is unlikely", 1.043, "kg/L", (1.040, 1.046), Ourselves, "milk in the fridge is 1.028 to 1.038 kg/L; our fit gives up to 1.0415 for sheep's", Judged }
 }
 
 pub(super) fn cautions(batch: &Batch, all: &mut Vec<Caution>) {
@@ -54,6 +58,19 @@ pub(super) fn cautions(batch: &Batch, all: &mut Vec<Caution>) {
             ),
             "Use 0.02 % or less, counted as anhydrous salt.",
         ));
+    }
+    if let Some(milk) = batch.milk.done() {
+        let density = milk.bought_density_kg_l;
+        if !(LIGHT_MILK.value..=HEAVY_MILK.value).contains(&density) {
+            all.push(Caution::new(
+                "unlikely_milk",
+                Severity::Note,
+                Some("label_protein_percent"),
+                SourceId::Ourselves,
+                format!("Milk of this fat and protein would have {density:.3} kg/L, which no milk has."),
+                "Read the carton again: fat and protein in g per 100 g.",
+            ));
+        }
     }
     let Some(salted) = batch.salting.done() else { return };
     let salt = salted.salt_in_moisture_percent;

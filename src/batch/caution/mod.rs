@@ -65,8 +65,12 @@ impl Caution {
 }
 
 /// The constants of the cautions, one list a file.
-pub(super) const CONSTANT_LISTS: [(&str, &[crate::source::Constant]); 3] =
-    [("time and temperature", time::CONSTANTS), ("salt", milk::CONSTANTS), ("dryness", drying::CONSTANTS)];
+pub(super) const CONSTANT_LISTS: [(&str, &[crate::source::Constant]); 4] = [
+    ("time, temperature and moulds", time::CONSTANTS),
+    ("milk and salt", milk::CONSTANTS),
+    ("setting", vat::CONSTANTS),
+    ("dryness", drying::CONSTANTS),
+];
 
 /// Returns the value of an input from which a caution is likely, where that does not depend on the other inputs.
 ///

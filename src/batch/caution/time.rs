@@ -2,7 +2,7 @@
 
 use super::{Caution, Severity};
 use crate::batch::Batch;
-use crate::design::DryingPlace;
+use crate::process::DryingOutcome;
 use crate::source::SourceId;
 
 crate::constants! {
@@ -18,25 +18,29 @@ crate::constants! {
     SERVICE_HOURS = { "Hours that food-service rules allow without control", 4.0, "h", (2.0, 4.0), FoodCode, "time as a control", Published }
     /// Draining this cold or colder is offered.
     COLD_DRAINING = { "Draining at or below this slows growth", 10.0, "°C", (7.0, 10.0), Ourselves, "Staphylococcus makes its toxin above about 10 °C", Secondhand }
+    /// Thin cheeses.
+    THIN = { "Thickness below which a cheese hardly bears turning", 8.0, "mm", (5.0, 12.0), Ourselves, "by feel", Judged }
+}
+
+const fn in_zone(temperature_c: f64) -> bool {
+    COLD_ENOUGH.value < temperature_c && temperature_c < HOT_ENOUGH.value
 }
 
 /// Returns the hours that the whole batch spends between cold and hot keeping, if it was worked out so far.
 #[must_use]
 pub fn hours_in_zone(batch: &Batch) -> Option<f64> {
-    let zone = |temperature_c: f64| COLD_ENOUGH.value < temperature_c && temperature_c < HOT_ENOUGH.value;
     let vat = batch.vat.done()?;
     let draining = batch.draining.done()?;
-    let drying = &batch.design.drying;
-    let air_in_zone = match drying.drying_place {
-        DryingPlace::Cabinet => f64::from(u8::from(zone(drying.cabinet_temperature_c))),
-        DryingPlace::OpenAir => {
-            let day = drying.day_h / 24.0;
-            f64::from(u8::from(zone(drying.day_temperature_c))) * day
-                + f64::from(u8::from(zone(drying.night_temperature_c))) * (1.0 - day)
-        }
-    };
-    let draining_h = if zone(batch.design.draining.draining_temperature_c) { draining.draining_h } else { 0.0 };
-    Some(vat.to_ladle_min / 60.0 + draining_h + air_in_zone * drying.drying_h)
+    let draining_h = if in_zone(batch.design.draining.draining_temperature_c) { draining.draining_h } else { 0.0 };
+    // Cheeses that could not be dried are taken as there all the time.
+    let drying_h = batch.drying.done().map_or(batch.design.drying.drying_h, drying_in_zone_h);
+    Some(vat.to_ladle_min / 60.0 + draining_h + drying_h)
+}
+
+/// Returns the hours of drying in which the cheese itself, which is cooler than the air, is between cold and hot keeping.
+pub(super) fn drying_in_zone_h(dried: &DryingOutcome) -> f64 {
+    let steps = dried.middle.points.iter().zip(dried.middle.points.iter().skip(1));
+    steps.filter(|(_, later)| in_zone(later.temperature_c)).map(|(earlier, later)| later.at_h - earlier.at_h).sum()
 }
 
 pub(super) fn cautions(batch: &Batch, all: &mut Vec<Caution>) {
@@ -88,6 +92,16 @@ pub(super) fn cautions(batch: &Batch, all: &mut Vec<Caution>) {
                 drained.ladled_ml, drained.mould_ml
             ),
             format!("Top the moulds up as the curd sinks, or use {} moulds of this size.", drained.moulds_wanted),
+        ));
+    }
+    if drained.thickness_mm < THIN.value {
+        all.push(Caution::new(
+            "thin_cheese",
+            Severity::Note,
+            Some("mould_count"),
+            SourceId::Ourselves,
+            format!("The drained cheeses are only {:.1} mm thick and break when they are turned.", drained.thickness_mm),
+            "Use fewer or narrower moulds, or more milk.",
         ));
     }
 }

@@ -1,7 +1,7 @@
 //! The figures of drying.
 
 use super::Readout;
-use crate::design::{Stage, Unit};
+use crate::design::{Design, DryingPlace, Stage, Unit};
 use crate::law::yields::YIELD_SPREAD;
 use crate::process::{DryingOutcome, DryingPoint, TrayRun};
 
@@ -9,9 +9,9 @@ const DISC: &str = "diffusion in a shrinking disc; the diffusivity is fitted, ti
 const ACTIVITY: &str = "brine (Pitzer) × solids (Oswin, from memory); estimated, not measured";
 
 /// Returns the figures of drying: the cheese, then air and trays.
-pub(super) fn readouts(dried: &DryingOutcome) -> Vec<Readout> {
+pub(super) fn readouts(dried: &DryingOutcome, design: &Design) -> Vec<Readout> {
     let mut all = cheese(dried);
-    all.extend(air_and_trays(dried));
+    all.extend(air_and_trays(dried, design.drying.drying_place));
     all
 }
 
@@ -27,7 +27,9 @@ fn cheese(dried: &DryingOutcome) -> Vec<Readout> {
     let likely = |figure: Readout, of: fn(&DryingPoint) -> f64, more: f64| {
         let last = |run: &TrayRun| run.points.last().map_or_else(|| of(end), of);
         let (one, other) = (last(&dried.if_slow), last(&dried.if_fast));
-        Readout { likely: Some((one.min(other).min(of(end)) * (1.0 - more), one.max(other).max(of(end)) * (1.0 + more))), ..figure }
+        let (least, most) = (one.min(other).min(of(end)) * (1.0 - more), one.max(other).max(of(end)) * (1.0 + more));
+        // Cheeses that were not dried at all have no range to show.
+        figure.between((most - least > 0.05).then_some((least, most)))
     };
     let moisture = number("dried_moisture_percent", "Moisture", end.moisture_percent, Unit::Percent, 1, DISC).lead();
     let loss = number("drying_loss_percent", "Loss in drying", end.loss_percent, Unit::Percent, 1, DISC).lead();
@@ -77,7 +79,11 @@ fn cheese(dried: &DryingOutcome) -> Vec<Readout> {
     ]
 }
 
-fn air_and_trays(dried: &DryingOutcome) -> Vec<Readout> {
+fn air_and_trays(dried: &DryingOutcome, place: DryingPlace) -> Vec<Readout> {
+    let (air, air_law) = match place {
+        DryingPlace::Cabinet => ("Humidity of the drying air", "same vapour, warmer air (Hyland and Wexler)"),
+        DryingPlace::OpenAir => ("Humidity of the air by day", "as chosen"),
+    };
     let number = |key, label, value, unit, decimals, law| Readout::number(Stage::Drying, key, label, value, unit, decimals, law);
     let places = places(dried);
     vec![
@@ -113,14 +119,7 @@ fn air_and_trays(dried: &DryingOutcome) -> Vec<Readout> {
             1,
             "judged spread of the air",
         ),
-        number(
-            "air_humidity_percent",
-            "Humidity of the drying air",
-            dried.air_humidity_percent,
-            Unit::Percent,
-            0,
-            "same vapour, warmer air (Hyland and Wexler)",
-        ),
+        number("air_humidity_percent", air, dried.air_humidity_percent, Unit::Percent, 0, air_law),
         number("tray_holds", "A tray holds", f64::from(dried.tray_holds), Unit::One, 0, "straight or staggered rows, 10 mm apart"),
         number("trays_wanted", "Trays wanted", f64::from(dried.trays_wanted), Unit::One, 0, "cheeses over what a tray holds"),
         Readout::switch(

@@ -10,9 +10,11 @@ const BLEND: &str = "Pearson square by mass: x = m (T − A)/(B − T)";
 const FIT: &str = "specific volumes of fat, solids and water add up; our fit to published densities, ±0.001 kg/L";
 const FIT_SHEEP: &str =
     "specific volumes add up, but no more than 1.037 kg/L: for sheep's milk our fit comes out higher than the literature";
+const FIT_CREAM: &str = "specific volumes of fat, solids and water add up; our fit to published densities, ±0.003 kg/L for cream";
+const LABEL: &str = "as printed on the carton";
 const USDA: &str = "USDA rows of milk; cream and skimmed milk have the serum of their milk";
 const CALCIUM: &str = "dose × milk; dihydrate 1.3247 × anhydrous; density of solutions by the CRC Handbook";
-const RENNET: &str = "dose × milk / strength; 69 Soxhlet units to the IMCU/mL, ±20 %, from memory";
+const RENNET: &str = "dose × milk / strength (powder: read g for mL); 69 Soxhlet units to the IMCU/mL, ±20 %, from memory";
 
 /// Returns the figures of the milk: what is added first, then what it makes.
 pub(super) fn readouts(milk: &MilkOutcome, design: &Design) -> Vec<Readout> {
@@ -31,7 +33,7 @@ fn cream_and_calcium(milk: &MilkOutcome, design: &Design) -> Vec<Readout> {
     }
     let cream = number("cream_g", "Cream to add", milk.cream_g, Unit::Gram, 0, BLEND).in_kitchen(spoons(milk.cream_ml));
     all.push(if milk.skim_kg > 0.0 { cream } else { cream.lead() });
-    all.push(number("cream_ml", "Cream by volume", milk.cream_ml, Unit::Millilitre, 0, FIT));
+    all.push(number("cream_ml", "Cream by volume", milk.cream_ml, Unit::Millilitre, 0, FIT_CREAM));
     let calcium = number("calcium_g", "Calcium chloride", milk.calcium_g, Unit::Gram, 2, CALCIUM);
     all.push(if solution { calcium } else { calcium.lead() });
     if solution {
@@ -47,6 +49,7 @@ fn cream_and_calcium(milk: &MilkOutcome, design: &Design) -> Vec<Readout> {
 fn rennet_and_vat(milk: &MilkOutcome, design: &Design) -> Vec<Readout> {
     let number = |key, label, value, unit, decimals, law| Readout::number(Stage::Milk, key, label, value, unit, decimals, law);
     let vat = &milk.vat_milk;
+    let fat = if design.milk.milk_kind == MilkKind::Label { LABEL } else { USDA };
     let fit = if design.milk.milk_kind == MilkKind::Sheep { FIT_SHEEP } else { FIT };
     let as_solution_ml = solution_ml(milk.calcium_anhydrous_g, design.milk.calcium_solution_percent);
     vec![
@@ -58,7 +61,7 @@ fn rennet_and_vat(milk: &MilkOutcome, design: &Design) -> Vec<Readout> {
         number("bought_kg", "Milk as bought", milk.bought_kg, Unit::Kilogram, 2, fit),
         number("bought_density_kg_l", "Density of the milk as bought", milk.bought_density_kg_l, Unit::KilogramPerLitre, 3, fit),
         number("vat_milk_density_kg_l", "Density of the vat's milk", milk.vat_milk_density_kg_l, Unit::KilogramPerLitre, 3, fit),
-        number("bought_fat_percent", "Fat of the milk as bought", milk.bought.fat_percent(), Unit::Percent, 2, USDA),
+        number("bought_fat_percent", "Fat of the milk as bought", milk.bought.fat_percent(), Unit::Percent, 2, fat),
         number("fat_percent", "Fat of the vat's milk", vat.fat_percent(), Unit::Percent, 2, BLEND),
         number("protein_percent", "Protein", vat.percent(vat.protein_kg()), Unit::Percent, 2, USDA),
         number(

@@ -101,6 +101,11 @@ impl Readout {
         }
     }
 
+    /// Adds a likely range that is not even about the value, or none.
+    fn between(self, likely: Option<(f64, f64)>) -> Self {
+        Self { likely, ..self }
+    }
+
     fn in_kitchen(self, kitchen: Option<String>) -> Self {
         Self { kitchen, ..self }
     }
@@ -156,10 +161,10 @@ impl Readout {
 pub fn readouts(batch: &Batch) -> Vec<Readout> {
     let mut all = Vec::new();
     all.extend(batch.milk.done().into_iter().flat_map(|outcome| milk::readouts(outcome, &batch.design)));
-    all.extend(batch.vat.done().into_iter().flat_map(vat::readouts));
+    all.extend(batch.vat.done().into_iter().flat_map(|outcome| vat::readouts(outcome, &batch.design)));
     all.extend(batch.draining.done().into_iter().flat_map(draining::readouts));
     all.extend(batch.salting.done().into_iter().flat_map(salting::readouts));
-    all.extend(batch.drying.done().into_iter().flat_map(drying::readouts));
+    all.extend(batch.drying.done().into_iter().flat_map(|outcome| drying::readouts(outcome, &batch.design)));
     all
 }
 

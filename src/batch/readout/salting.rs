@@ -5,12 +5,12 @@ use crate::design::{Stage, Unit};
 use crate::law::kitchen::salt_spoons;
 use crate::process::SaltingOutcome;
 
-const BALANCE: &str = "mass balance of the salt; its way into the cheese is not looked at";
+const BALANCE: &str = "mass balance of the salt";
 
 pub(super) fn readouts(salted: &SaltingOutcome) -> Vec<Readout> {
     let number = |key, label, value, unit, decimals, law| Readout::number(Stage::Salting, key, label, value, unit, decimals, law);
     vec![
-        number("salt_g", "Salt in all", salted.salt_g, Unit::Gram, 0, BALANCE).in_kitchen(salt_spoons(salted.salt_g)).lead(),
+        number("salt_g", "Salt in all", salted.salt_g, Unit::Gram, 1, BALANCE).in_kitchen(salt_spoons(salted.salt_g)).lead(),
         number("salt_each_g", "Salt for each cheese", salted.salt_each_g, Unit::Gram, 1, BALANCE),
         number("salt_each_turn_g", "Salt on one face", salted.salt_each_turn_g, Unit::Gram, 1, BALANCE)
             .in_kitchen(salt_spoons(salted.salt_each_turn_g))
@@ -20,7 +20,7 @@ pub(super) fn readouts(salted: &SaltingOutcome) -> Vec<Readout> {
             "Salt that stays",
             salted.salt_kept_g,
             Unit::Gram,
-            0,
+            1,
             "5 to 20 % runs off with the whey (from memory, weak)",
         ),
         number("salted_cheese_g", "Each after salting", salted.cheese_g, Unit::Gram, 0, BALANCE),
@@ -42,5 +42,14 @@ pub(super) fn readouts(salted: &SaltingOutcome) -> Vec<Readout> {
             0,
             "additive volumes in the width of the mould",
         ),
+        number(
+            "salt_even_days",
+            "Salt evens out in",
+            salted.even_days,
+            Unit::Day,
+            1,
+            "ln 20 · L²/(π² D), to a twentieth of the unevenness; L from a salted face to the middle",
+        )
+        .between((salted.even_days > 0.0).then_some(salted.likely_even_days)),
     ]
 }

@@ -1,12 +1,16 @@
 //! The figures of the vat.
 
 use super::Readout;
-use crate::design::{Stage, Unit};
+use crate::design::{Design, Heating, Stage, Unit};
 use crate::law::density::WHEY_DENSITY;
 use crate::law::yields::YIELD_SPREAD;
 use crate::process::VatOutcome;
 
 const BATH: &str = "two-node bath, solved exactly in each mode of the heater; ±25 % until your own log calibrates it";
+const BOILER: &str = "C dT/dt = min(P, U A (T_s − T)) − G (T − T_room), solved exactly; ±25 % until your own log calibrates it";
+const HOB: &str = "C dT/dt = P − G (T − T_room), solved exactly; ±25 % until your own log calibrates it";
+const WALL: &str = "T_m + U (T_b − T_m)/h";
+const WALL_HOB: &str = "T_m + 2 P/(A h) at the hot spot; no more than 110 °C, where milk boils on the wall";
 const CLOT: &str = "t = 2.5 + 600/(E f_T f_pH f_Ca), set on published notes; ±30 % between milks";
 const BREAK: &str = "clotting time × firmness multiple (practice of makers, from memory)";
 const YIELD: &str = "(R_F F + 1.04 R_C C)/(1 − M (1 + 0.9·0.066)); ±8 % between kitchens";
@@ -16,13 +20,26 @@ const WARMING_SPREAD: f64 = 0.25;
 /// Spread of clotting between milks.
 const CLOTTING_SPREAD: f64 = 0.30;
 
-pub(super) fn readouts(vat: &VatOutcome) -> Vec<Readout> {
+pub(super) fn readouts(vat: &VatOutcome, design: &Design) -> Vec<Readout> {
+    let mut all = heat(vat, design.vat.heating);
+    all.extend(curd(vat));
+    all
+}
+
+/// Returns the figures of warming and setting.
+fn heat(vat: &VatOutcome, heating: Heating) -> Vec<Readout> {
     let number = |key, label, value, unit, decimals, law| Readout::number(Stage::Vat, key, label, value, unit, decimals, law);
-    vec![
-        number("to_rennet_min", "Warm for the rennet after", vat.to_rennet_min, Unit::Minute, 0, BATH)
+    let (warming, wall, outside) = match heating {
+        Heating::Bath => (BATH, WALL, Some("Hottest bath")),
+        Heating::DoubleBoiler => (BOILER, WALL, Some("Hottest outside of the pot")),
+        // Over a hob the hot spot of the base is the wall itself.
+        Heating::Hob => (HOB, WALL_HOB, None),
+    };
+    let mut all = vec![
+        number("to_rennet_min", "Warm for the rennet after", vat.to_rennet_min, Unit::Minute, 0, warming)
             .within(WARMING_SPREAD)
             .lead(),
-        number("to_calcium_min", "Warm for the calcium after", vat.to_calcium_min, Unit::Minute, 0, BATH).within(WARMING_SPREAD),
+        number("to_calcium_min", "Warm for the calcium after", vat.to_calcium_min, Unit::Minute, 0, warming).within(WARMING_SPREAD),
         number("clotting_min", "Clots after", vat.clotting_min, Unit::Minute, 0, CLOT).within(CLOTTING_SPREAD),
         number("clean_break_min", "Clean break after", vat.clean_break_min, Unit::Minute, 0, BREAK).within(CLOTTING_SPREAD).lead(),
         number(
@@ -34,18 +51,19 @@ pub(super) fn readouts(vat: &VatOutcome) -> Vec<Readout> {
             "the first test that finds a clean break; again every 15 min (common practice, no source)",
         ),
         number("tests", "Tests for the break", f64::from(vat.tests), Unit::One, 0, "first test, then every 15 min"),
-        number("to_ladle_min", "Ladle after, from the start", vat.to_ladle_min, Unit::Minute, 0, BATH),
-        number("setting_temperature_c", "Temperature while setting", vat.setting_temperature_c, Unit::Celsius, 1, BATH),
-        number(
-            "wall_most_c",
-            "Hottest wall",
-            vat.wall_most_c,
-            Unit::Celsius,
-            0,
-            "T_m + U (T_b − T_m)/h; twice the mean flux on a hob",
-        ),
-        number("bath_most_c", "Hottest bath", vat.bath_most_c, Unit::Celsius, 1, BATH),
-        number("energy_kwh", "Energy until the rennet", vat.energy_kwh, Unit::KilowattHour, 2, BATH),
+        number("to_ladle_min", "Ladle after, from the start", vat.to_ladle_min, Unit::Minute, 0, warming),
+        number("setting_temperature_c", "Temperature while setting", vat.setting_temperature_c, Unit::Celsius, 1, warming),
+        number("wall_most_c", "Hottest wall", vat.wall_most_c, Unit::Celsius, 0, wall),
+    ];
+    all.extend(outside.map(|label| number("bath_most_c", label, vat.bath_most_c, Unit::Celsius, 1, warming)));
+    all.push(number("energy_kwh", "Energy until the rennet", vat.energy_kwh, Unit::KilowattHour, 2, warming));
+    all
+}
+
+/// Returns the figures of curd and whey.
+fn curd(vat: &VatOutcome) -> Vec<Readout> {
+    let number = |key, label, value, unit, decimals, law| Readout::number(Stage::Vat, key, label, value, unit, decimals, law);
+    vec![
         number(
             "curd_kg",
             "Curd as ladled",

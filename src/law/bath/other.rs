@@ -5,6 +5,8 @@ crate::constants! {
     STEAM_TEMPERATURE = { "Steam of a double boiler", 100.0, "°C", (95.0, 100.0), Textbook, "boiling at sea level", FromMemory }
     /// Hottest spot over a hob.
     HOT_SPOT = { "Flux at a hob's hot spot over the mean", 2.0, "1", (1.5, 4.0), Ourselves, "thin steel over a plate or flame", Judged }
+    /// What boiling allows.
+    BOILING_WALL = { "Hottest wall under boiling milk", 110.0, "°C", (103.0, 120.0), Ourselves, "milk boils on a wall some kelvins above 100 °C, and the bubbles carry the heat away", Judged }
 }
 
 /// A pot over steam: the milk takes what the steam brings, or what the wall lets through, whichever is less.
@@ -102,10 +104,10 @@ impl Hob {
         one_node_c(self.milk_j_k, self.loss_w_k, self.power_w + self.loss_w_k * self.room_c, from_c, t)
     }
 
-    /// Returns the wall at the hot spot, °C: T_m + 2 P/(A h).
+    /// Returns the wall at the hot spot, °C: T_m + 2 P/(A h), but no more than boiling milk allows.
     #[must_use]
     pub fn wall_c(&self, milk_c: f64) -> f64 {
-        milk_c + HOT_SPOT.value * self.power_w / (self.base_m2 * self.milk_side_w_m2_k)
+        (milk_c + HOT_SPOT.value * self.power_w / (self.base_m2 * self.milk_side_w_m2_k)).min(BOILING_WALL.value)
     }
 }
 

@@ -4,6 +4,7 @@ mod air;
 mod implicit;
 mod look;
 mod problem;
+mod refine;
 mod run;
 mod solver;
 mod trays;
@@ -18,6 +19,7 @@ use super::{SaltingOutcome, StageBalance, Stream};
 use crate::design::{DryingDesign, DryingPlace};
 use crate::law::moisture_diffusion::MOISTURE_DIFFUSIVITY;
 use crate::law::{Matter, firmness};
+use refine::Refinement;
 
 /// One cheese as it comes to the air.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -189,7 +191,7 @@ pub fn drying(design: &DryingDesign, salted: &SaltingOutcome, draining_temperatu
     };
     let middle = dry_cheese(&cheese, design, &[])?;
     let end = middle.points.last().copied().unwrap_or_default();
-    let spread = spread(&cheese, design)?;
+    let spread = spread(&cheese, design, &middle)?;
     let dry_kg = 0.01 * end.moisture_percent / (1.0 - 0.01 * end.moisture_percent) * salted.cheese.solids_kg();
     let dried = Matter { water_kg: dry_kg, ..salted.cheese };
     // Damp air may give water instead of taking it.
@@ -250,7 +252,7 @@ struct Spread {
 }
 
 /// Returns the fastest and the slowest cheese, unswapped and swapped; both ways share their first half.
-fn spread(cheese: &Cheese, design: &DryingDesign) -> Result<Spread, DryingError> {
+fn spread(cheese: &Cheese, design: &DryingDesign, middle: &TrayRun) -> Result<Spread, DryingError> {
     let problem = run::problem(cheese, design.underside_open_percent / 100.0, Fineness::SPREAD)?;
     let (first, last) = trays::first_and_last(design.tray_count);
     let plan = |place| AirPlan::of(design, place, 0.001 * cheese.diameter_mm);
@@ -258,9 +260,15 @@ fn spread(cheese: &Cheese, design: &DryingDesign) -> Result<Spread, DryingError>
     let (half_s, end_s) = (1800.0 * design.drying_h, 3600.0 * design.drying_h);
     let start = DiscRun::new(&problem);
     let begin = [run::point(&start, cheese)];
+    let (_, coarse) = follow_on(&start, cheese, &plan(Place::MIDDLE), end_s, &begin)?;
+    let refinement = Refinement::new(middle, &coarse);
+    if design.tray_count < 2 {
+        let only = (middle.clone(), middle.clone());
+        return Ok(Spread { unswapped: only.clone(), swapped: only, unswapped_percent: 0.0, swapped_percent: 0.0 });
+    }
     let (first_half, first_points) = follow_on(&start, cheese, &first, half_s, &begin)?;
     let (last_half, last_points) = follow_on(&start, cheese, &last, half_s, &begin)?;
-    let named = |name, points| TrayRun { name, points };
+    let named = |name, points: Vec<_>| TrayRun { name, points: refinement.refine(&problem, cheese, &points) };
     let (_, stays_first) = follow_on(&first_half, cheese, &first, end_s, &first_points)?;
     let (_, stays_last) = follow_on(&last_half, cheese, &last, end_s, &last_points)?;
     let (_, first_to_last) = follow_on(&first_half, cheese, &last, end_s, &first_points)?;

@@ -85,25 +85,37 @@ pub fn follow(run: &mut DiscRun<'_>, plan: &AirPlan, to_s: f64, note: &mut dyn F
 #[must_use]
 pub fn point(run: &DiscRun<'_>, cheese: &Cheese) -> DryingPoint {
     let problem = run.problem();
+    let places = DryingPoint {
+        at_h: run.at_s / 3600.0,
+        centre_moisture_percent: moisture_percent(run.centre_water()),
+        surface_moisture_percent: moisture_percent(run.top_water()),
+        centre_water_activity: problem.sorption.water_activity(run.centre_water()),
+        temperature_c: run.temperature_c,
+        ..DryingPoint::default()
+    };
+    with_mean_water(problem, cheese, run.mean_water(), places)
+}
+
+/// Returns a point with everything that follows from the mean water content, kg per kg of dry solids.
+#[must_use]
+pub fn with_mean_water(problem: &Problem, cheese: &Cheese, mean_water: f64, point: DryingPoint) -> DryingPoint {
     let matter = &cheese.matter;
-    let moisture = |water: f64| 100.0 * water / (1.0 + water);
-    let mean_water = run.mean_water();
     let now = dried(matter, mean_water);
     let lambda = problem.shrinkage(mean_water);
     DryingPoint {
-        at_h: run.at_s / 3600.0,
         cheese_g: 1000.0 * now.total_kg(),
         loss_percent: 100.0 * (1.0 - now.total_kg() / matter.total_kg()),
-        moisture_percent: moisture(mean_water),
-        centre_moisture_percent: moisture(run.centre_water()),
-        surface_moisture_percent: moisture(run.top_water()),
+        moisture_percent: moisture_percent(mean_water),
         water_activity: problem.sorption.water_activity(mean_water),
-        centre_water_activity: problem.sorption.water_activity(run.centre_water()),
-        temperature_c: run.temperature_c,
         diameter_mm: cheese.diameter_mm * lambda,
         thickness_mm: cheese.thickness_mm * lambda,
         fat_free_moisture_percent: now.moisture_on_fat_free_basis_percent(),
+        ..point
     }
+}
+
+fn moisture_percent(water: f64) -> f64 {
+    100.0 * water / (1.0 + water)
 }
 
 /// Returns a cheese with its water brought to `mean_water`, kg per kg of dry solids.

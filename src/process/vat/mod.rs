@@ -99,7 +99,7 @@ pub enum VatError {
     },
     /// Rennet does not clot milk at this temperature.
     #[error(
-        "the milk does not set at {temperature_c:.1} °C: rennet clots milk between {coldest_c:.0} and {hottest_c:.0} °C; choose another rennet temperature"
+        "the milk does not set at {temperature_c:.1} °C: rennet clots milk between {coldest_c:.0} and {hottest_c:.0} °C; choose another rennet temperature, and a bath that keeps the milk near it while it sets"
     )]
     DoesNotSet {
         /// Temperature of the milk.

@@ -77,6 +77,14 @@ fn the_wall_of_a_hob_is_hot_by_its_flux() {
     near(HOB.wall_c(10.0), 90.0, 1e-12);
 }
 
+/// Milk boils on a hotter wall and carries the heat away (our own judgement): no power makes it hotter than 110 °C.
+#[test]
+fn no_wall_under_milk_is_much_hotter_than_boiling() {
+    for power_w in [2000.0, 4000.0, 1e6] {
+        assert_eq!(Hob { power_w, ..HOB }.wall_c(30.0), 110.0);
+    }
+}
+
 proptest! {
     #[test]
     fn the_time_and_the_temperature_are_inverse(from in 1.0..30.0_f64, by in 0.1..60.0_f64, watt in 300.0..4000.0_f64) {
