@@ -4,7 +4,7 @@
 //!
 //! [`design`] (what the maker chooses) → [`process`] (milk, vat, draining, salting, drying; each a function)
 //! → [`batch`] (all stages in order, mass balance, cautions) → [`figure`] and [`report`] (as data)
-//! → [`export`] (bytes), [`cli`] and `ui` (the window). [`session`] holds the open design and its undo list, [`file`] reads and writes it.
+//! → [`export`] (bytes), [`cli`] and `ui` (the window). [`session`] holds the open design and its undo list, [`mod@file`] reads and writes it.
 //!
 //! [`law`] holds the laws that every stage shares, [`numeric`] the mathematics, [`source`] where each number comes from.
 //! A test reads the `use` lines and holds every folder to what it may import.
