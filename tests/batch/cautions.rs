@@ -74,6 +74,14 @@ const CASES: &[Case] = &[
         &["drying_place=open_air"],
     ),
     (
+        "damp_air",
+        Severity::Caution,
+        &["cabinet_temperature_c=20", "room_air_temperature_c=30", "room_humidity_percent=98"],
+        &["drying_h=0"],
+    ),
+    // 6.147 mol/kg · 58.44 g/mol = 35.9 g in 100 g of water.
+    ("salt_crystals", Severity::Note, &["salt_percent=6", "drying_h=720", "cabinet_temperature_c=60"], &["salt_percent=6"]),
+    (
         "cabinet_below_room",
         Severity::Caution,
         &["cabinet_temperature_c=20", "room_air_temperature_c=25"],
@@ -163,4 +171,17 @@ fn a_hob_that_boils_the_milk_on_its_base_says_so() {
     assert!(caution.what.contains("hotter than 100 °C"), "{}", caution.what);
     assert!(batch.vat.done().unwrap().wall_most_c <= 110.0);
     assert!(vatsketch::batch::readouts(&batch).iter().all(|figure| figure.key != "bath_most_c"), "a hob has no bath");
+}
+
+/// The same number in two places is rounded the same way.
+#[test]
+fn the_caution_about_dryness_says_the_activities_that_the_figures_say() {
+    for settings in [&[][..], &["drying_h=100"], &["drying_h=720", "salt_percent=6"]] {
+        let batch = with(settings);
+        let caution = batch.cautions.iter().find(|caution| caution.key.contains("dryness")).unwrap();
+        for key in ["water_activity", "centre_water_activity"] {
+            let figure = vatsketch::batch::readouts(&batch).into_iter().find(|figure| figure.key == key).unwrap();
+            assert!(caution.what.contains(&figure.text()), "{key} {} is not in: {}", figure.text(), caution.what);
+        }
+    }
 }

@@ -4,6 +4,7 @@ use super::time::{SERVICE_HOURS, SERVICE_WARM, drying_in_zone_h, hours_in_zone};
 use super::{Caution, Severity};
 use crate::batch::Batch;
 use crate::design::DryingPlace;
+use crate::law::brine::{SALT_MOLAR_MASS, SALT_SATURATION};
 use crate::process::DryingOutcome;
 use crate::source::SourceId;
 
@@ -20,6 +21,20 @@ pub(super) fn cautions(batch: &Batch, all: &mut Vec<Caution>) {
     warmth(batch, dried, all);
     air(batch, dried, all);
     trays(batch, dried, all);
+    let salt_percent = dried.cheese.salt_in_moisture_percent();
+    let dissolves_percent = 100.0 * SALT_SATURATION.value * SALT_MOLAR_MASS.value;
+    if salt_percent > dissolves_percent {
+        all.push(Caution::new(
+            "salt_crystals",
+            Severity::Note,
+            Some("salt_percent"),
+            SourceId::Textbook,
+            format!(
+                "Dried so far, the cheese has {salt_percent:.0} g of salt for 100 g of water, which dissolves only {dissolves_percent:.0} g: the rest is crystals."
+            ),
+            "Salt less or dry for fewer hours.",
+        ));
+    }
     let end = &dried.end;
     if end.centre_moisture_percent - end.moisture_percent > UNEVEN.value {
         all.push(Caution::new(
@@ -47,8 +62,11 @@ pub(super) fn cautions(batch: &Batch, all: &mut Vec<Caution>) {
 /// Cautions about what dryness does and does not do.
 fn dryness(dried: &DryingOutcome, all: &mut Vec<Caution>) {
     let end = &dried.end;
-    // Rounded up, so that a figure just above the limit is not shown as the limit.
-    let shown = |activity: f64| (100.0 * activity).ceil() / 100.0;
+    // As the read-outs round, but a figure just above the limit is not shown as the limit.
+    let shown = |activity: f64| {
+        let rounded = (100.0 * activity).round() / 100.0;
+        if activity > SHELF_STABLE.value && rounded <= SHELF_STABLE.value { rounded + 0.01 } else { rounded }
+    };
     if end.centre_water_activity > SHELF_STABLE.value {
         all.push(Caution::new(
             "not_kept_by_dryness",
@@ -131,11 +149,14 @@ fn trays(batch: &Batch, dried: &DryingOutcome, all: &mut Vec<Caution>) {
     }
 }
 
+/// Gain of weight that is more than the rounding of the arithmetic.
+const LEAST_GAIN_PERCENT: f64 = 0.01;
+
 /// Cautions about air that cannot dry.
 fn air(batch: &Batch, dried: &DryingOutcome, all: &mut Vec<Caution>) {
     let design = &batch.design.drying;
     let cabinet = design.drying_place == DryingPlace::Cabinet;
-    if dried.end.loss_percent < 0.0 {
+    if dried.end.loss_percent < -LEAST_GAIN_PERCENT {
         all.push(Caution::new(
             "damp_air",
             Severity::Caution,
