@@ -1,6 +1,7 @@
 //! Tests of `src/process`.
 
 mod drying;
+mod drying_rates;
 mod drying_stage;
 mod refusals;
 mod trays;

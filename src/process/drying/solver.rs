@@ -88,6 +88,45 @@ impl<'a> DiscRun<'a> {
         self.water[self.problem.grid.heights_m.len() - 1]
     }
 
+    /// Returns the state: the water of each ring, then the temperature, °C. For other solvers and for checks.
+    #[must_use]
+    pub fn state(&self) -> Vec<f64> {
+        self.water.iter().copied().chain([self.temperature_c]).collect()
+    }
+
+    /// Works out how fast a state changes: the water of each ring in 1/s, then the temperature in K/s. For other solvers and for checks.
+    ///
+    /// The run itself stays where it is; only its scratch vectors are used.
+    ///
+    /// # Arguments
+    /// * `state`: as [`DiscRun::state`] gives it
+    /// * `rates`: as long as `state`; where one of them has another length, the rates are not numbers
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::{law::Matter, process::{problem, AirNow, Cheese, DiscRun, Fineness}};
+    /// let matter = Matter { water_kg: 0.030, fat_kg: 0.010, casein_kg: 0.008, ash_kg: 0.001, ..Matter::default() };
+    /// let cheese = Cheese { matter, diameter_mm: 60.0, thickness_mm: 17.0, temperature_c: 18.0, top_open: 1.0, side_open: 1.0 };
+    /// let problem = problem(&cheese, 1.0, Fineness::SHOWN)?;
+    /// let mut run = DiscRun::new(&problem);
+    /// let state = run.state();
+    /// let mut rates = vec![0.0; state.len()];
+    /// run.rates(&state, &AirNow::new(38.0, 0.2, 0.8, 0.06), &mut rates);
+    /// assert!(rates.iter().sum::<f64>() < 0.0);
+    /// # Ok::<(), vatsketch::process::DryingError>(())
+    /// ```
+    pub fn rates(&mut self, state: &[f64], air: &AirNow, rates: &mut [f64]) {
+        if let (Some((temperature_c, water)), Some((warming, drying))) = (state.split_last(), rates.split_last_mut())
+            && water.len() == self.water.len()
+            && drying.len() == water.len()
+        {
+            *warming = self.work.look(self.problem, water, *temperature_c, air).warming_k_s;
+            drying.copy_from_slice(&self.work.rate);
+        } else {
+            rates.fill(f64::NAN);
+        }
+    }
+
     /// Dries until `to_s`, calling `after_step` after each step.
     ///
     /// # Arguments
