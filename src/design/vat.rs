@@ -19,7 +19,7 @@ stage_design! {
         number calcium_temperature_c: "Calcium goes in at", Unit::Celsius, 16.0, 2.0..=40.0, 0.5; "Milk temperature at which the calcium chloride is stirred in.";
         number rennet_temperature_c: "Rennet goes in at", Unit::Celsius, 35.0, 20.0..=45.0, 0.5; "Milk temperature at which the rennet is stirred in.";
         switch heat_while_setting: "Heat on while it sets", true; "Keep the heat on between rennet and cutting.";
-        number firmness_multiple: "Firmness at cutting", Unit::Times, 3.0, 2.0..=8.0, 0.1; "Time from rennet to cutting as a multiple of the clotting time: higher is firmer curd and moister cheese.";
+        number firmness_multiple: "Firmness at cutting", Unit::Times, 3.0, 2.0..=8.0, 0.1; "Time from rennet to cutting as a multiple of the clotting time: higher is firmer curd and, beyond these figures, moister cheese.";
         number first_test_min: "First test for a clean break", Unit::Minute, 40.0, 5.0..=240.0, 5.0; "Minutes after the rennet at which you first test; then again every quarter of an hour.";
         number whey_rest_min: "Curd rests in its whey", Unit::Minute, 20.0, 0.0..=240.0, 5.0; "Minutes that the cut curd lies in its whey before you ladle it.";
     }

@@ -51,3 +51,24 @@ fn no_record_is_declared_outside_the_macros() {
         .collect();
     assert!(by_hand.is_empty(), "declare these with the macros, which list them: {by_hand:?}");
 }
+
+/// What nobody here has read is not called published, and an abstract is second-hand.
+#[test]
+fn a_published_value_comes_from_a_source_that_was_seen() {
+    let rows = ledger().unwrap();
+    let seen = |id: SourceId| rows.iter().find(|row| row.id == id).map(|row| row.seen.clone()).unwrap();
+    let constants = vatsketch::batch::constants().into_iter().map(|record| (record.name, record.source, record.standing));
+    let correlations = vatsketch::batch::correlation_lists();
+    let correlations =
+        correlations.iter().flat_map(|(_, list)| list.iter().map(|record| (record.name, record.source, record.standing)));
+    let wrong: Vec<String> = constants
+        .chain(correlations)
+        .filter(|(_, _, standing)| *standing == Standing::Published)
+        .map(|(name, source, _)| (name, seen(source)))
+        .filter(|(_, seen)| {
+            ["nothing", "an abstract", "abstracts", "no source", "not applicable"].iter().any(|word| seen.starts_with(word))
+        })
+        .map(|(name, seen)| format!("{name}: {seen}"))
+        .collect();
+    assert!(wrong.is_empty(), "{wrong:#?}");
+}

@@ -5,7 +5,7 @@ use crate::design::{Stage, Unit};
 use crate::law::yields::YIELD_SPREAD;
 use crate::process::DrainingOutcome;
 
-const DRIP: &str = "w = W (1 − e^(−t/τ)), first order; τ is our own judgement";
+const DRIP: &str = "w = W (1 − e^(−t/τ)), first order; τ is our own judgement, weakest below 20 °C";
 const SIZE: &str = "additive volumes of fat, protein, carbohydrate, ash and water in the width of the mould";
 
 pub(super) fn readouts(drained: &DrainingOutcome) -> Vec<Readout> {

@@ -31,7 +31,7 @@ fn heat(vat: &VatOutcome, heating: Heating) -> Vec<Readout> {
     let number = |key, label, value, unit, decimals, law| Readout::number(Stage::Vat, key, label, value, unit, decimals, law);
     let (warming, wall, outside) = match heating {
         Heating::Bath => (BATH, WALL, Some("Hottest bath")),
-        Heating::DoubleBoiler => (BOILER, WALL, Some("Hottest outside of the pot")),
+        Heating::DoubleBoiler => (BOILER, WALL, Some("Hottest on the steam side")),
         // Over a hob the hot spot of the base is the wall itself.
         Heating::Hob => (HOB, WALL_HOB, None),
     };
