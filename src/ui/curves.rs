@@ -111,6 +111,7 @@ fn plot_ui(ui: &mut Ui, drawn: &Figure, ghost: Option<&Figure>, height: f32) {
         .allow_double_click_reset(false)
         .allow_axis_zoom_drag(false)
         .show_background(false)
+        .show_crosshair(false)
         .grid_color(palette.grid)
         .set_margin_fraction(vec2(0.0, 0.0))
         .default_x_bounds(drawn.x.least, drawn.x.most)

@@ -5,7 +5,7 @@ use super::choices::focus_ring;
 use super::theme::{BODY, Palette, bold};
 use super::view::{Page, View};
 use crate::session::{Command, EXAMPLES, Recent, Session};
-use egui::{Align, Button, Key, KeyboardShortcut, Layout, Modifiers, RichText, Role, Sense, Ui, WidgetInfo, vec2};
+use egui::{Align, Button, Key, KeyboardShortcut, Layout, Modifiers, RichText, Role, Sense, ThemePreference, Ui, WidgetInfo, vec2};
 
 const CTRL: Modifiers = Modifiers::COMMAND;
 const CTRL_SHIFT: Modifiers = Modifiers { shift: true, ..Modifiers::COMMAND };
@@ -36,25 +36,7 @@ pub(super) fn top_bar_ui(ui: &mut Ui, view: &mut View, session: &Session, recent
     ui.horizontal_centered(|ui| {
         file_menu(ui, recent, &mut asks);
         change_menu(ui, session, &mut asks);
-        ui.menu_button("Look", |ui| {
-            ui.label("Colours");
-            egui::widgets::global_theme_preference_buttons(ui);
-            ui.separator();
-            ui.label("Units (the file keeps °C and litres)");
-            ui.checkbox(&mut view.units.fahrenheit, "Temperatures in °F");
-            ui.checkbox(&mut view.units.cups, "Litres as cups");
-            ui.separator();
-            ui.label("Size of everything");
-            for (percent, zoom) in [(100, 1.0), (125, 1.25), (150, 1.5), (200, 2.0)] {
-                if ui.button(format!("{percent} %")).clicked() {
-                    ui.ctx().set_zoom_factor(zoom);
-                }
-            }
-            ui.separator();
-            if ui.button("Keys (F1)").clicked() {
-                asks.push(Ask::Help);
-            }
-        });
+        look_menu(ui, view, &mut asks);
         ui.add_space(12.0);
         title_ui(ui, view, session, &mut asks);
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
@@ -90,6 +72,47 @@ fn file_menu(ui: &mut Ui, recent: &Recent, asks: &mut Vec<Ask>) {
         ui.separator();
         entry(ui, "Leave", Some(&Ask::Quit), Ask::Quit, asks);
     });
+}
+
+/// Draws the menu of how things look: nothing in it touches the design.
+fn look_menu(ui: &mut Ui, view: &mut View, asks: &mut Vec<Ask>) {
+    ui.menu_button("Look", |ui| {
+        ui.label("Colours");
+        let now = ui.ctx().options(|options| options.theme_preference);
+        for (preference, words) in
+            [(ThemePreference::System, "As the desktop"), (ThemePreference::Light, "Light"), (ThemePreference::Dark, "Dark")]
+        {
+            if ticked(ui, now == preference, words) {
+                ui.ctx().set_theme(preference);
+            }
+        }
+        ui.separator();
+        ui.label("Units (the file keeps °C and litres)");
+        if ticked(ui, view.units.fahrenheit, "Temperatures in °F") {
+            view.units.fahrenheit = !view.units.fahrenheit;
+        }
+        if ticked(ui, view.units.cups, "Litres as cups") {
+            view.units.cups = !view.units.cups;
+        }
+        ui.separator();
+        ui.label("Size of everything");
+        for (percent, zoom) in [(100, 1.0), (125, 1.25), (150, 1.5), (200, 2.0)] {
+            if ticked(ui, (ui.ctx().zoom_factor() - zoom).abs() < 0.01, &format!("{percent} %")) {
+                ui.ctx().set_zoom_factor(zoom);
+            }
+        }
+        ui.separator();
+        if ui.button("Keys (F1)").clicked() {
+            asks.push(Ask::Help);
+        }
+    });
+}
+
+/// Draws an entry with a tick before it where it is on; returns whether it was chosen.
+fn ticked(ui: &mut Ui, on: bool, words: &str) -> bool {
+    let response = ui.add(Button::new(format!("{} {words}", if on { "✓" } else { "–" })).wrap_mode(egui::TextWrapMode::Extend));
+    response.widget_info(|| WidgetInfo::selected(Role::CheckBox, true, on, words));
+    response.clicked()
 }
 
 fn change_menu(ui: &mut Ui, session: &Session, asks: &mut Vec<Ask>) {

@@ -276,3 +276,35 @@ fn the_narrow_window_stands_in_one_column() {
     let left = harness.get_by_role_and_label(Role::Slider, "Milk").rect().left();
     assert!(left < 60.0);
 }
+
+/// A letter that no font has fails the harness.
+#[test]
+fn every_menu_opens_and_has_all_its_letters() {
+    for (menu, entry) in [("Design file", "Save as…"), ("Change", "Nothing to undo"), ("Look", "Temperatures in °F")] {
+        let mut harness = first();
+        harness.get_by_label(menu).click();
+        harness.run();
+        assert!(harness.query_all_by_label_contains(entry).count() > 0, "{menu} lacks {entry}");
+    }
+}
+
+#[test]
+fn the_keys_are_listed_and_closed_again() {
+    let mut harness = first();
+    harness.key_press(Key::F1);
+    harness.run();
+    harness.get_by_label("Write the plan as PDF");
+    harness.get_by_label("Close").click();
+    harness.run();
+    assert!(harness.query_by_label("Write the plan as PDF").is_none());
+}
+
+#[test]
+fn colours_and_units_are_chosen_in_the_menu() {
+    let mut harness = first();
+    harness.get_by_label("Look").click();
+    harness.run();
+    harness.get_by_label("Temperatures in °F").click();
+    harness.run();
+    assert!(harness.state().view.units.fahrenheit && !harness.state().session.is_dirty());
+}
