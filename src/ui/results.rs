@@ -8,7 +8,7 @@ use super::view::{Room, View};
 use crate::batch::{Batch, Caution, Readout, Severity, Weight, readouts};
 use crate::design::{Stage, field};
 use crate::figure::{Ribbon, Station};
-use egui::{Color32, RichText, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
+use egui::{Align, Color32, Layout, RichText, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
 
 /// Share of the height that the results take, above the cautions.
 const RESULTS_SHARE: f32 = 0.58;
@@ -91,17 +91,18 @@ fn lead_ui(ui: &mut Ui, units: Units, figure: &Readout) {
     ui.add_space(8.0);
 }
 
+/// Draws one figure of the list: its name at the left, its value at the right, on one line.
 fn detail_ui(ui: &mut Ui, units: Units, figure: &Readout) {
     let palette = Palette::of(ui);
+    ui.spacing_mut().interact_size.y = 20.0;
     ui.horizontal(|ui| {
-        let value = ui.painter().layout_no_wrap(units.readout_text(figure), bold(CAPTION), palette.text);
-        let room = ui.available_width() - value.size().x - 12.0;
-        ui.allocate_ui(vec2(room, 0.0), |ui| {
-            ui.set_width(room);
-            ui.add(egui::Label::new(RichText::new(figure.label).size(CAPTION).color(palette.soft)).wrap())
-                .on_hover_text(figure.law);
+        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+            ui.add(egui::Label::new(RichText::new(units.readout_text(figure)).font(bold(CAPTION))).extend());
+            ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
+                ui.add(egui::Label::new(RichText::new(figure.label).size(CAPTION).color(palette.soft)).truncate())
+                    .on_hover_text(figure.law);
+            });
         });
-        ui.add(egui::Label::new(RichText::new(units.readout_text(figure)).font(bold(CAPTION))).extend());
     });
 }
 
