@@ -75,6 +75,8 @@ fn as_json(batch: &Batch, figures: &[Readout], ends: &[StageEnd]) -> Value {
         stage.extend(json_figures(&of_stage(figures, end.stage)));
         all.insert(end.stage.key().to_owned(), Value::Object(stage));
     }
+    let likely = figures.iter().filter_map(|figure| figure.likely.map(|(low, high)| (figure.key.to_owned(), json!([low, high]))));
+    all.insert("likely".to_owned(), Value::Object(likely.collect()));
     let cautions: Vec<Value> = batch
         .cautions
         .iter()

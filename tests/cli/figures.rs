@@ -97,3 +97,18 @@ fn an_example_is_printed_as_a_file_that_opens() {
         assert_eq!(design, one.design().unwrap());
     }
 }
+
+/// A number whose uncertainty is large says so to machines as well.
+#[test]
+fn the_json_carries_the_likely_ranges_around_their_figures() {
+    let json = run(&["figures", &example("first-vat"), "--json"]).json();
+    let likely = json["likely"].as_object().unwrap();
+    for key in ["drained_curd_kg", "clotting_min", "to_rennet_min", "dried_moisture_percent"] {
+        assert!(likely.contains_key(key), "{key}");
+    }
+    for (key, range) in likely {
+        let figure = Stage::ALL.iter().find_map(|stage| json[stage.key()][key].as_f64()).unwrap();
+        let (low, high) = (range[0].as_f64().unwrap(), range[1].as_f64().unwrap());
+        assert!(low <= figure && figure <= high, "{key}: {low} to {high} around {figure}");
+    }
+}
