@@ -1,8 +1,8 @@
 //! Every constant and every correlation of the calculation, for the sources page, the paper and the tests.
 
 use crate::law::{
-    air_transfer, bath, brine, calcium, composition, density, food_density, heat, kitchen, moist_air, moisture_diffusion, rennet,
-    salt, sorption, syneresis, yields,
+    acidity, air_transfer, bath, brine, buffering, calcium, composition, density, food_density, heat, kitchen, moist_air,
+    moisture_diffusion, rennet, salt, sorption, syneresis, yields,
 };
 use crate::process;
 use crate::source::{Constant, Correlation};
@@ -32,6 +32,9 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
         ("transfer to air", air_transfer::CONSTANTS),
         ("diffusion of water", moisture_diffusion::CONSTANTS),
         ("trays", process::TRAY_CONSTANTS),
+        ("vinegar", acidity::CONSTANTS),
+        ("buffer of cheese", buffering::CONSTANTS),
+        ("pickling", process::PICKLING_CONSTANTS),
     ];
     lists.extend(super::caution::CONSTANT_LISTS);
     lists
@@ -50,6 +53,8 @@ pub fn correlation_lists() -> Vec<(&'static str, &'static [Correlation])> {
         ("moist air", moist_air::CORRELATIONS),
         ("brine", brine::CORRELATIONS),
         ("transfer to air", air_transfer::CORRELATIONS),
+        ("vinegar", acidity::CORRELATIONS),
+        ("buffer of cheese", buffering::CORRELATIONS),
     ]
 }
 

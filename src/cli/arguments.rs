@@ -38,9 +38,9 @@ pub enum Command {
     },
     /// Work out one stage alone, from described milk or a described cheese.
     Stage {
-        /// milk, vat, draining, salting or drying.
+        /// milk, vat, draining, salting, drying or pickling.
         name: String,
-        /// Set an input of the stage or of the described cheese, KEY=VALUE; for drying also `report_h=6,12,24`.
+        /// Set an input of the stage or of the described cheese, KEY=VALUE; for drying and pickling also `report_h=6,12,24`.
         #[arg(long, value_name = "KEY=VALUE")]
         set: Vec<String>,
         /// As JSON, numbers in full.

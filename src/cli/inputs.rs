@@ -2,7 +2,7 @@
 
 use super::text::write_json;
 use super::{CliError, Ending};
-use crate::design::{DESCRIBED_CHEESE_FIELDS, Field, Kind, Value, fields};
+use crate::design::{DESCRIBED_CHEESE_FIELDS, DESCRIBED_PICKLING_FIELDS, Field, Kind, Value, fields};
 use crate::session::EXAMPLES;
 use serde_json::json;
 use std::io::Write;
@@ -12,7 +12,7 @@ pub(super) fn run(json: bool, data: &mut dyn Write) -> Result<Ending, CliError> 
         let rows = |described: bool| -> Vec<serde_json::Value> {
             if described { DESCRIBED_CHEESE_FIELDS.iter().map(as_json).collect() } else { fields().map(as_json).collect() }
         };
-        write_json(&json!({ "inputs": rows(false), "described_cheese": rows(true) }), data)?;
+        write_json(&json!({ "inputs": rows(false), "described_cheese": rows(true), "described_pickling": pickling_rows() }), data)?;
         return Ok(Ending::Done);
     }
     let mut stage = None;
@@ -26,7 +26,22 @@ pub(super) fn run(json: bool, data: &mut dyn Write) -> Result<Ending, CliError> 
     writeln!(data, "\nA described cheese, for `vatsketch stage salting` and `vatsketch stage drying`")?;
     DESCRIBED_CHEESE_FIELDS.iter().try_for_each(|field| write_row(field, data))?;
     writeln!(data, "  {:<28} hours to report, as in 6,12,24 (drying)", "report_h")?;
+    writeln!(data, "\nA described cheese and its vinegar, for `vatsketch stage pickling`")?;
+    DESCRIBED_PICKLING_FIELDS.iter().try_for_each(|field| write_row(field, data))?;
+    writeln!(data, "  {:<28} hours to report, as in 6,12,24", "report_h")?;
     Ok(Ending::Done)
+}
+
+/// Returns the inputs of the pickling, which is no stage of a design yet and so carries its own name.
+fn pickling_rows() -> Vec<serde_json::Value> {
+    let named = |field| {
+        let mut row = as_json(field);
+        if let Some(members) = row.as_object_mut() {
+            members.insert("stage".to_owned(), json!(super::pickling::NAME));
+        }
+        row
+    };
+    DESCRIBED_PICKLING_FIELDS.iter().map(named).collect()
 }
 
 fn write_row<D: Default>(field: &Field<D>, data: &mut dyn Write) -> std::io::Result<()> {

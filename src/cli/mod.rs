@@ -5,6 +5,7 @@ mod export;
 mod figures;
 mod inputs;
 mod open;
+mod pickling;
 mod stage;
 mod text;
 

@@ -1,7 +1,7 @@
 //! `vatsketch stage`: one stage alone, for a maker who starts from bought curd and for checks from outside.
 
 use super::text::{json_figures, write_figures, write_json};
-use super::{CliError, Ending, open};
+use super::{CliError, Ending, open, pickling};
 use crate::batch::{Batch, Readout, batch, readouts};
 use crate::design::{DESCRIBED_CHEESE_FIELDS, DescribedCheese, Design, DesignError, Field, Stage, fields};
 use crate::law::Matter;
@@ -19,8 +19,11 @@ struct Described {
 }
 
 pub(super) fn run(name: &str, set: &[String], json: bool, data: &mut dyn Write, words: &mut dyn Write) -> Result<Ending, CliError> {
+    if name == pickling::NAME {
+        return pickling::run(set, json, data, words);
+    }
     let Some(stage) = Stage::ALL.into_iter().find(|stage| stage.key() == name) else {
-        let names = Stage::ALL.map(Stage::key).join(", ");
+        let names = Stage::ALL.map(Stage::key).into_iter().chain([pickling::NAME]).collect::<Vec<_>>().join(", ");
         return Err(CliError::Arguments(format!("there is no stage called `{name}`; there are {names}")));
     };
     let described = described(stage, set)?;
@@ -58,7 +61,7 @@ fn described(stage: Stage, set: &[String]) -> Result<Described, CliError> {
 }
 
 /// Reads ascending hours, as in `6,12,24`.
-fn hours(text: &str) -> Result<Vec<f64>, CliError> {
+pub(super) fn hours(text: &str) -> Result<Vec<f64>, CliError> {
     let wrong =
         || CliError::Arguments(format!("report_h must be hours from 0 to 2000, ascending, as in 6,12,24, but `{text}` was given"));
     let hours: Vec<f64> = text.split(',').map(|hour| hour.trim().parse().map_err(|_| wrong())).collect::<Result<_, _>>()?;
@@ -101,7 +104,7 @@ fn failure(batch: &Batch, stage: Stage) -> Option<&StageError> {
 const PARTS_OFF_PERCENT: f64 = 10.0;
 
 /// Returns the described cheese with its parts as shares of 1; printed parts seldom add up to 100 %, and the difference is spread evenly.
-fn matter(described: &DescribedCheese) -> Result<Matter, CliError> {
+pub(super) fn described_matter(described: &DescribedCheese) -> Result<Matter, CliError> {
     let parts = Matter {
         water_kg: described.moisture_percent,
         fat_kg: described.fat_percent,
@@ -124,7 +127,7 @@ fn matter(described: &DescribedCheese) -> Result<Matter, CliError> {
 }
 
 fn salted(described: &Described, json: bool, data: &mut dyn Write) -> Result<Ending, CliError> {
-    let curd = matter(&described.cheese)?;
+    let curd = described_matter(&described.cheese)?;
     let drained = DrainingOutcome {
         curd,
         cheese_count: 1,
@@ -148,7 +151,7 @@ fn salted(described: &Described, json: bool, data: &mut dyn Write) -> Result<End
 fn dried(described: &Described, json: bool, data: &mut dyn Write) -> Result<Ending, CliError> {
     let share = |percent: f64| percent / 100.0;
     let cheese = Cheese {
-        matter: matter(&described.cheese)?,
+        matter: described_matter(&described.cheese)?,
         diameter_mm: described.cheese.diameter_mm,
         thickness_mm: described.cheese.thickness_mm,
         temperature_c: described.cheese.start_temperature_c,

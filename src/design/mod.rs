@@ -4,6 +4,7 @@
 
 mod choices;
 mod described;
+mod described_pickling;
 mod draining;
 mod drying;
 mod error;
@@ -16,6 +17,7 @@ mod vat;
 
 pub use choices::{CalciumForm, CreamBy, DryingPlace, Heating, MilkKind, MilkTreatment, PhKnown, PotRest, RennetLabel};
 pub use described::{DESCRIBED_CHEESE_FIELDS, DescribedCheese};
+pub use described_pickling::{DESCRIBED_PICKLING_FIELDS, DescribedPickling};
 pub use draining::DrainingDesign;
 pub use drying::DryingDesign;
 pub use error::{DesignError, nearest};

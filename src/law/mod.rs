@@ -1,9 +1,11 @@
 //! Laws that hold in any stage, each with its equation, units, range and source.
 
+pub mod acidity;
 pub mod air_transfer;
 pub mod bath;
 pub mod blending;
 pub mod brine;
+pub mod buffering;
 pub mod calcium;
 pub mod composition;
 pub mod density;

@@ -1,11 +1,13 @@
 //! The stages in the trade's order: each a function from its design and what came in to an outcome or an error.
 //!
-//! [`milk()`] → [`vat()`] (warming, setting, cutting) → [`draining()`] → [`salting()`] → [`drying()`].
+//! [`milk()`] → [`vat()`] (warming, setting, cutting) → [`draining()`] → [`salting()`] → [`drying()`];
+//! beside them [`pickle()`], one cheese in vinegar.
 
 mod draining;
 mod drying;
 mod flow;
 mod milk;
+mod pickling;
 mod salting;
 mod vat;
 
@@ -16,6 +18,10 @@ pub use drying::{
 };
 pub use flow::{StageBalance, Stream};
 pub use milk::{CONSTANTS as MILK_CONSTANTS, MilkError, MilkOutcome, milk};
+pub use pickling::{
+    CONSTANTS as PICKLING_CONSTANTS, LONGEST_SOAK_H, PH_TARGETS, PicklePoint, PickleRun, PickledCheese, PicklingError, Soak,
+    SoakRun, SoakState, TargetHours, VinegarBath, cautions as pickling_cautions, pickle,
+};
 pub use salting::{SaltingError, SaltingOutcome, salting};
 pub use vat::{Curd, Setting, VatError, VatOutcome, WARMING_CONSTANTS, WarmingEvent, WarmingPoint, curd, setting, vat};
 

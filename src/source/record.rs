@@ -110,6 +110,12 @@ pub enum SourceId {
     Textbook,
     /// FDA Food Code and hazard guides.
     FoodCode,
+    /// Harned and Ehlers 1933, dissociation of acetic acid.
+    HarnedEhlers1933,
+    /// Lucey et al. 1993, buffering of cheese on acidification.
+    Lucey1993,
+    /// FDA compliance policy guide 525.825, vinegar.
+    VinegarGuide,
     /// Johnson 2001, firmness at cutting and moisture.
     Johnson2001,
     /// Common practice of home makers; no source.

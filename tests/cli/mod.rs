@@ -2,6 +2,7 @@
 
 mod endings;
 mod figures;
+mod pickling;
 mod stages;
 mod streams;
 

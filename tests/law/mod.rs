@@ -1,9 +1,11 @@
 //! Tests of `src/law`.
 
+mod acidity;
 mod air_transfer;
 mod bath;
 mod blending;
 mod brine;
+mod buffering;
 mod calcium;
 mod composition;
 mod density;

@@ -3,6 +3,7 @@
 mod drying;
 mod drying_rates;
 mod drying_stage;
+mod pickling;
 mod refusals;
 mod trays;
 mod vat;

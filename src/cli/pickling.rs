@@ -1,0 +1,136 @@
+//! `vatsketch stage pickling`: one described cheese in its share of the vinegar.
+
+use super::stage::{described_matter, hours};
+use super::text::write_json;
+use super::{CliError, Ending, open};
+use crate::design::{DESCRIBED_PICKLING_FIELDS, DescribedCheese, DescribedPickling, DesignError, Field};
+use crate::process::{LONGEST_SOAK_H, PickleRun, PickledCheese, TargetHours, VinegarBath, pickle, pickling_cautions};
+use serde_json::{Value, json};
+use std::io::Write;
+
+/// The name on the command line.
+pub(super) const NAME: &str = "pickling";
+/// Hours that are reported where none are asked for.
+const USUAL_HOURS: [f64; 7] = [6.0, 12.0, 24.0, 48.0, 96.0, 168.0, 336.0];
+
+pub(super) fn run(set: &[String], json: bool, data: &mut dyn Write, words: &mut dyn Write) -> Result<Ending, CliError> {
+    let (described, report_h) = described(set)?;
+    let cheese = cheese(&described)?;
+    let bath = VinegarBath {
+        acid_g_per_100ml: described.acid_g_per_100ml,
+        volume_ml: described.vinegar_ml,
+        temperature_c: described.pickling_temperature_c,
+    };
+    let run = pickle(&cheese, &bath, &report_h).map_err(|error| CliError::Stage(error.to_string()))?;
+    let cautions = pickling_cautions(&run, &bath);
+    let cheese_g = 1000.0 * cheese.matter.total_kg();
+    if json {
+        write_json(&as_json(&run, cheese_g, &cautions), data)?;
+        return Ok(Ending::Done);
+    }
+    write_text(&run, cheese_g, data)?;
+    for caution in cautions {
+        writeln!(words, "caution: {caution}")?;
+    }
+    Ok(Ending::Done)
+}
+
+fn described(set: &[String]) -> Result<(DescribedPickling, Vec<f64>), CliError> {
+    let fields: Vec<&'static Field<DescribedPickling>> = DESCRIBED_PICKLING_FIELDS.iter().collect();
+    let mut described = DescribedPickling::default();
+    let mut report_h = USUAL_HOURS.to_vec();
+    for assignment in set {
+        let (key, text) = open::split(assignment)?;
+        if key == "report_h" {
+            report_h = hours(text)?;
+        } else if !open::set_in(&fields, &mut described, key, text)? {
+            return Err(DesignError::unknown_key(key, fields.iter().map(|field| field.key)).into());
+        }
+    }
+    Ok((described, report_h))
+}
+
+/// Returns the cheese, its fat being what nothing else is.
+fn cheese(described: &DescribedPickling) -> Result<PickledCheese, CliError> {
+    let without_fat = described.moisture_percent
+        + described.protein_percent
+        + described.carbohydrate_percent
+        + described.ash_percent
+        + described.salt_percent;
+    let leaves_room = without_fat <= 100.0;
+    if !leaves_room {
+        return Err(CliError::Arguments(format!(
+            "water, protein, carbohydrate, ash and salt of the described cheese add up to {without_fat:.1} %; they may be 100 % at most, and what is left is fat"
+        )));
+    }
+    let matter = described_matter(&DescribedCheese {
+        diameter_mm: described.diameter_mm,
+        thickness_mm: described.thickness_mm,
+        moisture_percent: described.moisture_percent,
+        fat_percent: 100.0 - without_fat,
+        protein_percent: described.protein_percent,
+        carbohydrate_percent: described.carbohydrate_percent,
+        ash_percent: described.ash_percent,
+        salt_percent: described.salt_percent,
+        ..DescribedCheese::default()
+    })?;
+    Ok(PickledCheese {
+        matter,
+        diameter_mm: described.diameter_mm,
+        thickness_mm: described.thickness_mm,
+        start_ph: described.start_ph,
+        buffer_scale: described.buffer_scale,
+        diffusivity_scale: described.diffusivity_scale,
+    })
+}
+
+fn as_json(run: &PickleRun, cheese_g: f64, cautions: &[String]) -> Value {
+    let points: Vec<Value> = run
+        .points
+        .iter()
+        .map(|point| {
+            json!({
+                "at_h": point.at_h, "centre_ph": point.centre_ph, "slurry_ph": point.slurry_ph, "surface_ph": point.surface_ph,
+                "bath_ph": point.bath_ph, "acid_percent": point.acid_percent,
+            })
+        })
+        .collect();
+    let targets: Vec<Value> = run
+        .targets
+        .iter()
+        .map(|target| {
+            json!({ "ph": target.ph, "centre_h": target.centre_h, "slurry_h": target.slurry_h, "never": never(run, target) })
+        })
+        .collect();
+    json!({
+        "cheese_g": cheese_g, "vinegar_ml_per_g": run.vinegar_ml_per_g, "balance_ph": run.balance_ph, "targets": targets,
+        "points": points, "cautions": cautions,
+    })
+}
+
+fn never(run: &PickleRun, target: &TargetHours) -> bool {
+    let comes_there = run.balance_ph < target.ph;
+    !comes_there
+}
+
+fn write_text(run: &PickleRun, cheese_g: f64, data: &mut dyn Write) -> Result<(), CliError> {
+    writeln!(data, "{:>8} {:>9} {:>9} {:>9} {:>10} {:>9}", "h", "centre", "blended", "surface", "vinegar", "acid, %")?;
+    for point in &run.points {
+        writeln!(
+            data,
+            "{:>8.2} {:>9.2} {:>9.2} {:>9.2} {:>10.2} {:>9.2}",
+            point.at_h, point.centre_ph, point.slurry_ph, point.surface_ph, point.bath_ph, point.acid_percent
+        )?;
+    }
+    writeln!(data, "  {:.1} g of cheese, {:.2} mL of vinegar for each g", cheese_g, run.vinegar_ml_per_g)?;
+    writeln!(data, "  comes to rest at pH {:.2}", run.balance_ph)?;
+    for target in &run.targets {
+        let when = |hours: Option<f64>| match hours {
+            Some(hours) => format!("{hours:.0} h"),
+            None if never(run, target) => "never".to_owned(),
+            None => format!("not within {LONGEST_SOAK_H:.0} h"),
+        };
+        writeln!(data, "  pH {:.1}: centre {}, blended {}", target.ph, when(target.centre_h), when(target.slurry_h))?;
+    }
+    Ok(())
+}

@@ -1,0 +1,98 @@
+//! What stays the same while one cheese lies in vinegar.
+
+use super::{PickledCheese, PicklingError, VinegarBath};
+use crate::law::acidity::{ACETATE_MOBILITY, ACID_OBSTRUCTION, CONDITIONAL_PK, acid_diffusivity_m2_s, acid_mol_m3};
+use crate::law::buffering::{Buffer, balance_ph};
+use crate::law::food_density::WATER_DENSITY;
+use crate::numeric::{DiscGrid, Half};
+
+crate::constants! {
+    /// Transfer through the still film at the cheese.
+    FILM_TRANSFER = { "Transfer of acid through the film at the cheese", 2.0e-6, "m/s", (2.0e-7, 1.0e-5), Ourselves, "a jar moved now and then; a still one has about a tenth, which delays the centre by a twentieth", Judged }
+}
+
+/// Intervals from the axis to the rim, and over half the height.
+const INTERVALS: (usize, usize) = (40, 40);
+/// Widest over narrowest interval.
+const RATIO: f64 = 20.0;
+/// Tolerance of a step.
+const TOLERANCE: f64 = 1e-3;
+
+/// What stays the same while one cheese lies in vinegar.
+#[derive(Clone, Debug)]
+pub struct Soak {
+    /// The rings of the upper half.
+    pub grid: DiscGrid,
+    /// Share of water in the cheese, by volume.
+    pub water_share: f64,
+    /// Density of the cheese, kg/m³.
+    pub cheese_kg_m3: f64,
+    /// Diffusivity of acetic acid in the water of the cheese, m²/s.
+    pub acid_m2_s: f64,
+    /// Diffusivity of acetate over that of the acid.
+    pub acetate_mobility: f64,
+    /// Transfer through the film, m/s.
+    pub film_m_s: f64,
+    /// Share of the top and of the side that the vinegar reaches, 0 to 1; the underside is as the top.
+    pub open: (f64, f64),
+    /// Vinegar for the whole cheese, m³.
+    pub bath_m3: f64,
+    /// Its strength at the start, mol/m³.
+    pub acid_mol_m3: f64,
+    /// pK of the acid.
+    pub pk: f64,
+    /// How the cheese takes up hydrogen ions.
+    pub buffer: Buffer,
+    /// Tolerance of a step: error of the amounts relative to what is there.
+    pub tolerance: f64,
+}
+
+impl Soak {
+    /// Returns the equations of one cheese in its vinegar.
+    ///
+    /// The water of the cheese is taken to fill its share of the volume; what dries or swells meanwhile is not in it.
+    ///
+    /// # Errors
+    /// [`PicklingError`] where a figure is out of its range.
+    pub fn new(cheese: &PickledCheese, bath: &VinegarBath) -> Result<Self, PicklingError> {
+        cheese.check()?;
+        bath.check()?;
+        let matter = &cheese.matter;
+        let share = |kg: f64| kg / matter.total_kg();
+        let (radius_m, height_m) = (0.0005 * cheese.diameter_mm, 0.001 * cheese.thickness_mm);
+        let cheese_kg_m3 = matter.total_kg() / (std::f64::consts::PI * radius_m * radius_m * height_m);
+        let water_share = share(matter.water_kg) * cheese_kg_m3 / WATER_DENSITY.polynomial(bath.temperature_c);
+        if !(water_share > 0.0 && water_share < 1.0) {
+            return Err(PicklingError::MassAndSize { cheese_kg_m3, water_percent: 100.0 * water_share });
+        }
+        Ok(Self {
+            grid: DiscGrid::new(radius_m, height_m, INTERVALS.0, INTERVALS.1, RATIO, Half::Upper),
+            water_share,
+            cheese_kg_m3,
+            acid_m2_s: cheese.diffusivity_scale * ACID_OBSTRUCTION.value * water_share * acid_diffusivity_m2_s(bath.temperature_c),
+            acetate_mobility: ACETATE_MOBILITY.value,
+            film_m_s: FILM_TRANSFER.value,
+            open: (1.0, 1.0),
+            bath_m3: 1e-6 * bath.volume_ml,
+            acid_mol_m3: acid_mol_m3(bath.acid_g_per_100ml),
+            pk: CONDITIONAL_PK.value,
+            buffer: Buffer::new(share(matter.protein_kg()), share(matter.water_kg), cheese.start_ph, cheese.buffer_scale),
+            tolerance: TOLERANCE,
+        })
+    }
+
+    /// Returns the pH at which cheese and bath come to rest.
+    ///
+    /// # Errors
+    /// [`PicklingError::NoBalance`].
+    pub fn balance_ph(&self) -> Result<f64, PicklingError> {
+        let cheese_m3 = 2.0 * self.grid.volume_m3();
+        let liquid_m3 = self.bath_m3 + self.water_share * cheese_m3;
+        Ok(balance_ph(self.acid_mol_m3 * self.bath_m3, liquid_m3, self.cheese_kg_m3 * cheese_m3, &self.buffer, self.pk)?)
+    }
+
+    /// Returns the mass of cheese around each m³ of its water, kg/m³.
+    pub(super) fn cheese_per_water(&self) -> f64 {
+        self.cheese_kg_m3 / self.water_share
+    }
+}

@@ -1,0 +1,46 @@
+//! What a maker must hear beside the figures of a pickling.
+
+use super::{PickleRun, VinegarBath};
+use crate::law::acidity::LEAST_VINEGAR_G_PER_100ML;
+
+/// Vinegar of 5 g/100 mL below which a dried cheese may never sour, mL/g: the balance then stays above 4.6 within the buffer's range.
+const LEAST_ML_PER_G: f64 = 2.0;
+/// The strength that this is said of, g/100 mL.
+const USUAL_G_PER_100ML: f64 = 5.0;
+
+/// Returns the cautions of a pickling, most weighty first.
+///
+/// # Source
+/// Food Code, definition of time and temperature controlled food, table B; Code of Federal Regulations, title 21, part 114.
+#[must_use]
+pub fn cautions(run: &PickleRun, bath: &VinegarBath) -> Vec<String> {
+    let mut said = vec![
+        "A modelled pH is no proof. Measure with a pH meter, at the centre of a cheese and on a blended sample, before relying on the acid.".to_owned(),
+        "This food is not heated in its package, and its water activity is above 0.92 unless measured otherwise: table B of the Food Code wants a pH below 4.2 throughout; 4.6 is not enough.".to_owned(),
+    ];
+    let sours = run.balance_ph < 4.2;
+    if !sours {
+        said.push(format!(
+            "With this vinegar the cheese never comes below pH {:.2}, however long it lies: take more vinegar, or stronger.",
+            run.balance_ph
+        ));
+    }
+    // Weaker vinegar counts by the acid it brings.
+    let counted_ml_per_g = run.vinegar_ml_per_g * bath.acid_g_per_100ml / USUAL_G_PER_100ML;
+    if counted_ml_per_g < LEAST_ML_PER_G {
+        said.push(format!(
+            "{:.2} mL of vinegar for each g of cheese brings as much acid as {counted_ml_per_g:.2} mL of 5 %; below {LEAST_ML_PER_G} mL of 5 % vinegar per g a cheese may never sour. Vinegar that just covers is about 1 mL per g.",
+            run.vinegar_ml_per_g
+        ));
+    }
+    if bath.acid_g_per_100ml < LEAST_VINEGAR_G_PER_100ML {
+        said.push(format!(
+            "{} g/100 mL is weaker than anything that may be sold as vinegar ({LEAST_VINEGAR_G_PER_100ML} g/100 mL).",
+            bath.acid_g_per_100ml
+        ));
+    }
+    said.push("Hours are likely too short by half or more, and the buffer may be 0.7 to 1.8 times what was taken. Keep the jar at 4 °C or below from the start until the measured pH is below 4.2, and after; keep the cheese submerged.".to_owned());
+    said.push("Do not move a cheese into oil before the measured pH is below 4.2 all through. The centre stays unsoured for days, and oil keeps the air out: botulism from cheese is documented, and its toxin may give no sign.".to_owned());
+    said.push("Local food codes and a licensed process come before anything said here.".to_owned());
+    said
+}
