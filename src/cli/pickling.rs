@@ -4,7 +4,9 @@ use super::stage::{described_matter, hours};
 use super::text::write_json;
 use super::{CliError, Ending, open};
 use crate::design::{DESCRIBED_PICKLING_FIELDS, DescribedCheese, DescribedPickling, DesignError, Field};
-use crate::process::{LONGEST_SOAK_H, PickleRun, PickledCheese, TargetHours, VinegarBath, pickle, pickling_cautions};
+use crate::process::{
+    LONGEST_SOAK_H, PickleRun, PickledCheese, STRONGEST_BUFFER, TargetHours, VinegarBath, pickle, pickling_cautions,
+};
 use serde_json::{Value, json};
 use std::io::Write;
 
@@ -103,7 +105,8 @@ fn as_json(run: &PickleRun, cheese_g: f64, cautions: &[String]) -> Value {
         })
         .collect();
     json!({
-        "cheese_g": cheese_g, "vinegar_ml_per_g": run.vinegar_ml_per_g, "balance_ph": run.balance_ph, "targets": targets,
+        "cheese_g": cheese_g, "vinegar_ml_per_g": run.vinegar_ml_per_g, "balance_ph": run.balance_ph,
+        "strong_balance_ph": run.strong_balance_ph, "targets": targets,
         "points": points, "cautions": cautions,
     })
 }
@@ -123,7 +126,8 @@ fn write_text(run: &PickleRun, cheese_g: f64, data: &mut dyn Write) -> Result<()
         )?;
     }
     writeln!(data, "  {:.1} g of cheese, {:.2} mL of vinegar for each g", cheese_g, run.vinegar_ml_per_g)?;
-    writeln!(data, "  comes to rest at pH {:.2}", run.balance_ph)?;
+    let (likely, strong) = (run.balance_ph, run.strong_balance_ph);
+    writeln!(data, "  comes to rest at pH {likely:.2}; {strong:.2} if the cheese takes up {STRONGEST_BUFFER} times as much acid")?;
     for target in &run.targets {
         let when = |hours: Option<f64>| match hours {
             Some(hours) => format!("{hours:.0} h"),

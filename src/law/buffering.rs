@@ -79,6 +79,13 @@ impl Buffer {
         buffer
     }
 
+    /// Returns a buffer of the same shape that takes up `factor` times as much.
+    #[must_use]
+    pub fn scaled(&self, factor: f64) -> Self {
+        let groups = self.groups.iter().map(|group| Group { mol_per_kg: factor * group.mol_per_kg, ..*group }).collect();
+        Self { groups, start_ph: self.start_ph, held_at_start: factor * self.held_at_start }
+    }
+
     /// Returns the hydrogen ions held by the groups, mol/kg, and the fall of that with pH.
     fn held_and_slope(&self, ph: f64) -> (f64, f64) {
         let power = (LN_10 * ph).exp();

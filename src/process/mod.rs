@@ -19,8 +19,8 @@ pub use drying::{
 pub use flow::{StageBalance, Stream};
 pub use milk::{CONSTANTS as MILK_CONSTANTS, MilkError, MilkOutcome, milk};
 pub use pickling::{
-    CONSTANTS as PICKLING_CONSTANTS, LONGEST_SOAK_H, PH_TARGETS, PicklePoint, PickleRun, PickledCheese, PicklingError, Soak,
-    SoakRun, SoakState, TargetHours, VinegarBath, cautions as pickling_cautions, pickle,
+    CONSTANTS as PICKLING_CONSTANTS, LONGEST_SOAK_H, PH_TARGETS, PicklePoint, PickleRun, PickledCheese, PicklingError,
+    STRONGEST_BUFFER, Soak, SoakRun, SoakState, TargetHours, VinegarBath, cautions as pickling_cautions, pickle,
 };
 pub use salting::{SaltingError, SaltingOutcome, salting};
 pub use vat::{Curd, Setting, VatError, VatOutcome, WARMING_CONSTANTS, WarmingEvent, WarmingPoint, curd, setting, vat};

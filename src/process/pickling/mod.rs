@@ -3,6 +3,7 @@
 mod direction;
 mod soak;
 mod solver;
+mod way;
 mod words;
 
 pub use soak::{CONSTANTS, Soak};
@@ -11,12 +12,16 @@ pub use words::cautions;
 
 use crate::law::Matter;
 use crate::law::acidity::ACETIC_MOLAR_MASS;
+use crate::law::buffering::BUFFER_SCALE;
 use crate::numeric::RootError;
 
 /// Hours after which no more is worked out.
 pub const LONGEST_SOAK_H: f64 = 2000.0;
 /// The pH below which acidified food must come, and the one that this food needs at its water activity.
 pub const PH_TARGETS: [f64; 2] = [4.6, 4.2];
+
+/// How many times as much acid a cheese may take up as its groups say.
+pub const STRONGEST_BUFFER: f64 = BUFFER_SCALE.range.1 / BUFFER_SCALE.value;
 
 /// One cheese as it comes into the vinegar.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -127,6 +132,8 @@ pub struct PickleRun {
     pub points: Vec<PicklePoint>,
     /// pH at which cheese and vinegar come to rest.
     pub balance_ph: f64,
+    /// The same if the cheese takes up as much acid as the buffer's range allows, [`STRONGEST_BUFFER`] times as much.
+    pub strong_balance_ph: f64,
     /// When the two targets are reached, in the order of [`PH_TARGETS`].
     pub targets: [TargetHours; 2],
     /// Vinegar for each gram of cheese, mL/g.
@@ -169,6 +176,7 @@ pub fn pickle(cheese: &PickledCheese, bath: &VinegarBath, report_h: &[f64]) -> R
     }
     let soak = Soak::new(cheese, bath)?;
     let balance_ph = soak.balance_ph()?;
+    let strong = Soak { buffer: soak.buffer.scaled(STRONGEST_BUFFER), ..soak.clone() };
     let mut run = SoakRun::new(&soak);
     let mut watch = Watch::new(run.state());
     let mut points = Vec::new();
@@ -184,6 +192,7 @@ pub fn pickle(cheese: &PickledCheese, bath: &VinegarBath, report_h: &[f64]) -> R
     Ok(PickleRun {
         points,
         balance_ph,
+        strong_balance_ph: strong.balance_ph()?,
         targets: watch.targets,
         vinegar_ml_per_g: bath.volume_ml / (1000.0 * cheese.matter.total_kg()),
     })

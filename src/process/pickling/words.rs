@@ -1,6 +1,6 @@
 //! What a maker must hear beside the figures of a pickling.
 
-use super::{PickleRun, VinegarBath};
+use super::{PickleRun, STRONGEST_BUFFER, VinegarBath};
 use crate::law::acidity::LEAST_VINEGAR_G_PER_100ML;
 
 /// Vinegar of 5 g/100 mL below which a dried cheese may never sour, mL/g: the balance then stays above 4.6 within the buffer's range.
@@ -25,6 +25,13 @@ pub fn cautions(run: &PickleRun, bath: &VinegarBath) -> Vec<String> {
             run.balance_ph
         ));
     }
+    let sours_if_strong = run.strong_balance_ph < 4.2;
+    if sours && !sours_if_strong {
+        said.push(format!(
+            "A cheese may take up {STRONGEST_BUFFER} times as much acid as was taken here; it then never comes below pH {:.2}: take more vinegar, or stronger.",
+            run.strong_balance_ph
+        ));
+    }
     // Weaker vinegar counts by the acid it brings.
     let counted_ml_per_g = run.vinegar_ml_per_g * bath.acid_g_per_100ml / USUAL_G_PER_100ML;
     if counted_ml_per_g < LEAST_ML_PER_G {
@@ -39,7 +46,7 @@ pub fn cautions(run: &PickleRun, bath: &VinegarBath) -> Vec<String> {
             bath.acid_g_per_100ml
         ));
     }
-    said.push("Hours are likely too short by half or more, and the buffer may be 0.7 to 1.8 times what was taken. Keep the jar at 4 °C or below from the start until the measured pH is below 4.2, and after; keep the cheese submerged.".to_owned());
+    said.push("The hours are likely too short: in published trials with eggs the centre took twice as long as such a model says, and in weak vinegar up to four times. Keep the jar at 4 °C or below from the start until the measured pH is below 4.2, and after; keep the cheese submerged.".to_owned());
     said.push("Do not move a cheese into oil before the measured pH is below 4.2 all through. The centre stays unsoured for days, and oil keeps the air out: botulism from cheese is documented, and its toxin may give no sign.".to_owned());
     said.push("Local food codes and a licensed process come before anything said here.".to_owned());
     said

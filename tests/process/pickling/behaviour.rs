@@ -20,6 +20,16 @@ fn the_hours_to_a_ph_are_those_of_the_chapter() {
     assert!((run.vinegar_ml_per_g - 60.0 / 32.70).abs() < 0.001);
 }
 
+/// Table of balances: 2 mL/g of 5 % rest at 4.17, and at 4.46 if the cheese takes up 1.8 times as much.
+#[test]
+fn a_stronger_buffer_than_was_taken_is_warned_of() {
+    let bath = vinegar(2.0 * 1000.0 * dried().matter.total_kg());
+    let run = pickle(&dried(), &bath, &[]).unwrap();
+    assert!((run.balance_ph - 4.17).abs() < 0.006 && (run.strong_balance_ph - 4.46).abs() < 0.006, "{run:?}");
+    let said = pickling_cautions(&run, &bath).join("\n");
+    assert!(said.contains("1.8 times as much acid") && said.contains("never comes below pH 4.46"), "{said}");
+}
+
 #[test]
 fn vinegar_that_just_covers_never_sours_a_strongly_buffered_cheese() {
     // 1 mL/g rests at 4.69 if the buffer is 1.4 times as strong (table of balances, to its four decimals 4.6930).
@@ -35,7 +45,7 @@ fn vinegar_that_just_covers_never_sours_a_strongly_buffered_cheese() {
 
 #[test]
 fn plenty_of_vinegar_is_not_warned_of_but_the_meter_is_still_asked_for() {
-    let bath = vinegar(150.0);
+    let bath = vinegar(250.0);
     let said = pickling_cautions(&pickle(&dried(), &bath, &[24.0]).unwrap(), &bath).join("\n");
     assert!(said.contains("pH meter") && !said.contains("may never sour") && !said.contains("never comes below"), "{said}");
     let weak = VinegarBath { acid_g_per_100ml: 3.0, ..bath };
