@@ -7,6 +7,9 @@ use crate::law::{
 use crate::process;
 use crate::source::{Constant, Correlation};
 
+/// Names of the lists that no batch rests on: what is worked out alone, on the command line.
+pub const LISTS_APART: [&str; 3] = ["vinegar", "buffer of cheese", "pickling"];
+
 /// Returns the lists of constants, one a module, in the order of the trade.
 #[must_use]
 pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {

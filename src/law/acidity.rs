@@ -12,6 +12,8 @@ crate::constants! {
     ACETIC_DIFFUSIVITY = { "Diffusivity of acetic acid in water at 25 °C", 1.21e-9, "m²/s", (1.1e-9, 1.3e-9), CrcHandbook, "diffusion in dilute aqueous solution", FromMemory }
     /// Diffusivity of acetate over that of the acid.
     ACETATE_MOBILITY = { "Diffusivity of acetate over that of acetic acid", 0.9, "1", (0.1, 1.0), CrcHandbook, "1.089e-9 over 1.21e-9 m²/s in water; in a cheese other ions may hold it back", FromMemory }
+    /// Least strength of what is sold as vinegar.
+    LEAST_VINEGAR = { "Least acetic acid of what is sold as vinegar", 4.0, "g/100 mL", (4.0, 4.0), VinegarGuide, "each definition of a vinegar; at 20 °C", Published }
     /// How much slower acid moves in the water of a cheese.
     ACID_OBSTRUCTION = { "Diffusivity in cheese over (share of water by volume × diffusivity in water)", 0.33, "1", (0.16, 0.66), Floury2010, "no value for acetic acid in cheese was found; salt in 17 cheeses of table II has 0.40, and this is to the cautious side", Judged }
 }
@@ -24,9 +26,6 @@ crate::correlations! {
     /// Density of acetic acid in water.
     VINEGAR_DENSITY = { "Density of acetic acid in water at 20 °C", "pairs of % by mass and g/mL", [0.0, 0.9982, 1.0, 0.9996, 5.0, 1.0052, 10.0, 1.0121], "g/mL", (0.0, 10.0), "% by mass", CrcHandbook, "concentrative properties of aqueous solutions; the row at zero is water", Published }
 }
-
-/// Strength below which a liquid may not be sold as vinegar, g of acetic acid in 100 mL; quoted in a caution.
-pub const LEAST_VINEGAR_G_PER_100ML: f64 = 4.0;
 
 /// Returns the pKa of acetic acid in water: a/T + b + c T.
 ///

@@ -1,7 +1,7 @@
 //! What a maker must hear beside the figures of a pickling.
 
 use super::{PickleRun, STRONGEST_BUFFER, VinegarBath};
-use crate::law::acidity::LEAST_VINEGAR_G_PER_100ML;
+use crate::law::acidity::LEAST_VINEGAR;
 
 /// Vinegar of 5 g/100 mL below which a dried cheese may never sour, mL/g: the balance then stays above 4.6 within the buffer's range.
 const LEAST_ML_PER_G: f64 = 2.0;
@@ -40,9 +40,10 @@ pub fn cautions(run: &PickleRun, bath: &VinegarBath) -> Vec<String> {
             run.vinegar_ml_per_g
         ));
     }
-    if bath.acid_g_per_100ml < LEAST_VINEGAR_G_PER_100ML {
+    let least = LEAST_VINEGAR.value;
+    if bath.acid_g_per_100ml < least {
         said.push(format!(
-            "{} g/100 mL is weaker than anything that may be sold as vinegar ({LEAST_VINEGAR_G_PER_100ML} g/100 mL).",
+            "{} g/100 mL is weaker than anything that may be sold as vinegar ({least} g/100 mL).",
             bath.acid_g_per_100ml
         ));
     }
