@@ -26,7 +26,7 @@ struct Row {
 
 /// Returns the equations of a case by its name in the table.
 ///
-/// The table does not print four of the figures. They were taken as the rule or the round number that its names suggest, and then fit all
+/// The table does not print five of the figures. They were taken as the rule or the round number that its names suggest, and then fit all
 /// ten rows: K07 without a difference between acid and acetate, K08 with 2.25e-10 m²/s (0.33 of its water), K10 with a mobility of 0.1,
 /// K11 with the diffusivity that the rule gives at 5 °C, K12 with a tenth of the film.
 fn case(name: &str) -> Soak {
