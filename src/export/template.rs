@@ -24,7 +24,7 @@ static FONTS: LazyLock<Vec<Font>> = LazyLock::new(|| FONT_FILES.iter().flat_map(
 
 /// Everything that the typesetter can see.
 struct Desk {
-    library: LazyHash<Library>,
+    typst_library: LazyHash<Library>,
     book: LazyHash<FontBook>,
     template: Source,
     data_id: FileId,
@@ -33,7 +33,7 @@ struct Desk {
 
 impl World for Desk {
     fn library(&self) -> &LazyHash<Library> {
-        &self.library
+        &self.typst_library
     }
 
     fn book(&self) -> &LazyHash<FontBook> {
@@ -64,7 +64,7 @@ impl World for Desk {
 /// Returns the PDF of the template filled with the data (JSON).
 pub(super) fn typeset(data: Vec<u8>) -> Result<Vec<u8>, ExportError> {
     let desk = Desk {
-        library: LazyHash::new(Library::default()),
+        typst_library: LazyHash::new(Library::default()),
         book: LazyHash::new(FontBook::from_fonts(FONTS.iter())),
         template: Source::new(file_id("plan.typ")?, TEMPLATE.to_owned()),
         data_id: file_id("data.json")?,

@@ -4,10 +4,12 @@ mod disc;
 mod grading;
 mod lines;
 mod roots;
+mod stepping;
 mod table;
 
 pub use disc::{DiscGrid, Half};
 pub use grading::{graded, graded_both};
 pub use lines::LineSystem;
 pub use roots::{Bracket, RootError, brent};
+pub use stepping::{Stepping, Verdict};
 pub use table::monotone;

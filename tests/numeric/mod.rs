@@ -4,4 +4,5 @@ mod disc;
 mod grading;
 mod lines;
 mod roots;
+mod stepping;
 mod table;

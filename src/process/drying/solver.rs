@@ -14,6 +14,7 @@ use super::air::AirNow;
 use super::implicit::{GAMMA, Which};
 use super::look::{Work, mean};
 use super::problem::Problem;
+use crate::numeric::{Stepping, Verdict};
 
 /// First step, s: short against the drying of the skin.
 const FIRST_STEP_S: f64 = 5.0;
@@ -34,7 +35,7 @@ pub struct DiscRun<'a> {
     pub at_s: f64,
     /// Steps taken, and steps refused.
     pub steps: (u32, u32),
-    step_s: f64,
+    stepping: Stepping,
     /// The air that it met last.
     met: Option<AirNow>,
     work: Work,
@@ -51,7 +52,7 @@ impl<'a> DiscRun<'a> {
             temperature_c: problem.start_c,
             at_s: 0.0,
             steps: (0, 0),
-            step_s: FIRST_STEP_S,
+            stepping: Stepping::new(FIRST_STEP_S, SHORTEST_STEP_S),
             met: None,
             work: Work::new(&problem.grid),
         }
@@ -60,7 +61,7 @@ impl<'a> DiscRun<'a> {
     /// Comes into this air: where it is other than the last, the steps begin short again, for the skin answers within seconds.
     pub fn meet(&mut self, air: AirNow) {
         if self.met.replace(air) != Some(air) {
-            self.step_s = self.step_s.min(FIRST_STEP_S);
+            self.stepping.at_most(FIRST_STEP_S);
         }
     }
 
@@ -145,31 +146,18 @@ impl<'a> DiscRun<'a> {
         }
         while self.at_s < to_s {
             let left_s = to_s - self.at_s;
-            // Two equal steps to the end rather than one long and one tiny one.
-            let planned_s = self.step_s;
-            let step_s = if planned_s >= left_s {
-                left_s
-            } else if 2.0 * planned_s > left_s {
-                0.5 * left_s
-            } else {
-                planned_s
-            };
+            let step_s = self.stepping.next(left_s);
             let (error, warmed_k) = self.try_step(step_s, air);
-            let factor = if error.is_finite() { (0.85 / error.max(1e-4).sqrt()).clamp(0.25, 2.5) } else { 0.25 };
-            if error <= 1.0 {
-                std::mem::swap(&mut self.water, &mut self.work.trial);
-                self.temperature_c += warmed_k;
-                self.at_s = if step_s.to_bits() == left_s.to_bits() { to_s } else { self.at_s + step_s };
-                self.steps.0 += 1;
-                // A step cut short to meet the end says little about the next one.
-                self.step_s = if step_s < planned_s { planned_s.max(step_s * factor) } else { step_s * factor };
-                after_step(self);
-            } else {
-                self.steps.1 += 1;
-                self.step_s = step_s * factor;
-                if self.step_s < SHORTEST_STEP_S {
-                    return Err(DryingError::NoSolution { hours: self.at_s / 3600.0 });
+            match self.stepping.judge(step_s, error) {
+                Verdict::Taken => {
+                    std::mem::swap(&mut self.water, &mut self.work.trial);
+                    self.temperature_c += warmed_k;
+                    self.at_s = if step_s.to_bits() == left_s.to_bits() { to_s } else { self.at_s + step_s };
+                    self.steps.0 += 1;
+                    after_step(self);
                 }
+                Verdict::Refused => self.steps.1 += 1,
+                Verdict::TooShort => return Err(DryingError::NoSolution { hours: self.at_s / 3600.0 }),
             }
         }
         Ok(())

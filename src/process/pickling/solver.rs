@@ -13,6 +13,7 @@ use super::direction::{Direction, turn};
 use super::soak::Soak;
 use super::way::{Amounts, Way, slopes};
 use crate::law::buffering::local_balance;
+use crate::numeric::{Stepping, Verdict};
 
 /// γ = ½ + √3/6, as in drying.
 const GAMMA: f64 = 0.788_675_134_594_812_9;
@@ -49,7 +50,7 @@ pub struct SoakRun<'a> {
     pub at_s: f64,
     /// Steps taken, and steps refused.
     pub steps: (u32, u32),
-    step_s: f64,
+    stepping: Stepping,
     guess: Vec<f64>,
     first: Amounts,
     second: Amounts,
@@ -81,7 +82,7 @@ impl<'a> SoakRun<'a> {
             now,
             at_s: 0.0,
             steps: (0, 0),
-            step_s: FIRST_STEP_S,
+            stepping: Stepping::new(FIRST_STEP_S, SHORTEST_STEP_S),
             guess: vec![soak.buffer.start_ph; nodes],
             first: Amounts::zeros(nodes),
             second: Amounts::zeros(nodes),
@@ -133,30 +134,17 @@ impl<'a> SoakRun<'a> {
     pub fn advance(&mut self, to_s: f64, after_step: &mut dyn FnMut(&Self)) -> Result<(), PicklingError> {
         while self.at_s < to_s {
             let left_s = to_s - self.at_s;
-            let planned_s = self.step_s;
-            // Two equal steps to the end rather than one long and one tiny one.
-            let step_s = if planned_s >= left_s {
-                left_s
-            } else if 2.0 * planned_s > left_s {
-                0.5 * left_s
-            } else {
-                planned_s
-            };
+            let step_s = self.stepping.next(left_s);
             let error = self.try_step(step_s);
-            let factor = if error.is_finite() { (0.85 / error.max(1e-4).sqrt()).clamp(0.25, 2.5) } else { 0.25 };
-            if error <= 1.0 {
-                std::mem::swap(&mut self.now, &mut self.trial);
-                self.at_s = if step_s.to_bits() == left_s.to_bits() { to_s } else { self.at_s + step_s };
-                self.steps.0 += 1;
-                // A step cut short to meet the end says little about the next one.
-                self.step_s = if step_s < planned_s { planned_s.max(step_s * factor) } else { step_s * factor };
-                after_step(self);
-            } else {
-                self.steps.1 += 1;
-                self.step_s = step_s * factor;
-                if self.step_s < SHORTEST_STEP_S {
-                    return Err(PicklingError::NoSolution { hours: self.at_s / 3600.0 });
+            match self.stepping.judge(step_s, error) {
+                Verdict::Taken => {
+                    std::mem::swap(&mut self.now, &mut self.trial);
+                    self.at_s = if step_s.to_bits() == left_s.to_bits() { to_s } else { self.at_s + step_s };
+                    self.steps.0 += 1;
+                    after_step(self);
                 }
+                Verdict::Refused => self.steps.1 += 1,
+                Verdict::TooShort => return Err(PicklingError::NoSolution { hours: self.at_s / 3600.0 }),
             }
         }
         Ok(())
