@@ -5,6 +5,8 @@ use crate::numeric::monotone;
 crate::constants! {
     /// Dihydrate over anhydrous.
     DIHYDRATE_RATIO = { "Calcium chloride dihydrate over anhydrous, by mass", 1.3247, "1", (1.3245, 1.3249), Textbook, "147.01 over 110.98 g/mol", FromMemory }
+    /// How much flakes weigh.
+    FLAKES_BULK = { "Loose calcium chloride flakes in a spoon", 0.85, "g/mL", (0.7, 1.0), Textbook, "loose flakes; weigh them where you can", FromMemory }
     /// The limit of several food laws.
     LEGAL_LIMIT = { "Calcium chloride allowed in cheese milk, anhydrous", 0.02, "%", (0.02, 0.02), Cfr21, "133.113 and sister sections; older Codex standards 200 mg/kg", Published }
 }

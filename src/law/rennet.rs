@@ -3,6 +3,8 @@
 use crate::numeric::monotone;
 
 crate::constants! {
+    /// Weight of liquid rennet.
+    LIQUID_DENSITY = { "Density of liquid rennet", 1.08, "kg/L", (1.0, 1.15), Textbook, "salted extract, some with glycerol; for a rough weight only", FromMemory }
     /// Between the two ways of stating strength.
     SOXHLET_PER_IMCU = { "Soxhlet units in one IMCU per mL", 69.0, "parts mL/IMCU", (55.0, 83.0), Iso11815, "±20 %", FromMemory }
     /// Time that does not depend on the dose.

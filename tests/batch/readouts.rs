@@ -52,3 +52,18 @@ fn a_figure_is_shown_with_its_unit_and_its_likely_range() {
     let count = figures.iter().find(|figure| figure.key == "cheese_count").unwrap();
     assert_eq!((count.text().as_str(), count.likely_text()), ("12", None));
 }
+
+/// The densities are from memory, so only their use is held here, not their truth.
+#[test]
+fn calcium_and_rennet_are_said_in_grams_millilitres_and_spoons() {
+    let figures = vatsketch::batch::readouts(&vatsketch::batch::batch(&vatsketch::design::Design::default()).unwrap());
+    let of = |key: &str| figures.iter().find(|figure| figure.key == key).unwrap_or_else(|| panic!("{key} is missing"));
+    let number = |key: &str| match of(key).reading {
+        vatsketch::batch::Reading::Number(number) => number,
+        _ => panic!("{key} is no number"),
+    };
+    assert!(of("calcium_g").kitchen.as_deref().is_some_and(|kitchen| kitchen.contains("tsp")), "{:?}", of("calcium_g").kitchen);
+    assert!(of("rennet_ml").kitchen.is_some());
+    assert!((number("rennet_g") / number("rennet_ml") - 1.08).abs() < 1e-12);
+    assert!(number("calcium_as_solution_ml") > 0.0);
+}

@@ -2,8 +2,9 @@
 
 use super::Readout;
 use crate::design::{CalciumForm, Design, MilkKind, Stage, Unit};
-use crate::law::calcium::{DIHYDRATE_RATIO, solution_ml};
+use crate::law::calcium::{DIHYDRATE_RATIO, FLAKES_BULK, solution_ml};
 use crate::law::kitchen::spoons;
+use crate::law::rennet::LIQUID_DENSITY;
 use crate::process::MilkOutcome;
 
 const BLEND: &str = "Pearson square by mass: x = m (T − A)/(B − T)";
@@ -14,6 +15,8 @@ const FIT_CREAM: &str = "specific volumes of fat, solids and water add up; our f
 const LABEL: &str = "as printed on the carton";
 const USDA: &str = "USDA rows of milk; cream and skimmed milk have the serum of their milk";
 const CALCIUM: &str = "dose × milk; dihydrate 1.3247 × anhydrous; density of solutions by the CRC Handbook";
+const RENNET_WEIGHT: &str =
+    "1.08 g to the mL of liquid rennet, from memory; a powder is labelled by the gram, so its millilitres are grams";
 const RENNET: &str = "dose × milk / strength (powder: read g for mL); 69 Soxhlet units to the IMCU/mL, ±20 %, from memory";
 
 /// Returns the figures of the milk: what is added first, then what it makes.
@@ -34,7 +37,9 @@ fn cream_and_calcium(milk: &MilkOutcome, design: &Design) -> Vec<Readout> {
     let cream = number("cream_g", "Cream to add", milk.cream_g, Unit::Gram, 0, BLEND).in_kitchen(spoons(milk.cream_ml));
     all.push(if milk.skim_kg > 0.0 { cream } else { cream.lead() });
     all.push(number("cream_ml", "Cream by volume", milk.cream_ml, Unit::Millilitre, 0, FIT_CREAM));
-    let calcium = number("calcium_g", "Calcium chloride", milk.calcium_g, Unit::Gram, 2, CALCIUM);
+    // Spoons of loose flakes are rough; a solution is measured by its volume below.
+    let flakes = if solution { None } else { spoons(milk.calcium_g / FLAKES_BULK.value) };
+    let calcium = number("calcium_g", "Calcium chloride", milk.calcium_g, Unit::Gram, 2, CALCIUM).in_kitchen(flakes);
     all.push(if solution { calcium } else { calcium.lead() });
     if solution {
         all.push(
@@ -54,6 +59,7 @@ fn rennet_and_vat(milk: &MilkOutcome, design: &Design) -> Vec<Readout> {
     let as_solution_ml = solution_ml(milk.calcium_anhydrous_g, design.milk.calcium_solution_percent);
     vec![
         number("rennet_ml", "Rennet", milk.rennet_ml, Unit::Millilitre, 2, RENNET).in_kitchen(spoons(milk.rennet_ml)).lead(),
+        number("rennet_g", "Rennet by weight, if liquid", milk.rennet_ml * LIQUID_DENSITY.value, Unit::Gram, 2, RENNET_WEIGHT),
         number("rennet_water_ml", "Water for the rennet", milk.rennet_water_ml, Unit::Millilitre, 0, "dilution × rennet")
             .in_kitchen(spoons(milk.rennet_water_ml)),
         number("vat_milk_l", "Milk in the vat", milk.vat_milk_l, Unit::Litre, 2, fit).lead(),
