@@ -2,13 +2,11 @@
 
 use super::axes::round_up;
 use super::{Axis, Band, Event, Figure, FigureKey, Role, Series};
-use crate::batch::Batch;
+use crate::batch::{Batch, SHELF_STABLE, TABLE_A_LIMIT};
 use crate::process::{DryingOutcome, DryingPoint, TrayRun};
 
 /// Points at which the band between the trays is drawn.
 const BAND_POINTS: u32 = 60;
-/// Water activity at or below which dried food is called shelf-stable, and the higher limit of a published table.
-const ACTIVITY_LIMITS: [(&str, f64); 2] = [("0.92", 0.92), ("0.85", 0.85)];
 
 /// Gain in per cent from which on the axis reaches below zero; less does not show.
 const LEAST_GAIN_SHOWN: f64 = 0.1;
@@ -115,8 +113,11 @@ pub(super) fn water_activity(batch: &Batch, dried: &DryingOutcome) -> Figure {
     // The centre may be the drier one where damp air wets the cheese again, and the driest moment need not be the last.
     let driest = dried.middle.points.iter().map(|point| point.water_activity.min(point.centre_water_activity)).fold(1.0, f64::min);
     let x = time_axis(batch);
-    let limits =
-        ACTIVITY_LIMITS.map(|(name, limit)| Series { name, role: Role::Limit, points: vec![[0.0, limit], [x.most, limit]] });
+    let limits = [("0.92", TABLE_A_LIMIT.value), ("0.85", SHELF_STABLE.value)].map(|(name, limit)| Series {
+        name,
+        role: Role::Limit,
+        points: vec![[0.0, limit], [x.most, limit]],
+    });
     let mut series = vec![
         Series { name: "centre", role: Role::Companion, points: line(&dried.middle, |point| point.centre_water_activity) },
         Series { name: "mean", role: Role::Main, points: line(&dried.middle, |point| point.water_activity) },

@@ -4,7 +4,7 @@ use super::axes::{highest, round_up};
 use super::{Axis, Event, Figure, FigureKey, Role, Series};
 use crate::batch::Batch;
 use crate::design::Heating;
-use crate::law::bath::Scorching;
+use crate::law::bath::{DEPOSITS_BEGIN, Scorching};
 use crate::process::{DrainingOutcome, VatOutcome};
 
 pub(super) fn warming(batch: &Batch, vat: &VatOutcome) -> Figure {
@@ -21,7 +21,11 @@ pub(super) fn warming(batch: &Batch, vat: &VatOutcome) -> Figure {
     ];
     let most_min = round_up(vat.to_ladle_min);
     if crate::law::bath::scorching(vat.wall_most_c) > Scorching::Fine {
-        series.push(Series { name: "deposits begin", role: Role::Limit, points: vec![[0.0, 55.0], [most_min, 55.0]] });
+        series.push(Series {
+            name: "deposits begin",
+            role: Role::Limit,
+            points: vec![[0.0, DEPOSITS_BEGIN.value], [most_min, DEPOSITS_BEGIN.value]],
+        });
     }
     let hottest = series.iter().map(|series| highest(&series.points)).fold(40.0, f64::max);
     Figure {

@@ -11,6 +11,8 @@ crate::constants! {
     CLOTTING_LEAST = { "Clotting time that no dose shortens", 2.5, "min", (1.0, 4.0), GuelphNotes, "set on the 15 to 20 min of the notes", Fitted }
     /// Time times dose.
     CLOTTING_PRODUCT = { "Clotting time × dose at 31 °C, pH 6.65 and full calcium", 600.0, "min IMCU/kg", (420.0, 780.0), GuelphNotes, "set on the 15 to 20 min of the notes; ±30 % between milks", Fitted }
+    /// Spread between milks.
+    CLOTTING_SPREAD = { "Spread of clotting times between milks", 0.30, "1", (0.2, 0.4), Ourselves, "our reference is set on notes that give 15 to 20 min", Judged }
     /// pH of the reference.
     CLOTTING_PH = { "pH of the reference clotting time", 6.65, "1", (6.65, 6.65), Ourselves, "cow's milk", Judged }
     /// How much slower at a higher pH.

@@ -11,5 +11,5 @@ pub use disc::{DiscGrid, Half};
 pub use grading::{graded, graded_both};
 pub use lines::LineSystem;
 pub use roots::{Bracket, RootError, brent};
-pub use stepping::{Stepping, Verdict};
+pub use stepping::{GAMMA, Stepping, Verdict};
 pub use table::monotone;

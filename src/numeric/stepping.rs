@@ -20,6 +20,9 @@ pub struct Stepping {
     shortest: f64,
 }
 
+/// γ of the linearly implicit method of second order with factored directions (ROS2): ½ + √3/6, stable for both, and measured to need
+/// fewer steps in our discs than the other usual values.
+pub const GAMMA: f64 = 0.788_675_134_594_812_9;
 /// Share of the ideal length that is used, against refusals.
 const CAUTION: f64 = 0.85;
 /// Least and greatest change of length from one step to the next.

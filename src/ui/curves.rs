@@ -187,10 +187,13 @@ fn labels(ui: &Ui, drawn: &Figure, response: &PlotResponse<()>) {
         let galley = painter.layout_no_wrap(series.name.to_owned(), plain(CAPTION), palette.text);
         let size = galley.size();
         // To the right of the end where there is room, else just above it, else just below.
+        // The last place is for a limit, which runs across the whole plot: its name may stand anywhere above it.
+        let along = if series.role == Role::Limit { frame.left() + 0.45 * frame.width() } else { f32::NAN };
         let places = [
             pos2(end.x + 6.0, end.y - 0.5 * size.y),
             pos2((end.x - size.x - 4.0).min(frame.right() - size.x - 4.0), end.y - size.y - 3.0),
             pos2((end.x - size.x - 4.0).min(frame.right() - size.x - 4.0), end.y + 4.0),
+            pos2(along, end.y - size.y - 2.0),
         ];
         let fits = |place: &Pos2| {
             let rect = egui::Rect::from_min_size(*place, size);

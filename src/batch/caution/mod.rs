@@ -6,6 +6,7 @@ mod stopped;
 mod time;
 mod vat;
 
+pub use drying::{SHELF_STABLE, TABLE_A_LIMIT};
 pub use time::hours_in_zone;
 
 use super::Batch;

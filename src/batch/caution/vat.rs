@@ -12,6 +12,8 @@ crate::constants! {
     LONG_SETTING = { "Longest setting that is still usual", 120.0, "min", (90.0, 180.0), Ourselves, "curd is usually cut within an hour or two of the rennet", Judged }
     /// A first test that comes too late.
     LATE_TEST = { "Minutes after a clean break from which the curd is over-firm", 30.0, "min", (15.0, 60.0), Ourselves, "twice the usual quarter of an hour", Judged }
+    /// A clot that comes too fast.
+    FAST_CLOT = { "Shortest clotting time that leaves time to stir", 6.0, "min", (4.0, 8.0), Ourselves, "stirring in takes a minute or two, and the milk must come to rest", Judged }
     /// Milk that does not stay where the rennet went in.
     DRIFT = { "Change of temperature from rennet to cut that is worth a word", 4.0, "K", (2.0, 6.0), Ourselves, "by then the clotting time has changed by a tenth", Judged }
 }
@@ -59,7 +61,7 @@ pub(super) fn cautions(batch: &Batch, all: &mut Vec<Caution>) {
         ));
     }
     setting(vat, all);
-    if vat.clotting_min < 6.0 {
+    if vat.clotting_min < FAST_CLOT.value {
         all.push(Caution::new(
             "fast_clot",
             Severity::Note,

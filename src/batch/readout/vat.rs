@@ -2,7 +2,9 @@
 
 use super::Readout;
 use crate::design::{Design, Heating, Stage, Unit};
+use crate::law::bath::WARMING_SPREAD;
 use crate::law::density::WHEY_DENSITY;
+use crate::law::rennet::CLOTTING_SPREAD;
 use crate::law::yields::YIELD_SPREAD;
 use crate::process::VatOutcome;
 
@@ -15,10 +17,6 @@ const CLOT: &str = "t = 2.5 + 600/(E f_T f_pH f_Ca), set on published notes; ±3
 const BREAK: &str = "clotting time × firmness multiple (practice of makers, from memory)";
 const YIELD: &str = "(R_F F + 1.04 R_C C)/(1 − M (1 + 0.9·0.066)); ±8 % between kitchens";
 const WHEY: &str = "milk less curd, component by component";
-/// Spread of times in the bath.
-const WARMING_SPREAD: f64 = 0.25;
-/// Spread of clotting between milks.
-const CLOTTING_SPREAD: f64 = 0.30;
 
 pub(super) fn readouts(vat: &VatOutcome, design: &Design) -> Vec<Readout> {
     let mut all = heat(vat, design.vat.heating);
@@ -37,11 +35,14 @@ fn heat(vat: &VatOutcome, heating: Heating) -> Vec<Readout> {
     };
     let mut all = vec![
         number("to_rennet_min", "Warm for the rennet after", vat.to_rennet_min, Unit::Minute, 0, warming)
-            .within(WARMING_SPREAD)
+            .within(WARMING_SPREAD.value)
             .lead(),
-        number("to_calcium_min", "Warm for the calcium after", vat.to_calcium_min, Unit::Minute, 0, warming).within(WARMING_SPREAD),
-        number("clotting_min", "Clots after", vat.clotting_min, Unit::Minute, 0, CLOT).within(CLOTTING_SPREAD),
-        number("clean_break_min", "Clean break after", vat.clean_break_min, Unit::Minute, 0, BREAK).within(CLOTTING_SPREAD).lead(),
+        number("to_calcium_min", "Warm for the calcium after", vat.to_calcium_min, Unit::Minute, 0, warming)
+            .within(WARMING_SPREAD.value),
+        number("clotting_min", "Clots after", vat.clotting_min, Unit::Minute, 0, CLOT).within(CLOTTING_SPREAD.value),
+        number("clean_break_min", "Clean break after", vat.clean_break_min, Unit::Minute, 0, BREAK)
+            .within(CLOTTING_SPREAD.value)
+            .lead(),
         number(
             "cut_min",
             "Cut after",

@@ -39,6 +39,8 @@ crate::constants! {
     OPEN_LOSS = { "Heat loss from an open warm surface", 36.0, "W/(m² K)", (20.0, 60.0), Ourselves, "with evaporation", Judged }
     /// Water under the pot.
     WATER_UNDER = { "Depth of water under the pot", 0.02, "m", (0.0, 0.05), Ourselves, "a rack", Judged }
+    /// Spread of warming times.
+    WARMING_SPREAD = { "Spread of warming times between kitchens", 0.25, "1", (0.2, 0.25), Ourselves, "overall transfer by correlation; until your own log calibrates it", Judged }
     /// Band of the thermostat.
     THERMOSTAT_BAND = { "Proportional band of the bath's thermostat", 0.5, "K", (0.1, 2.0), Ourselves, "a bath circulator", Judged }
 }

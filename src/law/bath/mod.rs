@@ -7,7 +7,9 @@ mod other;
 mod wall;
 
 pub use course::{Course, End, Leg, Moment, Thermostat};
-pub use geometry::{Bath, CONSTANTS as GEOMETRY_CONSTANTS, MILK_HEAT, MILK_SIDE, Pot, SIDE_LOSS, THERMOSTAT_BAND, bath_of};
+pub use geometry::{
+    Bath, CONSTANTS as GEOMETRY_CONSTANTS, MILK_HEAT, MILK_SIDE, Pot, SIDE_LOSS, THERMOSTAT_BAND, WARMING_SPREAD, bath_of,
+};
 pub use mode::{Mode, Node, Power};
 pub use other::{CONSTANTS as OTHER_CONSTANTS, DoubleBoiler, Hob, STEAM_TEMPERATURE};
 pub use wall::{CONSTANTS as WALL_CONSTANTS, DEPOSITS_BEGIN, Scorching, inner_wall_c, scorching};

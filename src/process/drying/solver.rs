@@ -11,10 +11,10 @@
 
 use super::DryingError;
 use super::air::AirNow;
-use super::implicit::{GAMMA, Which};
+use super::implicit::Which;
 use super::look::{Work, mean};
 use super::problem::Problem;
-use crate::numeric::{Stepping, Verdict};
+use crate::numeric::{GAMMA, Stepping, Verdict};
 
 /// First step, s: short against the drying of the skin.
 const FIRST_STEP_S: f64 = 5.0;

@@ -13,10 +13,8 @@ use super::direction::{Direction, turn};
 use super::soak::Soak;
 use super::way::{Amounts, Way, slopes};
 use crate::law::buffering::local_balance;
-use crate::numeric::{Stepping, Verdict};
+use crate::numeric::{GAMMA, Stepping, Verdict};
 
-/// γ = ½ + √3/6, as in drying.
-const GAMMA: f64 = 0.788_675_134_594_812_9;
 /// First step, s: short against the souring of the skin.
 const FIRST_STEP_S: f64 = 1.0;
 /// Shortest step before the solver gives up, s.
