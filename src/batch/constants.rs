@@ -1,7 +1,7 @@
 //! Every constant and every correlation of the calculation, for the sources page, the paper and the tests.
 
 use crate::law::{
-    acidity, air_transfer, bath, brine, buffering, calcium, composition, density, food_density, heat, kitchen, moist_air,
+    acidity, air_transfer, bath, brine, buffering, calcium, composition, density, food_density, heat, jar, kitchen, moist_air,
     moisture_diffusion, rennet, salt, sorption, syneresis, yields,
 };
 use crate::process;
@@ -58,6 +58,7 @@ pub fn correlation_lists() -> Vec<(&'static str, &'static [Correlation])> {
         ("transfer to air", air_transfer::CORRELATIONS),
         ("vinegar", acidity::CORRELATIONS),
         ("buffer of cheese", buffering::CORRELATIONS),
+        ("jar", jar::CORRELATIONS),
     ]
 }
 

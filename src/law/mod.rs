@@ -12,6 +12,7 @@ pub mod density;
 pub mod firmness;
 pub mod food_density;
 pub mod heat;
+pub mod jar;
 pub mod kitchen;
 pub mod matter;
 pub mod moist_air;

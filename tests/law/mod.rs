@@ -10,6 +10,7 @@ mod calcium;
 mod composition;
 mod density;
 mod heat;
+mod jar;
 mod kitchen;
 mod moist_air;
 mod moisture_diffusion;
