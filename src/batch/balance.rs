@@ -20,6 +20,8 @@ impl MassBalance {
             (Stage::Draining, batch.draining.done().map(|outcome| &outcome.balance)),
             (Stage::Salting, batch.salting.done().map(|outcome| &outcome.balance)),
             (Stage::Drying, batch.drying.done().map(|outcome| &outcome.balance)),
+            (Stage::Pickling, batch.pickling.done().map(|outcome| &outcome.balance)),
+            (Stage::Keeping, batch.keeping.done().map(|outcome| &outcome.balance)),
         ];
         Self { stages: stages.into_iter().filter_map(|(stage, balance)| Some((stage, balance?.clone()))).collect() }
     }

@@ -4,6 +4,7 @@ mod balance;
 mod caution;
 mod constants;
 mod readout;
+mod reuse;
 mod run;
 mod summary;
 
@@ -11,5 +12,5 @@ pub use balance::MassBalance;
 pub use caution::{Caution, SHELF_STABLE, Severity, TABLE_A_LIMIT, caution_begins, cautions, hours_in_zone};
 pub use constants::{LISTS_APART, constant_lists, constants, correlation_lists};
 pub use readout::{Reading, Readout, Weight, readouts, salting_readouts};
-pub use run::{Batch, Progress, batch};
+pub use run::{Batch, Progress, batch, batch_after};
 pub use summary::{Summary, hours_in_words, summary};

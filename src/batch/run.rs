@@ -1,9 +1,11 @@
 //! The calls, in the trade's order.
 
+use super::reuse::Reuse;
 use super::{Caution, MassBalance, cautions};
 use crate::design::{Design, DesignError, Stage};
 use crate::process::{
-    DrainingOutcome, DryingOutcome, MilkOutcome, SaltingOutcome, StageError, VatOutcome, draining, drying, milk, salting, vat,
+    DrainingOutcome, DryingOutcome, KeepingOutcome, MilkOutcome, PicklingOutcome, SaltingOutcome, StageError, VatOutcome, draining,
+    drying, keeping, milk, pickling, salting, vat,
 };
 
 /// How far a stage came.
@@ -53,6 +55,10 @@ pub struct Batch {
     pub salting: Progress<SaltingOutcome>,
     /// Drying.
     pub drying: Progress<DryingOutcome>,
+    /// Souring in vinegar.
+    pub pickling: Progress<PicklingOutcome>,
+    /// The jar and its keeping.
+    pub keeping: Progress<KeepingOutcome>,
     /// What went in and what came out, as far as the stages came.
     pub balance: MassBalance,
     /// What the maker must be told.
@@ -72,12 +78,73 @@ pub struct Batch {
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```
 pub fn batch(design: &Design) -> Result<Batch, DesignError> {
+    Ok(batch_after(design, None)?.0)
+}
+
+/// Returns the same as [`batch()`], and the stages that were worked out anew: one whose choices and whose incoming matter are as in
+/// `before` is taken over from there.
+///
+/// # Errors
+/// As for [`batch()`].
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::{batch, batch_after}, design::{Design, Stage}};
+/// let before = batch(&Design::default())?;
+/// let mut design = before.design.clone();
+/// design.pickling.pickling_h = 300.0;
+/// let (after, anew) = batch_after(&design, Some(&before))?;
+/// assert_eq!(anew, [Stage::Pickling, Stage::Keeping]);
+/// assert_eq!(after, batch(&design)?);
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+pub fn batch_after(design: &Design, before: Option<&Batch>) -> Result<(Batch, Vec<Stage>), DesignError> {
     design.check()?;
-    let milk = begin(milk(&design.milk));
-    let vat = after(&milk, Stage::Milk, |milk| vat(&design.vat, design.draining.drip_end_moisture_percent, milk));
-    let draining = after(&vat, Stage::Vat, |vat| draining(&design.draining, vat));
-    let salting = after(&draining, Stage::Draining, |drained| salting(&design.salting, design.draining.turn_count, drained));
-    let drying = after(&salting, Stage::Salting, |salted| drying(&design.drying, salted, design.draining.draining_temperature_c));
+    let mut reuse = Reuse::of(before);
+    let milk = reuse.first(Stage::Milk, |b| (b.design.milk == design.milk).then_some(&b.milk), || milk(&design.milk));
+    let drip_end_percent = design.draining.drip_end_moisture_percent;
+    let vat = reuse.stage(
+        Stage::Vat,
+        (Stage::Milk, &milk),
+        |b| {
+            let same = b.design.draining.drip_end_moisture_percent.to_bits() == drip_end_percent.to_bits();
+            (same && b.design.vat == design.vat && b.milk == milk).then_some(&b.vat)
+        },
+        |milk| vat(&design.vat, drip_end_percent, milk),
+    );
+    let draining = reuse.stage(
+        Stage::Draining,
+        (Stage::Vat, &vat),
+        |b| (b.design.draining == design.draining && b.vat == vat).then_some(&b.draining),
+        |vat| draining(&design.draining, vat),
+    );
+    let salting = reuse.stage(
+        Stage::Salting,
+        (Stage::Draining, &draining),
+        |b| {
+            let same = b.design.salting == design.salting && b.design.draining == design.draining;
+            (same && b.draining == draining).then_some(&b.salting)
+        },
+        |drained| salting(&design.salting, design.draining.turn_count, drained),
+    );
+    let drying = reuse.stage(
+        Stage::Drying,
+        (Stage::Salting, &salting),
+        |b| {
+            let same = b.design.drying == design.drying && b.design.draining == design.draining;
+            (same && b.salting == salting).then_some(&b.drying)
+        },
+        |salted| drying(&design.drying, salted, design.draining.draining_temperature_c),
+    );
+    let pickling = reuse.stage(
+        Stage::Pickling,
+        (Stage::Drying, &drying),
+        |b| (b.design.pickling == design.pickling && b.drying == drying).then_some(&b.pickling),
+        |dried| pickling(&design.pickling, dried),
+    );
+    // What may be said about keeping rests on the whole way there, so it is always said anew: it costs next to nothing.
+    let keeping = reuse.stage(Stage::Keeping, (Stage::Pickling, &pickling), |_| None, keeping);
+    let anew = reuse.anew;
     let mut batch = Batch {
         design: design.clone(),
         milk,
@@ -85,25 +152,12 @@ pub fn batch(design: &Design) -> Result<Batch, DesignError> {
         draining,
         salting,
         drying,
+        pickling,
+        keeping,
         balance: MassBalance::default(),
         cautions: Vec::new(),
     };
     batch.balance = MassBalance::of(&batch);
     batch.cautions = cautions(&batch);
-    Ok(batch)
-}
-
-fn begin<T, E: Into<StageError>>(result: Result<T, E>) -> Progress<T> {
-    match result {
-        Ok(outcome) => Progress::Done(outcome),
-        Err(error) => Progress::Failed(error.into()),
-    }
-}
-
-fn after<T, U, E: Into<StageError>>(before: &Progress<T>, stage: Stage, next: impl FnOnce(&T) -> Result<U, E>) -> Progress<U> {
-    match before {
-        Progress::Done(outcome) => begin(next(outcome)),
-        Progress::Failed(_) => Progress::NotReached { waits_for: stage },
-        Progress::NotReached { waits_for } => Progress::NotReached { waits_for: *waits_for },
-    }
+    Ok((batch, anew))
 }

@@ -34,6 +34,8 @@ fn ends(batch: &Batch) -> Vec<StageEnd> {
             Stage::Draining => end(stage, &batch.draining),
             Stage::Salting => end(stage, &batch.salting),
             Stage::Drying => end(stage, &batch.drying),
+            Stage::Pickling => end(stage, &batch.pickling),
+            Stage::Keeping => end(stage, &batch.keeping),
         })
         .collect()
 }

@@ -9,10 +9,10 @@ use std::io::Write;
 
 pub(super) fn run(json: bool, data: &mut dyn Write) -> Result<Ending, CliError> {
     if json {
-        let rows = |described: bool| -> Vec<serde_json::Value> {
-            if described { DESCRIBED_CHEESE_FIELDS.iter().map(as_json).collect() } else { fields().map(as_json).collect() }
-        };
-        write_json(&json!({ "inputs": rows(false), "described_cheese": rows(true), "described_pickling": pickling_rows() }), data)?;
+        let inputs: Vec<serde_json::Value> = fields().map(as_json).collect();
+        let cheese: Vec<serde_json::Value> = DESCRIBED_CHEESE_FIELDS.iter().map(as_json).collect();
+        let pickling: Vec<serde_json::Value> = DESCRIBED_PICKLING_FIELDS.iter().map(as_json).collect();
+        write_json(&json!({ "inputs": inputs, "described_cheese": cheese, "described_pickling": pickling }), data)?;
         return Ok(Ending::Done);
     }
     let mut stage = None;
@@ -30,18 +30,6 @@ pub(super) fn run(json: bool, data: &mut dyn Write) -> Result<Ending, CliError> 
     DESCRIBED_PICKLING_FIELDS.iter().try_for_each(|field| write_row(field, data))?;
     writeln!(data, "  {:<28} hours to report, as in 6,12,24", "report_h")?;
     Ok(Ending::Done)
-}
-
-/// Returns the inputs of the pickling, which is no stage of a design yet and so carries its own name.
-fn pickling_rows() -> Vec<serde_json::Value> {
-    let named = |field| {
-        let mut row = as_json(field);
-        if let Some(members) = row.as_object_mut() {
-            members.insert("stage".to_owned(), json!(super::pickling::NAME));
-        }
-        row
-    };
-    DESCRIBED_PICKLING_FIELDS.iter().map(named).collect()
 }
 
 fn write_row<D: Default>(field: &Field<D>, data: &mut dyn Write) -> std::io::Result<()> {

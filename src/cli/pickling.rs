@@ -10,8 +10,6 @@ use crate::process::{
 use serde_json::{Value, json};
 use std::io::Write;
 
-/// The name on the command line.
-pub(super) const NAME: &str = "pickling";
 /// Hours that are reported where none are asked for.
 const USUAL_HOURS: [f64; 7] = [6.0, 12.0, 24.0, 48.0, 96.0, 168.0, 336.0];
 

@@ -19,16 +19,19 @@ struct Described {
 }
 
 pub(super) fn run(name: &str, set: &[String], json: bool, data: &mut dyn Write, words: &mut dyn Write) -> Result<Ending, CliError> {
-    if name == pickling::NAME {
-        return pickling::run(set, json, data, words);
-    }
     let Some(stage) = Stage::ALL.into_iter().find(|stage| stage.key() == name) else {
-        let names = Stage::ALL.map(Stage::key).into_iter().chain([pickling::NAME]).collect::<Vec<_>>().join(", ");
+        let names = Stage::ALL.map(Stage::key).join(", ");
         return Err(CliError::Arguments(format!("there is no stage called `{name}`; there are {names}")));
     };
+    if stage == Stage::Pickling {
+        return pickling::run(set, json, data, words);
+    }
     let described = described(stage, set)?;
     match stage {
-        Stage::Milk | Stage::Vat | Stage::Draining => from_milk(stage, &described, json, data, words),
+        // What may be said about keeping rests on every stage, so it is worked out from the milk.
+        Stage::Milk | Stage::Vat | Stage::Draining | Stage::Pickling | Stage::Keeping => {
+            from_milk(stage, &described, json, data, words)
+        }
         Stage::Salting => salted(&described, json, data),
         Stage::Drying => dried(&described, json, data),
     }
@@ -37,8 +40,9 @@ pub(super) fn run(name: &str, set: &[String], json: bool, data: &mut dyn Write, 
 /// Reads the settings: those of the stage, and those of what comes to it (the milk's own way there, or a described cheese).
 fn described(stage: Stage, set: &[String]) -> Result<Described, CliError> {
     let from_cheese = matches!(stage, Stage::Salting | Stage::Drying);
-    let in_design: Vec<&'static Field> =
-        fields().filter(|field| field.stage == stage || (!from_cheese && field.stage <= Stage::Draining)).collect();
+    let in_design: Vec<&'static Field> = fields()
+        .filter(|field| field.stage == stage || (!from_cheese && (field.stage <= Stage::Draining || stage == Stage::Keeping)))
+        .collect();
     let in_cheese: Vec<&'static Field<DescribedCheese>> =
         if from_cheese { DESCRIBED_CHEESE_FIELDS.iter().collect() } else { Vec::new() };
     let mut described = Described::default();
@@ -109,10 +113,10 @@ pub(super) fn described_matter(described: &DescribedCheese) -> Result<Matter, Cl
         water_kg: described.moisture_percent,
         fat_kg: described.fat_percent,
         casein_kg: described.protein_percent,
-        whey_protein_kg: 0.0,
         carbohydrate_kg: described.carbohydrate_percent,
         ash_kg: described.ash_percent,
         salt_kg: described.salt_percent,
+        ..Matter::default()
     };
     let sum_percent = parts.total_kg();
     let adds_up = (sum_percent - 100.0).abs() <= PARTS_OFF_PERCENT;

@@ -112,4 +112,27 @@ choices! {
         /// In the open air, by day and by night.
         OpenAir = "open_air", "Open air";
     }
+    /// What decides how much vinegar goes on.
+    VinegarBy {
+        /// So much for each gram of cheese.
+        PerGram = "per_gram", "So much for each gram";
+        /// As much as covers the cheeses in their jar.
+        Cover = "cover", "Just to cover them";
+    }
+    /// How the cheeses lie in the jar.
+    JarLay {
+        /// Flat, one on the other.
+        Flat = "flat", "Flat";
+        /// Standing on their edge in rows.
+        OnEdge = "on_edge", "On edge";
+    }
+    /// What the cheeses are kept in after the soak.
+    KeptIn {
+        /// The vinegar that soured them.
+        Vinegar = "vinegar", "Their vinegar";
+        /// Oil, after most of the vinegar was poured off.
+        Oil = "oil", "Oil";
+        /// Nothing: they are taken out.
+        Bare = "bare", "Nothing, taken out";
+    }
 }

@@ -9,20 +9,26 @@ mod draining;
 mod drying;
 mod error;
 mod field;
+mod keeping;
 mod milk;
+mod pickling;
 mod salting;
 mod unit;
 mod value;
 mod vat;
 
-pub use choices::{CalciumForm, CreamBy, DryingPlace, Heating, MilkKind, MilkTreatment, PhKnown, PotRest, RennetLabel};
+pub use choices::{
+    CalciumForm, CreamBy, DryingPlace, Heating, JarLay, KeptIn, MilkKind, MilkTreatment, PhKnown, PotRest, RennetLabel, VinegarBy,
+};
 pub use described::{DESCRIBED_CHEESE_FIELDS, DescribedCheese};
 pub use described_pickling::{DESCRIBED_PICKLING_FIELDS, DescribedPickling};
 pub use draining::DrainingDesign;
 pub use drying::DryingDesign;
 pub use error::{DesignError, nearest};
 pub use field::{Choice, Field, Kind};
+pub use keeping::KeepingDesign;
 pub use milk::MilkDesign;
+pub use pickling::PicklingDesign;
 pub use salting::SaltingDesign;
 pub use unit::Unit;
 pub use value::Value;
@@ -41,11 +47,15 @@ pub enum Stage {
     Salting,
     /// Drying in a cabinet or in the open air.
     Drying,
+    /// Souring in vinegar.
+    Pickling,
+    /// The jar, and how long it may stand.
+    Keeping,
 }
 
 impl Stage {
     /// Every stage, in the trade's order.
-    pub const ALL: [Self; 5] = [Self::Milk, Self::Vat, Self::Draining, Self::Salting, Self::Drying];
+    pub const ALL: [Self; 7] = [Self::Milk, Self::Vat, Self::Draining, Self::Salting, Self::Drying, Self::Pickling, Self::Keeping];
 
     /// Returns the word used as a key on the command line and in JSON.
     #[must_use]
@@ -56,6 +66,8 @@ impl Stage {
             Self::Draining => "draining",
             Self::Salting => "salting",
             Self::Drying => "drying",
+            Self::Pickling => "pickling",
+            Self::Keeping => "keeping",
         }
     }
 
@@ -66,8 +78,10 @@ impl Stage {
             Self::Milk => "Milk",
             Self::Vat => "Vat",
             Self::Draining => "Moulds and draining",
-            Self::Salting => "Salting",
+            Self::Salting => "Salt and pepper",
             Self::Drying => "Drying",
+            Self::Pickling => "Vinegar",
+            Self::Keeping => "Jar and keeping",
         }
     }
 }
@@ -89,6 +103,10 @@ pub struct Design {
     pub salting: SaltingDesign,
     /// Drying.
     pub drying: DryingDesign,
+    /// Souring in vinegar.
+    pub pickling: PicklingDesign,
+    /// The jar and its keeping.
+    pub keeping: KeepingDesign,
 }
 
 /// Returns every input of every stage, in the trade's order.
@@ -99,7 +117,9 @@ pub struct Design {
 /// assert_eq!(keys[0], "milk_l");
 /// ```
 pub fn fields() -> impl Iterator<Item = &'static Field> {
-    [milk::FIELDS, vat::FIELDS, draining::FIELDS, salting::FIELDS, drying::FIELDS].into_iter().flatten()
+    [milk::FIELDS, vat::FIELDS, draining::FIELDS, salting::FIELDS, drying::FIELDS, pickling::FIELDS, keeping::FIELDS]
+        .into_iter()
+        .flatten()
 }
 
 /// Returns the input with this key.

@@ -37,6 +37,14 @@ pub enum Unit {
     ImcuPerKilogram,
     /// Kilogram per litre.
     KilogramPerLitre,
+    /// Millilitre per gram.
+    MillilitrePerGram,
+    /// Gram on each square decimetre of surface.
+    GramPerSquareDecimetre,
+    /// Gram in 100 millilitres.
+    GramIn100Millilitre,
+    /// Kilojoule.
+    Kilojoule,
     /// Gram per hour.
     GramPerHour,
     /// Parts of milk that one part of rennet clots (Soxhlet).
@@ -67,6 +75,10 @@ impl Unit {
             Self::ImcuPerMillilitre => "IMCU/mL",
             Self::ImcuPerKilogram => "IMCU/kg",
             Self::KilogramPerLitre => "kg/L",
+            Self::MillilitrePerGram => "mL/g",
+            Self::GramPerSquareDecimetre => "g/dm²",
+            Self::GramIn100Millilitre => "g/100 mL",
+            Self::Kilojoule => "kJ",
             Self::GramPerHour => "g/h",
             Self::Parts => "parts",
             Self::Times => "×",

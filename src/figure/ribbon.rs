@@ -52,7 +52,7 @@ pub struct SideStream {
 /// ```
 /// use vatsketch::{batch::batch, design::Design, figure::ribbon};
 /// let ribbon = ribbon(&batch(&Design::default())?);
-/// assert_eq!(ribbon.stations.len(), 5);
+/// assert_eq!(ribbon.stations.len(), 7);
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```
 #[must_use]
@@ -63,6 +63,8 @@ pub fn ribbon(batch: &Batch) -> Ribbon {
         Stage::Draining => stopped(&batch.draining),
         Stage::Salting => stopped(&batch.salting),
         Stage::Drying => stopped(&batch.drying),
+        Stage::Pickling => stopped(&batch.pickling),
+        Stage::Keeping => stopped(&batch.keeping),
     };
     let stations = Stage::ALL.into_iter().map(|stage| {
         let balance = batch.balance.stages.iter().find(|(at, _)| *at == stage).map(|(_, balance)| balance);

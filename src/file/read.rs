@@ -1,6 +1,6 @@
 //! Reading a design, whatever is in the file.
 
-use super::{FileError, v1, wording};
+use super::{FileError, check_texts, v1, v2, wording};
 use crate::design::Design;
 use std::io::Read;
 use std::path::Path;
@@ -8,7 +8,7 @@ use std::path::Path;
 /// Greatest size of a design file; a real one has about 3 kB.
 pub const MOST_BYTES: u64 = 1 << 20;
 /// The newest format.
-const NEWEST: u32 = 1;
+const NEWEST: u32 = 2;
 
 /// The first member alone, to learn the format before anything else is understood.
 #[derive(serde::Deserialize)]
@@ -66,8 +66,12 @@ pub fn from_text(text: &str) -> Result<Design, FileError> {
     if format > NEWEST {
         return Err(FileError::TooNew { found: format, newest: NEWEST });
     }
-    let saved: v1::Saved = ron::from_str(text).map_err(malformed)?;
-    let design = saved.into_design()?;
+    let design = if format == 1 {
+        ron::from_str::<v1::Saved>(text).map_err(malformed)?.into_design()
+    } else {
+        ron::from_str::<v2::Saved>(text).map_err(malformed)?.into_design()
+    };
+    check_texts(&design)?;
     design.check()?;
     Ok(design)
 }

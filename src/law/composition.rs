@@ -179,6 +179,6 @@ fn per_kilogram(water: f64, fat: f64, protein: f64, carbohydrate: f64, ash: f64,
         whey_protein_kg: (1.0 - casein_share) * protein,
         carbohydrate_kg: carbohydrate,
         ash_kg: ash,
-        salt_kg: 0.0,
+        ..Matter::default()
     } * (1.0 / sum)
 }

@@ -18,6 +18,8 @@ crate::correlations! {
 crate::constants! {
     /// Density of common salt.
     SALT_DENSITY = { "Density of common salt", 2165.0, "kg/m³", (2160.0, 2170.0), Textbook, "crystal at 20 °C", FromMemory }
+    /// Density of acetic acid.
+    ACETIC_ACID_DENSITY = { "Density of acetic acid", 1049.0, "kg/m³", (1040.0, 1050.0), Textbook, "liquid at 20 °C", FromMemory }
     /// Density of the water in a cheese.
     CHEESE_WATER_DENSITY = { "Density of the water in a cheese", 993.0, "kg/m³", (988.0, 999.0), AshraeRefrigeration, "water at 35 to 40 °C, the middle of drying", Fitted }
     /// Temperature at which the dry solids of a cheese are taken.
@@ -44,7 +46,8 @@ pub fn solids_density_kg_m3(matter: &Matter) -> f64 {
         + matter.protein_kg() / PROTEIN_DENSITY.polynomial(t)
         + matter.carbohydrate_kg / CARBOHYDRATE_DENSITY.polynomial(t)
         + matter.ash_kg / ASH_DENSITY.polynomial(t)
-        + matter.salt_kg / SALT_DENSITY.value;
+        + matter.salt_kg / SALT_DENSITY.value
+        + matter.acid_kg / ACETIC_ACID_DENSITY.value;
     matter.solids_kg() / volume_m3
 }
 

@@ -31,7 +31,7 @@ crate::constants! {
     LIQUID_WATER_HEAT = { "Specific heat of liquid water", 4180.0, "J/(kg K)", (4178.0, 4190.0), Textbook, "20 to 40 °C", FromMemory }
 }
 
-/// Returns the specific heat of food, kJ/(kg K): c = Σ xᵢ cᵢ(t), the salt counted with the ash.
+/// Returns the specific heat of food, kJ/(kg K): c = Σ xᵢ cᵢ(t), the salt counted with the ash, the acid with the carbohydrate.
 ///
 /// # Arguments
 /// * `matter`: the food, with some mass
@@ -52,7 +52,7 @@ pub fn specific_heat_kj_kg_k(matter: &Matter, temperature_c: f64) -> f64 {
     let whole = matter.water_kg * WATER_HEAT.polynomial(t)
         + matter.protein_kg() * PROTEIN_HEAT.polynomial(t)
         + matter.fat_kg * FAT_HEAT.polynomial(t)
-        + matter.carbohydrate_kg * CARBOHYDRATE_HEAT.polynomial(t)
+        + (matter.carbohydrate_kg + matter.acid_kg) * CARBOHYDRATE_HEAT.polynomial(t)
         + (matter.ash_kg + matter.salt_kg) * ASH_HEAT.polynomial(t);
     whole / matter.total_kg()
 }

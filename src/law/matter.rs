@@ -19,16 +19,28 @@ pub struct Matter {
     pub ash_kg: f64,
     /// Common salt.
     pub salt_kg: f64,
+    /// Acetic acid, split or not.
+    pub acid_kg: f64,
 }
 
 impl Matter {
     /// The components in the order of [`Matter::parts_kg`].
-    pub const COMPONENTS: [&'static str; 7] = ["water", "fat", "casein", "whey protein", "carbohydrate", "ash", "salt"];
+    pub const COMPONENTS: [&'static str; 8] =
+        ["water", "fat", "casein", "whey protein", "carbohydrate", "ash", "salt", "acetic acid"];
 
     /// Returns the kilograms of each component, in the order of [`Matter::COMPONENTS`].
     #[must_use]
-    pub const fn parts_kg(&self) -> [f64; 7] {
-        [self.water_kg, self.fat_kg, self.casein_kg, self.whey_protein_kg, self.carbohydrate_kg, self.ash_kg, self.salt_kg]
+    pub const fn parts_kg(&self) -> [f64; 8] {
+        [
+            self.water_kg,
+            self.fat_kg,
+            self.casein_kg,
+            self.whey_protein_kg,
+            self.carbohydrate_kg,
+            self.ash_kg,
+            self.salt_kg,
+            self.acid_kg,
+        ]
     }
 
     /// Returns pure water.
@@ -116,6 +128,7 @@ impl Matter {
             carbohydrate_kg: with(self.carbohydrate_kg, other.carbohydrate_kg),
             ash_kg: with(self.ash_kg, other.ash_kg),
             salt_kg: with(self.salt_kg, other.salt_kg),
+            acid_kg: with(self.acid_kg, other.acid_kg),
         }
     }
 }

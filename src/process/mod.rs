@@ -1,11 +1,12 @@
 //! The stages in the trade's order: each a function from its design and what came in to an outcome or an error.
 //!
-//! [`milk()`] → [`vat()`] (warming, setting, cutting) → [`draining()`] → [`salting()`] → [`drying()`];
-//! beside them [`pickle()`], one cheese in vinegar.
+//! [`milk()`] → [`vat()`] (warming, setting, cutting) → [`draining()`] → [`salting()`] → [`drying()`] → [`pickling()`] → [`keeping()`].
 
 mod draining;
 mod drying;
+mod field;
 mod flow;
+mod keeping;
 mod milk;
 mod pickling;
 mod salting;
@@ -16,11 +17,14 @@ pub use drying::{
     AirNow, AirPlan, Cheese, DiscRun, DryingError, DryingOutcome, DryingPoint, Fineness, OpenFaces, Place, Problem, Surface,
     TRAY_CONSTANTS, TrayFit, TrayRun, cabinet_humidity_percent, dry_cheese, drying, problem, tray_fit, tray_holds,
 };
+pub use field::{DiscField, DiscFrame};
 pub use flow::{StageBalance, Stream};
+pub use keeping::{KeepingError, KeepingOutcome, keeping};
 pub use milk::{CONSTANTS as MILK_CONSTANTS, MilkError, MilkOutcome, milk};
 pub use pickling::{
     CONSTANTS as PICKLING_CONSTANTS, LONGEST_SOAK_H, PH_TARGETS, PicklePoint, PickleRun, PickledCheese, PicklingError,
-    STRONGEST_BUFFER, Soak, SoakRun, SoakState, TargetHours, VinegarBath, cautions as pickling_cautions, pickle,
+    PicklingOutcome, STRONGEST_BUFFER, Soak, SoakRun, SoakState, TargetHours, VinegarBath, cautions as pickling_cautions, pickle,
+    pickling,
 };
 pub use salting::{SaltingError, SaltingOutcome, salting};
 pub use vat::{Curd, Setting, VatError, VatOutcome, WARMING_CONSTANTS, WarmingEvent, WarmingPoint, curd, setting, vat};
@@ -43,4 +47,10 @@ pub enum StageError {
     /// The cheeses cannot be dried.
     #[error(transparent)]
     Drying(#[from] DryingError),
+    /// The cheeses cannot be soured.
+    #[error(transparent)]
+    Pickling(#[from] PicklingError),
+    /// Nothing can be said about the keeping.
+    #[error(transparent)]
+    Keeping(#[from] KeepingError),
 }

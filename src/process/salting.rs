@@ -67,7 +67,7 @@ pub enum SaltingError {
 /// # Errors
 /// [`SaltingError`].
 pub fn salting(design: &SaltingDesign, turn_count: u32, drained: &DrainingOutcome) -> Result<SaltingOutcome, SaltingError> {
-    let SaltingDesign { salt_percent, salted_turns, salt_run_off_percent } = *design;
+    let SaltingDesign { salt_percent, salted_turns, salt_run_off_percent, .. } = *design;
     if salt_percent > 0.0 && salted_turns == 0 {
         return Err(SaltingError::NoSaltedTurn { salt_percent });
     }

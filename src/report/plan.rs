@@ -102,6 +102,8 @@ fn stopped(batch: &Batch) -> Vec<Stopped> {
                 Stage::Draining => why_not(&batch.draining),
                 Stage::Salting => why_not(&batch.salting),
                 Stage::Drying => why_not(&batch.drying),
+                Stage::Pickling => why_not(&batch.pickling),
+                Stage::Keeping => why_not(&batch.keeping),
             }?;
             Some(Stopped { stage, why })
         })

@@ -1,7 +1,7 @@
 //! The open design, its batch, and where it is kept.
 
 use super::{Command, History, Step, what_changed};
-use crate::batch::{Batch, batch};
+use crate::batch::{Batch, batch, batch_after};
 use crate::design::{Design, DesignError};
 use crate::file::{self, FileError, Stamp, check_texts, stamp, write_safely};
 use std::path::{Path, PathBuf};
@@ -214,7 +214,7 @@ impl Session {
     }
 
     fn recompute(&mut self, name: &str) -> Result<(), SessionError> {
-        self.batch = batch(&self.design)?;
+        self.batch = batch_after(&self.design, Some(&self.batch))?.0;
         self.last_change = what_changed(name, self.before.as_ref(), &self.batch);
         Ok(())
     }

@@ -109,6 +109,6 @@ pub const fn station_curve(stage: Stage) -> FigureKey {
     match stage {
         Stage::Milk | Stage::Vat | Stage::Draining => FigureKey::WheyDrip,
         Stage::Salting => FigureKey::WaterActivity,
-        Stage::Drying => FigureKey::Moisture,
+        Stage::Drying | Stage::Pickling | Stage::Keeping => FigureKey::Moisture,
     }
 }

@@ -4,4 +4,5 @@ mod cautions;
 mod inputs;
 mod properties;
 mod readouts;
+mod reuse;
 mod stages;

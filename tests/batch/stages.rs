@@ -16,7 +16,7 @@ fn with(settings: &[(&str, Value)]) -> Design {
 fn the_default_is_worked_out_to_the_end() {
     let batch = batch(&Design::default()).unwrap();
     assert!(batch.drying.done().is_some());
-    assert_eq!(batch.balance.stages.len(), 5);
+    assert_eq!(batch.balance.stages.len(), 7);
     let summary = summary(&batch);
     assert_eq!((summary.cheese_count, summary.cautions.iter().sum::<usize>()), (Some(12), batch.cautions.len()));
 }
@@ -60,7 +60,7 @@ fn figures_of_stages_that_were_not_worked_out_are_empty_and_say_why() {
         assert!(empty.in_words.contains("no curve"), "{key:?}");
     }
     let stations = ribbon(&batch).stations;
-    assert_eq!(stations.len(), 5);
+    assert_eq!(stations.len(), Stage::ALL.len());
     assert!(stations[1].stopped_because.is_none() && stations[1].goes_on_kg.is_some());
     assert!(stations[2].stopped_because.is_some() && stations[4].stopped_because.is_some() && stations[4].goes_on_kg.is_none());
 }

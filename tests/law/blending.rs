@@ -27,7 +27,7 @@ fn powder() -> Matter {
         whey_protein_kg: 0.23 * 0.3616,
         carbohydrate_kg: 0.5198,
         ash_kg: 0.0793,
-        salt_kg: 0.0,
+        ..Matter::default()
     }
 }
 

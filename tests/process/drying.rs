@@ -82,10 +82,10 @@ fn matter(case: &Case) -> Matter {
         water_kg: case.water,
         fat_kg: case.fat,
         casein_kg: case.protein,
-        whey_protein_kg: 0.0,
         carbohydrate_kg: 0.015,
         ash_kg: 0.015,
         salt_kg: case.salt,
+        ..Matter::default()
     }
 }
 

@@ -99,7 +99,10 @@ fn a_stage_that_fails_late_keeps_the_steps_before_it() {
     design.set("salted_turns", Value::Number(0.0)).unwrap();
     let plan = plan(&batch(&design).unwrap());
     owes(&plan);
-    assert_eq!(plan.stopped.iter().map(|halt| halt.stage).collect::<Vec<_>>(), [Stage::Salting, Stage::Drying]);
+    assert_eq!(
+        plan.stopped.iter().map(|halt| halt.stage).collect::<Vec<_>>(),
+        [Stage::Salting, Stage::Drying, Stage::Pickling, Stage::Keeping]
+    );
     assert_eq!(plan.steps.last().unwrap().verb, "Unmould");
 }
 

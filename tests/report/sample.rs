@@ -5,7 +5,8 @@ use vatsketch::design::{Design, Stage};
 use vatsketch::figure::{Axis, Band, Event, Figure, Role, Series};
 use vatsketch::law::Matter;
 use vatsketch::process::{
-    DrainingOutcome, DryingOutcome, DryingPoint, MilkError, MilkOutcome, SaltingOutcome, StageError, TrayRun, VatOutcome,
+    DrainingOutcome, DryingOutcome, DryingPoint, KeepingOutcome, MilkError, MilkOutcome, PicklingOutcome, SaltingOutcome,
+    StageError, TrayRun, VatOutcome,
 };
 
 /// An invented vat, every stage done.
@@ -78,6 +79,8 @@ pub fn batch() -> Batch {
         draining: Progress::Done(draining),
         salting: Progress::Done(salting),
         drying: Progress::Done(drying),
+        pickling: Progress::Done(PicklingOutcome::default()),
+        keeping: Progress::Done(KeepingOutcome::default()),
         balance: MassBalance::default(),
         cautions: cautions(),
     }
@@ -92,6 +95,8 @@ pub fn failed() -> Batch {
     batch.draining = Progress::NotReached { waits_for: Stage::Milk };
     batch.salting = Progress::NotReached { waits_for: Stage::Milk };
     batch.drying = Progress::NotReached { waits_for: Stage::Milk };
+    batch.pickling = Progress::NotReached { waits_for: Stage::Milk };
+    batch.keeping = Progress::NotReached { waits_for: Stage::Milk };
     batch
 }
 

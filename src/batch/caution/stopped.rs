@@ -2,7 +2,7 @@
 
 use super::{Caution, Severity};
 use crate::batch::Batch;
-use crate::process::{DrainingError, DryingError, MilkError, SaltingError, StageError, VatError};
+use crate::process::{DrainingError, DryingError, MilkError, PicklingError, SaltingError, StageError, VatError};
 use crate::source::SourceId;
 
 /// Returns the input that most likely mends an error.
@@ -15,12 +15,22 @@ const fn cause(error: &StageError) -> &'static str {
         StageError::Salting(SaltingError::NoSaltedTurn { .. } | SaltingError::MoreSaltedThanTurned { .. }) => "salted_turns",
         StageError::Drying(DryingError::NoOpenFace) => "underside_open_percent",
         StageError::Drying(DryingError::NothingToDry { .. } | DryingError::NoSolution { .. }) => "drying_h",
+        StageError::Pickling(PicklingError::NoBalance(_)) => "vinegar_ml_per_g",
+        StageError::Pickling(_) => "pickling_h",
+        StageError::Keeping(error) => match *error {},
     }
 }
 
 pub(super) fn cautions(batch: &Batch, all: &mut Vec<Caution>) {
-    let failures =
-        [batch.milk.failed(), batch.vat.failed(), batch.draining.failed(), batch.salting.failed(), batch.drying.failed()];
+    let failures = [
+        batch.milk.failed(),
+        batch.vat.failed(),
+        batch.draining.failed(),
+        batch.salting.failed(),
+        batch.drying.failed(),
+        batch.pickling.failed(),
+        batch.keeping.failed(),
+    ];
     for error in failures.into_iter().flatten() {
         all.push(Caution::new(
             "stage_failed",

@@ -2,20 +2,19 @@
 
 mod choices;
 
-use super::FileError;
-use crate::design::{Design, DrainingDesign, DryingDesign, MilkDesign, SaltingDesign, VatDesign};
+use super::frozen::saved_stage;
+use crate::design::{
+    Design, DrainingDesign, DryingDesign, KeepingDesign, KeptIn, MilkDesign, PicklingDesign, SaltingDesign, VatDesign,
+};
 use choices::{CalciumForm, CreamBy, DryingPlace, Heating, MilkKind, MilkTreatment, PhKnown, PotRest, RennetLabel};
-use serde::{Deserialize, Serialize};
-
-/// Greatest length of a title and of a note, letters.
-const MOST_TITLE: usize = 120;
-const MOST_NOTE: usize = 20_000;
+use serde::Deserialize;
 
 /// A design as it stands in a file. Members that are missing have the value of a new design, so that a short file can be written by hand.
-#[derive(Serialize, Deserialize)]
+#[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(super) struct Saved {
-    format: u32,
+    #[serde(rename = "format")]
+    _format: u32,
     #[serde(default)]
     title: String,
     #[serde(default)]
@@ -30,36 +29,6 @@ pub(super) struct Saved {
     salting: Salting,
     #[serde(default)]
     drying: Drying,
-}
-
-/// Declares one stage as it stands in a file, with the way there and back.
-macro_rules! saved_stage {
-    ($name:ident, $design:ident { $($member:ident: $type:ty),+ $(,)? }) => {
-        #[derive(Serialize, Deserialize)]
-        #[serde(deny_unknown_fields, default)]
-        #[allow(clippy::struct_field_names, reason = "a key is unique in the whole file, so it names its stage")]
-        struct $name { $($member: $type),+ }
-
-        impl Default for $name {
-            fn default() -> Self {
-                Self::from($design::default())
-            }
-        }
-
-        impl From<$design> for $name {
-            fn from(design: $design) -> Self {
-                let $design { $($member),+ } = design;
-                Self { $($member: $member.into()),+ }
-            }
-        }
-
-        impl From<$name> for $design {
-            fn from(saved: $name) -> Self {
-                let $name { $($member),+ } = saved;
-                Self { $($member: $member.into()),+ }
-            }
-        }
-    };
 }
 
 saved_stage!(
@@ -123,7 +92,22 @@ saved_stage!(
     }
 );
 
-saved_stage!(Salting, SaltingDesign { salt_percent: f64, salted_turns: u32, salt_run_off_percent: f64 });
+/// Salting before there was any pepper.
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields, default)]
+#[allow(clippy::struct_field_names, reason = "a key is unique in the whole file, so it names its stage")]
+struct Salting {
+    salt_percent: f64,
+    salted_turns: u32,
+    salt_run_off_percent: f64,
+}
+
+impl Default for Salting {
+    fn default() -> Self {
+        let SaltingDesign { salt_percent, salted_turns, salt_run_off_percent, .. } = SaltingDesign::default();
+        Self { salt_percent, salted_turns, salt_run_off_percent }
+    }
+}
 
 saved_stage!(
     Drying,
@@ -150,59 +134,20 @@ saved_stage!(
 
 impl Saved {
     /// Returns the working design.
-    pub(super) fn into_design(self) -> Result<Design, FileError> {
-        let design = Design {
+    ///
+    /// A plan of this format ended with drying, so it still does: no vinegar, no jar, and the pepper of a new design.
+    pub(super) fn into_design(self) -> Design {
+        let Salting { salt_percent, salted_turns, salt_run_off_percent } = self.salting;
+        Design {
             title: self.title,
             note: self.note,
             milk: self.milk.into(),
             vat: self.vat.into(),
             draining: self.draining.into(),
-            salting: self.salting.into(),
+            salting: SaltingDesign { salt_percent, salted_turns, salt_run_off_percent, ..SaltingDesign::default() },
             drying: self.drying.into(),
-        };
-        check_texts(&design)?;
-        Ok(design)
-    }
-}
-
-/// Checks that title and note are no longer than a file keeps.
-///
-/// # Errors
-/// [`FileError::TextTooLong`] with the length and the cap.
-///
-/// # Example
-/// ```
-/// use vatsketch::{design::Design, file::check_texts};
-/// assert!(check_texts(&Design { title: "x".repeat(120), ..Design::default() }).is_ok());
-/// assert!(check_texts(&Design { title: "x".repeat(121), ..Design::default() }).is_err());
-/// ```
-pub fn check_texts(design: &Design) -> Result<(), FileError> {
-    for (what, text, most) in [("title", &design.title, MOST_TITLE), ("note", &design.note, MOST_NOTE)] {
-        let letters = text.chars().count();
-        if letters > most {
-            return Err(FileError::TextTooLong { what, letters, most });
+            pickling: PicklingDesign { pickled: false, ..PicklingDesign::default() },
+            keeping: KeepingDesign { kept_in: KeptIn::Bare, ..KeepingDesign::default() },
         }
     }
-    Ok(())
-}
-
-/// Returns a design as the text of a file, in the newest format.
-///
-/// Title and note are cut to what a file keeps, so that the text can always be read again; ask [`check_texts`] first where nothing may be lost.
-#[must_use]
-pub fn to_text(design: &Design) -> String {
-    let saved = Saved {
-        format: 1,
-        title: design.title.chars().take(MOST_TITLE).collect(),
-        note: design.note.chars().take(MOST_NOTE).collect(),
-        milk: design.milk.into(),
-        vat: design.vat.into(),
-        draining: design.draining.into(),
-        salting: design.salting.into(),
-        drying: design.drying.into(),
-    };
-    let pretty = ron::ser::PrettyConfig::new().struct_names(false).separate_tuple_members(true);
-    // Plain numbers, words and switches always have a RON form, so an error here cannot happen; an empty text would be refused when read.
-    let body = ron::ser::to_string_pretty(&saved, pretty).unwrap_or_default();
-    format!("// A Vatsketch design. Units stand in the names; unknown names are refused.\n{body}\n")
 }

@@ -3,11 +3,13 @@
 mod direction;
 mod soak;
 mod solver;
+mod stage;
 mod way;
 mod words;
 
 pub use soak::{CONSTANTS, Soak};
 pub use solver::{SoakRun, SoakState};
+pub use stage::{PicklingOutcome, pickling};
 pub use words::cautions;
 
 use crate::law::Matter;

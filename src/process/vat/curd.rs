@@ -54,7 +54,7 @@ pub fn curd(design: &VatDesign, drip_end_moisture_percent: f64, milk: &MilkOutco
         whey_protein_kg: share * vat.whey_protein_kg,
         carbohydrate_kg: share * vat.carbohydrate_kg,
         ash_kg: phosphate_kg + share * serum_ash_kg,
-        salt_kg: 0.0,
+        ..Matter::default()
     };
     let whey_in_all = all - drained_curd;
     let possible = share >= 0.0 && whey_in_all.parts_kg().iter().all(|part| *part >= 0.0);
