@@ -1,8 +1,8 @@
 //! Every constant and every correlation of the calculation, for the sources page, the paper and the tests.
 
 use crate::law::{
-    acidity, air_transfer, bath, brine, buffering, calcium, composition, density, food_density, heat, jar, kitchen, moist_air,
-    moisture_diffusion, rennet, salt, sorption, syneresis, yields,
+    acidity, air_transfer, bath, brine, buffering, calcium, composition, density, food_density, growth, heat, jar, kitchen,
+    moist_air, moisture_diffusion, rennet, salt, sorption, syneresis, yields,
 };
 use crate::process;
 use crate::source::{Constant, Correlation};
@@ -38,6 +38,8 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
         ("vinegar", acidity::CONSTANTS),
         ("buffer of cheese", buffering::CONSTANTS),
         ("pickling", process::PICKLING_CONSTANTS),
+        ("limits of time and temperature", growth::LIMIT_CONSTANTS),
+        ("limits of acid and dryness", growth::TABLE_CONSTANTS),
     ];
     lists.extend(super::caution::CONSTANT_LISTS);
     lists
@@ -59,6 +61,7 @@ pub fn correlation_lists() -> Vec<(&'static str, &'static [Correlation])> {
         ("vinegar", acidity::CORRELATIONS),
         ("buffer of cheese", buffering::CORRELATIONS),
         ("jar", jar::CORRELATIONS),
+        ("growth minima", growth::CORRELATIONS),
     ]
 }
 

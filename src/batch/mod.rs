@@ -9,7 +9,7 @@ mod run;
 mod summary;
 
 pub use balance::MassBalance;
-pub use caution::{Caution, SHELF_STABLE, Severity, TABLE_A_LIMIT, caution_begins, cautions, hours_in_zone};
+pub use caution::{Caution, Severity, caution_begins, cautions, hours_in_zone};
 pub use constants::{LISTS_APART, constant_lists, constants, correlation_lists};
 pub use readout::{Reading, Readout, Weight, readouts, salting_readouts};
 pub use run::{Batch, Progress, batch, batch_after};

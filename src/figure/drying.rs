@@ -2,7 +2,8 @@
 
 use super::axes::round_up;
 use super::{Axis, Band, Event, Figure, FigureKey, Role, Series};
-use crate::batch::{Batch, SHELF_STABLE, TABLE_A_LIMIT};
+use crate::batch::Batch;
+use crate::law::growth::{DRY, SHELF_STABLE};
 use crate::process::{DryingOutcome, DryingPoint, TrayRun};
 
 /// Points at which the band between the trays is drawn.
@@ -113,7 +114,7 @@ pub(super) fn water_activity(batch: &Batch, dried: &DryingOutcome) -> Figure {
     // The centre may be the drier one where damp air wets the cheese again, and the driest moment need not be the last.
     let driest = dried.middle.points.iter().map(|point| point.water_activity.min(point.centre_water_activity)).fold(1.0, f64::min);
     let x = time_axis(batch);
-    let limits = [("0.92", TABLE_A_LIMIT.value), ("0.85", SHELF_STABLE.value)].map(|(name, limit)| Series {
+    let limits = [("0.92", DRY.value), ("0.85", SHELF_STABLE.value)].map(|(name, limit)| Series {
         name,
         role: Role::Limit,
         points: vec![[0.0, limit], [x.most, limit]],

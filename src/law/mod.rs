@@ -11,6 +11,7 @@ pub mod composition;
 pub mod density;
 pub mod firmness;
 pub mod food_density;
+pub mod growth;
 pub mod heat;
 pub mod jar;
 pub mod kitchen;

@@ -110,6 +110,10 @@ pub enum SourceId {
     Textbook,
     /// FDA Food Code and hazard guides.
     FoodCode,
+    /// FDA Bad Bug Book and USDA pathogen modelling program, growth minima.
+    BadBugBook,
+    /// Regulation (EU) 1169/2011, food information to consumers.
+    FoodInformation,
     /// Harned and Ehlers 1933, dissociation of acetic acid.
     HarnedEhlers1933,
     /// Lucey et al. 1993, buffering of cheese on acidification.

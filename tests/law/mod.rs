@@ -9,6 +9,7 @@ mod buffering;
 mod calcium;
 mod composition;
 mod density;
+mod growth;
 mod heat;
 mod jar;
 mod kitchen;

@@ -1,18 +1,15 @@
 //! Cautions about drying.
 
-use super::time::{SERVICE_HOURS, SERVICE_WARM, drying_in_zone_h, hours_in_zone};
+use super::time::{drying_in_zone_h, hours_in_zone};
 use super::{Caution, Severity};
 use crate::batch::Batch;
 use crate::design::DryingPlace;
 use crate::law::brine::{SALT_MOLAR_MASS, SALT_SATURATION};
+use crate::law::growth::{SERVICE_HOURS, SERVICE_WARM, SHELF_STABLE};
 use crate::process::DryingOutcome;
 use crate::source::SourceId;
 
 crate::constants! {
-    /// Dry enough for the shelf.
-    SHELF_STABLE = { "Water activity at or below which dried food is called shelf-stable", 0.85, "1", (0.85, 0.85), Cfr21, "114.3; the hazard guide's chapter 14 has the same number, from memory", Published }
-    /// The next limit of a published table.
-    TABLE_A_LIMIT = { "Water activity at or below which heated, packaged food needs no control", 0.92, "1", (0.92, 0.92), FoodCode, "definition of controlled food, table A", Published }
     /// Centre much wetter than the mean.
     UNEVEN = { "Difference of moisture between centre and mean that shows", 8.0, "%", (5.0, 12.0), Ourselves, "by feel", Judged }
 }

@@ -6,7 +6,6 @@ mod stopped;
 mod time;
 mod vat;
 
-pub use drying::{SHELF_STABLE, TABLE_A_LIMIT};
 pub use time::hours_in_zone;
 
 use super::Batch;
@@ -66,12 +65,8 @@ impl Caution {
 }
 
 /// The constants of the cautions, one list a file.
-pub(super) const CONSTANT_LISTS: [(&str, &[crate::source::Constant]); 4] = [
-    ("time, temperature and moulds", time::CONSTANTS),
-    ("milk and salt", milk::CONSTANTS),
-    ("setting", vat::CONSTANTS),
-    ("dryness", drying::CONSTANTS),
-];
+pub(super) const CONSTANT_LISTS: [(&str, &[crate::source::Constant]); 4] =
+    [("moulds", time::CONSTANTS), ("milk and salt", milk::CONSTANTS), ("setting", vat::CONSTANTS), ("dryness", drying::CONSTANTS)];
 
 /// Returns the value of an input from which a caution is likely, where that does not depend on the other inputs.
 ///
@@ -84,9 +79,9 @@ pub(super) const CONSTANT_LISTS: [(&str, &[crate::source::Constant]); 4] = [
 pub fn caution_begins(key: &str) -> Option<f64> {
     match key {
         "calcium_dose_percent" => Some(crate::law::calcium::LEGAL_LIMIT.value),
-        "draining_temperature_c" => Some(time::COLD_DRAINING.value),
+        "draining_temperature_c" => Some(crate::law::growth::COLD_DRAINING.value),
         "bath_set_temperature_c" => Some(crate::law::bath::DEPOSITS_BEGIN.value),
-        "cabinet_temperature_c" | "day_temperature_c" => Some(time::SERVICE_WARM.value),
+        "cabinet_temperature_c" | "day_temperature_c" => Some(crate::law::growth::SERVICE_WARM.value),
         _ => None,
     }
 }

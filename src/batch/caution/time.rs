@@ -2,28 +2,13 @@
 
 use super::{Caution, Severity};
 use crate::batch::Batch;
+use crate::law::growth::{COLD_DRAINING, SERVICE_HOURS, SERVICE_WARM, in_zone};
 use crate::process::DryingOutcome;
 use crate::source::SourceId;
 
 crate::constants! {
-    /// Cold enough to slow most growth.
-    COLD_ENOUGH = { "Upper edge of cold keeping", 4.0, "°C", (4.0, 5.0), FoodCode, "time and temperature control", Published }
-    /// Hot enough to stop growth.
-    HOT_ENOUGH = { "Lower edge of hot keeping", 60.0, "°C", (57.0, 60.0), FoodCode, "time and temperature control", Published }
-    /// Where a common toxin former grows.
-    STAPHYLOCOCCUS_GROWS = { "Staphylococcus aureus grows above", 7.0, "°C", (6.0, 7.0), FoodCode, "growth minima", Published }
-    /// Where food-service limits get short.
-    SERVICE_WARM = { "Above this, food-service limits are 2 to 4 hours", 21.0, "°C", (21.0, 21.1), FoodCode, "hazard guide, appendix 4", Published }
-    /// Those limits.
-    SERVICE_HOURS = { "Hours that food-service rules allow without control", 4.0, "h", (2.0, 4.0), FoodCode, "time as a control", Published }
-    /// Draining this cold or colder is offered.
-    COLD_DRAINING = { "Draining at or below this slows growth", 10.0, "°C", (7.0, 10.0), Ourselves, "Staphylococcus makes its toxin above about 10 °C", Secondhand }
     /// Thin cheeses.
     THIN = { "Thickness below which a cheese hardly bears turning", 8.0, "mm", (5.0, 12.0), Ourselves, "by feel", Judged }
-}
-
-const fn in_zone(temperature_c: f64) -> bool {
-    COLD_ENOUGH.value < temperature_c && temperature_c < HOT_ENOUGH.value
 }
 
 /// Returns the hours that the whole batch spends between cold and hot keeping, if it was worked out so far.

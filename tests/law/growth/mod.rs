@@ -1,0 +1,5 @@
+//! Tests of `src/law/growth`.
+
+mod limits;
+mod organisms;
+mod tables;
