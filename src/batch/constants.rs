@@ -2,7 +2,7 @@
 
 use crate::law::{
     acidity, air_transfer, bath, brine, buffering, calcium, composition, density, food_density, growth, heat, jar, kitchen,
-    moist_air, moisture_diffusion, rennet, salt, sorption, syneresis, yields,
+    moist_air, moisture_diffusion, nutrition, rennet, salt, sorption, syneresis, yields,
 };
 use crate::process;
 use crate::source::{Constant, Correlation};
@@ -40,6 +40,7 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
         ("pickling", process::PICKLING_CONSTANTS),
         ("limits of time and temperature", growth::LIMIT_CONSTANTS),
         ("limits of acid and dryness", growth::TABLE_CONSTANTS),
+        ("nutrition", nutrition::CONSTANTS),
     ];
     lists.extend(super::caution::CONSTANT_LISTS);
     lists

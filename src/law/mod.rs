@@ -18,6 +18,7 @@ pub mod kitchen;
 pub mod matter;
 pub mod moist_air;
 pub mod moisture_diffusion;
+pub mod nutrition;
 pub mod rennet;
 pub mod salt;
 pub mod sorption;

@@ -15,6 +15,7 @@ mod jar;
 mod kitchen;
 mod moist_air;
 mod moisture_diffusion;
+mod nutrition;
 mod rennet;
 mod salt;
 mod sorption;
