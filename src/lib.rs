@@ -3,7 +3,7 @@
 //! The house, from what the maker chooses to what the maker sees:
 //!
 //! [`design`] (what the maker chooses) → [`process`] (milk, vat, draining, salting, drying; each a function)
-//! → [`batch`] (all stages in order, mass balance, cautions) → [`figure`] and [`report`] (as data)
+//! → [`batch`] (all stages in order, mass balance, cautions) → [`mod@plan`] (the week, what to buy), [`figure`] and [`report`] (as data)
 //! → [`export`] (bytes), [`cli`] and `ui` (the window). [`session`] holds the open design and its undo list, [`mod@file`] reads and writes it.
 //!
 //! [`law`] holds the laws that every stage shares, [`numeric`] the mathematics, [`source`] where each number comes from.
@@ -17,6 +17,7 @@ pub mod figure;
 pub mod file;
 pub mod law;
 pub mod numeric;
+pub mod plan;
 pub mod process;
 pub mod report;
 pub mod session;

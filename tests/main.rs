@@ -18,6 +18,7 @@ mod file;
 mod house;
 mod law;
 mod numeric;
+mod plan;
 mod process;
 mod report;
 mod session;

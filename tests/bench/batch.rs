@@ -6,6 +6,8 @@
     reason = "a program of the workshop, which says what it measured"
 )]
 
+mod week;
+
 use criterion::{Criterion, SamplingMode};
 use ivp::prelude::{FirstOrderSystem, Ivp, Method};
 use std::cell::RefCell;
@@ -13,6 +15,7 @@ use std::hint::black_box;
 use std::time::{Duration, Instant};
 use vatsketch::batch::batch;
 use vatsketch::design::Design;
+use vatsketch::plan::schedule;
 use vatsketch::process::{AirNow, AirPlan, Cheese, DiscRun, Fineness, Place, Problem, problem};
 
 /// Hours at which the solvers are compared: the skin dries in the first, the middle in the last.
@@ -164,6 +167,14 @@ fn main() {
     }
     if let (Some(whole), Some(alone)) = (whole, alone) {
         lines.push(format!("One cheese for 48 h takes {alone:.2} ms; the whole batch {whole:.2} ms (aim: at most 5)."));
+    }
+    let run = week::run();
+    let hours = week::hours();
+    let planned = median_ms(&mut criterion, "the schedule over five weeks", 30, || {
+        black_box(schedule(black_box(&run), &hours, &week::START).unwrap());
+    });
+    if let Some(planned) = planned {
+        lines.push(format!("The schedule of {} steps over five weeks takes {planned:.2} ms (aim: at most 20).", run.len()));
     }
     println!("{}", lines.join("\n"));
 }

@@ -2,7 +2,13 @@
 
 use super::texts;
 use std::collections::BTreeSet;
-use vatsketch::source::{SourceId, Standing, ledger};
+use vatsketch::source::{Constant, SourceId, Standing, ledger};
+
+/// Every constant: those of a batch, and those of the plan, which a batch may not know.
+fn constants() -> Vec<Constant> {
+    let of_the_plan = vatsketch::plan::CONSTANT_LISTS.into_iter().flat_map(|(_, list)| list.iter().copied());
+    vatsketch::batch::constants().into_iter().chain(of_the_plan).collect()
+}
 
 #[test]
 fn every_source_named_by_a_record_is_in_the_ledger_once() {
@@ -10,7 +16,7 @@ fn every_source_named_by_a_record_is_in_the_ledger_once() {
     let ids: Vec<SourceId> = rows.iter().map(|row| row.id).collect();
     let unique: BTreeSet<SourceId> = ids.iter().copied().collect();
     assert_eq!(ids.len(), unique.len(), "a row stands twice");
-    let records = vatsketch::batch::constants();
+    let records = constants();
     for record in &records {
         assert!(unique.contains(&record.source), "{} names a source that the ledger lacks", record.name);
     }
@@ -18,7 +24,7 @@ fn every_source_named_by_a_record_is_in_the_ledger_once() {
 
 #[test]
 fn every_constant_lies_in_its_own_range_and_says_what_it_is() {
-    for record in vatsketch::batch::constants() {
+    for record in constants() {
         let (least, most) = record.range;
         let within = least <= record.value && record.value <= most;
         assert!(within, "{}: {} is not in {least} to {most}", record.name, record.value);
@@ -30,15 +36,18 @@ fn every_constant_lies_in_its_own_range_and_says_what_it_is() {
 
 #[test]
 fn no_constant_is_left_out_of_the_list() {
-    let listed: BTreeSet<&str> = vatsketch::batch::constants().iter().map(|record| record.name).collect();
+    let listed: BTreeSet<&str> = constants().iter().map(|record| record.name).collect();
     assert!(listed.len() > 30, "only {} constants are listed", listed.len());
     let declared = texts("src", ".rs")
         .into_iter()
         .filter(|(path, _)| !path.ends_with("source/record.rs"))
         .filter(|(_, text)| text.contains("constants! {"))
         .count();
-    let modules = vatsketch::batch::constant_lists().len();
-    assert_eq!(declared, modules, "a module declares constants that `batch::constant_lists` does not name");
+    let modules = vatsketch::batch::constant_lists().len() + vatsketch::plan::CONSTANT_LISTS.len();
+    assert_eq!(
+        declared, modules,
+        "a module declares constants that neither `batch::constant_lists` nor `plan::CONSTANT_LISTS` names"
+    );
 }
 
 #[test]
@@ -57,11 +66,11 @@ fn no_record_is_declared_outside_the_macros() {
 fn a_published_value_comes_from_a_source_that_was_seen() {
     let rows = ledger().unwrap();
     let seen = |id: SourceId| rows.iter().find(|row| row.id == id).map(|row| row.seen.clone()).unwrap();
-    let constants = vatsketch::batch::constants().into_iter().map(|record| (record.name, record.source, record.standing));
+    let records = constants().into_iter().map(|record| (record.name, record.source, record.standing));
     let correlations = vatsketch::batch::correlation_lists();
     let correlations =
         correlations.iter().flat_map(|(_, list)| list.iter().map(|record| (record.name, record.source, record.standing)));
-    let wrong: Vec<String> = constants
+    let wrong: Vec<String> = records
         .chain(correlations)
         .filter(|(_, _, standing)| *standing == Standing::Published)
         .map(|(name, source, _)| (name, seen(source)))

@@ -1,0 +1,184 @@
+//! The week: an exact dynamic programme over a grid of quarters of an hour.
+
+use super::block::{Block, blocks};
+use super::gap::Handling;
+use super::{Hours, Lost, ScheduleError, Start};
+
+/// A handling with its time.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Placed {
+    /// When it begins, in minutes from the Monday 00:00.
+    pub start_min: i64,
+    /// How long hands are needed.
+    pub hands_min: i64,
+    /// What of that falls into taken hours.
+    pub lost: Vec<Lost>,
+    /// How much later than usual it comes after the one before; negative if earlier.
+    pub shift_min: i64,
+    /// What that shift costs.
+    pub shift_points: i64,
+}
+
+/// The handlings with their times, at the least cost there is.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Schedule {
+    /// What it costs in all.
+    pub points: i64,
+    /// What of that is waiting to begin, or being ready too soon.
+    pub wait_points: i64,
+    /// The handlings, in order.
+    pub placed: Vec<Placed>,
+}
+
+impl Schedule {
+    /// Returns when the last hands are off.
+    #[must_use]
+    pub fn end_min(&self) -> i64 {
+        self.placed.last().map_or(0, |last| last.start_min + last.hands_min)
+    }
+}
+
+/// Returns the minute to which [`Hours`] must be known for a schedule.
+///
+/// # Errors
+/// [`ScheduleError`], as [`schedule`].
+pub fn horizon_min(handlings: &[Handling], start: &Start) -> Result<i64, ScheduleError> {
+    let all = blocks(handlings, start)?;
+    let ends = all.iter().flat_map(|block| block.steps.iter().map(|(at, hands)| block.minute(block.to) + at + hands));
+    Ok(ends.max().unwrap_or(0))
+}
+
+/// Returns the times of the handlings at the least cost, by an exact dynamic programme from the last handling to the first.
+///
+/// V_K(t) = c_K(t); V_k(t) = c_k(t) + min over the gaps g of a_k·(max(n_lo − g, 0) + max(g − n_hi, 0))/15 + V_{k+1}(t + g),
+/// where c_k(t) are the points of the minutes in which hands are needed while they are taken. A wish to begin soon adds β(s₀ − E)/15, one to be
+/// ready by R makes V_K infinite past R and adds β⌊(R − end)/15⌋. Of equally cheap plans it takes the earliest start (the latest, if there is a
+/// ready-by), then the smallest shift, then the smallest gap. Handlings with a fixed gap between them keep it to the minute; all others begin on
+/// the grid of a quarter of an hour.
+///
+/// # Arguments
+/// * `handlings`: in order
+/// * `hours`: the maker's hours, at least to [`horizon_min`]
+/// * `start`: when it may begin, or by when it must be done
+///
+/// # Errors
+/// [`ScheduleError`], with what would make it feasible.
+///
+/// # Example
+/// ```
+/// use vatsketch::plan::{Gap, Habit, Handling, Hours, Start, Taken, schedule};
+/// let sleep = Habit::new(Taken::Sleep, Habit::EVERY_DAY, (22, 0), (6, 0));
+/// let run = [Handling::new("ladle", 30, Gap::flexible(300, 60, 60, 2)), Handling::new("turn", 10, Gap::default())];
+/// let start = Start::Earliest { from_min: 17 * 60, within_min: 0, wait_points: 0 };
+/// let plan = schedule(&run, &Hours::of_habits(&[sleep], 2 * 1440), &start)?;
+/// // Turned at once before bedtime, a quarter of an hour early: 2 points of shift instead of 100 of sleep.
+/// assert_eq!((plan.placed[1].start_min, plan.points), (21 * 60 + 45, 2));
+/// # Ok::<(), vatsketch::plan::ScheduleError>(())
+/// ```
+pub fn schedule(handlings: &[Handling], hours: &Hours, start: &Start) -> Result<Schedule, ScheduleError> {
+    let needed_min = horizon_min(handlings, start)?;
+    if hours.until_min() < needed_min {
+        return Err(ScheduleError::HoursEnd { known_min: hours.until_min(), needed_min });
+    }
+    let all = blocks(handlings, start)?;
+    let least = least_points(&all, hours, start);
+    let first = all.first().zip(least.first()).ok_or(ScheduleError::NothingToPlan)?;
+    let place = best_start(first.0, first.1, start).ok_or(ScheduleError::NothingToPlan)?;
+    let starts_min = starts(&all, &least, place);
+    Ok(written(handlings, hours, start, &starts_min))
+}
+
+/// Returns V of every block at every place where it may begin.
+fn least_points(all: &[Block], hours: &Hours, start: &Start) -> Vec<Vec<i64>> {
+    let mut least: Vec<Vec<i64>> = Vec::with_capacity(all.len());
+    let mut after: Option<(&Block, Vec<i64>)> = None;
+    for block in all.iter().rev() {
+        let here: Vec<i64> = (block.from..=block.to)
+            .map(|place| {
+                let onward = match &after {
+                    Some((next, values)) => ways_on(block, place, next, values).min().unwrap_or(0),
+                    None => ready_points(block, place, start),
+                };
+                block.points(place, hours) + onward
+            })
+            .collect();
+        if let Some((_, values)) = after.replace((block, here)) {
+            least.push(values);
+        }
+    }
+    least.extend(after.map(|(_, values)| values));
+    least.reverse();
+    least
+}
+
+/// Returns what every gap costs with all that follows, the shortest gap first; none leads past the last place of the next block.
+fn ways_on<'a>(block: &'a Block, place: i64, next: &Block, values: &'a [i64]) -> impl Iterator<Item = i64> + 'a {
+    let skip = usize::try_from(place + block.jump() - next.from).unwrap_or(0);
+    values.get(skip..).unwrap_or_default().iter().zip(&block.gap_points).map(|(onward, gap)| onward + gap)
+}
+
+/// Returns what being ready too soon costs.
+fn ready_points(last: &Block, place: i64, start: &Start) -> i64 {
+    match start {
+        Start::ReadyBy { .. } => start.points(0, last.minute(place) + last.whole_min()),
+        Start::Earliest { .. } | Start::Here { .. } => 0,
+    }
+}
+
+fn best_start(first: &Block, values: &[i64], start: &Start) -> Option<i64> {
+    let waits = |place: i64| match start {
+        Start::Earliest { .. } => start.points(first.minute(place), 0),
+        Start::ReadyBy { .. } | Start::Here { .. } => 0,
+    };
+    let costs = (first.from..=first.to).zip(values).map(|(place, value)| (value + waits(place), place));
+    match start {
+        Start::ReadyBy { .. } => costs.min_by_key(|(points, place)| (*points, -place)),
+        Start::Earliest { .. } | Start::Here { .. } => costs.min(),
+    }
+    .map(|(_, place)| place)
+}
+
+/// Returns the start of every handling, block by block.
+fn starts(all: &[Block], least: &[Vec<i64>], first_place: i64) -> Vec<i64> {
+    let mut starts_min = Vec::new();
+    let mut place = first_place;
+    for (at, block) in all.iter().enumerate() {
+        starts_min.extend(block.steps.iter().map(|(at_min, _)| block.minute(place) + at_min));
+        let (Some(next), Some(values)) = (all.get(at + 1), least.get(at + 1)) else { break };
+        // Equal costs: the smallest shift, then the smallest gap.
+        let ways = ways_on(block, place, next, values).zip(0_i64..);
+        let shift = |longer: i64| block.shifts_min.get(usize::try_from(longer).unwrap_or(0)).copied().unwrap_or(0).abs();
+        let best = ways.min_by_key(|(points, longer)| (*points, shift(*longer), *longer));
+        place += block.jump() + best.map_or(0, |(_, longer)| longer);
+    }
+    starts_min
+}
+
+/// Returns the schedule with what it costs and why.
+fn written(handlings: &[Handling], hours: &Hours, start: &Start, starts_min: &[i64]) -> Schedule {
+    let gaps = starts_min.windows(2).map(|pair| match pair {
+        [one, next] => next - one,
+        _ => 0,
+    });
+    let shifts = handlings.iter().zip(gaps).map(|(before, gap_min)| (before.then.shift_min(gap_min), before.then.points(gap_min)));
+    let shifts = std::iter::once((0, 0)).chain(shifts);
+    let placed: Vec<Placed> = handlings
+        .iter()
+        .zip(starts_min)
+        .zip(shifts)
+        .map(|((handling, &start_min), (shift_min, shift_points))| Placed {
+            start_min,
+            hands_min: handling.hands_min,
+            lost: hours.taken(start_min, handling.hands_min),
+            shift_min,
+            shift_points,
+        })
+        .collect();
+    let mut schedule = Schedule { points: 0, wait_points: 0, placed };
+    let start_min = schedule.placed.first().map_or(0, |first| first.start_min);
+    schedule.wait_points = start.points(start_min, schedule.end_min());
+    let hands: i64 = schedule.placed.iter().flat_map(|placed| &placed.lost).map(|lost| lost.points).sum();
+    let shifts: i64 = schedule.placed.iter().map(|placed| placed.shift_points).sum();
+    schedule.points = schedule.wait_points + hands + shifts;
+    schedule
+}

@@ -1,0 +1,8 @@
+//! Tests of the week and of what to buy.
+
+mod any;
+mod hours;
+mod replan;
+mod schedule_cases;
+mod schedule_properties;
+mod schedule_refusals;
