@@ -3,18 +3,22 @@
 //! It knows no clock. Times are minutes from a Monday 00:00; [`schedule`] puts [`Handling`]s into the [`Hours`] that a maker has.
 
 mod block;
+mod clock;
 mod error;
 mod gap;
 mod here;
 mod hours;
+mod packages;
 mod schedule;
 mod start;
 mod why;
 
+pub use clock::{Clock, ClockError, local_time};
 pub use error::{ScheduleError, length};
 pub use gap::{GRID_MIN, Gap, Handling};
 pub use here::{Here, Rest, rest};
 pub use hours::{Habit, Hours, Lost, Span, Taken};
+pub use packages::{Aim, Basket, Package, PackageError, Want, choose};
 pub use schedule::{Placed, Schedule, horizon_min, schedule};
 pub use start::Start;
 pub use why::Reason;

@@ -1,7 +1,9 @@
 //! Tests of the week and of what to buy.
 
 mod any;
+mod clock;
 mod hours;
+mod packages;
 mod replan;
 mod schedule_cases;
 mod schedule_properties;
