@@ -4,8 +4,8 @@ use super::reuse::Reuse;
 use super::{Caution, MassBalance, cautions};
 use crate::design::{Design, DesignError, Stage};
 use crate::process::{
-    DrainingOutcome, DryingOutcome, KeepingOutcome, MilkOutcome, PicklingOutcome, SaltingOutcome, StageError, VatOutcome, draining,
-    drying, keeping, milk, pickling, salting, vat,
+    DrainingOutcome, DryingOutcome, KeepingOutcome, MilkOutcome, PicklingOutcome, SaltingOutcome, StageError, VatOutcome, Way,
+    draining, drying, keeping, milk, pickling, salting, vat,
 };
 
 /// How far a stage came.
@@ -28,6 +28,17 @@ impl<T> Progress<T> {
         match self {
             Self::Done(outcome) => Some(outcome),
             Self::Failed(_) | Self::NotReached { .. } => None,
+        }
+    }
+
+    /// Returns something else in place of the outcome, if there is one; a stage without an outcome stays as it is.
+    fn and<U>(&self, other: Option<U>) -> Progress<U> {
+        match (self, other) {
+            (Self::Done(_), Some(other)) => Progress::Done(other),
+            (Self::Failed(error), _) => Progress::Failed(error.clone()),
+            (Self::NotReached { waits_for }, _) => Progress::NotReached { waits_for: *waits_for },
+            // A stage that is done has all before it done.
+            (Self::Done(_), None) => Progress::NotReached { waits_for: Stage::Milk },
         }
     }
 
@@ -142,8 +153,19 @@ pub fn batch_after(design: &Design, before: Option<&Batch>) -> Result<(Batch, Ve
         |b| (b.design.pickling == design.pickling && b.drying == drying).then_some(&b.pickling),
         |dried| pickling(&design.pickling, dried),
     );
+    let way = || {
+        Some(Way {
+            vat: vat.done()?,
+            draining_design: &design.draining,
+            drained: draining.done()?,
+            dried: drying.done()?,
+            pickling_design: &design.pickling,
+            pickled: pickling.done()?,
+        })
+    };
     // What may be said about keeping rests on the whole way there, so it is always said anew: it costs next to nothing.
-    let keeping = reuse.stage(Stage::Keeping, (Stage::Pickling, &pickling), |_| None, keeping);
+    let keeping =
+        reuse.stage(Stage::Keeping, (Stage::Pickling, &pickling.and(way())), |_| None, |way| keeping(&design.keeping, way));
     let anew = reuse.anew;
     let mut batch = Batch {
         design: design.clone(),

@@ -6,6 +6,7 @@ mod draining;
 mod drying;
 mod field;
 mod flow;
+mod jar;
 mod keeping;
 mod milk;
 mod pickling;
@@ -19,7 +20,11 @@ pub use drying::{
 };
 pub use field::{DiscField, DiscFrame};
 pub use flow::{StageBalance, Stream};
-pub use keeping::{KeepingError, KeepingOutcome, keeping};
+pub use jar::jar_packing;
+pub use keeping::{
+    CONSTANTS as KEEPING_CONSTANTS, ColdWay, KeepingError, KeepingOutcome, StageHours, Way, draining_hours, drying_hours, keeping,
+    vat_hours,
+};
 pub use milk::{CONSTANTS as MILK_CONSTANTS, MilkError, MilkOutcome, milk};
 pub use pickling::{
     CONSTANTS as PICKLING_CONSTANTS, LONGEST_SOAK_H, PH_TARGETS, PicklePoint, PickleRun, PickledCheese, PicklingError,

@@ -114,6 +114,12 @@ pub enum SourceId {
     BadBugBook,
     /// Regulation (EU) 1169/2011, food information to consumers.
     FoodInformation,
+    /// Extension pages on food in oil.
+    OilGuidance,
+    /// Published reports of botulism from cheese.
+    BotulismReports,
+    /// Reports and trials of pickled eggs.
+    PickledEggs,
     /// Harned and Ehlers 1933, dissociation of acetic acid.
     HarnedEhlers1933,
     /// Lucey et al. 1993, buffering of cheese on acidification.

@@ -3,6 +3,7 @@
 mod drying;
 mod drying_rates;
 mod drying_stage;
+mod keeping;
 mod pickling;
 mod refusals;
 mod trays;

@@ -1,12 +1,12 @@
 //! Cautions about drying.
 
-use super::time::{drying_in_zone_h, hours_in_zone};
+use super::time::hours_in_zone;
 use super::{Caution, Severity};
 use crate::batch::Batch;
 use crate::design::DryingPlace;
 use crate::law::brine::{SALT_MOLAR_MASS, SALT_SATURATION};
 use crate::law::growth::{SERVICE_HOURS, SERVICE_WARM, SHELF_STABLE};
-use crate::process::DryingOutcome;
+use crate::process::{DryingOutcome, drying_hours};
 use crate::source::SourceId;
 
 crate::constants! {
@@ -103,7 +103,7 @@ fn warmth(batch: &Batch, dried: &DryingOutcome, all: &mut Vec<Caution>) {
         }
         DryingPlace::OpenAir => ("day_temperature_c", design.day_temperature_c),
     };
-    let drying_h = drying_in_zone_h(dried);
+    let drying_h = drying_hours(dried).zone_h;
     if drying_h > SERVICE_HOURS.value && temperature_c > SERVICE_WARM.value {
         let zone_h = hours_in_zone(batch).unwrap_or(drying_h);
         all.push(Caution::new(

@@ -1,7 +1,9 @@
 //! What the maker must be told, each caution with the choice that causes it.
 
 mod drying;
+mod keeping;
 mod milk;
+mod pickling;
 mod stopped;
 mod time;
 mod vat;
@@ -65,8 +67,13 @@ impl Caution {
 }
 
 /// The constants of the cautions, one list a file.
-pub(super) const CONSTANT_LISTS: [(&str, &[crate::source::Constant]); 4] =
-    [("moulds", time::CONSTANTS), ("milk and salt", milk::CONSTANTS), ("setting", vat::CONSTANTS), ("dryness", drying::CONSTANTS)];
+pub(super) const CONSTANT_LISTS: [(&str, &[crate::source::Constant]); 5] = [
+    ("moulds", time::CONSTANTS),
+    ("milk and salt", milk::CONSTANTS),
+    ("setting", vat::CONSTANTS),
+    ("dryness", drying::CONSTANTS),
+    ("oil", keeping::CONSTANTS),
+];
 
 /// Returns the value of an input from which a caution is likely, where that does not depend on the other inputs.
 ///
@@ -80,6 +87,8 @@ pub fn caution_begins(key: &str) -> Option<f64> {
     match key {
         "calcium_dose_percent" => Some(crate::law::calcium::LEGAL_LIMIT.value),
         "draining_temperature_c" => Some(crate::law::growth::COLD_DRAINING.value),
+        "acid_g_per_100ml" => Some(crate::law::acidity::LEAST_VINEGAR.value),
+        "pickling_temperature_c" | "keeping_temperature_c" => Some(crate::law::growth::COLD_ENOUGH.value),
         "bath_set_temperature_c" => Some(crate::law::bath::DEPOSITS_BEGIN.value),
         "cabinet_temperature_c" | "day_temperature_c" => Some(crate::law::growth::SERVICE_WARM.value),
         _ => None,
@@ -103,6 +112,8 @@ pub fn cautions(batch: &Batch) -> Vec<Caution> {
     milk::cautions(batch, &mut all);
     vat::cautions(batch, &mut all);
     drying::cautions(batch, &mut all);
+    pickling::cautions(batch, &mut all);
+    keeping::cautions(batch, &mut all);
     // The sort is stable, so the order of the stages stays within a severity.
     all.sort_by_key(|caution| std::cmp::Reverse(caution.severity));
     all

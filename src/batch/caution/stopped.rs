@@ -2,7 +2,7 @@
 
 use super::{Caution, Severity};
 use crate::batch::Batch;
-use crate::process::{DrainingError, DryingError, MilkError, PicklingError, SaltingError, StageError, VatError};
+use crate::process::{DrainingError, DryingError, KeepingError, MilkError, PicklingError, SaltingError, StageError, VatError};
 use crate::source::SourceId;
 
 /// Returns the input that most likely mends an error.
@@ -17,7 +17,7 @@ const fn cause(error: &StageError) -> &'static str {
         StageError::Drying(DryingError::NothingToDry { .. } | DryingError::NoSolution { .. }) => "drying_h",
         StageError::Pickling(PicklingError::NoBalance(_)) => "vinegar_ml_per_g",
         StageError::Pickling(_) => "pickling_h",
-        StageError::Keeping(error) => match *error {},
+        StageError::Keeping(KeepingError::Jar(_)) => "jar_width_mm",
     }
 }
 

@@ -2,8 +2,8 @@
 
 use super::{Caution, Severity};
 use crate::batch::Batch;
-use crate::law::growth::{COLD_DRAINING, SERVICE_HOURS, SERVICE_WARM, in_zone};
-use crate::process::DryingOutcome;
+use crate::law::growth::{COLD_DRAINING, SERVICE_HOURS, SERVICE_WARM};
+use crate::process::{draining_hours, drying_hours, vat_hours};
 use crate::source::SourceId;
 
 crate::constants! {
@@ -12,20 +12,18 @@ crate::constants! {
 }
 
 /// Returns the hours that the whole batch spends between cold and hot keeping, if it was worked out so far.
+///
+/// The keeping counts them; where it was not reached, the stages that were are counted as if nothing had soured the cheese.
 #[must_use]
 pub fn hours_in_zone(batch: &Batch) -> Option<f64> {
-    let vat = batch.vat.done()?;
-    let draining = batch.draining.done()?;
-    let draining_h = if in_zone(batch.design.draining.draining_temperature_c) { draining.draining_h } else { 0.0 };
+    if let Some(kept) = batch.keeping.done() {
+        return Some(kept.zone_h);
+    }
+    let vat_h = vat_hours(batch.vat.done()?).zone_h;
+    let draining_h = draining_hours(batch.design.draining.draining_temperature_c, batch.draining.done()?).zone_h;
     // Cheeses that could not be dried are taken as there all the time.
-    let drying_h = batch.drying.done().map_or(batch.design.drying.drying_h, drying_in_zone_h);
-    Some(vat.to_ladle_min / 60.0 + draining_h + drying_h)
-}
-
-/// Returns the hours of drying in which the cheese itself, which is cooler than the air, is between cold and hot keeping.
-pub(super) fn drying_in_zone_h(dried: &DryingOutcome) -> f64 {
-    let steps = dried.middle.points.iter().zip(dried.middle.points.iter().skip(1));
-    steps.filter(|(_, later)| in_zone(later.temperature_c)).map(|(earlier, later)| later.at_h - earlier.at_h).sum()
+    let drying_h = batch.drying.done().map_or(batch.design.drying.drying_h, |dried| drying_hours(dried).zone_h);
+    Some(vat_h + draining_h + drying_h)
 }
 
 pub(super) fn cautions(batch: &Batch, all: &mut Vec<Caution>) {

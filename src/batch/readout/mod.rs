@@ -2,7 +2,9 @@
 
 mod draining;
 mod drying;
+mod keeping;
 mod milk;
+mod pickling;
 mod salting;
 mod vat;
 
@@ -165,6 +167,8 @@ pub fn readouts(batch: &Batch) -> Vec<Readout> {
     all.extend(batch.draining.done().into_iter().flat_map(draining::readouts));
     all.extend(batch.salting.done().into_iter().flat_map(salting::readouts));
     all.extend(batch.drying.done().into_iter().flat_map(|outcome| drying::readouts(outcome, &batch.design)));
+    all.extend(batch.pickling.done().into_iter().flat_map(|outcome| pickling::readouts(outcome, &batch.design)));
+    all.extend(batch.keeping.done().into_iter().flat_map(|outcome| keeping::readouts(outcome, &batch.design)));
     all
 }
 

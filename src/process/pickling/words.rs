@@ -1,12 +1,7 @@
 //! What a maker must hear beside the figures of a pickling.
 
 use super::{PickleRun, STRONGEST_BUFFER, VinegarBath};
-use crate::law::acidity::LEAST_VINEGAR;
-
-/// Vinegar of 5 g/100 mL below which a dried cheese may never sour, mL/g: the balance then stays above 4.6 within the buffer's range.
-const LEAST_ML_PER_G: f64 = 2.0;
-/// The strength that this is said of, g/100 mL.
-const USUAL_G_PER_100ML: f64 = 5.0;
+use crate::law::acidity::{LEAST_ML_PER_G, LEAST_VINEGAR, USUAL_VINEGAR};
 
 /// Returns the cautions of a pickling, most weighty first.
 ///
@@ -33,10 +28,11 @@ pub fn cautions(run: &PickleRun, bath: &VinegarBath) -> Vec<String> {
         ));
     }
     // Weaker vinegar counts by the acid it brings.
-    let counted_ml_per_g = run.vinegar_ml_per_g * bath.acid_g_per_100ml / USUAL_G_PER_100ML;
-    if counted_ml_per_g < LEAST_ML_PER_G {
+    let counted_ml_per_g = run.vinegar_ml_per_g * bath.acid_g_per_100ml / USUAL_VINEGAR.value;
+    let least_ml_per_g = LEAST_ML_PER_G.value;
+    if counted_ml_per_g < least_ml_per_g {
         said.push(format!(
-            "{:.2} mL of vinegar for each g of cheese brings as much acid as {counted_ml_per_g:.2} mL of 5 %; below {LEAST_ML_PER_G} mL of 5 % vinegar per g a cheese may never sour. Vinegar that just covers is about 1 mL per g.",
+            "{:.2} mL of vinegar for each g of cheese brings as much acid as {counted_ml_per_g:.2} mL of 5 %; below {least_ml_per_g} mL of 5 % vinegar per g a cheese may never sour. Vinegar that just covers is about 1 mL per g.",
             run.vinegar_ml_per_g
         ));
     }

@@ -1,0 +1,193 @@
+//! The jar and its keeping: what the whole way there amounts to, and what published tables say of the end of it.
+
+mod zone;
+
+pub use zone::{StageHours, draining_hours, drying_hours, vat_hours};
+
+use super::jar::jar_packing;
+use super::{DrainingOutcome, DryingOutcome, PicklingOutcome, StageBalance, VatOutcome};
+use crate::design::{DrainingDesign, KeepingDesign, KeptIn, PicklingDesign, Stage};
+use crate::law::Matter;
+use crate::law::acidity::{acid_diffusivity_m2_s, vinegar_density_g_ml, vinegar_mass_percent};
+use crate::law::growth::{AcidClass, COLD_DRAINING, COLD_ENOUGH, Control, acid_class, growers, table_b};
+use crate::law::jar::JarError;
+use crate::law::nutrition::Nutrients;
+use crate::law::syneresis::{DRIP_STOPPED, mould_time_h};
+
+crate::constants! {
+    /// Cheese that nothing has soured.
+    UNSOURED_PH = { "pH of rennet cheese without a starter", 6.5, "pH", (6.4, 6.7), Ourselves, "near that of the milk", Judged }
+}
+
+/// Everything that the cheeses went through.
+#[derive(Clone, Copy, Debug)]
+pub struct Way<'a> {
+    /// Warming and setting.
+    pub vat: &'a VatOutcome,
+    /// The choices about draining.
+    pub draining_design: &'a DrainingDesign,
+    /// Draining.
+    pub drained: &'a DrainingOutcome,
+    /// Drying.
+    pub dried: &'a DryingOutcome,
+    /// The choices about vinegar and jar.
+    pub pickling_design: &'a PicklingDesign,
+    /// The vinegar.
+    pub pickled: &'a PicklingOutcome,
+}
+
+/// The same batch drained, soured and kept cold.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct ColdWay {
+    /// Hours between 4 and 60 °C that would be left, drained and soured at 4 °C.
+    pub zone_h: f64,
+    /// Hours above 21 °C that would be left.
+    pub warm_h: f64,
+    /// Hours until the drip stops at 10 °C, the warmest that counts as cold draining.
+    pub drip_stops_at_10_h: f64,
+    /// Hours until the drip stops at 4 °C.
+    pub drip_stops_at_4_h: f64,
+    /// Hours until the centre is sour at 4 °C; none if it never is, or without vinegar.
+    pub centre_sour_h: Option<f64>,
+}
+
+/// What the keeping stage worked out.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct KeepingOutcome {
+    /// All cheeses.
+    pub cheese: Matter,
+    /// What one cheese feeds.
+    pub each: Nutrients,
+    /// Hours of each stage, and those between cold and hot keeping.
+    pub hours: Vec<StageHours>,
+    /// Hours of the whole batch between 4 and 60 °C, until the cheese is sour at its centre.
+    pub zone_h: f64,
+    /// Hours of the whole batch above 21 °C, likewise.
+    pub warm_h: f64,
+    /// The case for the cold.
+    pub cold: ColdWay,
+    /// The highest pH in a cheese at the end of the soak, at its centre.
+    pub centre_ph: f64,
+    /// The pH of a blended cheese then.
+    pub slurry_ph: f64,
+    /// The higher of the estimated water activities: at the centre before the vinegar, and after it.
+    pub water_activity: f64,
+    /// What table B of the Food Code says of that pH and that water activity.
+    pub table_b: Control,
+    /// The class of title 21, part 114, by the blended pH.
+    pub acid_class: AcidClass,
+    /// The germs that no published minimum holds back where the cheeses are kept.
+    pub growers: Vec<&'static str>,
+    /// Vinegar that stays in the jars, all of them.
+    pub vinegar_left_ml: f64,
+    /// Oil that just covers the cheeses above that vinegar, all jars.
+    pub oil_ml: f64,
+    /// What crossed the edge of the stage.
+    pub balance: StageBalance,
+}
+
+/// Why nothing can be said about the keeping.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum KeepingError {
+    /// The cheeses do not go into the jar.
+    #[error(transparent)]
+    Jar(#[from] JarError),
+}
+
+impl Way<'_> {
+    /// Returns the hours in vinegar until the centre has come below the pH that table B wants of this food; none if it never does.
+    fn centre_sour_h(&self) -> Option<f64> {
+        let [_, target] = self.pickled.targets;
+        if self.pickled.pickled { target.centre_h } else { None }
+    }
+
+    /// Returns the pH of the centre and of the blended cheese at the end.
+    fn end_ph(&self) -> (f64, f64) {
+        let end = &self.pickled.end;
+        if self.pickled.pickled { (end.centre_ph, end.slurry_ph) } else { (UNSOURED_PH.value, UNSOURED_PH.value) }
+    }
+
+    /// Returns the vinegar that the cheeses have left over, mL: what was poured on, less what they gained.
+    fn spent_ml(&self) -> f64 {
+        if !self.pickled.pickled {
+            return 0.0;
+        }
+        let gained_g = 1000.0 * (self.pickled.cheese.total_kg() - self.dried.cheese.total_kg());
+        let density_g_ml = vinegar_density_g_ml(vinegar_mass_percent(self.pickling_design.acid_g_per_100ml));
+        (self.pickled.vinegar_ml - gained_g / density_g_ml).max(0.0)
+    }
+}
+
+/// Returns what the whole way amounts to and what published tables say of its end. The cheeses themselves stay as they are.
+///
+/// Hours count between 4 and 60 °C, the widest zone that the tables have, from the cold milk on; in vinegar until the centre has pH 4.2.
+/// The class is that of table B of the Food Code by the centre's pH and the higher water activity, and that of title 21, part 114.3, by
+/// the blended pH. Oil is what just covers the discs, at their dried size, above the vinegar that was left in the jar.
+///
+/// # Arguments
+/// * `design`: what they are kept in, at which temperature, how long
+/// * `way`: the stages before
+///
+/// # Errors
+/// [`KeepingError::Jar`] if they are to go into oil, and not one goes into the jar.
+///
+/// # Source
+/// [`crate::source::SourceId::FoodCode`], [`crate::source::SourceId::Cfr21`], [`crate::source::SourceId::BadBugBook`].
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::batch, design::Design};
+/// let batch = batch(&Design::default())?;
+/// let kept = batch.keeping.done().unwrap();
+/// assert!(kept.zone_h > kept.cold.zone_h);
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+pub fn keeping(design: &KeepingDesign, way: &Way<'_>) -> Result<KeepingOutcome, KeepingError> {
+    let (cheese, cheese_count) = (way.pickled.cheese, way.pickled.cheese_count);
+    let hours = zone::all(design, way);
+    let (centre_ph, slurry_ph) = way.end_ph();
+    let water_activity = way.dried.end.centre_water_activity.max(way.pickled.water_activity);
+    let natural_ph = if way.pickled.pickled { way.pickling_design.cheese_ph } else { UNSOURED_PH.value };
+    let spent_ml = way.spent_ml();
+    let (vinegar_left_ml, oil_ml) = match design.kept_in {
+        KeptIn::Vinegar => (spent_ml, 0.0),
+        KeptIn::Bare => (0.0, 0.0),
+        KeptIn::Oil => {
+            let left_ml = (1.0 - 0.01 * design.poured_off_percent) * spent_ml;
+            let packed = jar_packing(way.pickling_design, way.dried)?;
+            let per_jar = if way.pickled.pickled { way.pickled.cheeses_per_jar } else { packed.count };
+            (left_ml, (packed.covering_ml(cheese_count, per_jar) - left_ml).max(0.0))
+        }
+    };
+    Ok(KeepingOutcome {
+        each: Nutrients::of(&(cheese * (1.0 / f64::from(cheese_count.max(1))))),
+        zone_h: hours.iter().map(|stage| stage.zone_h).sum(),
+        warm_h: hours.iter().map(|stage| stage.warm_h).sum(),
+        cold: cold_way(&hours, way),
+        hours,
+        centre_ph,
+        slurry_ph,
+        water_activity,
+        table_b: table_b(water_activity, centre_ph),
+        acid_class: acid_class(water_activity, natural_ph, slurry_ph),
+        growers: growers(design.keeping_temperature_c, centre_ph, water_activity).iter().map(|germ| germ.name).collect(),
+        vinegar_left_ml,
+        oil_ml,
+        cheese,
+        balance: StageBalance { came: cheese, goes_on: cheese, ..StageBalance::default() },
+    })
+}
+
+/// Returns the same batch drained, soured and kept at 4 °C: only vat and drying are left. Acid then moves slower, by its diffusivity.
+fn cold_way(hours: &[StageHours], way: &Way<'_>) -> ColdWay {
+    let left = || hours.iter().filter(|stage| matches!(stage.stage, Stage::Vat | Stage::Drying));
+    let drip_stops_h = |temperature_c: f64| -DRIP_STOPPED.value.ln() * mould_time_h(temperature_c);
+    let slower = acid_diffusivity_m2_s(way.pickling_design.pickling_temperature_c) / acid_diffusivity_m2_s(COLD_ENOUGH.value);
+    ColdWay {
+        zone_h: left().map(|stage| stage.zone_h).sum(),
+        warm_h: left().map(|stage| stage.warm_h).sum(),
+        drip_stops_at_10_h: drip_stops_h(COLD_DRAINING.value),
+        drip_stops_at_4_h: drip_stops_h(COLD_ENOUGH.value),
+        centre_sour_h: way.centre_sour_h().map(|hours| hours * slower),
+    }
+}
