@@ -1,7 +1,7 @@
 //! Every constant and every correlation of the calculation, for the sources page, the paper and the tests.
 
 use crate::law::{
-    acidity, air_transfer, bath, brine, buffering, calcium, composition, density, food_density, growth, heat, jar, kitchen,
+    acidity, air_transfer, bath, brine, buffering, calcium, coat, composition, density, food_density, growth, heat, jar, kitchen,
     moist_air, moisture_diffusion, nutrition, rennet, salt, sorption, syneresis, yields,
 };
 use crate::process;
@@ -26,6 +26,7 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
         ("yield", yields::CONSTANTS),
         ("drip", syneresis::CONSTANTS),
         ("salt in cheese", salt::CONSTANTS),
+        ("coat of pepper", coat::CONSTANTS),
         ("kitchen measures", kitchen::CONSTANTS),
         ("density of food", food_density::CONSTANTS),
         ("heat", heat::CONSTANTS),

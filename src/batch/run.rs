@@ -136,7 +136,7 @@ pub fn batch_after(design: &Design, before: Option<&Batch>) -> Result<(Batch, Ve
             let same = b.design.salting == design.salting && b.design.draining == design.draining;
             (same && b.draining == draining).then_some(&b.salting)
         },
-        |drained| salting(&design.salting, design.draining.turn_count, drained),
+        |drained| salting(&design.salting, drained, design.draining.draining_temperature_c),
     );
     let drying = reuse.stage(
         Stage::Drying,

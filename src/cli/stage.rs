@@ -132,17 +132,20 @@ pub(super) fn described_matter(described: &DescribedCheese) -> Result<Matter, Cl
 
 fn salted(described: &Described, json: bool, data: &mut dyn Write) -> Result<Ending, CliError> {
     let curd = described_matter(&described.cheese)?;
+    // Bought curd is turned as often as it is salted, and drips no more.
+    let (turns, gap_h) = (described.design.salting.salted_turns, described.design.draining.turn_gap_h);
     let drained = DrainingOutcome {
         curd,
+        turns_h: (1..=turns).map(|turn| f64::from(turn) * gap_h).collect(),
+        draining_h: f64::from(turns + 1) * gap_h,
         cheese_count: 1,
         cheese_g: 1000.0 * curd.total_kg(),
         diameter_mm: described.cheese.diameter_mm,
         thickness_mm: described.cheese.thickness_mm,
         ..DrainingOutcome::default()
     };
-    // Bought curd was turned as often as it is salted.
-    let turns = described.design.salting.salted_turns;
-    let outcome = salting(&described.design.salting, turns, &drained).map_err(|error| CliError::Stage(error.to_string()))?;
+    let outcome = salting(&described.design.salting, &drained, described.cheese.start_temperature_c)
+        .map_err(|error| CliError::Stage(error.to_string()))?;
     let figures = crate::batch::salting_readouts(&outcome);
     if json {
         write_json(&Value::Object(json_figures(&figures)), data)?;
@@ -161,6 +164,7 @@ fn dried(described: &Described, json: bool, data: &mut dyn Write) -> Result<Endi
         temperature_c: described.cheese.start_temperature_c,
         top_open: share(described.cheese.top_open_percent),
         side_open: share(described.cheese.side_open_percent),
+        coat_s_m: described.cheese.coat_s_m,
     };
     let run =
         dry_cheese(&cheese, &described.design.drying, &described.report_h).map_err(|error| CliError::Stage(error.to_string()))?;

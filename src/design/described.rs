@@ -17,6 +17,7 @@ stage_design! {
         number start_temperature_c: "Cheese starts at", Unit::Celsius, 18.0, 0.0..=45.0, 0.5; "Temperature of the cheese when it comes to the stage.";
         number top_open_percent: "Open top", Unit::Percent, 100.0, 0.0..=100.0, 5.0; "How much of the top the air reaches.";
         number side_open_percent: "Open side", Unit::Percent, 100.0, 0.0..=100.0, 5.0; "How much of the side the air reaches.";
+        number coat_s_m: "Coat holds back vapour by", Unit::SecondPerMetre, 100.0, 0.0..=1000.0, 10.0; "How much a coat slows the vapour in drying; a thin one of pepper about 40, a bare cheese 0.";
     }
 }
 

@@ -35,6 +35,8 @@ pub enum Unit {
     ImcuPerMillilitre,
     /// International milk-clotting units per kilogram of milk.
     ImcuPerKilogram,
+    /// Second per metre, a resistance to vapour.
+    SecondPerMetre,
     /// Kilogram per litre.
     KilogramPerLitre,
     /// Millilitre per gram.
@@ -74,6 +76,7 @@ impl Unit {
             Self::MetrePerSecond => "m/s",
             Self::ImcuPerMillilitre => "IMCU/mL",
             Self::ImcuPerKilogram => "IMCU/kg",
+            Self::SecondPerMetre => "s/m",
             Self::KilogramPerLitre => "kg/L",
             Self::MillilitrePerGram => "mL/g",
             Self::GramPerSquareDecimetre => "g/dm²",

@@ -58,8 +58,7 @@ pub fn air(temperature_c: f64) -> Air {
     let viscosity_pa_s = a * t.powf(1.5) / (t + b);
     let (a, b) = pair(AIR_CONDUCTIVITY.coefficients);
     let conductivity_w_m_k = a * t.powf(1.5) / (t + b * 10.0_f64.powf(-12.0 / t));
-    let (a, b) = pair(VAPOUR_DIFFUSIVITY.coefficients);
-    let vapour_m2_s = a * (t / 273.15).powf(b);
+    let vapour_m2_s = vapour_diffusivity_m2_s(temperature_c);
     let viscosity_m2_s = viscosity_pa_s / density_kg_m3;
     Air {
         density_kg_m3,
@@ -67,6 +66,26 @@ pub fn air(temperature_c: f64) -> Air {
         conductivity_w_m_k,
         prandtl: viscosity_pa_s * AIR_HEAT.value / conductivity_w_m_k,
         schmidt: viscosity_m2_s / vapour_m2_s,
+    }
+}
+
+/// Returns the diffusivity of water vapour in air at standard pressure, m²/s: a (T/273.15)^b.
+///
+/// # Arguments
+/// * `temperature_c`: 0 to 60 °C
+///
+/// # Source
+/// [`VAPOUR_DIFFUSIVITY`].
+///
+/// # Example
+/// ```
+/// assert!((vatsketch::law::air_transfer::vapour_diffusivity_m2_s(25.0) / 2.53e-5 - 1.0).abs() < 0.01);
+/// ```
+#[must_use]
+pub fn vapour_diffusivity_m2_s(temperature_c: f64) -> f64 {
+    match VAPOUR_DIFFUSIVITY.coefficients {
+        [a, b] => a * (kelvin(temperature_c) / 273.15).powf(*b),
+        _ => f64::NAN,
     }
 }
 

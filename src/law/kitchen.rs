@@ -15,6 +15,8 @@ crate::constants! {
     METRIC_TABLESPOON = { "Tablespoon, metric", 15.0, "mL", (15.0, 15.0), CommonPractice, "metric kitchens; Australia has 20 mL", FromMemory }
     /// A teaspoon of salt.
     SALT_TEASPOON = { "Table salt in a United States teaspoon", 6.0, "g", (5.0, 6.5), UsdaStandardReference, "table salt; coarse salt weighs less", Published }
+    /// A teaspoon of pepper.
+    PEPPER_TEASPOON = { "Ground black pepper in a United States teaspoon", 2.3, "g", (1.9, 2.7), UsdaStandardReference, "spices, pepper, black; coarse grains weigh otherwise", Published }
 }
 
 /// Fractions that a set of spoons can measure.
@@ -62,6 +64,17 @@ pub fn spoons(volume_ml: f64) -> Option<String> {
 #[must_use]
 pub fn salt_spoons(salt_g: f64) -> Option<String> {
     spoons(salt_g / SALT_TEASPOON.value * METRIC_TEASPOON.value)
+}
+
+/// Returns a mass of ground pepper in teaspoons, or nothing where it is too small.
+///
+/// # Example
+/// ```
+/// assert_eq!(vatsketch::law::kitchen::pepper_spoons(4.6).unwrap(), "2 tsp");
+/// ```
+#[must_use]
+pub fn pepper_spoons(pepper_g: f64) -> Option<String> {
+    spoons(pepper_g / PEPPER_TEASPOON.value * METRIC_TEASPOON.value)
 }
 
 /// Returns a number as a cook counts it: whole spoons and the nearest fraction.

@@ -7,6 +7,7 @@ pub mod blending;
 pub mod brine;
 pub mod buffering;
 pub mod calcium;
+pub mod coat;
 pub mod composition;
 pub mod density;
 pub mod firmness;

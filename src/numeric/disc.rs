@@ -3,9 +3,10 @@
 use super::{graded, graded_both};
 
 /// Whether the whole height is cut up, or only the upper half because the lower is its mirror image.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum Half {
     /// The whole height; fine at both faces.
+    #[default]
     Whole,
     /// The upper half; no flux through the mid-plane.
     Upper,

@@ -3,7 +3,7 @@
 use crate::numeric::{DiscGrid, Half};
 
 /// A quantity over the rings of one cheese, at a few moments.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct DiscField {
     /// Radii of the nodes at the start, from the axis to the rim.
     pub radii_mm: Vec<f64>,

@@ -6,6 +6,7 @@ mod draining;
 mod drying;
 mod field;
 mod flow;
+mod frames;
 mod jar;
 mod keeping;
 mod milk;
@@ -31,7 +32,7 @@ pub use pickling::{
     PicklingOutcome, STRONGEST_BUFFER, Soak, SoakRun, SoakState, TargetHours, VinegarBath, cautions as pickling_cautions, pickle,
     pickling,
 };
-pub use salting::{SaltingError, SaltingOutcome, salting};
+pub use salting::{Face, SaltColumn, SaltPoint, SaltProfile, SaltRun, SaltStuck, SaltingError, SaltingOutcome, WaterAt, salting};
 pub use vat::{Curd, Setting, VatError, VatOutcome, WARMING_CONSTANTS, WarmingEvent, WarmingPoint, curd, setting, vat};
 
 /// Why a stage could not be worked out.

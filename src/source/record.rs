@@ -108,6 +108,12 @@ pub enum SourceId {
     Codata,
     /// General textbooks of engineering and physical chemistry.
     Textbook,
+    /// FDA Risk Profile: Pathogens and Filth in Spices, 2013 and 2017.
+    SpiceRiskProfile,
+    /// Powers et al. 1976, Bacillus cereus in processed spices.
+    Powers1976,
+    /// A survey of 200 spices for Bacillus cereus and other bacilli.
+    SpiceBacilli,
     /// FDA Food Code and hazard guides.
     FoodCode,
     /// FDA Bad Bug Book and USDA pathogen modelling program, growth minima.

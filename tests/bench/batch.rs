@@ -131,8 +131,8 @@ fn main() {
         diameter_mm: salted.diameter_mm,
         thickness_mm: salted.thickness_mm,
         temperature_c: design.draining.draining_temperature_c,
-        top_open: 1.0,
-        side_open: 1.0,
+        coat_s_m: salted.coat_s_m,
+        ..Cheese::default()
     };
     let shown = problem(&cheese, 0.01 * design.drying.underside_open_percent, Fineness::SHOWN).unwrap();
     let (air, _) = AirPlan::of(&design.drying, Place::MIDDLE, 0.001 * cheese.diameter_mm).at(0.0);

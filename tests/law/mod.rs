@@ -7,6 +7,7 @@ mod blending;
 mod brine;
 mod buffering;
 mod calcium;
+mod coat;
 mod composition;
 mod density;
 mod growth;

@@ -95,8 +95,7 @@ fn made(case: &Case, fineness: Fineness) -> (Problem, AirNow) {
         diameter_mm: case.diameter_mm,
         thickness_mm: case.thickness_mm,
         temperature_c: 20.0,
-        top_open: 1.0,
-        side_open: 1.0,
+        ..Cheese::default()
     };
     let mut problem = problem(&cheese, case.underside, fineness).unwrap();
     (case.change)(&mut problem);

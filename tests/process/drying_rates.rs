@@ -5,7 +5,7 @@ use vatsketch::process::{AirNow, Cheese, DiscRun, Fineness, Problem, problem};
 
 fn disc() -> (Problem, AirNow) {
     let matter = Matter { water_kg: 0.034, fat_kg: 0.011, casein_kg: 0.009, ash_kg: 0.001, salt_kg: 0.001, ..Matter::default() };
-    let cheese = Cheese { matter, diameter_mm: 52.0, thickness_mm: 16.0, temperature_c: 19.0, top_open: 1.0, side_open: 1.0 };
+    let cheese = Cheese { matter, diameter_mm: 52.0, thickness_mm: 16.0, temperature_c: 19.0, ..Cheese::default() };
     // Some of the underside is covered, so that every face has its own share.
     (problem(&cheese, 0.4, Fineness { tolerance: 1e-5, ..Fineness::SPREAD }).unwrap(), AirNow::new(37.0, 0.2, 0.7, 0.052))
 }

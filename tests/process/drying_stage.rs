@@ -15,7 +15,7 @@ fn dried(design: &DryingDesign) -> DryingOutcome {
 
 fn cheese() -> Cheese {
     let matter = Matter { water_kg: 0.030, fat_kg: 0.010, casein_kg: 0.008, ash_kg: 0.001, salt_kg: 0.001, ..Matter::default() };
-    Cheese { matter, diameter_mm: 60.0, thickness_mm: 17.0, temperature_c: 18.0, top_open: 1.0, side_open: 1.0 }
+    Cheese { matter, diameter_mm: 60.0, thickness_mm: 17.0, ..Cheese::default() }
 }
 
 #[test]
@@ -173,7 +173,7 @@ fn a_skin_that_is_almost_dry_does_not_swing() {
         salt_kg: 0.0027,
         ..Matter::default()
     };
-    let cheese = Cheese { matter, diameter_mm: 189.5, thickness_mm: 5.1449, temperature_c: 16.0, top_open: 1.0, side_open: 1.0 };
+    let cheese = Cheese { matter, diameter_mm: 189.5, thickness_mm: 5.1449, temperature_c: 16.0, ..Cheese::default() };
     for (cabinet_temperature_c, room_humidity_percent) in [(52.3, 20.6), (60.0, 5.0), (45.0, 30.0), (60.0, 50.0)] {
         for air_speed_m_s in [0.8, 2.5, 3.0] {
             for underside_open_percent in [21.2, 60.0, 100.0] {

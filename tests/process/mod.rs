@@ -2,10 +2,12 @@
 
 mod drying;
 mod drying_rates;
+mod drying_section;
 mod drying_stage;
 mod keeping;
 mod pickling;
 mod refusals;
+mod salting;
 mod trays;
 mod vat;
 mod wet_stages;

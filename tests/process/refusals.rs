@@ -54,7 +54,7 @@ fn salt_without_turns_says_both_ways_out() {
     let vat = vat(&design.vat, design.draining.drip_end_moisture_percent, &milk).unwrap();
     let drained = draining(&design.draining, &vat).unwrap();
     let none = SaltingDesign { salt_percent: 1.9, salted_turns: 0, ..design.salting };
-    says(&salting(&none, 5, &drained).unwrap_err(), &["1.9 % of salt", "salt at one turn at least", "set the salt to 0 %"]);
+    says(&salting(&none, &drained, 16.0).unwrap_err(), &["1.9 % of salt", "salt at one turn at least", "set the salt to 0 %"]);
     let many = SaltingDesign { salted_turns: 6, ..none };
-    says(&salting(&many, 5, &drained).unwrap_err(), &["6 turns", "only 5", "turn more often, or salt at fewer turns"]);
+    says(&salting(&many, &drained, 16.0).unwrap_err(), &["6 turns", "only 5", "turn more often, or salt at fewer turns"]);
 }

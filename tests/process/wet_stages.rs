@@ -18,7 +18,7 @@ fn wet(design: &Design) -> Result<Wet, StageError> {
     let milk = milk(&design.milk)?;
     let vat = vat(&design.vat, design.draining.drip_end_moisture_percent, &milk)?;
     let draining = draining(&design.draining, &vat)?;
-    let salting = salting(&design.salting, design.draining.turn_count, &draining)?;
+    let salting = salting(&design.salting, &draining, design.draining.draining_temperature_c)?;
     Ok(Wet { milk, vat, draining, salting })
 }
 
@@ -252,7 +252,7 @@ proptest! {
         let Ok(drained) = draining(&design.draining, &vat) else { return Ok(()) };
         closes("draining", &drained.balance)?;
         prop_assert_eq!(drained.balance.came, vat.balance.goes_on);
-        let Ok(salted) = salting(&design.salting, design.draining.turn_count, &drained) else { return Ok(()) };
+        let Ok(salted) = salting(&design.salting, &drained, design.draining.draining_temperature_c) else { return Ok(()) };
         closes("salting", &salted.balance)?;
         prop_assert_eq!(salted.balance.came, drained.balance.goes_on);
     }
@@ -281,11 +281,11 @@ fn salt_on_one_face_takes_four_times_as_long_to_even_out() {
     let batch = vatsketch::batch::batch(&design).unwrap();
     let drained = batch.draining.done().unwrap();
     let salted = |salted_turns| {
-        vatsketch::process::salting(&vatsketch::design::SaltingDesign { salted_turns, ..design.salting }, 5, drained).unwrap()
+        vatsketch::process::salting(&vatsketch::design::SaltingDesign { salted_turns, ..design.salting }, drained, 16.0).unwrap()
     };
     let (one, two) = (salted(1), salted(2));
     assert!((one.even_days / two.even_days - 4.0).abs() < 1e-12);
     assert!(two.likely_even_days.0 < two.even_days && two.even_days < two.likely_even_days.1);
     let none = vatsketch::design::SaltingDesign { salt_percent: 0.0, salted_turns: 0, ..design.salting };
-    assert_eq!(vatsketch::process::salting(&none, 5, drained).unwrap().even_days, 0.0);
+    assert_eq!(vatsketch::process::salting(&none, drained, 16.0).unwrap().even_days, 0.0);
 }

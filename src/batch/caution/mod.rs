@@ -4,6 +4,7 @@ mod drying;
 mod keeping;
 mod milk;
 mod pickling;
+mod salting;
 mod stopped;
 mod time;
 mod vat;
@@ -67,10 +68,11 @@ impl Caution {
 }
 
 /// The constants of the cautions, one list a file.
-pub(super) const CONSTANT_LISTS: [(&str, &[crate::source::Constant]); 5] = [
+pub(super) const CONSTANT_LISTS: [(&str, &[crate::source::Constant]); 6] = [
     ("moulds", time::CONSTANTS),
     ("milk and salt", milk::CONSTANTS),
     ("setting", vat::CONSTANTS),
+    ("pepper", salting::CONSTANTS),
     ("dryness", drying::CONSTANTS),
     ("oil", keeping::CONSTANTS),
 ];
@@ -111,6 +113,7 @@ pub fn cautions(batch: &Batch) -> Vec<Caution> {
     time::cautions(batch, &mut all);
     milk::cautions(batch, &mut all);
     vat::cautions(batch, &mut all);
+    salting::cautions(batch, &mut all);
     drying::cautions(batch, &mut all);
     pickling::cautions(batch, &mut all);
     keeping::cautions(batch, &mut all);

@@ -12,9 +12,11 @@ const fn cause(error: &StageError) -> &'static str {
         StageError::Vat(VatError::NeverWarm { .. } | VatError::DoesNotSet { .. }) => "rennet_temperature_c",
         StageError::Vat(VatError::TooMoist { .. }) => "drip_end_moisture_percent",
         StageError::Draining(DrainingError::TooMuchCurd { .. }) => "mould_count",
-        StageError::Salting(SaltingError::NoSaltedTurn { .. } | SaltingError::MoreSaltedThanTurned { .. }) => "salted_turns",
+        StageError::Salting(
+            SaltingError::NoSaltedTurn { .. } | SaltingError::MoreSaltedThanTurned { .. } | SaltingError::Stuck(_),
+        ) => "salted_turns",
         StageError::Drying(DryingError::NoOpenFace) => "underside_open_percent",
-        StageError::Drying(DryingError::NothingToDry { .. } | DryingError::NoSolution { .. }) => "drying_h",
+        StageError::Drying(DryingError::NothingToDry { .. } | DryingError::NoSolution { .. } | DryingError::Salt(_)) => "drying_h",
         StageError::Pickling(PicklingError::NoBalance(_)) => "vinegar_ml_per_g",
         StageError::Pickling(_) => "pickling_h",
         StageError::Keeping(KeepingError::Jar(_)) => "jar_width_mm",

@@ -6,6 +6,7 @@ use crate::law::yields::YIELD_SPREAD;
 use crate::process::{DryingOutcome, DryingPoint, TrayRun};
 
 const DISC: &str = "diffusion in a shrinking disc; the diffusivity is fitted, times may be half or twice";
+const INWARDS: &str = "diffusion of salt in the moisture along the axis; salt that moving water would carry is left out";
 const ACTIVITY: &str = "brine (Pitzer) × solids (Oswin, from memory); estimated, not measured";
 
 /// Returns the figures of drying: the cheese, then air and trays.
@@ -23,6 +24,7 @@ fn places(dried: &DryingOutcome) -> (f64, f64) {
 fn cheese(dried: &DryingOutcome) -> Vec<Readout> {
     let number = |key, label, value, unit, decimals, law| Readout::number(Stage::Drying, key, label, value, unit, decimals, law);
     let end = &dried.end;
+    let salt = dried.salt.points.last().copied().unwrap_or_default();
     // The diffusivity is uncertain by a factor of two each way, which outweighs everything else.
     let likely = |figure: Readout, of: fn(&DryingPoint) -> f64, more: f64| {
         let last = |run: &TrayRun| run.points.last().map_or_else(|| of(end), of);
@@ -66,6 +68,22 @@ fn cheese(dried: &DryingOutcome) -> Vec<Readout> {
             Unit::Percent,
             1,
             "100 × salt/water",
+        ),
+        number(
+            "dried_surface_salt_percent",
+            "Salt in the moisture of the faces when dried",
+            salt.surface_percent,
+            Unit::Percent,
+            1,
+            INWARDS,
+        ),
+        number(
+            "dried_centre_salt_percent",
+            "Salt in the moisture at the centre when dried",
+            salt.centre_percent,
+            Unit::Percent,
+            1,
+            INWARDS,
         ),
         number(
             "dried_fat_in_dry_matter_percent",

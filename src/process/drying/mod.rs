@@ -6,7 +6,10 @@ mod look;
 mod problem;
 mod refine;
 mod run;
+mod salt;
+mod section;
 mod solver;
+mod spread;
 mod trays;
 
 pub use air::{AirNow, AirPlan, Place, cabinet_humidity_percent};
@@ -15,14 +18,18 @@ pub use run::{Fineness, problem};
 pub use solver::DiscRun;
 pub use trays::{CONSTANTS as TRAY_CONSTANTS, TrayFit, fit as tray_fit, tray_holds};
 
-use super::{SaltingOutcome, StageBalance, Stream};
+use super::{DiscField, SaltProfile, SaltStuck, SaltingOutcome, StageBalance, Stream};
 use crate::design::{DryingDesign, DryingPlace};
+use crate::law::air_transfer::COAT_RESISTANCE;
 use crate::law::moisture_diffusion::MOISTURE_DIFFUSIVITY;
 use crate::law::{Matter, firmness};
-use refine::Refinement;
+use section::SectionKeeper;
+use spread::{spread, with_diffusivity};
 
 /// One cheese as it comes to the air.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
+///
+/// Its default is a cheese without matter or size, at 18 °C, with top and side open and the coat of the record.
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Cheese {
     /// What it is made of.
     pub matter: Matter,
@@ -36,6 +43,22 @@ pub struct Cheese {
     pub top_open: f64,
     /// Share of the side that the air reaches, 0 to 1.
     pub side_open: f64,
+    /// Resistance of its coat to vapour, s/m; 0 for a bare one.
+    pub coat_s_m: f64,
+}
+
+impl Default for Cheese {
+    fn default() -> Self {
+        Self {
+            matter: Matter::default(),
+            diameter_mm: 0.0,
+            thickness_mm: 0.0,
+            temperature_c: 18.0,
+            top_open: 1.0,
+            side_open: 1.0,
+            coat_s_m: COAT_RESISTANCE.value,
+        }
+    }
 }
 
 /// One point of a drying curve, for one cheese.
@@ -81,6 +104,10 @@ pub struct TrayRun {
 pub struct DryingOutcome {
     /// The cheese of the middle tray, in full: the curve that is shown.
     pub middle: TrayRun,
+    /// Moisture over the section of that cheese, per cent by mass.
+    pub moisture: DiscField,
+    /// Its salt through the thickness while it dries.
+    pub salt: SaltProfile,
     /// The cheese that dries fastest as the trays are chosen to be (swapped or not).
     pub fastest: TrayRun,
     /// The cheese that dries slowest as the trays are chosen to be.
@@ -135,6 +162,9 @@ pub enum DryingError {
         /// How far it came.
         hours: f64,
     },
+    /// The salt's way inwards cannot be worked out.
+    #[error(transparent)]
+    Salt(#[from] SaltStuck),
 }
 
 /// Returns how one cheese dries in the middle of the air, at the hours asked for (or at every step where none are asked for).
@@ -151,25 +181,42 @@ pub enum DryingError {
 /// ```
 /// use vatsketch::{design::DryingDesign, law::Matter, process::{dry_cheese, Cheese}};
 /// let matter = Matter { water_kg: 0.030, fat_kg: 0.010, casein_kg: 0.008, ash_kg: 0.001, ..Matter::default() };
-/// let cheese = Cheese { matter, diameter_mm: 60.0, thickness_mm: 17.0, temperature_c: 18.0, top_open: 1.0, side_open: 1.0 };
+/// let cheese = Cheese { matter, diameter_mm: 60.0, thickness_mm: 17.0, ..Cheese::default() };
 /// let run = dry_cheese(&cheese, &DryingDesign::default(), &[6.0, 24.0])?;
 /// assert!(run.points[1].moisture_percent < run.points[0].moisture_percent);
 /// # Ok::<(), vatsketch::process::DryingError>(())
 /// ```
 pub fn dry_cheese(cheese: &Cheese, design: &DryingDesign, report_h: &[f64]) -> Result<TrayRun, DryingError> {
+    if report_h.is_empty() {
+        return Ok(middle_tray(cheese, design)?.0);
+    }
     let problem = run::problem(cheese, design.underside_open_percent / 100.0, Fineness::SHOWN)?;
     let plan = AirPlan::of(design, Place::MIDDLE, 0.001 * cheese.diameter_mm);
     let mut disc = DiscRun::new(&problem);
     let mut points = Vec::new();
-    if report_h.is_empty() {
-        points.push(run::point(&disc, cheese));
-        run::follow(&mut disc, &plan, 3600.0 * design.drying_h, &mut |disc| points.push(run::point(disc, cheese)))?;
-    }
     for hour in report_h {
         run::follow(&mut disc, &plan, 3600.0 * hour, &mut |_| ())?;
         points.push(run::point(&disc, cheese));
     }
-    Ok(TrayRun { name: "middle tray", points })
+    Ok(TrayRun { name: MIDDLE_TRAY, points })
+}
+
+const MIDDLE_TRAY: &str = "middle tray";
+
+/// Returns how one cheese dries in the middle of the air, at every step, and what of its section is kept.
+fn middle_tray(cheese: &Cheese, design: &DryingDesign) -> Result<(TrayRun, SectionKeeper), DryingError> {
+    let problem = run::problem(cheese, design.underside_open_percent / 100.0, Fineness::SHOWN)?;
+    let plan = AirPlan::of(design, Place::MIDDLE, 0.001 * cheese.diameter_mm);
+    let mut disc = DiscRun::new(&problem);
+    let mut section = SectionKeeper::new(&problem.grid, design.drying_h);
+    let mut points = Vec::new();
+    let mut note = |disc: &DiscRun<'_>| {
+        points.push(run::point(disc, cheese));
+        section.keep(disc);
+    };
+    note(&disc);
+    run::follow(&mut disc, &plan, 3600.0 * design.drying_h, &mut note)?;
+    Ok((TrayRun { name: MIDDLE_TRAY, points }, section))
 }
 
 /// Returns how the cheeses dry: the middle tray in full, and the fastest and the slowest as the trays stand and are swapped.
@@ -186,10 +233,10 @@ pub fn drying(design: &DryingDesign, salted: &SaltingOutcome, draining_temperatu
         diameter_mm: salted.diameter_mm,
         thickness_mm: salted.thickness_mm,
         temperature_c: draining_temperature_c,
-        top_open: 1.0,
-        side_open: 1.0,
+        coat_s_m: salted.coat_s_m,
+        ..Cheese::default()
     };
-    let middle = dry_cheese(&cheese, design, &[])?;
+    let (middle, section) = middle_tray(&cheese, design)?;
     let end = middle.points.last().copied().unwrap_or_default();
     let spread = spread(&cheese, design, &middle)?;
     let dry_kg = 0.01 * end.moisture_percent / (1.0 - 0.01 * end.moisture_percent) * salted.cheese.solids_kg();
@@ -200,6 +247,8 @@ pub fn drying(design: &DryingDesign, salted: &SaltingOutcome, draining_temperatu
     let (fastest, slowest) = if design.tray_swap { spread.swapped } else { spread.unswapped };
     let swap_h = (design.tray_swap && design.tray_count > 1).then_some(0.5 * design.drying_h);
     Ok(DryingOutcome {
+        salt: salt::profile(salted, &section.axis, section.moisture.half)?,
+        moisture: section.moisture,
         middle,
         fastest,
         slowest,
@@ -226,80 +275,6 @@ pub fn drying(design: &DryingDesign, salted: &SaltingOutcome, draining_temperatu
             goes_on: dried,
         },
     })
-}
-
-/// Returns how the cheese of the middle tray would dry with another diffusivity, on the coarser grid.
-fn with_diffusivity(
-    cheese: &Cheese,
-    design: &DryingDesign,
-    name: &'static str,
-    diffusivity_m2_s: f64,
-) -> Result<TrayRun, DryingError> {
-    let mut problem = run::problem(cheese, design.underside_open_percent / 100.0, Fineness::SPREAD)?;
-    problem.diffusion.diffusivity_m2_s = diffusivity_m2_s;
-    let start = DiscRun::new(&problem);
-    let plan = AirPlan::of(design, Place::MIDDLE, 0.001 * cheese.diameter_mm);
-    let (_, points) = follow_on(&start, cheese, &plan, 3600.0 * design.drying_h, &[run::point(&start, cheese)])?;
-    Ok(TrayRun { name, points })
-}
-
-/// How far the trays dry apart, with and without a swap half way.
-struct Spread {
-    unswapped: (TrayRun, TrayRun),
-    swapped: (TrayRun, TrayRun),
-    unswapped_percent: f64,
-    swapped_percent: f64,
-}
-
-/// Returns the fastest and the slowest cheese, unswapped and swapped; both ways share their first half.
-fn spread(cheese: &Cheese, design: &DryingDesign, middle: &TrayRun) -> Result<Spread, DryingError> {
-    let problem = run::problem(cheese, design.underside_open_percent / 100.0, Fineness::SPREAD)?;
-    let (first, last) = trays::first_and_last(design.tray_count);
-    let plan = |place| AirPlan::of(design, place, 0.001 * cheese.diameter_mm);
-    let (first, last) = (plan(first), plan(last));
-    let (half_s, end_s) = (1800.0 * design.drying_h, 3600.0 * design.drying_h);
-    let start = DiscRun::new(&problem);
-    let begin = [run::point(&start, cheese)];
-    let (_, coarse) = follow_on(&start, cheese, &plan(Place::MIDDLE), end_s, &begin)?;
-    let refinement = Refinement::new(middle, &coarse);
-    if design.tray_count < 2 {
-        let only = (middle.clone(), middle.clone());
-        return Ok(Spread { unswapped: only.clone(), swapped: only, unswapped_percent: 0.0, swapped_percent: 0.0 });
-    }
-    let (first_half, first_points) = follow_on(&start, cheese, &first, half_s, &begin)?;
-    let (last_half, last_points) = follow_on(&start, cheese, &last, half_s, &begin)?;
-    let named = |name, points: Vec<_>| TrayRun { name, points: refinement.refine(&problem, cheese, &points) };
-    let (_, stays_first) = follow_on(&first_half, cheese, &first, end_s, &first_points)?;
-    let (_, stays_last) = follow_on(&last_half, cheese, &last, end_s, &last_points)?;
-    let (_, first_to_last) = follow_on(&first_half, cheese, &last, end_s, &first_points)?;
-    let (_, last_to_first) = follow_on(&last_half, cheese, &first, end_s, &last_points)?;
-    let unswapped = in_order(named("first tray", stays_first), named("last tray", stays_last));
-    let swapped = in_order(named("first tray, then last", first_to_last), named("last tray, then first", last_to_first));
-    Ok(Spread { unswapped_percent: apart(&unswapped), swapped_percent: apart(&swapped), unswapped, swapped })
-}
-
-/// Returns a disc dried on from where another stands, and all its points so far.
-fn follow_on<'a>(
-    disc: &DiscRun<'a>,
-    cheese: &Cheese,
-    plan: &AirPlan,
-    to_s: f64,
-    points: &[DryingPoint],
-) -> Result<(DiscRun<'a>, Vec<DryingPoint>), DryingError> {
-    let mut disc = disc.clone();
-    let mut points = points.to_vec();
-    run::follow(&mut disc, plan, to_s, &mut |disc| points.push(run::point(disc, cheese)))?;
-    Ok((disc, points))
-}
-
-/// Returns the drier of two runs first.
-fn in_order(one: TrayRun, other: TrayRun) -> (TrayRun, TrayRun) {
-    if one.end_moisture_percent() <= other.end_moisture_percent() { (one, other) } else { (other, one) }
-}
-
-/// Returns how far the final moistures of two runs lie apart, in per cent of the cheese.
-fn apart((fastest, slowest): &(TrayRun, TrayRun)) -> f64 {
-    slowest.end_moisture_percent() - fastest.end_moisture_percent()
 }
 
 impl TrayRun {

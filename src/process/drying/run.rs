@@ -5,7 +5,7 @@ use super::problem::{OpenFaces, Problem, Surface};
 use super::solver::DiscRun;
 use super::{Cheese, DryingError, DryingPoint};
 use crate::law::Matter;
-use crate::law::air_transfer::{COAT_RESISTANCE, RADIATION};
+use crate::law::air_transfer::RADIATION;
 use crate::law::food_density::solids_density_kg_m3;
 use crate::law::heat::solids_heat_j_kg_k;
 use crate::law::moisture_diffusion::MoistureDiffusion;
@@ -59,7 +59,7 @@ pub fn problem(cheese: &Cheese, underside_open: f64, fineness: Fineness) -> Resu
         solids_heat_j_kg_k: solids_heat_j_kg_k(matter, crate::law::food_density::SOLIDS_TEMPERATURE.value),
         open,
         radiation_w_m2_k: RADIATION.value,
-        coat_s_m: COAT_RESISTANCE.value,
+        coat_s_m: cheese.coat_s_m,
         shrinks: true,
         warms: true,
         surface: Surface::Evaporation,
@@ -114,7 +114,8 @@ pub fn with_mean_water(problem: &Problem, cheese: &Cheese, mean_water: f64, poin
     }
 }
 
-fn moisture_percent(water: f64) -> f64 {
+/// Returns the moisture in per cent from the water in kg per kg of dry solids.
+pub(super) fn moisture_percent(water: f64) -> f64 {
     100.0 * water / (1.0 + water)
 }
 

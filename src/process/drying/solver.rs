@@ -89,6 +89,12 @@ impl<'a> DiscRun<'a> {
         self.water[self.problem.grid.heights_m.len() - 1]
     }
 
+    /// Returns the water of each ring, kg/kg; the ring at radius i and height j stands at i·heights + j.
+    #[must_use]
+    pub fn water(&self) -> &[f64] {
+        &self.water
+    }
+
     /// Returns the state: the water of each ring, then the temperature, °C. For other solvers and for checks.
     #[must_use]
     pub fn state(&self) -> Vec<f64> {
@@ -107,7 +113,7 @@ impl<'a> DiscRun<'a> {
     /// ```
     /// use vatsketch::{law::Matter, process::{problem, AirNow, Cheese, DiscRun, Fineness}};
     /// let matter = Matter { water_kg: 0.030, fat_kg: 0.010, casein_kg: 0.008, ash_kg: 0.001, ..Matter::default() };
-    /// let cheese = Cheese { matter, diameter_mm: 60.0, thickness_mm: 17.0, temperature_c: 18.0, top_open: 1.0, side_open: 1.0 };
+    /// let cheese = Cheese { matter, diameter_mm: 60.0, thickness_mm: 17.0, ..Cheese::default() };
     /// let problem = problem(&cheese, 1.0, Fineness::SHOWN)?;
     /// let mut run = DiscRun::new(&problem);
     /// let state = run.state();

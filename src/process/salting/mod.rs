@@ -1,11 +1,22 @@
 //! Salting between the turns.
 
+mod column;
+mod profile;
+mod run;
+mod sorting;
+mod strewing;
+
+pub use column::{Face, SaltColumn};
+pub use profile::{SaltPoint, SaltProfile};
+pub use run::{SaltRun, SaltStuck, WaterAt};
+
 use super::{DrainingOutcome, StageBalance, Stream};
 use crate::design::SaltingDesign;
-use crate::law::Matter;
 use crate::law::food_density::cheese_volume_ml;
 use crate::law::salt::{SALT_DIFFUSIVITY, even_days};
+use crate::law::{Matter, coat};
 use std::f64::consts::PI;
+use strewing::{Strewing, Strewn, strew};
 
 /// What the salting stage worked out.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -18,6 +29,8 @@ pub struct SaltingOutcome {
     pub salt_each_g: f64,
     /// Salt to strew on one face at one salted turn.
     pub salt_each_turn_g: f64,
+    /// Salt to strew at one salted turn, all cheeses.
+    pub salt_turn_g: f64,
     /// Salt that stays in the cheeses.
     pub salt_kept_g: f64,
     /// Salt in the cheese, per cent by mass.
@@ -36,6 +49,28 @@ pub struct SaltingOutcome {
     pub diameter_mm: f64,
     /// Thickness of a cheese.
     pub thickness_mm: f64,
+    /// Salt through the thickness from ladling to unmoulding.
+    pub profile: SaltProfile,
+    /// The last point of that.
+    pub unmoulded: SaltPoint,
+    /// Least and greatest likely salt in the moisture of the faces then, by the range of the diffusivity, g per 100 g.
+    pub likely_surface_percent: (f64, f64),
+    /// The same at the centre.
+    pub likely_centre_percent: (f64, f64),
+    /// Where the salt is at unmoulding, the cheese as it lies then.
+    pub column: SaltColumn,
+    /// Whether salt still lies undissolved on the faces at unmoulding.
+    pub salt_lies_on_faces: bool,
+    /// Hours from ladling to unmoulding.
+    pub unmoulded_h: f64,
+    /// Pepper for all cheeses; it lies on them and is not in their mass.
+    pub pepper_g: f64,
+    /// Pepper for each cheese.
+    pub pepper_each_g: f64,
+    /// How thick the pepper lies.
+    pub coat_mm: f64,
+    /// Resistance of the pepper to vapour, s/m.
+    pub coat_s_m: f64,
     /// What crossed the edge of the stage.
     pub balance: StageBalance,
 }
@@ -57,17 +92,27 @@ pub enum SaltingError {
         /// Turns chosen.
         turn_count: u32,
     },
+    /// The salt's way inwards cannot be worked out.
+    #[error(transparent)]
+    Stuck(#[from] SaltStuck),
 }
 
-/// Returns the salted cheeses: a mass balance of the salt, and how long it takes to even out ([`even_days`]).
+/// Returns the salted cheeses: a mass balance of the salt, its way inwards from the faces until unmoulding, and how long it takes to even
+/// out ([`even_days`]).
 ///
 /// # Arguments
-/// * `turn_count`: turns of the draining, which the salted ones are part of
+/// * `drained`: its `turns_h` are the turns of which the first are salted
+/// * `draining_temperature_c`: temperature of the cheeses in the moulds, 0 to 60 °C
 ///
 /// # Errors
 /// [`SaltingError`].
-pub fn salting(design: &SaltingDesign, turn_count: u32, drained: &DrainingOutcome) -> Result<SaltingOutcome, SaltingError> {
-    let SaltingDesign { salt_percent, salted_turns, salt_run_off_percent, .. } = *design;
+pub fn salting(
+    design: &SaltingDesign,
+    drained: &DrainingOutcome,
+    draining_temperature_c: f64,
+) -> Result<SaltingOutcome, SaltingError> {
+    let turn_count = drained.turns_h.len() as u32;
+    let SaltingDesign { salt_percent, salted_turns, salt_run_off_percent, pepper_g_dm2, .. } = *design;
     if salt_percent > 0.0 && salted_turns == 0 {
         return Err(SaltingError::NoSaltedTurn { salt_percent });
     }
@@ -85,12 +130,18 @@ pub fn salting(design: &SaltingDesign, turn_count: u32, drained: &DrainingOutcom
     // A single salted face has the whole thickness before it.
     let depth_mm = if salted_turns > 1 { 0.5 * thickness_mm } else { thickness_mm };
     let days = |diffusivity_m2_s: f64| if salt_kg > 0.0 { even_days(depth_mm, diffusivity_m2_s) } else { 0.0 };
+    let pepper_each_g = pepper_g_dm2 * coat::area_dm2(drained.diameter_mm, thickness_mm);
+    let coat_mm = coat::thickness_mm(pepper_g_dm2);
     let (slowest, fastest) = SALT_DIFFUSIVITY.range;
+    let kept_each_turn_kg = (salt_kg - lost_kg) / f64::from(salted_turns.max(1));
+    let Strewn { profile, column, lies_on_the_faces, likely_surface_percent, likely_centre_percent } =
+        strew(&Strewing { drained, draining_temperature_c, thickness_mm, kept_each_turn_kg, salted_turns })?;
     Ok(SaltingOutcome {
         cheese,
         salt_g: 1000.0 * salt_kg,
         salt_each_g,
         salt_each_turn_g: salt_each_g / f64::from(salted_turns.max(1)),
+        salt_turn_g: 1000.0 * salt_kg / f64::from(salted_turns.max(1)),
         salt_kept_g: 1000.0 * (salt_kg - lost_kg),
         salt_percent: cheese.percent(cheese.salt_kg),
         salt_in_moisture_percent: cheese.salt_in_moisture_percent(),
@@ -100,6 +151,17 @@ pub fn salting(design: &SaltingDesign, turn_count: u32, drained: &DrainingOutcom
         thickness_mm,
         even_days: days(SALT_DIFFUSIVITY.value),
         likely_even_days: (days(fastest), days(slowest)),
+        unmoulded: profile.points.last().copied().unwrap_or_default(),
+        likely_surface_percent,
+        likely_centre_percent,
+        profile,
+        column,
+        salt_lies_on_faces: lies_on_the_faces,
+        unmoulded_h: drained.draining_h,
+        pepper_g: count * pepper_each_g,
+        pepper_each_g,
+        coat_mm,
+        coat_s_m: coat::resistance_s_m(coat_mm),
         balance: StageBalance {
             came: drained.curd,
             added: vec![Stream { name: "salt", matter: salt(salt_kg) }],
