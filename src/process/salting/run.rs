@@ -42,6 +42,18 @@ pub struct SaltStuck {
 pub type WaterAt<'a> = &'a dyn Fn(f64, &mut [f64]) -> f64;
 
 /// A column on its way.
+///
+/// # Example
+/// ```
+/// use vatsketch::process::{Face, SaltColumn, SaltRun};
+/// let water_at = |_: f64, water: &mut [f64]| { water.fill(1.6); 2.4e-10 };
+/// let mut run = SaltRun::new(SaltColumn::unsalted(24.0), 0.0, &water_at);
+/// run.strew(Face::Top, 0.03);
+/// run.advance(3600.0 * 20.0, &mut |_| ())?;
+/// assert_eq!(run.on_the_faces(), 0.0);
+/// assert!((run.column.salt_in_all() - 0.03).abs() < 1e-15);
+/// # Ok::<(), vatsketch::process::SaltStuck>(())
+/// ```
 pub struct SaltRun<'a> {
     /// Where the salt is.
     pub column: SaltColumn,

@@ -34,6 +34,8 @@ pub(super) struct Strewn {
 /// Share of the salt in the cheese that may still lie on the faces and pass for dissolved.
 const HARDLY_ANY: f64 = 1e-3;
 
+/// Tolerance of a step for likely ranges, which are wide themselves.
+const COARSE_TOLERANCE: f64 = 0.15;
 /// Pieces of the draining that no step of the run that is shown goes beyond, so that its curves and pictures have no gaps.
 const PIECES: f64 = 24.0;
 
@@ -100,7 +102,9 @@ pub(super) fn strew(strewing: &Strewing<'_>) -> Result<Strewn, SaltStuck> {
     let with = |diffusivity_m2_s: f64| -> Result<[f64; 2], SaltStuck> {
         let times = diffusivity_m2_s / SALT_DIFFUSIVITY.value;
         let water_at = |at_s: f64, water: &mut [f64]| times * moulds.fill(at_s, water);
-        let run = strewing.follow(SaltRun::new(SaltColumn::coarse(strewing.thickness_mm), 0.0, &water_at), 1.0, &mut |_| ())?;
+        let mut run = SaltRun::new(SaltColumn::coarse(strewing.thickness_mm), 0.0, &water_at);
+        run.tolerance = COARSE_TOLERANCE;
+        let run = strewing.follow(run, 1.0, &mut |_| ())?;
         Ok([run.on_average_at_the_faces(), run.at_the_centre()])
     };
     let (slow, fast) = (with(SALT_DIFFUSIVITY.range.0)?, with(SALT_DIFFUSIVITY.range.1)?);
