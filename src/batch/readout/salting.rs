@@ -90,7 +90,7 @@ fn inwards(salted: &SaltingOutcome) -> Vec<Readout> {
 
 fn pepper(salted: &SaltingOutcome) -> Vec<Readout> {
     vec![
-        number("pepper_g", "Pepper in all", salted.pepper_g, Unit::Gram, 0, COAT).in_kitchen(pepper_spoons(salted.pepper_g)).lead(),
+        number("pepper_g", "Pepper in all", salted.pepper_g, Unit::Gram, 1, COAT).in_kitchen(pepper_spoons(salted.pepper_g)).lead(),
         number("pepper_each_g", "Pepper for each cheese", salted.pepper_each_g, Unit::Gram, 1, COAT)
             .in_kitchen(pepper_spoons(salted.pepper_each_g)),
         number(
