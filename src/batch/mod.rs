@@ -3,6 +3,7 @@
 mod balance;
 mod caution;
 mod constants;
+mod ends;
 mod readout;
 mod reuse;
 mod run;
@@ -11,6 +12,7 @@ mod summary;
 pub use balance::MassBalance;
 pub use caution::{Caution, Severity, caution_begins, cautions, hours_in_zone};
 pub use constants::{LISTS_APART, constant_lists, constants, correlation_lists};
+pub use ends::{StageEnd, stage_ends};
 pub use readout::{Reading, Readout, Weight, readouts, salting_readouts};
 pub use run::{Batch, Progress, batch, batch_after};
 pub use summary::{Summary, hours_in_words, summary};

@@ -47,7 +47,9 @@ pub enum Command {
         #[arg(long)]
         json: bool,
     },
-    /// Write the plan of a design as a file; its ending says which kind (.pdf).
+    /// Write a design as a file; its ending says which kind: .pdf and .txt hold the plan, .csv and .json all figures.
+    ///
+    /// With --curve one curve is written: .csv holds every point of it, .svg and .png the drawing.
     Export {
         /// The design.
         file: PathBuf,
@@ -57,7 +59,10 @@ pub enum Command {
         /// Set an input, KEY=VALUE; may be given again.
         #[arg(long, value_name = "KEY=VALUE")]
         set: Vec<String>,
-        /// The paper.
+        /// Write this curve alone; a wrong name lists them all.
+        #[arg(long, value_name = "KEY")]
+        curve: Option<String>,
+        /// The paper of a plan.
         #[arg(long, value_enum, default_value = "a4")]
         paper: PaperChoice,
     },

@@ -1,26 +1,93 @@
-//! `vatsketch export`: the plan as a file.
+//! `vatsketch export`: the plan, the figures or a curve as a file, by the ending of its name.
 
 use super::arguments::PaperChoice;
 use super::{CliError, Ending, open};
-use crate::batch::batch;
-use crate::export::{Paper, pdf};
+use crate::batch::{Batch, StageEnd, batch, stage_ends};
+use crate::export::{ExportError, Format, Paper, curve_csv, curve_png, curve_svg, figures_csv, json, pdf, text};
+use crate::figure::{Figure, FigureKey, figure};
 use crate::file::write_safely;
 use crate::report::plan;
 use std::io::Write;
 use std::path::Path;
 
-pub(super) fn run(path: &Path, set: &[String], to: &Path, paper: PaperChoice, words: &mut dyn Write) -> Result<Ending, CliError> {
-    let ending = to.extension().map(|ending| ending.to_string_lossy().to_lowercase()).unwrap_or_default();
-    if ending != "pdf" {
-        return Err(CliError::Arguments(format!("cannot write `{}`: the name must end in .pdf", to.display())));
-    }
+/// What stands on the command line beside the design.
+pub(super) struct Wanted<'a> {
+    pub(super) to: &'a Path,
+    pub(super) curve: Option<&'a str>,
+    pub(super) paper: PaperChoice,
+}
+
+/// What is written. A calendar will be one more, with its ending in [`Format`].
+#[derive(Clone, Copy)]
+enum Job {
+    PlanPdf(Paper),
+    PlanText,
+    FiguresCsv,
+    FiguresJson,
+    Curve(FigureKey, fn(&Figure) -> Result<Vec<u8>, ExportError>),
+}
+
+pub(super) fn run(path: &Path, set: &[String], wanted: &Wanted<'_>, words: &mut dyn Write) -> Result<Ending, CliError> {
+    let job = job(wanted)?;
     let batch = batch(&open::design(path, set)?)?;
-    let paper = match paper {
-        PaperChoice::A4 => Paper::A4,
-        PaperChoice::Letter => Paper::Letter,
+    let bytes = bytes(job, &batch).map_err(|error| CliError::Stage(error.to_string()))?;
+    write_safely(wanted.to, &bytes, false)?;
+    writeln!(words, "wrote {}", wanted.to.display())?;
+    // A curve that was drawn is whole, whatever became of the stages after it.
+    let whole = matches!(job, Job::Curve(..)) || stage_ends(&batch).iter().all(StageEnd::is_done);
+    Ok(if whole { Ending::Done } else { Ending::StageFailed })
+}
+
+/// Returns what is asked for, before anything is read or worked out.
+fn job(wanted: &Wanted<'_>) -> Result<Job, CliError> {
+    let ending = wanted.to.extension().unwrap_or_default().to_string_lossy();
+    let Some(format) = Format::from_ending(&ending) else {
+        let endings = Format::endings(|_| true);
+        return Err(CliError::Arguments(format!("cannot write `{}`: the name must end in {endings}", wanted.to.display())));
     };
-    let bytes = pdf(&plan(&batch), paper).map_err(|error| CliError::Stage(error.to_string()))?;
-    write_safely(to, &bytes, false)?;
-    writeln!(words, "wrote {}", to.display())?;
-    Ok(if batch.drying.done().is_some() { Ending::Done } else { Ending::StageFailed })
+    match (format, wanted.curve.map(curve).transpose()?) {
+        (Format::Pdf, None) => Ok(Job::PlanPdf(Paper::from(wanted.paper))),
+        (Format::Text, None) => Ok(Job::PlanText),
+        (Format::Csv, None) => Ok(Job::FiguresCsv),
+        (Format::Json, None) => Ok(Job::FiguresJson),
+        (Format::Csv, Some(key)) => Ok(Job::Curve(key, curve_csv)),
+        (Format::Svg, Some(key)) => Ok(Job::Curve(key, |figure| curve_svg(figure).map(String::into_bytes))),
+        (Format::Png, Some(key)) => Ok(Job::Curve(key, curve_png)),
+        (Format::Svg | Format::Png, None) => {
+            Err(CliError::Arguments(format!("a .{} holds one curve; say which with --curve: {}", format.ending(), curves())))
+        }
+        (Format::Pdf | Format::Text | Format::Json, Some(_)) => {
+            let endings = Format::endings(Format::of_curves);
+            Err(CliError::Arguments(format!("a curve is written as {endings}, not as .{}", format.ending())))
+        }
+    }
+}
+
+fn curve(name: &str) -> Result<FigureKey, CliError> {
+    let unknown = || CliError::Arguments(format!("there is no curve called `{name}`; there are {}", curves()));
+    FigureKey::from_key(name).ok_or_else(unknown)
+}
+
+/// Returns the keys of all curves.
+fn curves() -> String {
+    FigureKey::ALL.map(FigureKey::key).join(", ")
+}
+
+fn bytes(job: Job, batch: &Batch) -> Result<Vec<u8>, ExportError> {
+    match job {
+        Job::PlanPdf(paper) => pdf(&plan(batch), paper),
+        Job::PlanText => Ok(text(&plan(batch)).into_bytes()),
+        Job::FiguresCsv => figures_csv(batch),
+        Job::FiguresJson => Ok(json(batch).into_bytes()),
+        Job::Curve(key, write) => write(&figure(batch, key)),
+    }
+}
+
+impl From<PaperChoice> for Paper {
+    fn from(choice: PaperChoice) -> Self {
+        match choice {
+            PaperChoice::A4 => Self::A4,
+            PaperChoice::Letter => Self::Letter,
+        }
+    }
 }

@@ -99,7 +99,10 @@ pub fn run<T: Into<OsString> + Clone>(
         Command::Figures { file, set, json } => figures::run(&file, &set, json, data, words),
         Command::Inputs { json } => inputs::run(json, data),
         Command::Stage { name, set, json } => stage::run(&name, &set, json, data, words),
-        Command::Export { file, to, set, paper } => export::run(&file, &set, &to, paper, words),
+        Command::Export { file, to, set, curve, paper } => {
+            let wanted = export::Wanted { to: &to, curve: curve.as_deref(), paper };
+            export::run(&file, &set, &wanted, words)
+        }
         Command::Example { name } => inputs::example(&name, data),
     };
     Asked::Ran(match result {
@@ -108,7 +111,7 @@ pub fn run<T: Into<OsString> + Clone>(
         Err(CliError::Output(error)) if error.kind() == std::io::ErrorKind::BrokenPipe => Ending::Done,
         Err(error) => {
             // An error may quote a file, which need not be kind to the terminal.
-            let _ = writeln!(words, "vatsketch: {}", text::printable(&error.to_string()));
+            let _ = writeln!(words, "vatsketch: {}", crate::export::printable(&error.to_string()));
             error.ending()
         }
     })

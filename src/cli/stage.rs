@@ -1,9 +1,10 @@
 //! `vatsketch stage`: one stage alone, for a maker who starts from bought curd and for checks from outside.
 
-use super::text::{json_figures, write_figures, write_json};
+use super::text::{write_figures, write_json};
 use super::{CliError, Ending, open, pickling};
 use crate::batch::{Batch, Readout, batch, readouts};
 use crate::design::{DESCRIBED_CHEESE_FIELDS, DescribedCheese, Design, DesignError, Field, Stage, fields};
+use crate::export::json_figures;
 use crate::law::Matter;
 use crate::law::food_density::cheese_volume_ml;
 use crate::process::{Cheese, DrainingOutcome, DryingPoint, StageError, dry_cheese, salting};

@@ -2,12 +2,24 @@
 
 #[cfg(feature = "paper")]
 mod chart;
+mod csv;
+mod curve;
 mod error;
+mod format;
+mod json;
+mod pages;
 mod pdf;
 #[cfg(feature = "paper")]
 mod sheet;
 #[cfg(feature = "paper")]
 mod template;
+mod text;
 
+pub use csv::{curve_csv, figures_csv};
+pub use curve::{curve_png, curve_svg};
 pub use error::ExportError;
+pub use format::Format;
+pub use json::{json, json_figures};
+pub use pages::{PageImage, pages};
 pub use pdf::{Paper, pdf};
+pub use text::{printable, text};

@@ -49,8 +49,7 @@ impl Paper {
 #[cfg(feature = "paper")]
 pub fn pdf(plan: &Plan, paper: Paper) -> Result<Vec<u8>, ExportError> {
     use super::{sheet::Sheet, template};
-    let data = serde_json::to_vec(&Sheet::of(plan, paper)).map_err(|error| ExportError::Data { why: error.to_string() })?;
-    template::typeset(data)
+    template::pdf(&template::set(template::Main::Plan, &Sheet::of(plan, paper))?)
 }
 
 /// Returns an error that says that this program was built without paper.

@@ -1,6 +1,7 @@
-//! The page template and the typesetter: one template, one piece of data, three fonts, and nothing from outside.
+//! The page templates and the typesetter: a template, one piece of data, three fonts, and nothing from outside.
 
 use super::ExportError;
+use serde::Serialize;
 use std::sync::LazyLock;
 use typst::diag::{FileError, FileResult, SourceDiagnostic};
 use typst::foundations::{Bytes, Datetime, Duration, Smart};
@@ -11,7 +12,33 @@ use typst::{Library, LibraryExt, World};
 use typst_layout::PagedDocument;
 use typst_pdf::PdfOptions;
 
-const TEMPLATE: &str = include_str!("../../resources/plan.typ");
+/// What is set.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Main {
+    /// The whole plan.
+    Plan,
+    /// One curve.
+    Curve,
+}
+
+impl Main {
+    const fn name(self) -> &'static str {
+        match self {
+            Self::Plan => "plan.typ",
+            Self::Curve => "curve.typ",
+        }
+    }
+}
+
+/// The templates, by the names under which they call each other.
+const TEMPLATES: [(&str, &str); 3] = [
+    ("plan.typ", include_str!("../../resources/plan.typ")),
+    ("curve.typ", include_str!("../../resources/curve.typ")),
+    ("chart.typ", include_str!("../../resources/chart.typ")),
+];
+
+/// Drawings for which parts that did not change are kept in memory; a window may draw thousands.
+const KEPT_DRAWINGS: usize = 4;
 
 const FONT_FILES: [&[u8]; 3] = [
     include_bytes!("../../resources/fonts/NotoSans-Regular.ttf"),
@@ -26,7 +53,8 @@ static FONTS: LazyLock<Vec<Font>> = LazyLock::new(|| FONT_FILES.iter().flat_map(
 struct Desk {
     typst_library: LazyHash<Library>,
     book: LazyHash<FontBook>,
-    template: Source,
+    main: FileId,
+    templates: Vec<Source>,
     data_id: FileId,
     data: Bytes,
 }
@@ -41,11 +69,11 @@ impl World for Desk {
     }
 
     fn main(&self) -> FileId {
-        self.template.id()
+        self.main
     }
 
     fn source(&self, id: FileId) -> FileResult<Source> {
-        if id == self.template.id() { Ok(self.template.clone()) } else { Err(FileError::AccessDenied) }
+        self.templates.iter().find(|template| template.id() == id).cloned().ok_or(FileError::AccessDenied)
     }
 
     fn file(&self, id: FileId) -> FileResult<Bytes> {
@@ -61,18 +89,27 @@ impl World for Desk {
     }
 }
 
-/// Returns the PDF of the template filled with the data (JSON).
-pub(super) fn typeset(data: Vec<u8>) -> Result<Vec<u8>, ExportError> {
+/// Returns the pages of a template filled with data.
+pub(super) fn set(main: Main, data: &impl Serialize) -> Result<PagedDocument, ExportError> {
+    let data = serde_json::to_vec(data).map_err(|error| ExportError::Data { why: error.to_string() })?;
+    let templates = TEMPLATES.into_iter().map(|(name, text)| Ok(Source::new(file_id(name)?, text.to_owned())));
     let desk = Desk {
         typst_library: LazyHash::new(Library::default()),
         book: LazyHash::new(FontBook::from_fonts(FONTS.iter())),
-        template: Source::new(file_id("plan.typ")?, TEMPLATE.to_owned()),
+        main: file_id(main.name())?,
+        templates: templates.collect::<Result<_, _>>()?,
         data_id: file_id("data.json")?,
         data: Bytes::new(data),
     };
-    let document: PagedDocument = typst::compile(&desk).output.map_err(|errors| refused(&errors))?;
+    let document = typst::compile(&desk).output.map_err(|errors| refused(&errors));
+    typst::comemo::evict(KEPT_DRAWINGS);
+    document
+}
+
+/// Returns pages as a PDF.
+pub(super) fn pdf(document: &PagedDocument) -> Result<Vec<u8>, ExportError> {
     let options = PdfOptions { creator: Smart::Custom(Some("Vatsketch".to_owned())), ..PdfOptions::default() };
-    typst_pdf::pdf(&document, &options).map_err(|errors| refused(&errors))
+    typst_pdf::pdf(document, &options).map_err(|errors| refused(&errors))
 }
 
 fn file_id(name: &str) -> Result<FileId, ExportError> {

@@ -22,6 +22,30 @@ impl FigureKey {
     /// Every figure.
     pub const ALL: [Self; 5] = [Self::Warming, Self::DryingLoss, Self::WheyDrip, Self::Moisture, Self::WaterActivity];
 
+    /// Returns the word on the command line.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Warming => "warming",
+            Self::DryingLoss => "drying_loss",
+            Self::WheyDrip => "whey_drip",
+            Self::Moisture => "moisture",
+            Self::WaterActivity => "water_activity",
+        }
+    }
+
+    /// Returns the figure with this key, if there is one.
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::figure::FigureKey;
+    /// assert_eq!(FigureKey::from_key("whey_drip"), Some(FigureKey::WheyDrip));
+    /// ```
+    #[must_use]
+    pub fn from_key(key: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|figure| figure.key() == key)
+    }
+
     /// Returns the heading of the figure.
     #[must_use]
     pub const fn title(self) -> &'static str {

@@ -11,4 +11,4 @@ mod wet;
 pub use curve::{Axis, Band, Event, Figure, Role, Series};
 pub use figures::{FigureKey, figure};
 pub use ribbon::{Ribbon, Side, SideStream, Station, ribbon};
-pub use table::{Table, table};
+pub use table::{Table, every_point, table};

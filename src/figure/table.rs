@@ -22,7 +22,6 @@ pub struct Table {
 /// ```
 #[must_use]
 pub fn table(figure: &Figure, rows: usize) -> Table {
-    let with_unit = |label: &str, unit: &str| if unit.is_empty() { label.to_owned() } else { format!("{label}, {unit}") };
     let mut headings = vec![with_unit(figure.x.label, figure.x.unit)];
     headings.extend(figure.series.iter().map(|series| with_unit(series.name, figure.y.unit)));
     let last = figure.series.iter().filter_map(|series| series.points.last()).map(|[x, _]| *x).fold(0.0, f64::max);
@@ -33,6 +32,59 @@ pub fn table(figure: &Figure, rows: usize) -> Table {
         (0..=steps).map(|step| row(figure, last * step as f64 / steps as f64)).collect()
     };
     Table { headings, rows }
+}
+
+/// Returns the table of a figure with a row for every point of every line and band, bands as a column of lows and one of highs.
+///
+/// Where a line has no point of its own the value stands straight between its neighbours, as it is drawn; outside of its ends there is
+/// none. A line that jumps has two rows at one x.
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::batch, design::Design, figure::{every_point, figure, FigureKey}};
+/// let loss = figure(&batch(&Design::default())?, FigureKey::DryingLoss);
+/// assert!(every_point(&loss).rows.len() >= loss.series[0].points.len());
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[must_use]
+pub fn every_point(figure: &Figure) -> Table {
+    let mut headings = vec![with_unit(figure.x.label, figure.x.unit)];
+    let mut columns: Vec<Vec<[f64; 2]>> = Vec::new();
+    for series in &figure.series {
+        headings.push(with_unit(series.name, figure.y.unit));
+        columns.push(series.points.clone());
+    }
+    for band in &figure.bands {
+        headings.push(with_unit(&format!("{}: low", band.name), figure.y.unit));
+        columns.push(band.points.iter().map(|[x, low, _]| [*x, *low]).collect());
+        headings.push(with_unit(&format!("{}: high", band.name), figure.y.unit));
+        columns.push(band.points.iter().map(|[x, _, high]| [*x, *high]).collect());
+    }
+    let mut all_x: Vec<f64> = columns.iter().flatten().map(|[x, _]| *x).filter(|x| x.is_finite()).collect();
+    all_x.sort_by(f64::total_cmp);
+    all_x.dedup_by(|next, x| same(*next, *x));
+    let rows = all_x.into_iter().flat_map(|x| rows_at(&columns, x)).collect();
+    Table { headings, rows }
+}
+
+/// Returns the rows at one x: one, or as many as the line that jumps there has points.
+fn rows_at(columns: &[Vec<[f64; 2]>], x: f64) -> Vec<Vec<Option<f64>>> {
+    let own: Vec<Vec<f64>> =
+        columns.iter().map(|points| points.iter().filter(|[at, _]| same(*at, x)).map(|[_, y]| *y).collect()).collect();
+    let times = own.iter().map(Vec::len).max().unwrap_or(0);
+    let value = |time: usize, (own, points): (&Vec<f64>, &Vec<[f64; 2]>)| {
+        own.get(time).or_else(|| own.last()).copied().or_else(|| value_at(points, x))
+    };
+    (0..times).map(|time| std::iter::once(Some(x)).chain(own.iter().zip(columns).map(|pair| value(time, pair))).collect()).collect()
+}
+
+/// Whether two places on the x axis are the same number.
+fn same(one: f64, other: f64) -> bool {
+    one.to_bits() == other.to_bits()
+}
+
+fn with_unit(label: &str, unit: &str) -> String {
+    if unit.is_empty() { label.to_owned() } else { format!("{label}, {unit}") }
 }
 
 fn row(figure: &Figure, x: f64) -> Vec<Option<f64>> {

@@ -31,6 +31,9 @@ fn replace(place: &Path, content: &[u8], keep_last: bool) -> Result<()> {
     if old.as_ref().is_some_and(std::fs::Metadata::is_dir) {
         return Err(Error::new(ErrorKind::IsADirectory, "there is a folder of that name"));
     }
+    if let Some(folder) = place.parent().filter(|folder| !folder.as_os_str().is_empty() && !folder.is_dir()) {
+        return Err(Error::new(ErrorKind::NotFound, format!("there is no folder {}", folder.display())));
+    }
     // A rename would go past this mark, which asks only the folder.
     if old.as_ref().is_some_and(|old| old.permissions().readonly()) {
         return Err(Error::new(ErrorKind::PermissionDenied, "the file is marked as not to be written"));

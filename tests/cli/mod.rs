@@ -1,6 +1,7 @@
 //! Tests of `src/cli`, by running the program.
 
 mod endings;
+mod exports;
 mod figures;
 mod pickling;
 mod stages;

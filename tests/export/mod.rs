@@ -1,8 +1,14 @@
 //! Reports as bytes.
 
 #[cfg(feature = "paper")]
+mod curve;
+#[cfg(feature = "paper")]
+mod pages;
+#[cfg(feature = "paper")]
 mod pdf;
 #[cfg(feature = "paper")]
 mod reader;
+mod tables;
+mod text;
 #[cfg(not(feature = "paper"))]
 mod without_paper;

@@ -1,0 +1,103 @@
+//! Tables for a spreadsheet: comma-separated values as RFC 4180 has them, in UTF-8, numbers in full with a decimal point.
+
+use super::ExportError;
+use crate::batch::{Batch, Reading, Readout, readouts, stage_ends};
+use crate::figure::{Figure, every_point};
+use csv::{Terminator, Writer, WriterBuilder};
+
+/// Headings of the table of figures.
+const HEADINGS: [&str; 8] = ["stage", "key", "label", "value", "unit", "likely low", "likely high", "words"];
+
+/// Returns every figure of a batch as a table: stage, key, label, value, unit, likely low, likely high, words.
+///
+/// The words are what a figure says that is no number, and the kitchen measure of one that is. A stage that was not worked out has one
+/// row with the key `status`, which says why.
+///
+/// # Errors
+/// [`ExportError::Table`].
+///
+/// # Source
+/// RFC 4180: lines end in CR LF, the first names the columns, fields with commas, quotes or line breaks are quoted.
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::batch, design::Design, export::figures_csv};
+/// let bytes = figures_csv(&batch(&Design::default())?)?;
+/// assert!(bytes.starts_with(b"stage,key,label,value,unit,likely low,likely high,words\r\n"));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn figures_csv(batch: &Batch) -> Result<Vec<u8>, ExportError> {
+    let figures = readouts(batch);
+    let mut table = table();
+    table.write_record(HEADINGS).map_err(refused)?;
+    for end in stage_ends(batch) {
+        let stage = end.stage.key();
+        if let Some(error) = &end.error {
+            let words = format!("{}: {error}", end.status.replace('_', " "));
+            table.write_record([stage, "status", "How far it came", "", "", "", "", &words]).map_err(refused)?;
+        }
+        for figure in figures.iter().filter(|figure| figure.stage == end.stage) {
+            table.write_record(row(figure)).map_err(refused)?;
+        }
+    }
+    finished(table)
+}
+
+fn row(figure: &Readout) -> [String; 8] {
+    let (value, words) = match &figure.reading {
+        Reading::Number(value) => (number(*value), figure.kitchen.clone().unwrap_or_default()),
+        Reading::Words(_) | Reading::Switch(_) => (String::new(), figure.text()),
+    };
+    let [low, high] = figure.likely.map_or_else(Default::default, |(low, high)| [number(low), number(high)]);
+    let unit = figure.unit.symbol().to_owned();
+    [figure.stage.key().to_owned(), figure.key.to_owned(), figure.label.to_owned(), value, unit, low, high, words]
+}
+
+/// Returns every point of a curve as a table: its x axis, then one column a line and two a band, each with its unit in the heading.
+///
+/// # Errors
+/// [`ExportError::NoCurve`] where the stage was not worked out; [`ExportError::Table`].
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::batch, design::Design, export::curve_csv, figure::{figure, FigureKey}};
+/// let bytes = curve_csv(&figure(&batch(&Design::default())?, FigureKey::Warming))?;
+/// assert!(bytes.starts_with(b"\"time from the start, min\",\"milk, "));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn curve_csv(figure: &Figure) -> Result<Vec<u8>, ExportError> {
+    refuse_empty(figure)?;
+    let points = every_point(figure);
+    let mut table = table();
+    table.write_record(&points.headings).map_err(refused)?;
+    for row in points.rows {
+        table.write_record(row.into_iter().map(|value| value.map(number).unwrap_or_default())).map_err(refused)?;
+    }
+    finished(table)
+}
+
+/// Refuses a curve that has nothing to show, with the reason.
+pub(super) fn refuse_empty(figure: &Figure) -> Result<(), ExportError> {
+    match &figure.empty_because {
+        Some(why) => Err(ExportError::NoCurve { title: figure.title, why: why.clone() }),
+        None => Ok(()),
+    }
+}
+
+/// Returns a number so that reading it gives the same number; nothing where there is none.
+fn number(value: f64) -> String {
+    if value.is_finite() { value.to_string() } else { String::new() }
+}
+
+fn table() -> Writer<Vec<u8>> {
+    WriterBuilder::new().terminator(Terminator::CRLF).from_writer(Vec::new())
+}
+
+fn finished(table: Writer<Vec<u8>>) -> Result<Vec<u8>, ExportError> {
+    table.into_inner().map_err(|error| ExportError::Table { why: error.to_string() })
+}
+
+#[expect(clippy::needless_pass_by_value, reason = "the shape that map_err takes")]
+fn refused(error: csv::Error) -> ExportError {
+    ExportError::Table { why: error.to_string() }
+}

@@ -1,0 +1,157 @@
+//! The plan as plain text, for a terminal, a message or the clipboard.
+
+use crate::batch::Caution;
+use crate::report::{Plan, ShoppingRow, Step, Target, elapsed};
+
+/// Columns of a terminal that everybody has.
+const COLUMNS: usize = 80;
+/// Width of the box and the time before a step.
+const MARGIN: usize = 15;
+
+/// Returns a text that came from a file without control characters, which could give orders to the terminal it is printed on.
+///
+/// # Example
+/// ```
+/// assert_eq!(vatsketch::export::printable("a\u{1b}[2Jb"), "a\u{fffd}[2Jb");
+/// ```
+#[must_use]
+pub fn printable(text: &str) -> String {
+    text.chars().map(|letter| if letter.is_control() && letter != '\n' { '\u{fffd}' } else { letter }).collect()
+}
+
+/// Returns the plan as plain text of 80 columns, cautions before the steps that they belong to.
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::batch, design::Design, export::text, report::plan};
+/// let text = text(&plan(&batch(&Design::default())?));
+/// assert!(text.contains("not a measurement") && text.lines().all(|line| line.chars().count() <= 80));
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[must_use]
+pub fn text(plan: &Plan) -> String {
+    let mut page = Page(String::new());
+    page.paragraph("", "", &plan.title);
+    page.paragraph("", "", plan.subtitle);
+    if !plan.note.is_empty() {
+        page.gap();
+        plan.note.lines().for_each(|line| page.paragraph("", "", line));
+    }
+    if !plan.before_all.is_empty() {
+        page.heading("Before you begin");
+        plan.before_all.iter().for_each(|caution| page.paragraph("! ", "  ", &warning(caution)));
+    }
+    if !plan.shopping.is_empty() {
+        page.heading("To buy and to have at hand");
+        plan.shopping.iter().for_each(|row| page.paragraph("[ ] ", "    ", &bought(row)));
+    }
+    page.heading("Steps");
+    if !plan.steps.is_empty() {
+        page.paragraph("", "", "Times count from the start of warming.");
+    }
+    plan.steps.iter().for_each(|step| page.step(step));
+    if !plan.stopped.is_empty() {
+        page.heading("From here on the plan stops");
+        plan.stopped.iter().for_each(|halt| page.paragraph("", "  ", &format!("{}: {}", halt.stage.title(), halt.why)));
+    }
+    if !plan.figures.is_empty() {
+        page.heading("What to expect");
+        plan.figures.iter().for_each(|target| page.paragraph("", "  ", &aim(target)));
+    }
+    if !plan.curves.is_empty() {
+        page.heading("Curves in words");
+        plan.curves.iter().for_each(|curve| page.paragraph("", "  ", &curve.in_words));
+    }
+    page.heading("Where the numbers come from");
+    plan.sources.iter().for_each(|source| page.paragraph("", "  ", &format!("{} (seen: {})", source.title, source.seen)));
+    page.0
+}
+
+/// The text so far.
+struct Page(String);
+
+impl Page {
+    fn gap(&mut self) {
+        self.0.push('\n');
+    }
+
+    fn heading(&mut self, words: &str) {
+        self.gap();
+        self.paragraph("", "", words);
+        self.0.push_str(&"-".repeat(words.chars().count()));
+        self.gap();
+    }
+
+    /// Adds words that break between words only, `first` before the first line and `rest` before the others.
+    fn paragraph(&mut self, first: &str, rest: &str, words: &str) {
+        let mut line = first.to_owned();
+        let mut begun = false;
+        // A no-break space holds number and unit together, and is printed as a plain one.
+        for word in printable(words).split([' ', '\n']).filter(|word| !word.is_empty()) {
+            if begun && line.chars().count() + 1 + word.chars().count() > COLUMNS {
+                self.line(&line);
+                rest.clone_into(&mut line);
+                begun = false;
+            }
+            if begun {
+                line.push(' ');
+            }
+            line.push_str(word);
+            begun = true;
+        }
+        self.line(&line);
+    }
+
+    fn line(&mut self, line: &str) {
+        self.0.push_str(line.replace('\u{a0}', " ").trim_end());
+        self.0.push('\n');
+    }
+
+    fn step(&mut self, step: &Step) {
+        let indent = " ".repeat(MARGIN);
+        self.gap();
+        for caution in &step.cautions {
+            self.paragraph("  ! ", "    ", &warning(caution));
+        }
+        let lasts = step.lasts.as_ref().map(|lasts| format!(" {}", amount(lasts))).unwrap_or_default();
+        let at = format!("[ ] {:<width$}", elapsed(step.at_min), width = MARGIN - 4);
+        self.paragraph(&at, &indent, &format!("{} {}{lasts}", step.verb, step.what));
+        for target in &step.targets {
+            self.paragraph(&indent, &format!("{indent}  "), &aim(target));
+        }
+        if !step.each_min.is_empty() {
+            let each: Vec<String> = step.each_min.iter().map(|at_min| format!("[\u{a0}]\u{a0}{}", elapsed(*at_min))).collect();
+            self.paragraph(&indent, &indent, &each.join("   "));
+        }
+        if !step.if_off.is_empty() {
+            self.paragraph(&indent, &format!("{indent}  "), &format!("If off: {}", step.if_off));
+        }
+        if !step.write_down.is_empty() {
+            self.paragraph(&indent, &indent, &format!("Found ({}):\u{a0}________", step.write_down));
+        }
+    }
+}
+
+fn warning(caution: &Caution) -> String {
+    format!("{}: {} {}", caution.severity.word(), caution.what, caution.remedy)
+}
+
+fn bought(row: &ShoppingRow) -> String {
+    let also = row.also.map(|also| format!(" = {also}")).unwrap_or_default();
+    let kitchen = row.kitchen.as_ref().map(|kitchen| format!(" ({kitchen})")).unwrap_or_default();
+    format!("{}: {}{also}{kitchen}; {}", row.what, row.amount, row.look_for)
+}
+
+fn aim(target: &Target) -> String {
+    format!("{}: {}", target.label, amount(target))
+}
+
+fn amount(target: &Target) -> String {
+    let tolerance = match target.tolerance() {
+        Some(around) if around.starts_with('±') => format!(" {around}"),
+        Some(range) => format!(" ({range})"),
+        None => String::new(),
+    };
+    let kitchen = target.kitchen.as_ref().map(|kitchen| format!(" ({kitchen})")).unwrap_or_default();
+    format!("{}{tolerance}{kitchen}", target.amount)
+}

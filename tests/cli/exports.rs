@@ -1,0 +1,132 @@
+//! `export`: each kind of file by its ending, and what is refused.
+
+use super::{Run, example, run};
+use std::path::Path;
+use vatsketch::batch::batch;
+use vatsketch::export::{curve_csv, figures_csv, text};
+use vatsketch::figure::{FigureKey, figure};
+use vatsketch::report::plan;
+use vatsketch::session::EXAMPLES;
+
+/// Exports the first example into a folder, with more arguments.
+fn export(folder: &Path, name: &str, more: &[&str]) -> Run {
+    let (file, to) = (example("first-vat"), folder.join(name));
+    let mut arguments = vec!["export", &file, "--to", to.to_str().unwrap()];
+    arguments.extend(more);
+    run(&arguments)
+}
+
+#[test]
+fn the_ending_says_what_is_written_and_it_is_what_the_library_gives() {
+    let folder = tempfile::tempdir().unwrap();
+    let batch = batch(&EXAMPLES[0].design().unwrap()).unwrap();
+    let curve = |key| curve_csv(&figure(&batch, key)).unwrap();
+    let wanted: [(&str, &[&str], Vec<u8>); 5] = [
+        ("figures.csv", &[], figures_csv(&batch).unwrap()),
+        ("PLAN.TXT", &[], text(&plan(&batch)).into_bytes()),
+        ("figures.json", &[], run(&["figures", &example("first-vat"), "--json"]).data.into_bytes()),
+        ("warming.csv", &["--curve", "warming"], curve(FigureKey::Warming)),
+        ("loss.csv", &["--curve", "drying_loss"], curve(FigureKey::DryingLoss)),
+    ];
+    for (name, more, bytes) in wanted {
+        let run = export(folder.path(), name, more);
+        assert_eq!((run.code, run.data.as_str()), (0, ""), "{name}: {}", run.words);
+        assert!(run.words.starts_with("wrote ") && run.words.contains(name), "{}", run.words);
+        assert!(std::fs::read(folder.path().join(name)).unwrap() == bytes, "{name} is not what the library gives");
+    }
+}
+
+#[cfg(feature = "paper")]
+#[test]
+fn pictures_and_paper_are_written_for_every_curve_and_both_sheets() {
+    let folder = tempfile::tempdir().unwrap();
+    for key in FigureKey::ALL {
+        for (ending, begins) in [("svg", b"<svg".as_slice()), ("png", b"\x89PNG")] {
+            let name = format!("{}.{ending}", key.key());
+            let run = export(folder.path(), &name, &["--curve", key.key()]);
+            assert_eq!(run.code, 0, "{}", run.words);
+            assert!(std::fs::read(folder.path().join(name)).unwrap().starts_with(begins));
+        }
+    }
+    for paper in ["a4", "letter"] {
+        assert_eq!(export(folder.path(), &format!("{paper}.pdf"), &["--paper", paper]).code, 0);
+    }
+    let sheet = |name: &str| std::fs::read(folder.path().join(name)).unwrap();
+    assert!(sheet("a4.pdf").starts_with(b"%PDF-") && sheet("a4.pdf") != sheet("letter.pdf"));
+}
+
+#[cfg(not(feature = "paper"))]
+#[test]
+fn a_program_without_paper_says_so_and_writes_nothing() {
+    let folder = tempfile::tempdir().unwrap();
+    for (name, more) in
+        [("plan.pdf", [].as_slice()), ("warming.svg", &["--curve", "warming"]), ("warming.png", &["--curve", "warming"])]
+    {
+        let run = export(folder.path(), name, more);
+        assert_eq!(run.code, 1);
+        assert!(run.words.contains("--features paper"), "{}", run.words);
+    }
+    assert_eq!(std::fs::read_dir(folder.path()).unwrap().count(), 0);
+}
+
+#[test]
+fn what_cannot_be_written_is_refused_with_what_can() {
+    let folder = tempfile::tempdir().unwrap();
+    let every_ending = ".pdf, .txt, .csv, .json, .svg or .png";
+    for (name, more, word) in [
+        ("plan.docx", [].as_slice(), every_ending),
+        ("plan", &[], every_ending),
+        (".pdf", &[], every_ending),
+        ("curve.svg", &[], "say which with --curve: warming, drying_loss, whey_drip"),
+        ("curve.png", &[], "say which with --curve: warming, drying_loss, whey_drip"),
+        ("curve.csv", &["--curve", "wraming"], "there is no curve called `wraming`; there are warming, drying_loss"),
+        ("curve.pdf", &["--curve", "warming"], "a curve is written as .csv, .svg or .png, not as .pdf"),
+        ("curve.json", &["--curve", "warming"], "not as .json"),
+        ("plan.pdf", &["--paper", "a3"], "a4, letter"),
+    ] {
+        let run = export(folder.path(), name, more);
+        assert_eq!(run.code, 2, "{name}: {}", run.words);
+        assert!(run.words.contains(word), "{name}: {}", run.words);
+    }
+    assert_eq!(std::fs::read_dir(folder.path()).unwrap().count(), 0, "nothing was written");
+}
+
+#[test]
+fn a_stage_that_fails_leaves_its_curve_unwritten_and_the_rest_written() {
+    let folder = tempfile::tempdir().unwrap();
+    let failing = ["--set", "mould_count=1"];
+    let gone = export(folder.path(), "loss.csv", &[&failing[..], &["--curve", "drying_loss"]].concat());
+    assert_eq!(gone.code, 1);
+    assert!(gone.words.contains("there is no curve “Drying loss” to write: waits for"), "{}", gone.words);
+    assert!(!folder.path().join("loss.csv").exists());
+    assert_eq!(export(folder.path(), "warming.csv", &[&failing[..], &["--curve", "warming"]].concat()).code, 0);
+    assert_eq!(export(folder.path(), "figures.csv", &failing).code, 1);
+    assert!(std::fs::read_to_string(folder.path().join("figures.csv")).unwrap().contains("failed: the curd does not fit"));
+}
+
+#[test]
+fn a_missing_folder_is_named() {
+    let folder = tempfile::tempdir().unwrap();
+    let run = export(folder.path(), "none/plan.txt", &[]);
+    assert_eq!(run.code, 3, "{}", run.words);
+    assert!(run.words.contains("there is no folder ") && run.words.contains("none"), "{}", run.words);
+}
+
+/// A limit on the size of a file stands for a full disk: writing stops half-way, with an error of the system.
+#[cfg(unix)]
+#[test]
+fn a_disk_that_is_full_leaves_the_old_file_and_nothing_half_written() {
+    let folder = tempfile::tempdir().unwrap();
+    let to = folder.path().join("figures.csv");
+    std::fs::write(&to, "as it was").unwrap();
+    let limited = std::process::Command::new("sh")
+        .args(["-c", "trap '' XFSZ; ulimit -f 2; exec \"$0\" \"$@\"", env!("CARGO_BIN_EXE_vatsketch"), "export"])
+        .args([example("first-vat").as_str(), "--to", to.to_str().unwrap()])
+        .output()
+        .unwrap();
+    let words = String::from_utf8(limited.stderr).unwrap();
+    assert_eq!(limited.status.code(), Some(3), "{words}");
+    assert!(words.contains("cannot save") && words.contains("the old file is as it was"), "{words}");
+    assert_eq!(std::fs::read_to_string(&to).unwrap(), "as it was");
+    assert_eq!(std::fs::read_dir(folder.path()).unwrap().count(), 1, "nothing half-written stays");
+}

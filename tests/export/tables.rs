@@ -1,0 +1,98 @@
+//! Tables, read back by the reader of the csv crate and compared with what they were made of.
+
+use crate::report::sample;
+use csv::{ReaderBuilder, StringRecord};
+use vatsketch::batch::{Reading, batch, readouts};
+use vatsketch::design::Design;
+use vatsketch::export::{ExportError, curve_csv, figures_csv, json};
+use vatsketch::figure::{Figure, FigureKey, Role, Series, every_point, figure};
+
+/// Returns the headings and the records; the reader refuses records of another length than the headings.
+fn read(bytes: &[u8]) -> (StringRecord, Vec<StringRecord>) {
+    let mut reader = ReaderBuilder::new().from_reader(bytes);
+    (reader.headers().unwrap().clone(), reader.records().map(Result::unwrap).collect())
+}
+
+#[test]
+fn the_figures_come_back_as_they_are_read_out() {
+    let batch = batch(&Design::default()).unwrap();
+    let (headings, records) = read(&figures_csv(&batch).unwrap());
+    assert_eq!(headings, vec!["stage", "key", "label", "value", "unit", "likely low", "likely high", "words"]);
+    let figures = readouts(&batch);
+    assert_eq!(records.len(), figures.len());
+    for (record, figure) in records.iter().zip(&figures) {
+        assert_eq!([&record[0], &record[1], &record[2]], [figure.stage.key(), figure.key, figure.label]);
+        assert_eq!(&record[4], figure.unit.symbol());
+        match &figure.reading {
+            // A number is written so that reading it gives the same bits.
+            Reading::Number(value) => assert_eq!(record[3].parse::<f64>().unwrap(), *value, "{}", figure.key),
+            Reading::Words(_) | Reading::Switch(_) => assert_eq!([&record[3], &record[7]], ["", figure.text().as_str()]),
+        }
+        let likely = [record[5].parse::<f64>().ok(), record[6].parse::<f64>().ok()];
+        assert_eq!(likely, [figure.likely.map(|(low, _)| low), figure.likely.map(|(_, high)| high)], "{}", figure.key);
+    }
+    assert!(records.iter().any(|record| &record[7] == "yes" || &record[7] == "no"));
+}
+
+#[test]
+fn a_stage_that_failed_has_a_row_that_says_why() {
+    let (_, records) = read(&figures_csv(&sample::failed()).unwrap());
+    let status = |stage: &str| {
+        records.iter().find(|record| &record[0] == stage && &record[1] == "status").map(|record| record[7].to_owned())
+    };
+    assert!(status("milk").unwrap().starts_with("failed: a fat target of 9.0 %"), "{:?}", status("milk"));
+    assert_eq!(status("drying").unwrap(), "not reached: waits for milk");
+    assert_eq!(records.len(), 7);
+}
+
+/// RFC 4180, 2.1 and 2.6: lines end in CR LF, and a field with a comma or a quote stands in quotes, the quote doubled.
+#[test]
+fn lines_and_quotes_are_as_the_standard_has_them() {
+    let axis = |label| vatsketch::figure::Axis { label, unit: "", least: 0.0, most: 1.0 };
+    let figure = Figure {
+        title: "By hand",
+        x: axis("at"),
+        y: axis("y"),
+        series: vec![Series { name: "so-called \"mean\", of two", role: Role::Main, points: vec![[0.0, 0.5], [1.0, f64::NAN]] }],
+        bands: Vec::new(),
+        events: Vec::new(),
+        empty_because: None,
+        in_words: String::new(),
+    };
+    let text = String::from_utf8(curve_csv(&figure).unwrap()).unwrap();
+    assert_eq!(text, "at,\"so-called \"\"mean\"\", of two\"\r\n0,0.5\r\n1,\r\n");
+}
+
+#[test]
+fn every_point_of_every_curve_comes_back_with_units_in_the_headings() {
+    let batch = batch(&Design::default()).unwrap();
+    for key in FigureKey::ALL {
+        let figure = figure(&batch, key);
+        let (headings, records) = read(&curve_csv(&figure).unwrap());
+        let table = every_point(&figure);
+        assert_eq!(headings.iter().collect::<Vec<_>>(), table.headings);
+        assert!(headings[0].ends_with(figure.x.unit) && headings[1].ends_with(figure.y.unit), "{headings:?}");
+        let longest = figure.series.iter().map(|series| series.points.len()).max().unwrap();
+        assert!(records.len() >= longest && longest > 12, "{key:?}: {} rows of {longest} points", records.len());
+        let back: Vec<Vec<Option<f64>>> =
+            records.iter().map(|record| record.iter().map(|field| field.parse().ok()).collect()).collect();
+        assert_eq!(back, table.rows, "{key:?}");
+    }
+}
+
+#[test]
+fn a_curve_that_is_not_there_is_refused_with_the_reason() {
+    let error = curve_csv(&figure(&sample::failed(), FigureKey::DryingLoss)).unwrap_err();
+    assert!(matches!(error, ExportError::NoCurve { title: "Drying loss", .. }), "{error}");
+    assert!(error.to_string().contains("could not be worked out"), "{error}");
+}
+
+#[test]
+fn the_json_is_one_that_another_reader_reads_and_has_every_figure() {
+    let batch = batch(&Design::default()).unwrap();
+    let read: serde_json::Value = serde_json::from_str(&json(&batch)).unwrap();
+    for figure in readouts(&batch) {
+        assert!(!read[figure.stage.key()][figure.key].is_null(), "{}", figure.key);
+    }
+    assert_eq!(read["cautions"].as_array().unwrap().len(), batch.cautions.len());
+}
