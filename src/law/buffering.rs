@@ -34,7 +34,7 @@ const OF_PROTEIN: [Correlation; 5] = [CARBOXYL, HISTIDINE, PHOSPHOSERINE, CALCIU
 const OF_WATER: [Correlation; 3] = [CITRATE_THIRD, CITRATE_SECOND, SOLUBLE_PHOSPHATE];
 
 /// Bounds between which a pH is looked for.
-const PH_BOUNDS: (f64, f64) = (0.5, 9.0);
+pub(super) const PH_BOUNDS: (f64, f64) = (0.5, 9.0);
 
 /// One kind of group in a cheese.
 #[derive(Clone, Copy, Debug, PartialEq)]

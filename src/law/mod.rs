@@ -1,5 +1,6 @@
 //! Laws that hold in any stage, each with its equation, units, range and source.
 
+pub mod acid_table;
 pub mod acidity;
 pub mod air_transfer;
 pub mod bath;

@@ -32,15 +32,17 @@ impl LineSystem {
     /// No pivoting: the systems are diagonally dominant by columns, as those of implicit diffusion are.
     pub fn eliminate(&mut self) {
         let lines = self.lines;
-        for l in 0..lines {
-            self.diagonal[l] = 1.0 / self.diagonal[l];
+        for pivot in &mut self.diagonal[..lines] {
+            *pivot = 1.0 / *pivot;
         }
         for k in 1..self.length {
-            let (now, before) = (k * lines, (k - 1) * lines);
-            for l in 0..lines {
-                let eliminated = self.above[before + l] * self.diagonal[before + l];
-                self.above[before + l] = eliminated;
-                self.diagonal[now + l] = 1.0 / (self.diagonal[now + l] - self.below[now + l] * eliminated);
+            let (done, rest) = self.diagonal.split_at_mut(k * lines);
+            let pivots = &done[(k - 1) * lines..];
+            let above = &mut self.above[(k - 1) * lines..k * lines];
+            let below = &self.below[k * lines..(k + 1) * lines];
+            for (((now, below), above), pivot) in rest[..lines].iter_mut().zip(below).zip(above).zip(pivots) {
+                *above *= pivot;
+                *now = 1.0 / (*now - below * *above);
             }
         }
     }
@@ -55,17 +57,16 @@ impl LineSystem {
         for k in 1..self.length {
             let (done, rest) = x.split_at_mut(k * lines);
             let before = &done[(k - 1) * lines..];
-            let (below, pivot) = (&self.below[k * lines..(k + 1) * lines], &self.diagonal[k * lines..(k + 1) * lines]);
-            for l in 0..lines {
-                rest[l] = (rest[l] - below[l] * before[l]) * pivot[l];
+            let (below, pivots) = (&self.below[k * lines..(k + 1) * lines], &self.diagonal[k * lines..(k + 1) * lines]);
+            for (((now, below), pivot), before) in rest[..lines].iter_mut().zip(below).zip(pivots).zip(before) {
+                *now = (*now - below * before) * pivot;
             }
         }
         for k in (1..self.length).rev() {
             let (rest, done) = x.split_at_mut(k * lines);
             let above = &self.above[(k - 1) * lines..k * lines];
-            let now = &mut rest[(k - 1) * lines..];
-            for l in 0..lines {
-                now[l] -= above[l] * done[l];
+            for ((now, above), after) in rest[(k - 1) * lines..].iter_mut().zip(above).zip(done.iter()) {
+                *now -= above * after;
             }
         }
     }

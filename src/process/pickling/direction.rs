@@ -6,7 +6,7 @@
 
 use crate::numeric::LineSystem;
 
-/// The lines of one direction; unknown `k` of line `l` stands at `k * lines + l`.
+/// The lines of one direction. In its own order, unknown `k` of line `l` stands at `k * lines + l`; along it, at `l * length + k`.
 #[derive(Clone, Debug)]
 pub(super) struct Direction {
     lines: usize,
@@ -19,6 +19,7 @@ pub(super) struct Direction {
     film: f64,
     /// Film of each line over the bath, 1/s.
     to_bath: Vec<f64>,
+    to_bath_all: f64,
 }
 
 /// The implicit system of one amount in one direction.
@@ -32,13 +33,15 @@ pub(super) struct Bordered {
     pivot: f64,
 }
 
-/// Slopes of one amount.
+/// Slopes of one amount, each times γ·step.
 #[derive(Clone, Copy)]
 pub(super) struct Slopes<'a> {
-    /// Slope of the potential that diffuses, at each node, m²/s.
+    /// Slope of what diffuses, at each node.
     pub(super) inside: &'a [f64],
-    /// Slope of what the film feels, at each node.
-    pub(super) face: &'a [f64],
+    /// Factor before it, m²/s or 1.
+    pub(super) diffusivity: f64,
+    /// Slope of what the film feels, at each node; none where it is 1.
+    pub(super) face: Option<&'a [f64]>,
     /// The same in the bath.
     pub(super) bath: f64,
 }
@@ -60,13 +63,15 @@ impl Direction {
         bath_m3: f64,
     ) -> Self {
         let length = own.len();
+        let to_bath: Vec<f64> = across.iter().map(|across| film_m_s * face * across / bath_m3).collect();
         Self {
             lines: across.len(),
             length,
             inward: (0..length).map(|k| if k > 0 { between[k - 1] / own[k] } else { 0.0 }).collect(),
             outward: (0..length).map(|k| if k + 1 < length { between[k] / own[k] } else { 0.0 }).collect(),
             film: film_m_s * face / (water_share * own[length - 1]),
-            to_bath: across.iter().map(|across| film_m_s * face * across / bath_m3).collect(),
+            to_bath_all: to_bath.iter().sum(),
+            to_bath,
         }
     }
 
@@ -80,27 +85,55 @@ impl Direction {
         }
     }
 
-    /// Adds what flows in this direction to the rates of the nodes; returns what flows into the bath.
+    /// Adds what flows in this direction to the rates of the nodes; returns what flows into the bath. All in this direction's order.
     ///
     /// # Arguments
     /// * `diffusivity`: factor before `potential`; `face`: what the film feels at each node; `bath`: the same in the bath
     pub(super) fn add_rates(&self, diffusivity: f64, potential: &[f64], face: &[f64], bath: f64, rate: &mut [f64]) -> f64 {
         let lines = self.lines;
         for k in 0..self.length - 1 {
-            let (here, next) = (k * lines, (k + 1) * lines);
             let (out, back) = (diffusivity * self.outward[k], diffusivity * self.inward[k + 1]);
-            for l in 0..lines {
-                let drop = potential[next + l] - potential[here + l];
-                rate[here + l] += out * drop;
-                rate[next + l] -= back * drop;
+            let (here, next) = potential[k * lines..(k + 2) * lines].split_at(lines);
+            let (rate_here, rate_next) = rate[k * lines..(k + 2) * lines].split_at_mut(lines);
+            for (((here, next), rate_here), rate_next) in here.iter().zip(next).zip(rate_here).zip(rate_next) {
+                let drop = next - here;
+                *rate_here += out * drop;
+                *rate_next -= back * drop;
             }
         }
         let last = (self.length - 1) * lines;
+        self.exchange(&face[last..], bath, rate[last..].iter_mut())
+    }
+
+    /// Does as [`Direction::add_rates`] where the nodes stand along this direction.
+    pub(super) fn add_rates_along(&self, diffusivity: f64, potential: &[f64], face: &[f64], bath: f64, rate: &mut [f64]) -> f64 {
+        let length = self.length;
+        for (potential, rate) in potential.chunks_exact(length).zip(rate.chunks_exact_mut(length)) {
+            // Each neighbour's flow is worked out twice, once from either side: nothing waits for the node before.
+            rate[0] += diffusivity * self.outward[0] * (potential[1] - potential[0]);
+            rate[length - 1] += diffusivity * self.inward[length - 1] * (potential[length - 2] - potential[length - 1]);
+            let (inward, outward) = (&self.inward[1..length - 1], &self.outward[1..length - 1]);
+            for (((three, inward), outward), rate) in potential.windows(3).zip(inward).zip(outward).zip(&mut rate[1..length - 1]) {
+                *rate += diffusivity * (inward * (three[0] - three[1]) + outward * (three[2] - three[1]));
+            }
+        }
+        let last = length - 1;
         let mut into_bath = 0.0;
-        for l in 0..lines {
-            let excess = bath - face[last + l];
-            rate[last + l] += self.film * excess;
-            into_bath -= self.to_bath[l] * excess;
+        for (l, to_bath) in self.to_bath.iter().enumerate() {
+            let excess = bath - face[l * length + last];
+            rate[l * length + last] += self.film * excess;
+            into_bath -= to_bath * excess;
+        }
+        into_bath
+    }
+
+    /// Lets the last nodes and the bath exchange through the film; returns what flows into the bath.
+    fn exchange<'a>(&self, face: &[f64], bath: f64, rate: impl Iterator<Item = &'a mut f64>) -> f64 {
+        let mut into_bath = 0.0;
+        for ((face, rate), to_bath) in face.iter().zip(rate).zip(&self.to_bath) {
+            let excess = bath - face;
+            *rate += self.film * excess;
+            into_bath -= to_bath * excess;
         }
         into_bath
     }
@@ -109,25 +142,37 @@ impl Direction {
     pub(super) fn assemble(&self, bordered: &mut Bordered, implicit_s: f64, slopes: Slopes<'_>) {
         let (lines, last) = (self.lines, (self.length - 1) * self.lines);
         let system = &mut bordered.system;
+        let diffuses = implicit_s * slopes.diffusivity;
         for k in 0..self.length {
-            let (inward, outward) = (implicit_s * self.inward[k], implicit_s * self.outward[k]);
-            for l in 0..lines {
-                let at = k * lines + l;
-                system.below[at] = if k > 0 { -inward * slopes.inside[at - lines] } else { 0.0 };
-                system.above[at] = if k + 1 < self.length { -outward * slopes.inside[at + lines] } else { 0.0 };
-                system.diagonal[at] = 1.0 + (inward + outward) * slopes.inside[at];
+            let (inward, outward) = (diffuses * self.inward[k], diffuses * self.outward[k]);
+            let here = k * lines..(k + 1) * lines;
+            for (diagonal, slope) in system.diagonal[here.clone()].iter_mut().zip(&slopes.inside[here.clone()]) {
+                *diagonal = 1.0 + (inward + outward) * slope;
+            }
+            if k > 0 {
+                let before = &slopes.inside[(k - 1) * lines..k * lines];
+                for (below, slope) in system.below[here.clone()].iter_mut().zip(before) {
+                    *below = -inward * slope;
+                }
+            }
+            if k + 1 < self.length {
+                let after = &slopes.inside[(k + 1) * lines..(k + 2) * lines];
+                for (above, slope) in system.above[here].iter_mut().zip(after) {
+                    *above = -outward * slope;
+                }
             }
         }
         for l in 0..lines {
-            system.diagonal[last + l] += implicit_s * self.film * slopes.face[last + l];
-            bordered.give[l] = implicit_s * self.to_bath[l] * slopes.face[last + l];
+            let face = slopes.face.map_or(1.0, |face| face[last + l]);
+            system.diagonal[last + l] += implicit_s * self.film * face;
+            bordered.give[l] = implicit_s * self.to_bath[l] * face;
         }
         system.eliminate();
         bordered.column.fill(0.0);
         bordered.column[last..].fill(implicit_s * self.film * slopes.bath);
         system.solve(&mut bordered.column);
         let back: f64 = bordered.give.iter().zip(&bordered.column[last..]).map(|(give, column)| give * column).sum();
-        bordered.pivot = 1.0 + implicit_s * slopes.bath * self.to_bath.iter().sum::<f64>() - back;
+        bordered.pivot = 1.0 + implicit_s * slopes.bath * self.to_bath_all - back;
     }
 }
 
@@ -146,9 +191,9 @@ impl Bordered {
 
 /// Turns a grid of `rows` × `columns` on its side.
 pub(super) fn turn(from: &[f64], to: &mut [f64], rows: usize, columns: usize) {
-    for row in 0..rows {
-        for column in 0..columns {
-            to[column * rows + row] = from[row * columns + column];
+    for (row, from) in from.chunks_exact(columns).enumerate() {
+        for (to, from) in to[row..].iter_mut().step_by(rows).zip(from) {
+            *to = *from;
         }
     }
 }

@@ -11,9 +11,11 @@
 use super::PicklingError;
 use super::direction::{Direction, turn};
 use super::soak::Soak;
-use super::way::{Amounts, Way, slopes};
-use crate::law::buffering::local_balance;
+use super::way::{Amounts, Answers, Way, slopes};
+use crate::law::acid_table::{AcidTable, Place};
+use crate::law::buffering::{LocalBalance, local_balance};
 use crate::numeric::{GAMMA, Stepping, Verdict};
+use std::f64::consts::LN_10;
 
 /// First step, s: short against the souring of the skin.
 const FIRST_STEP_S: f64 = 1.0;
@@ -49,7 +51,9 @@ pub struct SoakRun<'a> {
     /// Steps taken, and steps refused.
     pub steps: (u32, u32),
     stepping: Stepping,
+    table: AcidTable,
     guess: Vec<f64>,
+    bath_guess: f64,
     first: Amounts,
     second: Amounts,
     trial: Amounts,
@@ -58,6 +62,8 @@ pub struct SoakRun<'a> {
     felt: Vec<f64>,
     radial: Way,
     axial: Way,
+    answers: Answers,
+    turned_answers: Answers,
 }
 
 impl<'a> SoakRun<'a> {
@@ -81,7 +87,9 @@ impl<'a> SoakRun<'a> {
             at_s: 0.0,
             steps: (0, 0),
             stepping: Stepping::new(FIRST_STEP_S, SHORTEST_STEP_S),
+            table: AcidTable::new(&soak.buffer, soak.cheese_per_water(), soak.pk),
             guess: vec![soak.buffer.start_ph; nodes],
+            bath_guess: 3.0,
             first: Amounts::zeros(nodes),
             second: Amounts::zeros(nodes),
             trial: Amounts::zeros(nodes),
@@ -90,24 +98,31 @@ impl<'a> SoakRun<'a> {
             felt: vec![0.0; nodes],
             radial: Way::new(radial, nodes),
             axial: Way::new(axial, nodes),
+            answers: Answers::new(nodes),
+            turned_answers: Answers::new(nodes),
         }
     }
 
     /// Returns where the cheese stands.
     #[must_use]
     pub fn state(&self) -> SoakState {
-        let soak = self.soak;
-        let cheese = Some((&soak.buffer, soak.cheese_per_water()));
-        let at = |node: usize| local_balance(self.now.acetate[node], self.now.protons[node], cheese, soak.pk, self.guess[node]).ph;
         let (acetate, protons) = (self.mean(&self.now.acetate), self.mean(&self.now.protons));
         SoakState {
-            centre_ph: at(0),
-            slurry_ph: local_balance(acetate, protons, cheese, soak.pk, 5.0).ph,
-            surface_ph: at(soak.grid.heights_m.len() - 1),
-            bath_ph: local_balance(self.now.bath[0], self.now.bath[1], None, soak.pk, 3.0).ph,
+            centre_ph: self.ph_at(0),
+            slurry_ph: self.table.place(acetate, protons, 5.0).ph,
+            surface_ph: self.ph_at(self.soak.grid.heights_m.len() - 1),
+            bath_ph: self.bath_balance(&self.now).ph,
             acetate_mol_m3: acetate,
             bath_mol_m3: self.now.bath[0],
         }
+    }
+
+    fn ph_at(&self, node: usize) -> f64 {
+        self.table.place(self.now.acetate[node], self.now.protons[node], self.guess[node]).ph
+    }
+
+    fn bath_balance(&self, at: &Amounts) -> LocalBalance {
+        local_balance(at.bath[0], at.bath[1], None, self.soak.pk, self.bath_guess)
     }
 
     /// Returns the acetate of cheese and bath together, mol.
@@ -155,96 +170,116 @@ impl<'a> SoakRun<'a> {
         let (mut second, mut trial) = (std::mem::take(&mut self.second), std::mem::take(&mut self.trial));
         self.look(&now, &mut first, Some(implicit_s));
         self.solve(&mut first, implicit_s);
-        trial.combine(&[(1.0, &now), (step_s, &first)]);
+        trial.set(&now, &first, |now, first| now + step_s * first);
         self.look(&trial, &mut second, None);
-        trial.combine(&[(1.0, &second), (-2.0, &first)]);
-        std::mem::swap(&mut second, &mut trial);
+        second.change(&first, |second, first| second - 2.0 * first);
         self.solve(&mut second, implicit_s);
-        trial.combine(&[(1.0, &now), (1.5 * step_s, &first), (0.5 * step_s, &second)]);
-        let error = self.error(step_s, &now, &first, &second);
+        trial.set(&first, &second, |first, second| step_s * (first + second));
+        let error = self.error(&now, &trial);
+        // What the trial holds is the difference to the method of first order, twice the error of that.
+        trial.change(&first, |both, first| 0.5 * both + step_s * first);
+        trial.change(&now, |change, now| now + change);
         (self.now, self.first, self.second, self.trial) = (now, first, second, trial);
         error
     }
 
-    /// Returns the error of a step in tolerances: root of the mean square over the volume, or the bath's where that is more.
-    fn error(&self, step_s: f64, now: &Amounts, first: &Amounts, second: &Amounts) -> f64 {
-        let soak = self.soak;
-        let weighed = |now: f64, first: f64, second: f64| {
-            0.5 * step_s * (first + second) / (soak.tolerance * (SMALL * soak.acid_mol_m3 + now.abs()))
+    /// Returns the error of a step in tolerances from twice the error of each amount: root of the mean square over the volume and the bath.
+    fn error(&self, now: &Amounts, twice: &Amounts) -> f64 {
+        let grid = &self.soak.grid;
+        let (tolerance, small) = (2.0 * self.soak.tolerance, SMALL * self.soak.acid_mol_m3);
+        let square = |now: f64, twice: f64| (twice / (tolerance * (small + now.abs()))).powi(2);
+        let rings = |now: &[f64], twice: &[f64]| -> f64 {
+            let layers = grid.layer_m.len();
+            now.chunks_exact(layers)
+                .zip(twice.chunks_exact(layers))
+                .zip(&grid.ring_area_m2)
+                .map(|((now, twice), area)| {
+                    area * now.iter().zip(twice).zip(&grid.layer_m).map(|((now, twice), layer)| layer * square(*now, *twice)).sum::<f64>()
+                })
+                .sum()
         };
-        let square = |now: &[f64], first: &[f64], second: &[f64]| {
-            let squares: Vec<f64> =
-                now.iter().zip(first).zip(second).map(|((now, first), second)| weighed(*now, *first, *second).powi(2)).collect();
-            self.mean(&squares)
-        };
-        let acetate = square(&now.acetate, &first.acetate, &second.acetate);
-        let protons = square(&now.protons, &first.protons, &second.protons);
-        let baths = [0, 1].map(|which| weighed(now.bath[which], first.bath[which], second.bath[which]).powi(2));
+        let cheese = (rings(&now.acetate, &twice.acetate) + rings(&now.protons, &twice.protons)) / grid.volume_m3();
         // `max` would drop what is not a number; the sum keeps it.
-        (acetate + protons + baths[0] + baths[1]).sqrt()
+        (cheese + square(now.bath[0], twice.bath[0]) + square(now.bath[1], twice.bath[1])).sqrt()
     }
 
     /// Works out the rates at some amounts and, where a step is given, the implicit systems as well.
     fn look(&mut self, at: &Amounts, rate: &mut Amounts, implicit_s: Option<f64>) {
-        let soak = self.soak;
-        let grid = &soak.grid;
-        let (radii, heights) = (grid.radii_m.len(), grid.heights_m.len());
-        let (acid, acetate_m2_s) = (soak.acid_m2_s, soak.acid_m2_s * soak.acetate_mobility);
-        let cheese = Some((&soak.buffer, soak.cheese_per_water()));
-        for node in 0..at.acetate.len() {
-            let amount = at.acetate[node];
-            let local = local_balance(amount, at.protons[node], cheese, soak.pk, self.guess[node]);
-            self.guess[node] = local.ph;
-            let whole = amount * (1.0 - local.split);
-            self.potential[node] = acid * whole + acetate_m2_s * amount * local.split;
-            self.felt[node] = whole + local.hydrogen_mol_m3;
-            if implicit_s.is_some() {
-                let slopes = slopes(amount, local);
-                self.radial.inside[node] = acid * slopes.acid_with_acetate + acetate_m2_s * (1.0 - slopes.acid_with_acetate);
-                self.radial.crossed[node] = slopes.felt_with_acetate;
-                self.radial.own[node] = slopes.felt_with_protons;
-            }
-        }
-        let bath = local_balance(at.bath[0], at.bath[1], None, soak.pk, 3.0);
+        let acid = self.soak.acid_m2_s;
+        self.settle(at, implicit_s.is_some());
+        let bath = self.bath_balance(at);
+        self.bath_guess = bath.ph;
         let felt_bath = at.bath[0] * (1.0 - bath.split) + bath.hydrogen_mol_m3;
         let (radial, axial) = (&self.radial.direction, &self.axial.direction);
-        let turned = &mut self.turned;
-        // The axial direction first, in its own order, then turned back and the radial added.
-        turned.acetate.fill(0.0);
-        turned.protons.fill(0.0);
-        // `own_inside` is filled anew whenever it is needed.
-        let (scratch, ordered) = (&mut self.axial.scratch, &mut self.axial.own_inside);
-        turn(&self.potential, scratch, radii, heights);
-        turn(&at.acetate, ordered, radii, heights);
-        rate.bath[0] = axial.add_rates(1.0, scratch, ordered, at.bath[0], &mut turned.acetate);
-        turn(&self.felt, scratch, radii, heights);
-        rate.bath[1] = axial.add_rates(acid, scratch, scratch, felt_bath, &mut turned.protons);
-        turn(&turned.acetate, &mut rate.acetate, heights, radii);
-        turn(&turned.protons, &mut rate.protons, heights, radii);
-        rate.bath[0] += radial.add_rates(1.0, &self.potential, &at.acetate, at.bath[0], &mut rate.acetate);
-        rate.bath[1] += radial.add_rates(acid, &self.felt, &self.felt, felt_bath, &mut rate.protons);
-        if let Some(implicit_s) = implicit_s {
-            turn(&self.radial.inside, &mut self.axial.inside, radii, heights);
-            turn(&self.radial.crossed, &mut self.axial.crossed, radii, heights);
-            turn(&self.radial.own, &mut self.axial.own, radii, heights);
-            let slopes = slopes(at.bath[0], bath);
-            let of_bath = (slopes.felt_with_acetate, slopes.felt_with_protons);
-            self.radial.assemble(implicit_s, acid, of_bath);
-            self.axial.assemble(implicit_s, acid, of_bath);
+        rate.acetate.fill(0.0);
+        rate.protons.fill(0.0);
+        rate.bath = [
+            radial.add_rates(1.0, &self.potential, &at.acetate, at.bath[0], &mut rate.acetate)
+                + axial.add_rates_along(1.0, &self.potential, &at.acetate, at.bath[0], &mut rate.acetate),
+            radial.add_rates(acid, &self.felt, &self.felt, felt_bath, &mut rate.protons)
+                + axial.add_rates_along(acid, &self.felt, &self.felt, felt_bath, &mut rate.protons),
+        ];
+        let Some(implicit_s) = implicit_s else { return };
+        let of_bath = slopes(at.bath[0], in_bath(at.bath[0], bath));
+        let (radii, heights) = self.shape();
+        let (answers, turned) = (&mut self.answers, &mut self.turned_answers);
+        answers.bath = (of_bath.felt_with_acetate, of_bath.felt_with_protons);
+        turned.bath = answers.bath;
+        turn(&answers.inside, &mut turned.inside, radii, heights);
+        turn(&answers.crossed, &mut turned.crossed, radii, heights);
+        turn(&answers.own, &mut turned.own, radii, heights);
+        self.radial.assemble(implicit_s, acid, answers);
+        self.axial.assemble(implicit_s, acid, turned);
+    }
+
+    /// Works out what carries the amounts at each node and, where they are wanted, the slopes of that.
+    fn settle(&mut self, at: &Amounts, with_slopes: bool) {
+        let (acid, acetate_m2_s) = (self.soak.acid_m2_s, self.soak.acid_m2_s * self.soak.acetate_mobility);
+        let nodes = at.acetate.len();
+        let (protons, answers) = (&at.protons[..nodes], &mut self.answers);
+        let (guess, potential, felt) = (&mut self.guess[..nodes], &mut self.potential[..nodes], &mut self.felt[..nodes]);
+        for node in 0..nodes {
+            let amount = at.acetate[node];
+            let place = self.table.place(amount, protons[node], guess[node]);
+            guess[node] = place.ph;
+            potential[node] = amount * (acetate_m2_s + (acid - acetate_m2_s) * place.whole);
+            felt[node] = amount * place.whole + place.hydrogen_mol_m3;
+            if with_slopes {
+                let slopes = slopes(amount, place);
+                answers.inside[node] = acetate_m2_s + (acid - acetate_m2_s) * slopes.acid_with_acetate;
+                answers.crossed[node] = slopes.felt_with_acetate;
+                answers.own[node] = slopes.felt_with_protons;
+            }
         }
     }
 
     /// Solves the implicit systems of one direction after the other, in place.
     fn solve(&mut self, x: &mut Amounts, implicit_s: f64) {
-        let (radii, heights) = (self.soak.grid.radii_m.len(), self.soak.grid.heights_m.len());
+        let (radii, heights) = self.shape();
         let acid = self.soak.acid_m2_s;
-        self.radial.solve(x, implicit_s, acid);
+        self.radial.solve(x, implicit_s, acid, &self.answers);
         turn(&x.acetate, &mut self.turned.acetate, radii, heights);
         turn(&x.protons, &mut self.turned.protons, radii, heights);
         self.turned.bath = x.bath;
-        self.axial.solve(&mut self.turned, implicit_s, acid);
+        self.axial.solve(&mut self.turned, implicit_s, acid, &self.turned_answers);
         turn(&self.turned.acetate, &mut x.acetate, heights, radii);
         turn(&self.turned.protons, &mut x.protons, heights, radii);
         x.bath = self.turned.bath;
+    }
+
+    fn shape(&self) -> (usize, usize) {
+        (self.soak.grid.radii_m.len(), self.soak.grid.heights_m.len())
+    }
+}
+
+/// Returns the bath as a place of its own, without cheese.
+fn in_bath(acetate_mol_m3: f64, bath: LocalBalance) -> Place {
+    let whole_slope = -LN_10 * bath.split * (1.0 - bath.split);
+    Place {
+        ph: bath.ph,
+        whole: 1.0 - bath.split,
+        whole_slope,
+        hydrogen_mol_m3: bath.hydrogen_mol_m3,
+        all_slope: acetate_mol_m3 * whole_slope - LN_10 * bath.hydrogen_mol_m3,
     }
 }
