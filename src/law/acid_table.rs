@@ -147,12 +147,7 @@ impl AcidTable {
 /// Returns the cubic through two ends with their slopes, in pH.
 fn hermite(from: (f64, f64), to: (f64, f64)) -> [f64; 4] {
     let rise = (to.0 - from.0) * ROWS_PER_PH;
-    [
-        from.0,
-        from.1,
-        (3.0 * rise - 2.0 * from.1 - to.1) * ROWS_PER_PH,
-        (from.1 + to.1 - 2.0 * rise) * ROWS_PER_PH * ROWS_PER_PH,
-    ]
+    [from.0, from.1, (3.0 * rise - 2.0 * from.1 - to.1) * ROWS_PER_PH, (from.1 + to.1 - 2.0 * rise) * ROWS_PER_PH * ROWS_PER_PH]
 }
 
 /// Returns the value, the slope and the curvature of a cubic.

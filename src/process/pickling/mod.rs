@@ -1,5 +1,6 @@
 //! One cheese in vinegar: how acid comes in, and when it is sour all through.
 
+mod course;
 mod direction;
 mod soak;
 mod solver;
@@ -12,10 +13,11 @@ pub use solver::{SoakRun, SoakState};
 pub use stage::{PicklingOutcome, pickling};
 pub use words::cautions;
 
+use super::Fineness;
 use crate::law::Matter;
-use crate::law::acidity::ACETIC_MOLAR_MASS;
 use crate::law::buffering::BUFFER_SCALE;
 use crate::numeric::RootError;
+use course::Course;
 
 /// Hours after which no more is worked out.
 pub const LONGEST_SOAK_H: f64 = 2000.0;
@@ -176,73 +178,16 @@ pub fn pickle(cheese: &PickledCheese, bath: &VinegarBath, report_h: &[f64]) -> R
             return Err(PicklingError::HoursNotAscending { before: *before, after: *after });
         }
     }
-    let soak = Soak::new(cheese, bath)?;
+    let soak = Soak::with(cheese, bath, Fineness::SOAK_SHOWN)?;
     let balance_ph = soak.balance_ph()?;
-    let strong = Soak { buffer: soak.buffer.scaled(STRONGEST_BUFFER), ..soak.clone() };
-    let mut run = SoakRun::new(&soak);
-    let mut watch = Watch::new(run.state());
-    let mut points = Vec::new();
-    for hour in report_h {
-        run.advance(3600.0 * hour, &mut |run| watch.note(run))?;
-        points.push(point(&soak, &run));
-    }
-    // On, until every target that can be reached is reached.
-    while run.at_s < 3600.0 * LONGEST_SOAK_H && watch.waits(balance_ph) {
-        let to_s = (run.at_s + 3600.0 * 48.0).min(3600.0 * LONGEST_SOAK_H);
-        run.advance(to_s, &mut |run| watch.note(run))?;
-    }
+    let course = Course::follow(&soak, balance_ph, report_h, &mut |_| ())?;
     Ok(PickleRun {
-        points,
+        points: course.reported,
         balance_ph,
-        strong_balance_ph: strong.balance_ph()?,
-        targets: watch.targets,
+        strong_balance_ph: soak.buffered(STRONGEST_BUFFER).balance_ph()?,
+        targets: course.targets,
         vinegar_ml_per_g: bath.volume_ml / (1000.0 * cheese.matter.total_kg()),
     })
-}
-
-fn point(soak: &Soak, run: &SoakRun<'_>) -> PicklePoint {
-    let state = run.state();
-    PicklePoint {
-        at_h: run.at_s / 3600.0,
-        centre_ph: state.centre_ph,
-        slurry_ph: state.slurry_ph,
-        surface_ph: state.surface_ph,
-        bath_ph: state.bath_ph,
-        acid_percent: 100.0 * state.acetate_mol_m3 * soak.water_share * ACETIC_MOLAR_MASS.value / soak.cheese_kg_m3,
-    }
-}
-
-/// Notes when the targets are passed.
-struct Watch {
-    targets: [TargetHours; 2],
-    last: (f64, SoakState),
-}
-
-impl Watch {
-    fn new(start: SoakState) -> Self {
-        let at_once = |ph: f64, target: f64| (ph <= target).then_some(0.0);
-        let of = |ph: f64| TargetHours { ph, centre_h: at_once(start.centre_ph, ph), slurry_h: at_once(start.slurry_ph, ph) };
-        Self { targets: PH_TARGETS.map(of), last: (0.0, start) }
-    }
-
-    /// Notes a target that was passed in the last step, on the straight line between its ends.
-    fn note(&mut self, run: &SoakRun<'_>) {
-        let (before_h, before) = self.last;
-        let (now_h, now) = (run.at_s / 3600.0, run.state());
-        let passed = |from: f64, to: f64, target: f64| {
-            (from > target && to <= target).then(|| before_h + (now_h - before_h) * (from - target) / (from - to))
-        };
-        for target in &mut self.targets {
-            target.centre_h = target.centre_h.or(passed(before.centre_ph, now.centre_ph, target.ph));
-            target.slurry_h = target.slurry_h.or(passed(before.slurry_ph, now.slurry_ph, target.ph));
-        }
-        self.last = (now_h, now);
-    }
-
-    /// Returns whether a target that can be reached is not reached yet.
-    fn waits(&self, balance_ph: f64) -> bool {
-        self.targets.iter().any(|target| balance_ph < target.ph && (target.centre_h.is_none() || target.slurry_h.is_none()))
-    }
 }
 
 /// Returns an error unless a figure lies in its range.

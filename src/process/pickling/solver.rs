@@ -117,6 +117,12 @@ impl<'a> SoakRun<'a> {
         }
     }
 
+    /// Returns the pH of all rings.
+    #[must_use]
+    pub fn ph(&self) -> Vec<f64> {
+        (0..self.now.acetate.len()).map(|node| self.ph_at(node)).collect()
+    }
+
     fn ph_at(&self, node: usize) -> f64 {
         self.table.place(self.now.acetate[node], self.now.protons[node], self.guess[node]).ph
     }
@@ -146,7 +152,19 @@ impl<'a> SoakRun<'a> {
     /// [`PicklingError::NoSolution`] if the step becomes too short.
     pub fn advance(&mut self, to_s: f64, after_step: &mut dyn FnMut(&Self)) -> Result<(), PicklingError> {
         while self.at_s < to_s {
-            let left_s = to_s - self.at_s;
+            self.step(to_s)?;
+            after_step(self);
+        }
+        Ok(())
+    }
+
+    /// Soaks one step further, but no further than `to_s`.
+    ///
+    /// # Errors
+    /// As for [`SoakRun::advance`].
+    pub fn step(&mut self, to_s: f64) -> Result<(), PicklingError> {
+        let left_s = to_s - self.at_s;
+        loop {
             let step_s = self.stepping.next(left_s);
             let error = self.try_step(step_s);
             match self.stepping.judge(step_s, error) {
@@ -154,13 +172,12 @@ impl<'a> SoakRun<'a> {
                     std::mem::swap(&mut self.now, &mut self.trial);
                     self.at_s = if step_s.to_bits() == left_s.to_bits() { to_s } else { self.at_s + step_s };
                     self.steps.0 += 1;
-                    after_step(self);
+                    return Ok(());
                 }
                 Verdict::Refused => self.steps.1 += 1,
                 Verdict::TooShort => return Err(PicklingError::NoSolution { hours: self.at_s / 3600.0 }),
             }
         }
-        Ok(())
     }
 
     /// Works out one step into `trial`; returns its error in tolerances.
@@ -194,7 +211,12 @@ impl<'a> SoakRun<'a> {
                 .zip(twice.chunks_exact(layers))
                 .zip(&grid.ring_area_m2)
                 .map(|((now, twice), area)| {
-                    area * now.iter().zip(twice).zip(&grid.layer_m).map(|((now, twice), layer)| layer * square(*now, *twice)).sum::<f64>()
+                    area * now
+                        .iter()
+                        .zip(twice)
+                        .zip(&grid.layer_m)
+                        .map(|((now, twice), layer)| layer * square(*now, *twice))
+                        .sum::<f64>()
                 })
                 .sum()
         };
