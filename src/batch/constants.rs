@@ -2,13 +2,10 @@
 
 use crate::law::{
     acidity, air_transfer, bath, brine, buffering, calcium, coat, composition, density, food_density, growth, heat, jar, kitchen,
-    moist_air, moisture_diffusion, nutrition, rennet, salt, sorption, syneresis, yields,
+    moist_air, moisture_diffusion, nutrition, rennet, salt, soaking, sorption, syneresis, yields,
 };
 use crate::process;
 use crate::source::{Constant, Correlation};
-
-/// Names of the lists that no batch rests on: what is worked out alone, on the command line.
-pub const LISTS_APART: [&str; 3] = ["vinegar", "buffer of cheese", "pickling"];
 
 /// Returns the lists of constants, one a module, in the order of the trade.
 #[must_use]
@@ -38,6 +35,7 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
         ("trays", process::TRAY_CONSTANTS),
         ("vinegar", acidity::CONSTANTS),
         ("buffer of cheese", buffering::CONSTANTS),
+        ("salt and water in vinegar", soaking::CONSTANTS),
         ("pickling", process::PICKLING_CONSTANTS),
         ("limits of time and temperature", growth::LIMIT_CONSTANTS),
         ("limits of acid and dryness", growth::TABLE_CONSTANTS),

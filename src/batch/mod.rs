@@ -11,7 +11,7 @@ mod summary;
 
 pub use balance::MassBalance;
 pub use caution::{Caution, Severity, caution_begins, cautions, hours_in_zone};
-pub use constants::{LISTS_APART, constant_lists, constants, correlation_lists};
+pub use constants::{constant_lists, constants, correlation_lists};
 pub use ends::{StageEnd, stage_ends};
 pub use readout::{Reading, Readout, Weight, readouts, salting_readouts};
 pub use run::{Batch, Progress, batch, batch_after};

@@ -16,7 +16,7 @@ pub struct AcidTable {
 }
 
 /// The functions from one pH to the next, as cubics of the way in pH.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 struct Row {
     /// Share of the acid that is whole.
     whole: [f64; 4],
@@ -24,6 +24,10 @@ struct Row {
     held: [f64; 4],
     /// Free hydrogen ions at the beginning, mol/m³ of water.
     hydrogen: f64,
+}
+
+impl Row {
+    const NOTHING: Self = Self { whole: [0.0; 4], held: [0.0; 4], hydrogen: 0.0 };
 }
 
 /// What acid and cheese come to at one place.
@@ -78,10 +82,10 @@ impl AcidTable {
     }
 
     /// Returns the row in which a pH lies and how far; beyond the table its end.
-    fn row(&self, ph: f64) -> (Row, f64) {
+    fn row(&self, ph: f64) -> (&Row, f64) {
         let place = ((ph - PH_BOUNDS.0) * ROWS_PER_PH).max(0.0);
         let left = (place as usize).min(self.rows.len().saturating_sub(1));
-        let row = self.rows.get(left).copied().unwrap_or_default();
+        let row = self.rows.get(left).unwrap_or(&Row::NOTHING);
         (row, (place - left as f64).min(1.0) / ROWS_PER_PH)
     }
 
@@ -100,12 +104,14 @@ impl AcidTable {
         // Bisection alone would need 45; one or two of Newton's steps do.
         for _ in 0..60 {
             let (row, way) = self.row(ph);
-            let (whole, held) = (cubic(row.whole, way), cubic(row.held, way));
+            let (whole, held) = (cubic(&row.whole, way), cubic(&row.held, way));
             let excess = acetate_mol_m3 * whole.0 + held.0 - protons_mol_m3;
             let (slope, curvature) = (acetate_mol_m3 * whole.1 + held.1, acetate_mol_m3 * whole.2 + held.2);
             let per_slope = 1.0 / slope;
             let straight = -excess * per_slope;
-            let step = straight * (1.0 - 0.5 * straight * curvature * per_slope);
+            // Where the parabola says more than half, it says nothing.
+            let bend = 0.5 * straight * curvature * per_slope;
+            let step = if bend.abs() < 0.5 { straight * (1.0 - bend) } else { straight };
             if step.abs() < LAST_STEP {
                 // What is left of the way is so short that parabolas follow it.
                 let fall = -LN_10 * (way + step);
@@ -133,7 +139,7 @@ impl AcidTable {
     #[cold]
     fn end(&self, acetate_mol_m3: f64, ph: f64) -> Place {
         let (row, way) = self.row(ph);
-        let (whole, held) = (cubic(row.whole, way), cubic(row.held, way));
+        let (whole, held) = (cubic(&row.whole, way), cubic(&row.held, way));
         Place {
             ph,
             whole: whole.0,
@@ -151,6 +157,6 @@ fn hermite(from: (f64, f64), to: (f64, f64)) -> [f64; 4] {
 }
 
 /// Returns the value, the slope and the curvature of a cubic.
-fn cubic([a, b, c, d]: [f64; 4], x: f64) -> (f64, f64, f64) {
+fn cubic(&[a, b, c, d]: &[f64; 4], x: f64) -> (f64, f64, f64) {
     (a + x * (b + x * (c + x * d)), b + x * (2.0 * c + x * 3.0 * d), 2.0 * c + 6.0 * d * x)
 }

@@ -23,6 +23,7 @@ pub mod moisture_diffusion;
 pub mod nutrition;
 pub mod rennet;
 pub mod salt;
+pub mod soaking;
 pub mod sorption;
 pub mod syneresis;
 pub mod yields;

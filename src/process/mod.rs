@@ -29,8 +29,8 @@ pub use keeping::{
 pub use milk::{CONSTANTS as MILK_CONSTANTS, MilkError, MilkOutcome, milk};
 pub use pickling::{
     CONSTANTS as PICKLING_CONSTANTS, LONGEST_SOAK_H, PH_TARGETS, PicklePoint, PickleRun, PickledCheese, PicklingError,
-    PicklingOutcome, STRONGEST_BUFFER, Soak, SoakRun, SoakState, TargetHours, VinegarBath, cautions as pickling_cautions, pickle,
-    pickling,
+    PicklingOutcome, STRONGEST_BUFFER, Soak, SoakRun, SoakState, Swelling, SwollenPoint, TargetHours, VinegarBath,
+    cautions as pickling_cautions, pickle, pickling, salt_left,
 };
 pub use salting::{Face, SaltColumn, SaltPoint, SaltProfile, SaltRun, SaltStuck, SaltingError, SaltingOutcome, WaterAt, salting};
 pub use vat::{Curd, Setting, VatError, VatOutcome, WARMING_CONSTANTS, WarmingEvent, WarmingPoint, curd, setting, vat};

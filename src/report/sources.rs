@@ -1,6 +1,6 @@
 //! Which rows of the ledger a plan rests on.
 
-use crate::batch::{Caution, LISTS_APART, constant_lists, correlation_lists};
+use crate::batch::{Caution, constant_lists, correlation_lists};
 use crate::source::{SourceId, ledger};
 use std::collections::BTreeSet;
 
@@ -15,11 +15,9 @@ pub struct UsedSource {
 
 /// Returns the sources of every constant and correlation that a batch uses and of its cautions, in the ledger's order.
 pub(super) fn used(cautions: &[Caution]) -> Vec<UsedSource> {
-    let of_a_batch = |name: &str| !LISTS_APART.contains(&name);
-    let constants = constant_lists().into_iter().filter(|(name, _)| of_a_batch(name));
-    let correlations = correlation_lists().into_iter().filter(|(name, _)| of_a_batch(name));
-    let mut ids: BTreeSet<SourceId> = constants.flat_map(|(_, list)| list.iter().map(|record| record.source)).collect();
-    ids.extend(correlations.flat_map(|(_, list)| list.iter().map(|record| record.source)));
+    let mut ids: BTreeSet<SourceId> =
+        constant_lists().into_iter().flat_map(|(_, list)| list.iter().map(|record| record.source)).collect();
+    ids.extend(correlation_lists().into_iter().flat_map(|(_, list)| list.iter().map(|record| record.source)));
     ids.extend(cautions.iter().map(|caution| caution.source));
     // The ledger is built in and a test reads it; a plan without its list of sources is still a plan.
     let rows = ledger().unwrap_or_default();

@@ -2,7 +2,7 @@
 
 use crate::design::any::value_at;
 use vatsketch::batch::{Batch, batch};
-use vatsketch::design::{Design, Field, PhKnown, fields};
+use vatsketch::design::{Design, Field, KeptIn, PhKnown, fields};
 use vatsketch::session::EXAMPLES;
 
 /// Returns whether two batches say the same; their designs differ by what was asked.
@@ -22,7 +22,10 @@ fn designs() -> Vec<Design> {
     // No example measures the acidity of its milk.
     let mut measured = Design::default();
     measured.milk.ph_known = PhKnown::Measured;
-    EXAMPLES.iter().map(|example| example.design().unwrap()).chain([measured]).collect()
+    // Nor does any keep its cheeses in oil.
+    let mut in_oil = Design::default();
+    in_oil.keeping.kept_in = KeptIn::Oil;
+    EXAMPLES.iter().map(|example| example.design().unwrap()).chain([measured, in_oil]).collect()
 }
 
 #[test]

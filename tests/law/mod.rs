@@ -1,5 +1,6 @@
 //! Tests of `src/law`.
 
+mod acid_table;
 mod acidity;
 mod air_transfer;
 mod bath;
@@ -19,6 +20,7 @@ mod moisture_diffusion;
 mod nutrition;
 mod rennet;
 mod salt;
+mod soaking;
 mod sorption;
 mod syneresis;
 pub mod tables;

@@ -117,12 +117,7 @@ fn the_plan_says_that_it_is_no_measurement_and_that_local_rules_come_first() {
 fn the_sources_are_those_of_the_constants_and_of_the_cautions() {
     let plan = default_plan();
     let rows = vatsketch::source::ledger().unwrap();
-    // What is worked out apart from a batch, on the command line, is no part of its plan.
-    let (apart, of_a_batch): (Vec<_>, Vec<_>) =
-        vatsketch::batch::constant_lists().into_iter().partition(|(name, _)| vatsketch::batch::LISTS_APART.contains(name));
-    assert_eq!(apart.len(), vatsketch::batch::LISTS_APART.len());
-    assert!(plan.sources.iter().all(|source| !source.title.contains("acetic acid") && !source.title.contains("vinegar")));
-    for record in of_a_batch.iter().flat_map(|(_, list)| list.iter()) {
+    for record in vatsketch::batch::constants() {
         let title = &rows.iter().find(|row| row.id == record.source).unwrap().title;
         assert!(plan.sources.iter().any(|source| source.title == *title), "{title} is missing");
     }

@@ -58,6 +58,13 @@ impl<'a> DiscRun<'a> {
         }
     }
 
+    /// Returns a disc that starts with this water in its rings, kg/kg, instead of the same in all; none where it has another number of rings.
+    #[must_use]
+    pub fn with_water(problem: &'a Problem, water: Vec<f64>) -> Option<Self> {
+        let even = Self::new(problem);
+        (water.len() == even.water.len()).then_some(Self { water, ..even })
+    }
+
     /// Comes into this air: where it is other than the last, the steps begin short again, for the skin answers within seconds.
     pub fn meet(&mut self, air: AirNow) {
         if self.met.replace(air) != Some(air) {
@@ -209,6 +216,8 @@ impl<'a> DiscRun<'a> {
         } else {
             (air(self.at_s + step_s).temperature_c - temperature_c, 0.0)
         };
-        (water_error.max(warmth_error.abs()), warmed_k)
+        // `max` would drop what is not a number; the sum keeps it.
+        let worst = if water_error >= warmth_error.abs() { water_error } else { warmth_error.abs() + 0.0 * water_error };
+        (worst, warmed_k)
     }
 }

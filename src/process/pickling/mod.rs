@@ -2,20 +2,27 @@
 
 mod course;
 mod direction;
+mod fill;
+mod flows;
+mod leach;
 mod soak;
 mod solver;
 mod stage;
+mod swell;
 mod way;
 mod words;
 
+pub use leach::salt_left;
 pub use soak::{CONSTANTS, Soak};
 pub use solver::{SoakRun, SoakState};
 pub use stage::{PicklingOutcome, pickling};
+pub use swell::{Swelling, SwollenPoint};
 pub use words::cautions;
 
-use super::Fineness;
+use super::{DryingError, Fineness};
 use crate::law::Matter;
 use crate::law::buffering::BUFFER_SCALE;
+use crate::law::jar::JarError;
 use crate::numeric::RootError;
 use course::Course;
 
@@ -91,6 +98,24 @@ pub enum PicklingError {
     /// No pH fulfils the balance of acid and cheese.
     #[error("cheese and vinegar have no common pH between 0.5 and 9 ({0}); choose values nearer to a kitchen's")]
     NoBalance(#[from] RootError),
+    /// Not a single cheese goes into the jar.
+    #[error(transparent)]
+    Jar(#[from] JarError),
+    /// A cheese goes into the jar, but not with its vinegar.
+    #[error(
+        "a jar of {jar_ml:.0} mL does not hold a cheese of {cheese_ml:.0} mL with its {vinegar_ml:.0} mL of vinegar; take a larger jar, or less vinegar for each gram"
+    )]
+    NoRoom {
+        /// What the jar holds.
+        jar_ml: f64,
+        /// Volume of a cheese.
+        cheese_ml: f64,
+        /// Vinegar for it.
+        vinegar_ml: f64,
+    },
+    /// The cheese cannot take up water.
+    #[error("how the cheese takes up water from the vinegar could not be worked out ({0})")]
+    Uptake(#[from] DryingError),
     /// The solver gave up.
     #[error(
         "the pickling could not be worked out: the step became too small after {hours:.2} h; choose values nearer to a kitchen's"

@@ -1,5 +1,6 @@
 //! What stays the same while one cheese lies in vinegar.
 
+use super::direction::Direction;
 use super::{PickledCheese, PicklingError, VinegarBath};
 use crate::law::acidity::{ACETATE_MOBILITY, ACID_OBSTRUCTION, CONDITIONAL_PK, acid_diffusivity_m2_s, acid_mol_m3};
 use crate::law::buffering::{Buffer, balance_ph};
@@ -15,9 +16,9 @@ crate::constants! {
 impl Fineness {
     /// For the reference cases.
     pub const SOAK_FINE: Self = Self { radial: 40, half_height: 40, ratio: 20.0, tolerance: 1e-3 };
-    /// For the soak that is shown: within 0.02 of the fine pH (0.05 in the first hour, and where the front passes the centre), and the
+    /// For the soak that is shown: from the second hour within 0.02 of the fine pH (0.05 while the front passes the centre), and the
     /// hours to a pH within 2 %.
-    pub const SOAK_SHOWN: Self = Self { radial: 10, half_height: 14, ratio: 8.0, tolerance: 4e-2 };
+    pub const SOAK_SHOWN: Self = Self { radial: 10, half_height: 16, ratio: 16.0, tolerance: 4e-2 };
     /// For the slow and the fast soak around it, which lie far apart: the hours to a pH within 4 %.
     pub const SOAK_SPREAD: Self = Self { radial: 7, half_height: 9, ratio: 8.0, tolerance: 6e-2 };
 }
@@ -107,6 +108,17 @@ impl Soak {
         let cheese_m3 = 2.0 * self.grid.volume_m3();
         let liquid_m3 = self.bath_m3 + self.water_share * cheese_m3;
         Ok(balance_ph(self.acid_mol_m3 * self.bath_m3, liquid_m3, self.cheese_kg_m3 * cheese_m3, &self.buffer, self.pk)?)
+    }
+
+    /// Returns the radial and the axial direction of the rings, with the bath at the end of both.
+    pub(super) fn directions(&self) -> (Direction, Direction) {
+        let (grid, (top, side)) = (&self.grid, self.open);
+        // Only the upper half is cut up, so half of the bath belongs to it.
+        let (film, share, bath_m3) = (self.film_m_s, self.water_share, 0.5 * self.bath_m3);
+        (
+            Direction::new(&grid.radial, &grid.ring_area_m2, &grid.layer_m, side * grid.rim_m, film, share, bath_m3),
+            Direction::new(&grid.axial, &grid.layer_m, &grid.ring_area_m2, top, film, share, bath_m3),
+        )
     }
 
     /// Returns the mass of cheese around each m³ of its water, kg/m³.

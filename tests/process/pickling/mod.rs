@@ -2,7 +2,11 @@
 
 mod behaviour;
 mod cases;
+mod fineness;
+mod leach;
 mod series;
+mod stage;
+mod swell;
 
 use vatsketch::law::Matter;
 use vatsketch::process::{PickledCheese, Soak, VinegarBath};

@@ -1,0 +1,129 @@
+//! Salt on its way out of the cheese into the vinegar.
+//!
+//! Plain diffusion from even salt into the same stirred bath of finite volume through the same film, on the rings of the acid,
+//! ∂s/∂t = ∇·(D ∇s) with s in the water of the cheese; stepped as the acid is. The acid does not hinder it.
+
+use super::PicklingError;
+use super::direction::{Bordered, Direction, Slopes, turn};
+use super::soak::Soak;
+use super::solver::mean;
+use crate::numeric::{GAMMA, Stepping, Verdict};
+
+/// First step, s: short against the leaching of the skin.
+const FIRST_STEP_S: f64 = 10.0;
+/// Shortest step before the solver gives up, s.
+const SHORTEST_STEP_S: f64 = 1e-3;
+
+/// Salt in one cheese and its vinegar, relative to that in the water of the cheese at the start.
+struct Leaching {
+    cheese: Vec<f64>,
+    bath: f64,
+}
+
+/// Returns the share of the salt that is left in the cheese at the hours asked for.
+///
+/// # Arguments
+/// * `diffusivity_m2_s`: of salt in the water of the cheese
+/// * `report_h`: ascending, ≥ 0
+///
+/// # Errors
+/// [`PicklingError::NoSolution`] if the step becomes too short.
+pub fn salt_left(soak: &Soak, diffusivity_m2_s: f64, report_h: &[f64]) -> Result<Vec<f64>, PicklingError> {
+    let nodes = soak.grid.radii_m.len() * soak.grid.heights_m.len();
+    let mut solver = Solver::new(soak, diffusivity_m2_s);
+    let mut now = Leaching { cheese: vec![1.0; nodes], bath: 0.0 };
+    let mut stepping = Stepping::new(FIRST_STEP_S, SHORTEST_STEP_S);
+    let (mut at_s, mut left) = (0.0, Vec::new());
+    for hour in report_h {
+        let to_s = 3600.0 * hour;
+        while at_s < to_s {
+            let left_s = to_s - at_s;
+            let step_s = stepping.next(left_s);
+            let (changed, error) = solver.try_step(&now, step_s);
+            match stepping.judge(step_s, error) {
+                Verdict::Taken => {
+                    now = changed;
+                    at_s = if step_s.to_bits() == left_s.to_bits() { to_s } else { at_s + step_s };
+                }
+                Verdict::Refused => {}
+                Verdict::TooShort => return Err(PicklingError::NoSolution { hours: at_s / 3600.0 }),
+            }
+        }
+        left.push(mean(&soak.grid, &now.cheese));
+    }
+    Ok(left)
+}
+
+/// The two directions and their implicit systems.
+struct Solver<'a> {
+    soak: &'a Soak,
+    diffusivity_m2_s: f64,
+    radial: (Direction, Bordered),
+    axial: (Direction, Bordered),
+    turned: Vec<f64>,
+    ones: Vec<f64>,
+    assembled_for_s: f64,
+}
+
+impl<'a> Solver<'a> {
+    fn new(soak: &'a Soak, diffusivity_m2_s: f64) -> Self {
+        let (radial, axial) = soak.directions();
+        let ones = vec![1.0; soak.grid.radii_m.len() * soak.grid.heights_m.len()];
+        Self {
+            soak,
+            diffusivity_m2_s,
+            radial: (radial.clone(), radial.bordered()),
+            axial: (axial.clone(), axial.bordered()),
+            turned: ones.clone(),
+            ones,
+            assembled_for_s: 0.0,
+        }
+    }
+
+    /// Returns where a step leads, and its error in tolerances.
+    fn try_step(&mut self, now: &Leaching, step_s: f64) -> (Leaching, f64) {
+        if step_s.to_bits() != self.assembled_for_s.to_bits() {
+            self.assemble(GAMMA * step_s);
+            self.assembled_for_s = step_s;
+        }
+        let mut first = self.rate(now);
+        self.solve(&mut first);
+        let mut second = self.rate(&now.with(step_s, &first));
+        second = second.with(-2.0, &first);
+        self.solve(&mut second);
+        let twice = first.with(1.0, &second);
+        let squares: Vec<f64> = twice.cheese.iter().map(|x| x * x).collect();
+        let error = 0.5 * step_s * (mean(&self.soak.grid, &squares) + twice.bath * twice.bath).sqrt() / self.soak.tolerance;
+        (now.with(step_s, &first).with(0.5 * step_s, &twice), error)
+    }
+
+    fn assemble(&mut self, implicit_s: f64) {
+        let slopes = Slopes { inside: &self.ones, diffusivity: self.diffusivity_m2_s, face: None, bath: 1.0 };
+        for (direction, system) in [&mut self.radial, &mut self.axial] {
+            direction.assemble(system, implicit_s, slopes);
+        }
+    }
+
+    fn rate(&self, at: &Leaching) -> Leaching {
+        let mut cheese = vec![0.0; at.cheese.len()];
+        let bath = self.radial.0.add_rates(self.diffusivity_m2_s, &at.cheese, &at.cheese, at.bath, &mut cheese)
+            + self.axial.0.add_rates_along(self.diffusivity_m2_s, &at.cheese, &at.cheese, at.bath, &mut cheese);
+        Leaching { cheese, bath }
+    }
+
+    fn solve(&mut self, x: &mut Leaching) {
+        let (radii, heights) = (self.soak.grid.radii_m.len(), self.soak.grid.heights_m.len());
+        self.radial.1.solve(&mut x.cheese, &mut x.bath);
+        turn(&x.cheese, &mut self.turned, radii, heights);
+        self.axial.1.solve(&mut self.turned, &mut x.bath);
+        turn(&self.turned, &mut x.cheese, heights, radii);
+    }
+}
+
+impl Leaching {
+    /// Returns this and `factor` times another.
+    fn with(&self, factor: f64, other: &Self) -> Self {
+        let cheese = self.cheese.iter().zip(&other.cheese).map(|(x, y)| x + factor * y).collect();
+        Self { cheese, bath: self.bath + factor * other.bath }
+    }
+}

@@ -1,0 +1,110 @@
+//! Water on its way into a dried cheese that lies in vinegar.
+
+use super::PicklingError;
+use crate::law::Matter;
+use crate::law::soaking::SWELLING_WATER;
+use crate::numeric::Half;
+use crate::process::{AirNow, Cheese, DiscField, DiscRun, Fineness, OpenFaces, Surface, problem};
+
+/// Transfer at the face, m/s: so quick that the face has the water it can hold at once.
+const AT_ONCE_M_S: f64 = 1e-5;
+/// Tolerance of a step, of the water that is judged and of the least and most that is likely.
+const TOLERANCE: (f64, f64) = (3e-2, 8e-2);
+
+/// A cheese that takes up water.
+#[derive(Clone, Debug)]
+pub struct Swelling<'a> {
+    /// What it was made of before it dried.
+    pub fresh: Matter,
+    /// Its diameter then.
+    pub fresh_diameter_mm: f64,
+    /// Its thickness then.
+    pub fresh_thickness_mm: f64,
+    /// How its moisture lies now, in per cent; even where there is none, or where it belongs to another grid.
+    pub moisture: Option<&'a DiscField>,
+    /// Its mean water now, kg per kg of dry solids.
+    pub water: f64,
+    /// Temperature of the jar.
+    pub temperature_c: f64,
+    /// How much faster water moves in it than judged.
+    pub diffusivity_scale: f64,
+}
+
+/// One point of a swelling.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct SwollenPoint {
+    /// Hours in the vinegar.
+    pub at_h: f64,
+    /// Mean water, kg per kg of dry solids.
+    pub water: f64,
+    /// Diameter and thickness relative to the dried cheese.
+    pub size: f64,
+}
+
+impl Swelling<'_> {
+    /// Returns how a cheese takes up water whose faces hold `face_water` kg per kg of dry solids: the diffusion of drying, turned round.
+    ///
+    /// ∂X/∂t = ∇·(D(X) ∇X) from the moisture that drying has left, over all faces alike, while the disc grows by the water. A face never
+    /// takes water out of the cheese on the whole: it holds at least the mean. Acid and salt do not change it here.
+    ///
+    /// # Arguments
+    /// * `face_water`: see [`SWELLING_WATER`], > 0
+    /// * `end_h`: ≥ 0
+    ///
+    /// # Errors
+    /// [`PicklingError::Uptake`].
+    pub fn follow(&self, face_water: f64, end_h: f64) -> Result<Vec<SwollenPoint>, PicklingError> {
+        self.follow_within(face_water, end_h, TOLERANCE.0)
+    }
+
+    fn follow_within(&self, face_water: f64, end_h: f64, tolerance: f64) -> Result<Vec<SwollenPoint>, PicklingError> {
+        let cheese = Cheese {
+            matter: self.fresh,
+            diameter_mm: self.fresh_diameter_mm,
+            thickness_mm: self.fresh_thickness_mm,
+            temperature_c: self.temperature_c,
+            ..Cheese::default()
+        };
+        // The grid of the drying, whole or half.
+        let whole = self.moisture.is_some_and(|field| field.half == Half::Whole);
+        let mut problem = problem(&cheese, if whole { 0.0 } else { 1.0 }, Fineness::SHOWN)?;
+        problem.open = OpenFaces { top: 1.0, side: 1.0, underside: 1.0 };
+        problem.warms = false;
+        problem.diffusion.diffusivity_m2_s *= self.diffusivity_scale;
+        problem.surface = Surface::Film { transfer_m_s: AT_ONCE_M_S, balance_water: face_water.max(self.water) };
+        problem.tolerance = tolerance;
+        let rings = problem.grid.radii_m.len() * problem.grid.heights_m.len();
+        let mut run = match self.dried_rings().and_then(|rings| DiscRun::with_water(&problem, rings)) {
+            Some(run) => run,
+            None => DiscRun::with_water(&problem, vec![self.water; rings]).unwrap_or_else(|| DiscRun::new(&problem)),
+        };
+        run.temperature_c = self.temperature_c;
+        let start = problem.shrinkage(run.mean_water());
+        let point = |run: &DiscRun<'_>| SwollenPoint {
+            at_h: run.at_s / 3600.0,
+            water: run.mean_water(),
+            size: problem.shrinkage(run.mean_water()) / start,
+        };
+        let mut points = vec![point(&run)];
+        // Of the air only the temperature is looked at.
+        let jar = AirNow { temperature_c: self.temperature_c, vapour_pa: 0.0, heat_w_m2_k: 0.0, vapour_m_s: 0.0 };
+        run.advance(3600.0 * end_h, &|_| jar, &mut |run| points.push(point(run)))?;
+        Ok(points)
+    }
+
+    /// Returns the same where the faces hold as much as judged, as little as is likely, and as much.
+    ///
+    /// # Errors
+    /// [`PicklingError::Uptake`].
+    pub fn judged(&self, end_h: f64) -> Result<[Vec<SwollenPoint>; 3], PicklingError> {
+        let (least, most) = SWELLING_WATER.range;
+        let likely = |face_water: f64| self.follow_within(face_water, end_h, TOLERANCE.1);
+        Ok([self.follow(SWELLING_WATER.value, end_h)?, likely(least)?, likely(most)?])
+    }
+
+    /// Returns the water of the rings when drying ended, kg per kg of dry solids.
+    fn dried_rings(&self) -> Option<Vec<f64>> {
+        let last = self.moisture?.frames.last()?;
+        Some(last.values.iter().map(|percent| f64::from(*percent) / (100.0 - f64::from(*percent))).collect())
+    }
+}
