@@ -134,6 +134,32 @@ const CASES: &[Case] = &[
     ("trays_do_not_fit", Severity::Caution, &["tray_clearance_mm=20"], &[]),
     ("trays_do_not_fit", Severity::Caution, &["tray_width_mm=60"], &[]),
     ("wet_centre", Severity::Note, &["drying_h=30"], &["drying_h=0"]),
+    ("never_sour", Severity::Stop, &["acid_g_per_100ml=4", "vinegar_ml_per_g=0.8"], &["acid_g_per_100ml=6"]),
+    ("never_sour", Severity::Stop, &["vinegar_by=cover", "acid_g_per_100ml=3"], &["vinegar_by=per_gram"]),
+    ("may_never_sour", Severity::Caution, &["acid_g_per_100ml=5", "vinegar_ml_per_g=2"], &["vinegar_ml_per_g=6"]),
+    // FDA policy guide 525.825: 4 g/100 mL at least; 2 mL of 5 g/100 mL is what the balance asks for.
+    ("weak_vinegar", Severity::Stop, &["acid_g_per_100ml=3.5"], &["acid_g_per_100ml=4"]),
+    (
+        "little_vinegar",
+        Severity::Stop,
+        &["acid_g_per_100ml=5", "vinegar_ml_per_g=1.9"],
+        &["acid_g_per_100ml=5", "vinegar_ml_per_g=2"],
+    ),
+    ("centre_not_sour", Severity::Stop, &["pickling_h=24"], &["pickling_h=1500"]),
+    ("centre_may_not_be_sour", Severity::Caution, &["pickling_h=600"], &["pickling_h=2000"]),
+    ("warm_pickling", Severity::Stop, &["pickling_temperature_c=4.5"], &["pickling_temperature_c=4"]),
+    ("not_submerged", Severity::Stop, &["vinegar_ml_per_g=0.6"], &["vinegar_ml_per_g=0.6", "vinegar_by=cover"]),
+    ("measure_the_ph", Severity::Note, &[], &["pickled=no"]),
+    ("in_the_jar", Severity::Note, &[], &["pickled=no"]),
+    ("oil_before_acid", Severity::Stop, &["kept_in=oil", "pickling_h=24"], &["kept_in=oil", "pickling_h=1500"]),
+    ("oil_before_acid", Severity::Stop, &["kept_in=oil", "pickled=no"], &["kept_in=bare", "pickled=no"]),
+    ("oil_is_untested", Severity::Stop, &["kept_in=oil", "pickling_h=1500"], &["kept_in=vinegar", "pickling_h=1500"]),
+    ("long_in_oil", Severity::Stop, &["kept_in=oil", "keeping_days=5"], &["kept_in=oil", "keeping_days=4"]),
+    ("no_vinegar_to_keep_in", Severity::Caution, &["pickled=no"], &["pickled=no", "kept_in=bare"]),
+    ("warm_keeping", Severity::Stop, &["keeping_temperature_c=4.5"], &["keeping_temperature_c=4"]),
+    ("needs_cold", Severity::Caution, &["pickling_h=24"], &["pickling_h=1500"]),
+    ("needs_cold", Severity::Caution, &["pickled=no"], &["pickling_h=1500"]),
+    ("class_is_no_proof", Severity::Note, &["pickling_h=1500"], &["pickling_h=24"]),
 ];
 
 #[test]
@@ -169,6 +195,47 @@ fn cautions_name_the_input_that_causes_them() {
     assert_eq!(cause("raw_milk"), Some("milk_treatment"));
     assert_eq!(cause("warm_drying"), Some("day_temperature_c"));
     assert_eq!(cause("no_acid"), None);
+    let batch = with(&["acid_g_per_100ml=3", "vinegar_by=cover", "kept_in=oil", "keeping_temperature_c=9"]);
+    let cause = |key: &str| batch.cautions.iter().find(|caution| caution.key == key).unwrap().caused_by;
+    assert_eq!(cause("never_sour"), Some("vinegar_by"), "no amount for each gram was chosen");
+    assert_eq!(cause("little_vinegar"), Some("vinegar_by"));
+    assert_eq!(cause("weak_vinegar"), Some("acid_g_per_100ml"));
+    assert_eq!(cause("oil_before_acid"), Some("kept_in"));
+    assert_eq!(cause("warm_keeping"), Some("keeping_temperature_c"));
+}
+
+/// What the maker is asked to do about acid is said in full: the meter at two places, the cold, the surface, the signs that may be missing.
+#[test]
+fn a_soak_asks_for_a_meter_at_the_centre_and_on_a_blend_and_for_the_cold() {
+    let batch = with(&["pickling_h=72", "kept_in=oil"]);
+    let said = batch.cautions.iter().flat_map(|caution| [caution.what.as_str(), &caution.remedy]).collect::<Vec<_>>().join("\n");
+    for words in [
+        "pH meter at the centre of a cheese and on a blended one",
+        "no tested process",
+        "no proof",
+        "submerged",
+        "toxin may give no sign",
+        "4 °C or colder",
+        "Botulism from cheese",
+        "pregnant, old, very young or ill",
+        "an estimate is no measurement",
+        "between 4 and 60 °C",
+    ] {
+        assert!(said.contains(words), "`{words}` is missing in\n{said}");
+    }
+}
+
+/// The same number in two places is rounded the same way, and a pH just above a limit is not shown as the limit.
+#[test]
+fn the_caution_about_a_centre_that_is_not_sour_says_the_ph_that_the_figures_say() {
+    for settings in [&["pickling_h=24"][..], &["pickling_h=200", "pickling_temperature_c=20"], &["vinegar_ml_per_g=1"]] {
+        let batch = with(settings);
+        let caution = batch.cautions.iter().find(|caution| caution.key == "centre_not_sour").unwrap();
+        for key in ["centre_ph", "slurry_ph"] {
+            let figure = vatsketch::batch::readouts(&batch).into_iter().find(|figure| figure.key == key).unwrap();
+            assert!(caution.what.contains(&figure.text()), "{key} {} is not in: {}", figure.text(), caution.what);
+        }
+    }
 }
 
 /// A pot over a strong hob is told in words; no figure of hundreds of degrees is shown.

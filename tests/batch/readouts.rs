@@ -67,3 +67,35 @@ fn calcium_and_rennet_are_said_in_grams_millilitres_and_spoons() {
     assert!((number("rennet_g") / number("rennet_ml") - 1.08).abs() < 1e-12);
     assert!(number("calcium_as_solution_ml") > 0.0);
 }
+
+/// 1 mL/g of weak vinegar comes to rest above 4.2 by the balance of acid and buffers; the maker reads "never", and why.
+#[test]
+fn hours_that_never_come_are_said_in_words_with_the_reason() {
+    let mut design = Design::default();
+    design.pickling.acid_g_per_100ml = 4.0;
+    design.pickling.vinegar_ml_per_g = 1.0;
+    let figures = readouts(&batch(&design).unwrap());
+    let of = |key: &str| figures.iter().find(|figure| figure.key == key).unwrap();
+    let Reading::Words(said) = &of("centre_to_4_2_h").reading else { panic!("{:?}", of("centre_to_4_2_h")) };
+    assert!(said.contains("never") && said.contains(&of("balance_ph").text()), "{said}");
+    assert!(of("centre_to_4_2_h").likely.is_none());
+    // Enough of it: hours, with a range about them.
+    let figures = readouts(&batch(&Design::default()).unwrap());
+    let sour = figures.iter().find(|figure| figure.key == "centre_to_4_2_h").unwrap();
+    let Reading::Number(hours) = sour.reading else { panic!("{sour:?}") };
+    let (least, most) = sour.likely.unwrap();
+    assert!(least < hours && hours < most);
+}
+
+/// What is said of a batch that was not soured: that, and no pH that nobody has.
+#[test]
+fn a_batch_without_vinegar_has_no_figures_of_it() {
+    let mut design = Design::default();
+    design.pickling.pickled = false;
+    let figures = readouts(&batch(&design).unwrap());
+    let of_the_vinegar: Vec<&str> =
+        figures.iter().filter(|figure| figure.stage == Stage::Pickling).map(|figure| figure.key).collect();
+    assert_eq!(of_the_vinegar, ["soured"]);
+    assert!(figures.iter().all(|figure| figure.key != "pickling_zone_h" && figure.key != "cold_centre_to_4_2_h"));
+    assert!(figures.iter().any(|figure| figure.key == "zone_h" && figure.weight == Weight::Lead));
+}

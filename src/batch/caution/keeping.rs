@@ -43,7 +43,7 @@ fn oil(kept: &KeepingOutcome, design: &KeepingDesign, all: &mut Vec<Caution>) {
             Severity::Stop,
             Some("kept_in"),
             SourceId::OilGuidance,
-            format!("Cheese under oil has no tested recipe, and acid added at home does not make an oil mixture keep: the pH of {:.1} at the centre is only modelled.", kept.centre_ph),
+            format!("Cheese under oil has no tested recipe, and acid added at home does not make an oil mixture keep: the pH of {:.2} at the centre is only modelled.", kept.centre_ph),
             format!("Cover it with oil only after a meter has shown less than pH {wanted} at the centre and in a blended cheese; then keep it at 4 °C or colder and eat it within days."),
         ));
     } else {
@@ -53,7 +53,7 @@ fn oil(kept: &KeepingOutcome, design: &KeepingDesign, all: &mut Vec<Caution>) {
             Some("kept_in"),
             SourceId::BotulismReports,
             format!(
-                "Under oil there is no air, and the cheese is not sour: pH {:.1} at the centre, {:.1} blended, water activity {:.2}. Botulism from cheese kept so is documented, and its toxin may give no sign.",
+                "Under oil there is no air, and the cheese is not sour: pH {:.2} at the centre, {:.2} blended, water activity {:.2}. Botulism from cheese kept so is documented, and its toxin may give no sign.",
                 kept.centre_ph, kept.slurry_ph, kept.water_activity
             ),
             format!("Do not put it under oil. Leave it in its vinegar, cold, until a meter shows less than pH {wanted} at the centre and in a blended cheese."),
@@ -74,15 +74,19 @@ fn oil(kept: &KeepingOutcome, design: &KeepingDesign, all: &mut Vec<Caution>) {
     }
 }
 
+/// Returns the germs that may grow where the cheese is kept, as a sentence to add; nothing if none of those listed may.
+fn may_grow(kept: &KeepingOutcome) -> String {
+    if kept.growers.is_empty() {
+        return String::new();
+    }
+    format!(" Where it is kept no published minimum holds back {}.", kept.growers.join(", "))
+}
+
 /// The caution about keeping that is not cold.
 fn warmth(kept: &KeepingOutcome, design: &KeepingDesign, all: &mut Vec<Caution>) {
     let temperature_c = design.keeping_temperature_c;
     if temperature_c > COLD_ENOUGH.value {
-        let germs = if kept.growers.is_empty() {
-            String::new()
-        } else {
-            format!(" No published minimum holds back {}.", kept.growers.join(", "))
-        };
+        let germs = may_grow(kept);
         all.push(Caution::new(
             "warm_keeping",
             Severity::Stop,
@@ -100,13 +104,13 @@ fn class(kept: &KeepingOutcome, pickled: bool, all: &mut Vec<Caution>) {
     let cause = if pickled { "pickling_h" } else { "pickled" };
     match kept.table_b {
         Control::AssessmentRequired => {
-            let germs = if kept.growers.is_empty() { "none of those listed".to_owned() } else { kept.growers.join(", ") };
+            let germs = may_grow(kept);
             all.push(Caution::new(
                 "needs_cold",
                 Severity::Caution,
                 Some(cause),
                 SourceId::FoodCode,
-                format!("By table B of the Food Code this food needs control of time and temperature (centre pH {ph:.1}, water activity {activity:.2}, both modelled). Where it is kept these may grow: {germs}."),
+                format!("By table B of the Food Code this food needs control of time and temperature (centre pH {ph:.2}, water activity {activity:.2}, both modelled).{germs}"),
                 "Keep it at 4 °C or colder, which slows them and does not stop Listeria, and eat it within days.",
             ));
         }
@@ -115,7 +119,7 @@ fn class(kept: &KeepingOutcome, pickled: bool, all: &mut Vec<Caution>) {
             Severity::Note,
             Some(cause),
             SourceId::FoodCode,
-            format!("Table B of the Food Code asks for no control of time and temperature at these figures (centre pH {ph:.1}, water activity {activity:.2}), but both are modelled and a class of a table is no proof."),
+            format!("Table B of the Food Code asks for no control of time and temperature at these figures (centre pH {ph:.2}, water activity {activity:.2}), but both are modelled and a class of a table is no proof."),
             "Have pH and water activity measured, and keep the cheese at 4 °C or colder all the same.",
         )),
     }

@@ -1,7 +1,7 @@
 //! Cautions about souring in vinegar.
 
 use super::{Caution, Severity};
-use crate::batch::{Batch, hours_in_words};
+use crate::batch::Batch;
 use crate::design::{Design, VinegarBy};
 use crate::law::acidity::{LEAST_ML_PER_G, LEAST_VINEGAR, USUAL_VINEGAR};
 use crate::law::growth::{COLD_ENOUGH, TABLE_B_PH};
@@ -84,6 +84,11 @@ fn strength(soured: &PicklingOutcome, design: &Design, all: &mut Vec<Caution>) {
     }
 }
 
+/// Returns hours as an estimate that may be off by half: whole hours, and whole days from two on.
+fn about(hours: f64) -> String {
+    if hours < 47.5 { format!("{hours:.0} h") } else { format!("{:.0} days", hours / 24.0) }
+}
+
 /// Returns when the centre is sour, in words, with the likely range.
 fn when(soured: &PicklingOutcome) -> String {
     let [_, sour] = soured.targets;
@@ -91,7 +96,7 @@ fn when(soured: &PicklingOutcome) -> String {
     let never = |rest_ph: f64| {
         if rest_ph < sour.ph { format!("not within {LONGEST_SOAK_H:.0} h") } else { "never".to_owned() }
     };
-    let words = |hours: Option<f64>, rest_ph: f64| hours.map_or_else(|| never(rest_ph), hours_in_words);
+    let words = |hours: Option<f64>, rest_ph: f64| hours.map_or_else(|| never(rest_ph), about);
     let (least_rest, most_rest) = soured.likely_balance_ph;
     format!(
         "{}; likely {} to {}",
@@ -116,8 +121,8 @@ fn soak(soured: &PicklingOutcome, design: &Design, all: &mut Vec<Caution>) {
             Some("pickling_h"),
             SourceId::FoodCode,
             format!(
-                "After {} in vinegar the centre is still at pH {:.1} and a blended cheese at {:.1}; this food wants less than {wanted} throughout (below {wanted} at the centre: {}).",
-                hours_in_words(soak_h), end.centre_ph, end.slurry_ph, when(soured)
+                "After {} in vinegar the centre is still at pH {:.2} and a blended cheese at {:.2}; this food wants less than {wanted} throughout (below {wanted} at the centre: {}).",
+                about(soak_h), end.centre_ph, end.slurry_ph, when(soured)
             ),
             "Soak longer, at 4 °C or colder, until a pH meter says so at the centre of a cheese and in a blended one; thinner cheeses and more vinegar are quicker.",
         ));

@@ -64,8 +64,8 @@ fn acid(soured: &PicklingOutcome, pickling_h: f64) -> Vec<Readout> {
     let [acidified_if_slow, sour_if_slow] = soured.targets_if_slow;
     let [acidified_if_fast, sour_if_fast] = soured.targets_if_fast;
     let (rest, (_, strong_rest)) = (soured.balance_ph, soured.likely_balance_ph);
-    let centre = number("centre_ph", "pH at the centre", end.centre_ph, Unit::One, 1, ACID).lead();
-    let slurry = number("slurry_ph", "pH of a blended cheese", end.slurry_ph, Unit::One, 1, ACID).lead();
+    let centre = number("centre_ph", "pH at the centre", end.centre_ph, Unit::One, 2, ACID).lead();
+    let slurry = number("slurry_ph", "pH of a blended cheese", end.slurry_ph, Unit::One, 2, ACID).lead();
     let centre_sour = hours_or_never("centre_to_4_2_h", "Centre below pH 4.2 after", sour.centre_h, sour.ph, rest).lead();
     let slurry_sour = hours_or_never("slurry_to_4_2_h", "Blended below pH 4.2 after", sour.slurry_h, sour.ph, rest);
     let centre_acid = hours_or_never("centre_to_4_6_h", "Centre down to pH 4.6 after", acidified.centre_h, acidified.ph, rest);
@@ -76,8 +76,8 @@ fn acid(soured: &PicklingOutcome, pickling_h: f64) -> Vec<Readout> {
     vec![
         likely(centre, end.centre_ph, |point| point.centre_ph),
         likely(slurry, end.slurry_ph, |point| point.slurry_ph),
-        number("surface_ph", "pH of the top", end.surface_ph, Unit::One, 1, ACID),
-        number("vinegar_ph", "pH of the vinegar", end.bath_ph, Unit::One, 1, ACID),
+        number("surface_ph", "pH of the top", end.surface_ph, Unit::One, 2, ACID),
+        number("vinegar_ph", "pH of the vinegar", end.bath_ph, Unit::One, 2, ACID),
         number("soak_h", "In the vinegar", pickling_h, Unit::Hour, 0, "as chosen"),
         likely_hours(centre_sour, sour_if_fast.centre_h, sour.centre_h, sour_if_slow.centre_h),
         slow,
@@ -111,10 +111,13 @@ fn vinegar(soured: &PicklingOutcome) -> Vec<Readout> {
 
 fn cheese(soured: &PicklingOutcome) -> Vec<Readout> {
     let matter = &soured.cheese;
+    let moisture_percent = matter.moisture_percent();
+    let (least, most) = soured.likely_moisture_percent;
+    let likely = Some((least.min(moisture_percent), most.max(moisture_percent)));
     let fat_free_percent = matter.moisture_on_fat_free_basis_percent();
     vec![
         number("soured_cheese_g", "Each from the vinegar", soured.cheese_g, Unit::Gram, 0, UPTAKE),
-        number("soured_moisture_percent", "Moisture from the vinegar", matter.moisture_percent(), Unit::Percent, 1, UPTAKE),
+        number("soured_moisture_percent", "Moisture from the vinegar", moisture_percent, Unit::Percent, 1, UPTAKE).between(likely),
         number(
             "soured_fat_free_moisture_percent",
             "Moisture on fat-free basis",
