@@ -18,9 +18,10 @@ const fn cause(error: &StageError) -> &'static str {
         StageError::Drying(DryingError::NoOpenFace) => "underside_open_percent",
         StageError::Drying(DryingError::NothingToDry { .. } | DryingError::NoSolution { .. } | DryingError::Salt(_)) => "drying_h",
         StageError::Pickling(PicklingError::NoBalance(_)) => "vinegar_ml_per_g",
-        StageError::Pickling(PicklingError::Jar(_) | PicklingError::NoRoom { .. }) => "jar_width_mm",
+        StageError::Pickling(PicklingError::Jar(_) | PicklingError::NoRoom { .. }) | StageError::Keeping(KeepingError::Jar(_)) => {
+            "jar_width_mm"
+        }
         StageError::Pickling(_) => "pickling_h",
-        StageError::Keeping(KeepingError::Jar(_)) => "jar_width_mm",
     }
 }
 
