@@ -2,7 +2,7 @@
 
 use crate::law::{
     acidity, air_transfer, bath, brine, buffering, calcium, coat, composition, density, food_density, growth, heat, jar, kitchen,
-    moist_air, moisture_diffusion, nutrition, rennet, salt, soaking, sorption, syneresis, yields,
+    mending, moist_air, moisture_diffusion, nutrition, rennet, salt, soaking, sorption, syneresis, yields,
 };
 use crate::process;
 use crate::source::{Constant, Correlation};
@@ -13,6 +13,7 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
     let mut lists: Vec<(&'static str, &'static [Constant])> = vec![
         ("milk", composition::CONSTANTS),
         ("cream and skimmed milk", process::MILK_CONSTANTS),
+        ("cream and dry milk", mending::CONSTANTS),
         ("density of milk", density::CONSTANTS),
         ("calcium chloride", calcium::CONSTANTS),
         ("rennet", rennet::CONSTANTS),

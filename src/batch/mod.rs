@@ -2,17 +2,30 @@
 
 mod balance;
 mod caution;
+mod compare;
 mod constants;
+mod counterpart;
 mod ends;
+mod matters;
+mod mending;
+mod moved;
 mod readout;
 mod reuse;
 mod run;
+mod solve;
 mod summary;
 
 pub use balance::MassBalance;
 pub use caution::{Caution, Severity, caution_begins, cautions, hours_in_zone};
+pub use compare::{Difference, DifferingChoice, Likeness, compare, differing_choices};
+pub use constants::{LISTS_APART, constant_lists, constants, correlation_lists};
 pub use constants::{constant_lists, constants, correlation_lists};
+pub use counterpart::{from_milk, other_milk};
 pub use ends::{StageEnd, stage_ends};
+pub use matters::{Cause, Mover, matters};
+pub use mending::{MilkMending, mending};
+pub use moved::{FigureError, numeric_choices};
 pub use readout::{Reading, Readout, Weight, readouts, salting_readouts};
 pub use run::{Batch, Progress, batch, batch_after};
+pub use solve::{Answer, Goal, SolveError, Solved, offered, offered_pairs, solve};
 pub use summary::{Summary, hours_in_words, summary};

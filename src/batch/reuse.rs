@@ -7,14 +7,16 @@ use crate::process::StageError;
 /// The batch before, and the stages that it could not serve.
 pub(super) struct Reuse<'a> {
     before: Option<&'a Batch>,
+    /// The last stage that is asked for.
+    last: Stage,
     /// The stages that were worked out anew, in order.
     pub(super) anew: Vec<Stage>,
 }
 
 impl<'a> Reuse<'a> {
-    /// Returns a reuse of this batch, or of none.
-    pub(super) const fn of(before: Option<&'a Batch>) -> Self {
-        Self { before, anew: Vec::new() }
+    /// Returns a reuse of this batch, or of none, for the stages as far as the last one that is asked for.
+    pub(super) const fn of(before: Option<&'a Batch>, last: Stage) -> Self {
+        Self { before, last, anew: Vec::new() }
     }
 
     /// Returns the first stage.
@@ -27,6 +29,9 @@ impl<'a> Reuse<'a> {
         same: impl Fn(&'a Batch) -> Option<&'a Progress<T>>,
         work: impl FnOnce() -> Result<T, E>,
     ) -> Progress<T> {
+        if stage > self.last {
+            return Progress::NotReached { waits_for: self.last };
+        }
         if let Some(served) = self.before.and_then(same) {
             return served.clone();
         }

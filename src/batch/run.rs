@@ -110,8 +110,14 @@ pub fn batch(design: &Design) -> Result<Batch, DesignError> {
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```
 pub fn batch_after(design: &Design, before: Option<&Batch>) -> Result<(Batch, Vec<Stage>), DesignError> {
+    batch_until(design, before, Stage::Keeping)
+}
+
+/// Returns the same as [`batch_after`], but only as far as a stage; later ones wait for it. Mass balance and cautions, which look at
+/// the whole, are made only where the last stage is asked for.
+pub(super) fn batch_until(design: &Design, before: Option<&Batch>, last: Stage) -> Result<(Batch, Vec<Stage>), DesignError> {
     design.check()?;
-    let mut reuse = Reuse::of(before);
+    let mut reuse = Reuse::of(before, last);
     let milk = reuse.first(Stage::Milk, |b| (b.design.milk == design.milk).then_some(&b.milk), || milk(&design.milk));
     let drip_end_percent = design.draining.drip_end_moisture_percent;
     let vat = reuse.stage(
@@ -179,7 +185,9 @@ pub fn batch_after(design: &Design, before: Option<&Batch>) -> Result<(Batch, Ve
         balance: MassBalance::default(),
         cautions: Vec::new(),
     };
-    batch.balance = MassBalance::of(&batch);
-    batch.cautions = cautions(&batch);
+    if last == Stage::Keeping {
+        batch.balance = MassBalance::of(&batch);
+        batch.cautions = cautions(&batch);
+    }
     Ok((batch, anew))
 }

@@ -16,6 +16,7 @@ mod salting;
 mod unit;
 mod value;
 mod vat;
+mod wording;
 
 pub use choices::{
     CalciumForm, CreamBy, DryingPlace, Heating, JarLay, KeptIn, MilkKind, MilkTreatment, PhKnown, PotRest, RennetLabel, VinegarBy,

@@ -119,18 +119,8 @@ pub fn additions_kg(
     fat_percent: f64,
     casein_percent: f64,
 ) -> Result<(f64, f64), BlendError> {
-    // Excess over the target, for fat and for casein, of each of the three.
-    let excess = |matter: &Matter| {
-        let total_kg = matter.total_kg();
-        (matter.fat_kg - 0.01 * fat_percent * total_kg, matter.casein_kg - 0.01 * casein_percent * total_kg)
-    };
-    let ((fat, casein), (fat_1, casein_1), (fat_2, casein_2)) = (excess(milk), excess(first), excess(second));
-    let determinant = fat_1 * casein_2 - fat_2 * casein_1;
-    if determinant.abs() < 1e-15 {
-        return Err(BlendError::Alike);
-    }
-    let first_kg = (fat_2 * casein - fat * casein_2) / determinant;
-    let second_kg = (fat * casein_1 - fat_1 * casein) / determinant;
+    let parts: [StrengthPart; 2] = [(|matter| matter.fat_kg, fat_percent), (|matter| matter.casein_kg, casein_percent)];
+    let (first_kg, second_kg) = two_additions_kg(milk, first, second, parts)?;
     let possible = first_kg >= 0.0 && second_kg >= 0.0;
     if possible {
         return Ok((first_kg, second_kg));
@@ -142,6 +132,36 @@ pub fn additions_kg(
         BlendError::OutOfReach { target: fat_percent, least, most }
     })?;
     Err(BlendError::Negative { first_kg, second_kg, least_percent, most_percent })
+}
+
+/// A part of a matter, kg, and the per cent by mass that it shall have.
+pub type StrengthPart = (fn(&Matter) -> f64, f64);
+
+/// Returns how much of two additions brings milk to two strengths, whatever parts they are of; an amount may come out below zero.
+///
+/// For each part: e + x e₁ + y e₂ = 0, where e is what the matter holds of it beyond the wanted share; solved by Cramer's rule.
+///
+/// # Arguments
+/// * `milk`: the milk; `first`, `second`: a kilogram of each addition; `parts`: the two parts and their wanted shares, %
+///
+/// # Errors
+/// [`BlendError::Alike`].
+pub fn two_additions_kg(
+    milk: &Matter,
+    first: &Matter,
+    second: &Matter,
+    parts: [StrengthPart; 2],
+) -> Result<(f64, f64), BlendError> {
+    let [one, other] = parts.map(|(part, percent)| {
+        let excess = |matter: &Matter| part(matter) - 0.01 * percent * matter.total_kg();
+        [excess(milk), excess(first), excess(second)]
+    });
+    let ([e, e_1, e_2], [f, f_1, f_2]) = (one, other);
+    let determinant = e_1 * f_2 - e_2 * f_1;
+    if determinant.abs() < 1e-15 {
+        return Err(BlendError::Alike);
+    }
+    Ok(((e_2 * f - e * f_2) / determinant, (e * f_1 - e_1 * f) / determinant))
 }
 
 /// Returns the least and the most casein of the mixtures of three that have a given fat: where the edges of their triangle cross it.

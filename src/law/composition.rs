@@ -1,6 +1,7 @@
 //! What milk, cream and skimmed milk are made of.
 
 use super::Matter;
+use crate::source::Correlation;
 
 crate::constants! {
     /// Casein in cow's milk protein.
@@ -40,6 +41,8 @@ crate::correlations! {
     GOAT_MILK = { "Goat's milk", "water, protein, fat, ash, carbohydrate", [87.03, 3.56, 4.14, 0.82, 4.45], "g/100 g", (3.0, 5.5), "% fat", UsdaStandardReference, "row 01106", Published }
     /// Buffalo's milk.
     BUFFALO_MILK = { "Buffalo's milk", "water, protein, fat, ash, carbohydrate", [83.39, 3.75, 6.89, 0.79, 5.18], "g/100 g", (6.0, 8.5), "% fat", UsdaStandardReference, "row 01108", Published }
+    /// Non-fat dry milk.
+    DRY_MILK = { "Non-fat dry milk", "water, protein, fat, ash, carbohydrate", [3.16, 36.16, 0.77, 7.93, 51.98], "g/100 g", (0.5, 1.25), "% fat", UsdaStandardReference, "row 01091", Published }
 }
 
 /// The animals whose milk we know.
@@ -107,12 +110,7 @@ impl Animal {
             Self::Goat => GOAT_MILK,
             Self::Buffalo => BUFFALO_MILK,
         };
-        match row.coefficients {
-            [water, protein, fat, ash, carbohydrate] => {
-                per_kilogram(*water, *fat, *protein, *carbohydrate, *ash, self.casein_share())
-            }
-            _ => Matter::default(),
-        }
+        of_row(&row, self.casein_share())
     }
 
     /// Returns a kilogram of cream or skimmed milk of this milk: its fat, and in the rest the serum of its milk.
@@ -167,6 +165,29 @@ pub fn labelled(fat_percent: f64, protein_percent: f64) -> Matter {
     let (carbohydrate, ash) = (rest * cow.carbohydrate_kg / serum_kg, rest * cow.ash_kg / serum_kg);
     let water = rest - protein_percent - carbohydrate - ash;
     per_kilogram(water, fat_percent, protein_percent, carbohydrate, ash, CASEIN_COW.value)
+}
+
+/// Returns a kilogram of low-heat non-fat dry milk of cow's milk, with the casein share of cow's milk.
+///
+/// # Source
+/// [`DRY_MILK`] and [`CASEIN_COW`]; the row adds up to 100.00 and is brought to 1 kg here.
+///
+/// # Example
+/// ```
+/// let powder = vatsketch::law::composition::dry_milk();
+/// assert!((powder.percent(powder.casein_kg) - 27.8).abs() < 0.1);
+/// ```
+#[must_use]
+pub fn dry_milk() -> Matter {
+    of_row(&DRY_MILK, CASEIN_COW.value)
+}
+
+/// Returns a kilogram of a row of water, protein, fat, ash and carbohydrate.
+fn of_row(row: &Correlation, casein_share: f64) -> Matter {
+    match row.coefficients {
+        [water, protein, fat, ash, carbohydrate] => per_kilogram(*water, *fat, *protein, *carbohydrate, *ash, casein_share),
+        _ => Matter::default(),
+    }
 }
 
 /// Returns a kilogram with these parts, brought to a sum of exactly one.

@@ -18,6 +18,7 @@ pub mod heat;
 pub mod jar;
 pub mod kitchen;
 pub mod matter;
+pub mod mending;
 pub mod moist_air;
 pub mod moisture_diffusion;
 pub mod nutrition;

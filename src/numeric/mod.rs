@@ -4,6 +4,7 @@ mod disc;
 mod grading;
 mod lines;
 mod roots;
+mod seek;
 mod stepping;
 mod table;
 
@@ -11,5 +12,6 @@ pub use disc::{DiscGrid, Half};
 pub use grading::{graded, graded_both};
 pub use lines::LineSystem;
 pub use roots::{Bracket, RootError, brent};
+pub use seek::{Search, Sought, seek};
 pub use stepping::{GAMMA, Stepping, Verdict};
 pub use table::monotone;

@@ -171,8 +171,15 @@ pub fn milk(design: &MilkDesign) -> Result<MilkOutcome, MilkError> {
     })
 }
 
-/// Returns the animal; a carton without one is taken as cow's milk.
-const fn animal(kind: MilkKind) -> Animal {
+/// Returns the animal of a kind of milk; a carton without one is taken as cow's milk.
+///
+/// # Example
+/// ```
+/// use vatsketch::{design::MilkKind, law::composition::Animal, process::animal};
+/// assert_eq!(animal(MilkKind::Label), Animal::Cow);
+/// ```
+#[must_use]
+pub const fn animal(kind: MilkKind) -> Animal {
     match kind {
         MilkKind::Cow | MilkKind::Label => Animal::Cow,
         MilkKind::Sheep => Animal::Sheep,

@@ -26,7 +26,7 @@ pub use keeping::{
     CONSTANTS as KEEPING_CONSTANTS, ColdWay, KeepingError, KeepingOutcome, StageHours, Way, draining_hours, drying_hours, keeping,
     vat_hours,
 };
-pub use milk::{CONSTANTS as MILK_CONSTANTS, MilkError, MilkOutcome, milk};
+pub use milk::{CONSTANTS as MILK_CONSTANTS, MilkError, MilkOutcome, animal, milk};
 pub use pickling::{
     CONSTANTS as PICKLING_CONSTANTS, LONGEST_SOAK_H, PH_TARGETS, PicklePoint, PickleRun, PickledCheese, PicklingError,
     PicklingOutcome, STRONGEST_BUFFER, Soak, SoakRun, SoakState, Swelling, SwollenPoint, TargetHours, VinegarBath,

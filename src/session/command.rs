@@ -1,6 +1,6 @@
 //! What can be done to the open design.
 
-use crate::design::{Design, DesignError, Kind, Stage, Unit, Value, field, fields};
+use crate::design::{Design, DesignError, Stage, Value, field, fields};
 
 /// Something that is done to the open design; each is one step to undo.
 #[derive(Clone, Debug, PartialEq)]
@@ -45,36 +45,11 @@ impl Command {
         match self {
             Self::SetInput { key, value } => field(key).map_or_else(
                 |_| (*key).to_owned(),
-                |field| {
-                    format!(
-                        "{} {} → {}",
-                        field.label,
-                        worded(field.kind, field.get(before)),
-                        with_unit(worded(field.kind, *value), field.unit)
-                    )
-                },
+                |field| format!("{} {} → {}", field.label, field.words(field.get(before)), field.words_with_unit(*value)),
             ),
             Self::ResetStage(stage) => format!("{} back to defaults", stage.title()),
             Self::SetTitle(title) => format!("Title “{title}”"),
             Self::SetNote(_) => "Note".to_owned(),
         }
     }
-}
-
-/// Returns a value as a reader wants it: a choice by its words, a number without a tail of digits.
-fn worded(kind: Kind, value: Value) -> String {
-    match (kind, value) {
-        (Kind::Choice(choices), Value::Choice(key)) => {
-            choices.iter().find(|choice| choice.key == key).map_or(key, |choice| choice.label).to_owned()
-        }
-        (_, Value::Number(number)) => {
-            let text = format!("{number:.3}");
-            text.trim_end_matches('0').trim_end_matches('.').to_owned()
-        }
-        (_, value) => value.to_string(),
-    }
-}
-
-fn with_unit(text: String, unit: Unit) -> String {
-    if unit.symbol().is_empty() { text } else { format!("{text} {}", unit.symbol()) }
 }

@@ -131,6 +131,12 @@ impl Readout {
         }
     }
 
+    /// Returns half of the last digit that is shown, in the figure's unit.
+    #[must_use]
+    pub fn rounding(&self) -> f64 {
+        0.5 * 10.0_f64.powi(-i32::try_from(self.decimals).unwrap_or(0))
+    }
+
     /// Returns the likely range as it is shown: "112–130 g".
     #[must_use]
     pub fn likely_text(&self) -> Option<String> {
@@ -138,7 +144,8 @@ impl Readout {
         Some(format!("{:.*}–{}", self.decimals, low, self.number_text(high)))
     }
 
-    fn number_text(&self, value: f64) -> String {
+    /// Returns a number as this figure shows it: to its decimals, with its unit.
+    pub(in crate::batch) fn number_text(&self, value: f64) -> String {
         // A number that rounds to zero from below must not be shown as "-0".
         let rounded = format!("{value:.*}", self.decimals);
         let plain = if rounded.trim_start_matches('-').chars().all(|digit| digit == '0' || digit == '.') {

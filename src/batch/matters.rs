@@ -1,0 +1,70 @@
+//! What matters: how far one step of each choice moves a figure.
+
+use super::Batch;
+use super::moved::{FigureError, Moved, number, numeric_choices};
+use crate::design::{Field, Kind, Value};
+
+/// What moves a figure.
+#[derive(Clone, Copy, Debug)]
+pub enum Cause {
+    /// One step of a choice, down and up.
+    Choice(&'static Field),
+}
+
+impl Cause {
+    /// Returns its name in words.
+    #[must_use]
+    pub const fn label(&self) -> &'static str {
+        match self {
+            Self::Choice(field) => field.label,
+        }
+    }
+}
+
+/// How far something moves a figure, in the figure's unit.
+#[derive(Clone, Copy, Debug)]
+pub struct Mover {
+    /// What moves it.
+    pub cause: Cause,
+    /// The change with one step down; nothing at the end of the range, or where the figure is not reached.
+    pub down: Option<f64>,
+    /// The change with one step up.
+    pub up: Option<f64>,
+}
+
+impl Mover {
+    /// Returns the greater of the two changes, without its sign.
+    #[must_use]
+    pub fn reach(&self) -> f64 {
+        [self.down, self.up].into_iter().flatten().fold(0.0, |most, change| most.max(change.abs()))
+    }
+}
+
+/// Returns what moves a figure, the strongest first; what does not move it is left out.
+///
+/// # Errors
+/// [`FigureError`] if this batch has no such figure, or it is not a number.
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::{batch, matters}, design::Design};
+/// let movers = matters(&batch(&Design::default())?, "cream_g").unwrap();
+/// let first = movers.iter().take(3).map(|mover| mover.cause.label()).collect::<Vec<_>>();
+/// assert!(first.contains(&"Fat target"));
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+pub fn matters(batch: &Batch, key: &str) -> Result<Vec<Mover>, FigureError> {
+    let moved = Moved::of(batch, key);
+    let from = moved.now().as_ref().and_then(number).ok_or_else(|| moved.never_a_number())?;
+    let mut movers: Vec<Mover> = numeric_choices(&batch.design)
+        .filter_map(|field| {
+            let (Kind::Number { step, .. }, Value::Number(value)) = (field.kind, field.get(&batch.design)) else { return None };
+            // Beyond the range the choice refuses the value, and there is no change to tell.
+            let change = |to: f64| Some(moved.number_at(field, to)? - from);
+            Some(Mover { cause: Cause::Choice(field), down: change(value - step), up: change(value + step) })
+        })
+        .filter(|mover| mover.reach() > 0.0)
+        .collect();
+    movers.sort_by(|one, other| other.reach().total_cmp(&one.reach()));
+    Ok(movers)
+}

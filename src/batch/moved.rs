@@ -1,0 +1,83 @@
+//! One figure of a batch while one choice moves.
+
+use super::run::batch_until;
+use super::{Batch, Reading, Readout, readouts};
+use crate::design::{Design, Field, Kind, Stage, Value, fields, nearest};
+
+/// Why a figure cannot be followed.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+pub enum FigureError {
+    /// This design has no figure of that key.
+    #[error("this design has no figure called `{key}`; did you mean `{nearest}`? `vatsketch figures FILE --json` lists them all")]
+    Unknown {
+        /// What was asked for.
+        key: String,
+        /// The figure that is spelled most like it.
+        nearest: &'static str,
+    },
+    /// The figure is words, or yes or no.
+    #[error("{label} (`{key}`) is not a number, so it can be neither aimed at nor ranked")]
+    NotANumber {
+        /// Its name.
+        label: &'static str,
+        /// Its key.
+        key: &'static str,
+    },
+}
+
+/// One figure, worked out for one value or another of a choice; only the stages that lead to it are.
+pub(super) struct Moved<'a> {
+    batch: &'a Batch,
+    key: &'a str,
+    /// The stage of the figure, so that no later one is worked out; the last one if the figure is not there now.
+    last: Stage,
+}
+
+impl<'a> Moved<'a> {
+    /// Returns a figure of a batch, to be followed.
+    pub(super) fn of(batch: &'a Batch, key: &'a str) -> Self {
+        let last = readouts(batch).iter().find(|figure| figure.key == key).map_or(Stage::Keeping, |figure| figure.stage);
+        Self { batch, key, last }
+    }
+
+    /// Returns the figure as it is now.
+    pub(super) fn now(&self) -> Option<Readout> {
+        readouts(self.batch).into_iter().find(|figure| figure.key == self.key)
+    }
+
+    /// Returns the figure with a choice at a value; nothing where it cannot be worked out.
+    pub(super) fn at(&self, choice: &Field, value: f64) -> Option<Readout> {
+        let mut design = self.batch.design.clone();
+        choice.set(&mut design, Value::Number(value)).ok()?;
+        let (batch, _) = batch_until(&design, Some(self.batch), self.last).ok()?;
+        readouts(&batch).into_iter().find(|figure| figure.key == self.key)
+    }
+
+    /// Returns the number of the figure with a choice at a value.
+    pub(super) fn number_at(&self, choice: &Field, value: f64) -> Option<f64> {
+        number(&self.at(choice, value)?)
+    }
+
+    /// Returns the error of a figure that was never a number: there it is words, or it is not there at all.
+    pub(super) fn never_a_number(&self) -> FigureError {
+        if let Some(words) = self.now() {
+            return FigureError::NotANumber { label: words.label, key: words.key };
+        }
+        let known = readouts(self.batch);
+        let nearest = nearest(self.key, known.iter().map(|figure| figure.key)).unwrap_or("");
+        FigureError::Unknown { key: self.key.to_owned(), nearest }
+    }
+}
+
+/// Returns the number of a figure that is one.
+pub(super) fn number(figure: &Readout) -> Option<f64> {
+    match figure.reading {
+        Reading::Number(number) => Some(number),
+        Reading::Words(_) | Reading::Switch(_) => None,
+    }
+}
+
+/// Returns the inputs of a design that are numbers and have an effect in it.
+pub fn numeric_choices(design: &Design) -> impl Iterator<Item = &'static Field> {
+    fields().filter(move |field| matches!(field.kind, Kind::Number { .. }) && (field.used)(design))
+}
