@@ -58,7 +58,7 @@ impl MilkMending {
                 lines.push(format!("For both: {}.", amounts(addition)));
                 lines.push(self.still(&addition.blend));
             }
-            Ok(Mended::FatOnly { addition, beyond }) => {
+            Ok(Mended::Limited { addition, beyond }) => {
                 lines.push(format!(
                     "Both together would take {}, and {:.1} % of solids-not-fat; more than {} % is not advised for cheese milk.",
                     amounts(beyond),
@@ -66,8 +66,9 @@ impl MilkMending {
                     SKIM_SOLIDS_LIMIT.value
                 ));
                 lines.push(format!(
-                    "Nearest within that: {}, which makes {:.2} % of casein.",
+                    "Nearest within that: {}, which makes {:.2} % of fat and {:.2} % of casein.",
                     amounts(addition),
+                    addition.blend.fat_percent(),
                     casein_percent(&addition.blend)
                 ));
                 lines.push(self.still(&addition.blend));

@@ -24,8 +24,8 @@ pub struct Addition {
 pub enum Mended {
     /// To both, fat and casein.
     Both(Addition),
-    /// To the fat, and only as near to the casein as the limit on solids-not-fat allows.
-    FatOnly {
+    /// Only as near as the limit on solids-not-fat allows: to the fat, if that can be met within it, and not to the casein.
+    Limited {
         /// What stays within the limit.
         addition: Addition,
         /// What both would take.
@@ -119,7 +119,7 @@ pub fn cream_alone(milk: &Matter, cream: &Matter, fat_percent: f64) -> Result<Ad
 /// let (cow, sheep) = (Animal::Cow, Animal::Sheep.milk());
 /// let got = mended(&(cow.milk() * 5.0), &cow.cream(30.0), &dry_milk(), sheep.fat_percent(), sheep.percent(sheep.casein_kg))?;
 /// // The casein of sheep's milk would take more dry milk than cheese milk should hold.
-/// assert!(matches!(got, Mended::FatOnly { .. }));
+/// assert!(matches!(got, Mended::Limited { .. }));
 /// # Ok::<(), MendError>(())
 /// ```
 pub fn mended(
@@ -158,18 +158,23 @@ pub fn mended(
     if both.blend.solids_not_fat_percent() <= SKIM_SOLIDS_LIMIT.value {
         return Ok(Mended::Both(both));
     }
-    Ok(Mended::FatOnly { addition: within_limit(milk, cream, dry_milk, fat)?, beyond: both })
+    Ok(Mended::Limited { addition: within_limit(milk, cream, dry_milk, fat)?, beyond: both })
 }
 
-/// Returns what meets the fat and comes up to the limit on solids-not-fat; cream alone where the milk stands beyond the limit by itself.
+/// Returns what meets the fat and comes up to the limit on solids-not-fat. Where that cannot be: cream alone, for a milk that stands beyond
+/// the limit by itself; dry milk alone up to the limit, for one that only ever more dry milk would thin to that fat.
 fn within_limit(milk: &Matter, cream: &Matter, dry_milk: &Matter, fat: StrengthPart) -> Result<Addition, MendError> {
     let solids: StrengthPart = (|matter| matter.solids_kg() - matter.fat_kg, SKIM_SOLIDS_LIMIT.value);
     let (cream_kg, dry_milk_kg) = two_additions_kg(milk, cream, dry_milk, [fat, solids])?;
-    let possible = cream_kg >= 0.0 && dry_milk_kg >= 0.0;
-    if possible {
+    if dry_milk_kg < 0.0 {
+        return Ok(cream_alone(milk, cream, fat.1)?);
+    }
+    if cream_kg >= 0.0 {
         return Ok(added(milk, (cream, cream_kg), (dry_milk, dry_milk_kg)));
     }
-    Ok(cream_alone(milk, cream, fat.1)?)
+    let (has, adds) = (milk.solids_not_fat_percent(), dry_milk.solids_not_fat_percent());
+    let dry_milk_kg = addition_kg(milk.total_kg(), has, adds, SKIM_SOLIDS_LIMIT.value)?;
+    Ok(added(milk, (cream, 0.0), (dry_milk, dry_milk_kg)))
 }
 
 fn added(milk: &Matter, (cream, cream_kg): (&Matter, f64), (dry_milk, dry_milk_kg): (&Matter, f64)) -> Addition {

@@ -15,6 +15,7 @@ mod growth;
 mod heat;
 mod jar;
 mod kitchen;
+mod mending;
 mod moist_air;
 mod moisture_diffusion;
 mod nutrition;

@@ -4,5 +4,6 @@ mod disc;
 mod grading;
 mod lines;
 mod roots;
+mod seek;
 mod stepping;
 mod table;

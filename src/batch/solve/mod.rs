@@ -4,7 +4,7 @@ mod pairs;
 
 pub use pairs::{offered, offered_pairs};
 
-use super::moved::{FigureError, Moved};
+use super::moved::{FigureError, Moved, number};
 use super::{Batch, Readout};
 use crate::design::{DesignError, Field, Kind, Value, field};
 use crate::numeric::{Search, Sought, seek};
@@ -134,9 +134,12 @@ pub fn solve(batch: &Batch, goal: &Goal, choice: &str) -> Result<Solved, SolveEr
         return Err(SolveError::NotInUse { label, key });
     }
     let moved = Moved::of(batch, &goal.figure);
-    let tolerance = tolerance(&moved, choice, (least, most));
-    let function = |value: f64| Some(moved.number_at(choice, value)? - goal.wanted);
-    let search = Search { least, most, start, step, whole, tolerance };
+    // Counted in halves of the last digit shown: one of these off is met.
+    let function = |value: f64| {
+        let figure = moved.at(choice, value)?;
+        Some((number(&figure)? - goal.wanted) / figure.rounding())
+    };
+    let search = Search { least, most, start, step, whole, tolerance: 1.0 };
     let (at, met) = match seek(&function, &search) {
         Sought::Met { at, .. } => (tidy(at, &search, &function), true),
         Sought::Nearest { at, .. } => (at, false),
@@ -145,12 +148,6 @@ pub fn solve(batch: &Batch, goal: &Goal, choice: &str) -> Result<Solved, SolveEr
     let figure = moved.at(choice, at).ok_or_else(|| moved.never_a_number())?;
     let answer = Answer { choice, value: at, figure };
     Ok(if met { Solved::Reached(answer) } else { Solved::NotReachable { nearest: answer } })
-}
-
-/// Returns half of the last digit that the figure is shown with, wherever it is first there.
-fn tolerance(moved: &Moved<'_>, choice: &Field, (least, most): (f64, f64)) -> f64 {
-    let ends = || [least, most].into_iter().find_map(|value| moved.at(choice, value));
-    moved.now().or_else(ends).map_or(0.0, |figure| figure.rounding())
 }
 
 /// Returns the value with as few digits as still meet the goal: on the choice's own steps, on tenths or on hundredths of them.

@@ -41,9 +41,9 @@ const PAIRS: &[(&str, &[&str])] = &[
     ("day_temperature_c", &["drying_loss_percent"]),
     ("air_speed_m_s", &["drying_loss_percent"]),
     ("tray_width_mm", &["tray_holds"]),
-    ("vinegar_ml_per_g", &["balance_ph", "slurry_ph", "vinegar_ml", "centre_to_4_2_h", "centre_to_4_6_h"]),
-    ("acid_g_per_100ml", &["balance_ph", "slurry_ph", "centre_to_4_2_h"]),
-    ("pickling_h", &["centre_ph", "slurry_ph", "cheese_acid_percent", "salt_left_percent", "zone_h"]),
+    ("vinegar_ml_per_g", &["balance_ph", "slurry_ph", "vinegar_ml", "centre_to_4_2_h"]),
+    ("acid_g_per_100ml", &["balance_ph", "centre_to_4_2_h"]),
+    ("pickling_h", &["centre_ph", "slurry_ph", "cheese_acid_percent", "salt_left_percent"]),
     ("pickling_temperature_c", &["centre_to_4_2_h"]),
 ];
 

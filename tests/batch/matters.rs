@@ -1,0 +1,65 @@
+//! What moves a figure.
+
+use vatsketch::batch::{Cause, FigureError, Mover, Reading, batch, matters, readouts};
+use vatsketch::design::{Design, Kind, Value};
+
+fn key(mover: &Mover) -> &'static str {
+    let Cause::Choice(field) = mover.cause;
+    field.key
+}
+
+#[test]
+fn the_movers_of_a_figure_are_ranked_and_none_of_them_is_idle() {
+    let batch = batch(&Design::default()).unwrap();
+    for figure in ["drained_cheese_g", "drying_loss_percent", "clotting_min"] {
+        let movers = matters(&batch, figure).unwrap();
+        assert!(!movers.is_empty() && movers.windows(2).all(|pair| pair[0].reach() >= pair[1].reach()), "{figure}");
+        assert!(movers.iter().all(|mover| mover.reach() > 0.0));
+    }
+}
+
+/// By the law the mass of rennet goes with the milk and the dose, and with nothing that comes later.
+#[test]
+fn only_what_stands_before_a_figure_moves_it() {
+    let movers = matters(&batch(&Design::default()).unwrap(), "rennet_ml").unwrap();
+    let keys: Vec<&str> = movers.iter().map(key).collect();
+    for wanted in ["milk_l", "rennet_dose_imcu_kg", "rennet_strength_imcu_ml"] {
+        assert!(keys.contains(&wanted), "{keys:?}");
+    }
+    assert!(!keys.contains(&"drying_h") && !keys.contains(&"mould_count") && !keys.contains(&"rennet_ratio_parts"), "{keys:?}");
+}
+
+#[test]
+fn a_mover_says_the_change_that_a_step_really_makes() {
+    let now = batch(&Design::default()).unwrap();
+    let number = |design: &Design| {
+        let figure = readouts(&batch(design).unwrap()).into_iter().find(|figure| figure.key == "dried_cheese_g").unwrap();
+        let Reading::Number(number) = figure.reading else { panic!("a weight is a number") };
+        number
+    };
+    for mover in matters(&now, "dried_cheese_g").unwrap().iter().take(4) {
+        let Cause::Choice(field) = mover.cause;
+        let (Kind::Number { step, .. }, Value::Number(value)) = (field.kind, field.get(&now.design)) else {
+            panic!("{}", field.key)
+        };
+        let mut up = now.design.clone();
+        field.set(&mut up, Value::Number(value + step)).unwrap();
+        assert_eq!(mover.up, Some(number(&up) - number(&now.design)), "{}", field.key);
+    }
+}
+
+#[test]
+fn at_the_end_of_a_range_only_one_step_is_told() {
+    let mut design = Design::default();
+    design.vat.pot_depth_percent = 100.0;
+    let movers = matters(&batch(&design).unwrap(), "to_rennet_min").unwrap();
+    let depth = movers.iter().find(|mover| key(mover) == "pot_depth_percent").unwrap();
+    assert!(depth.up.is_none() && depth.down.is_some());
+}
+
+#[test]
+fn words_and_unknown_figures_are_refused() {
+    let now = batch(&Design::default()).unwrap();
+    assert!(matches!(matters(&now, "firmness"), Err(FigureError::NotANumber { .. })));
+    assert!(matters(&now, "craem_g").unwrap_err().to_string().contains("cream_g"));
+}
