@@ -18,7 +18,6 @@ mod summary;
 pub use balance::MassBalance;
 pub use caution::{Caution, Severity, caution_begins, cautions, hours_in_zone};
 pub use compare::{Difference, DifferingChoice, Likeness, compare, differing_choices};
-pub use constants::{LISTS_APART, constant_lists, constants, correlation_lists};
 pub use constants::{constant_lists, constants, correlation_lists};
 pub use counterpart::{from_milk, other_milk};
 pub use ends::{StageEnd, stage_ends};
