@@ -1,16 +1,20 @@
-//! From a batch to a week: the handlings with their times.
+//! From a batch to a week: the tasks with their times, and what to buy in which packages.
 //!
-//! It knows no clock. Times are minutes from a Monday 00:00; [`schedule`] puts [`Handling`]s into the [`Hours`] that a maker has.
+//! [`tasks()`] makes [`Task`]s of a batch, [`schedule()`] puts [`Handling`]s into the [`Hours`] that a maker has, [`week()`] does both;
+//! [`choose`] picks packages. It asks no clock: times are minutes from a Monday 00:00, and [`Clock`] turns them into those of a wall clock.
 
 mod block;
 mod clock;
 mod error;
 mod gap;
+mod hands;
 mod here;
 mod hours;
 mod packages;
 mod schedule;
 mod start;
+mod tasks;
+mod week;
 mod why;
 
 pub use clock::{Clock, ClockError, local_time};
@@ -21,9 +25,11 @@ pub use hours::{Habit, Hours, Lost, Span, Taken};
 pub use packages::{Aim, Basket, Package, PackageError, Want, choose};
 pub use schedule::{Placed, Schedule, horizon_min, schedule};
 pub use start::Start;
+pub use tasks::{Task, Tasks, tasks};
+pub use week::{Stretch, WeekError, on_from_here, stretches, week};
 pub use why::Reason;
 
 use crate::source::Constant;
 
 /// The plan's own lists of constants, one a module.
-pub const CONSTANT_LISTS: [(&str, &[Constant]); 1] = [("hours of the maker", hours::CONSTANTS)];
+pub const CONSTANT_LISTS: [(&str, &[Constant]); 2] = [("hours of the maker", hours::CONSTANTS), ("hands", hands::CONSTANTS)];

@@ -8,3 +8,5 @@ mod replan;
 mod schedule_cases;
 mod schedule_properties;
 mod schedule_refusals;
+mod tasks;
+mod week;

@@ -167,7 +167,7 @@ fn nothing_to_choose_from_and_numbers_below_zero_are_refused() {
     assert!(matches!(choose(&Want { stretch: -1, ..want }, &shop), Err(PackageError::BelowZero { .. })));
     assert!(matches!(choose(&Want { at_home: -1, ..want }, &shop), Err(PackageError::BelowZero { .. })));
     assert!(matches!(choose(&Want { need: i64::MAX, ..want }, &shop), Err(PackageError::TooFine { .. })));
-    assert!(matches!(choose(&Want { need: 999_983, ..want }, &[package((7, 1, None))]), Ok(_)));
+    assert!(choose(&Want { need: 999_983, ..want }, &[package((7, 1, None))]).is_ok());
     let fine = [package((999_983, 1, None)), package((1, 1, None))];
     assert!(matches!(choose(&want, &fine), Err(PackageError::TooFine { .. })));
     assert_eq!(choose(&want, &[package((300, 50, Some(1)))]), Err(PackageError::NotEnough { need: 480, most: 300 }));

@@ -1,0 +1,59 @@
+//! Vinegar, pouring off, oil, rolling the jars.
+
+use super::{Task, may_wait};
+use crate::design::{Design, KeepingDesign, KeptIn, Stage};
+use crate::plan::Gap;
+use crate::plan::hands::{
+    COVER_JAR, LAY_CHEESE, METER, POUR_OFF_JAR, ROLL_JAR, ROLL_LATEST, ROLL_SOONEST, VINEGAR_WAITS, visit_min, whole,
+};
+use crate::process::PicklingOutcome;
+
+const DAY_MIN: f64 = 24.0 * 60.0;
+
+/// Adds what follows the drying: into the vinegar, and after the soak a measured pH and perhaps oil.
+pub(super) fn add_vinegar(all: &mut Vec<Task>, design: &Design, pickling: &PicklingOutcome) {
+    let jars = f64::from(pickling.jars.max(1));
+    let oil_s = if design.keeping.kept_in == KeptIn::Oil { POUR_OFF_JAR.value * jars } else { 0.0 };
+    if !pickling.pickled {
+        if oil_s > 0.0 {
+            all.push(Task::new("oil", Stage::Keeping, "Cover with oil", visit_min(oil_s), every_few_days()));
+        }
+        return;
+    }
+    let cover_min = visit_min(LAY_CHEESE.value * f64::from(pickling.cheese_count) + COVER_JAR.value * jars);
+    let soak = may_wait(whole(60.0 * design.pickling.pickling_h).max(cover_min), whole(60.0 * VINEGAR_WAITS.value));
+    all.push(
+        Task::new("vinegar", Stage::Pickling, "Cover with vinegar", cover_min, soak)
+            .saying("Never shorter than planned: the centre sours last."),
+    );
+    let name = match design.keeping.kept_in {
+        KeptIn::Oil => "Measure pH, pour off, cover with oil",
+        KeptIn::Vinegar => "Measure pH",
+        KeptIn::Bare => "Measure pH, take out",
+    };
+    all.push(
+        Task::new("sour", Stage::Keeping, name, visit_min(METER.value + oil_s), every_few_days())
+            .saying("At the centre of one cheese and on a blended sample; a modelled pH is no proof."),
+    );
+}
+
+/// Returns the rolling of jars under oil, every few days for as long as they are kept.
+pub(super) fn rolling(design: &KeepingDesign, jars: u32) -> Vec<Task> {
+    if design.kept_in != KeptIn::Oil {
+        return Vec::new();
+    }
+    let (soonest_d, latest_d) = (ROLL_SOONEST.value, ROLL_LATEST.value);
+    let times = (design.keeping_days / (0.5 * (soonest_d + latest_d))).floor().max(0.0) as u32;
+    let hands_min = visit_min(ROLL_JAR.value * f64::from(jars.max(1)));
+    (1..=times)
+        .map(|time| {
+            Task::new(format!("roll_{time}"), Stage::Keeping, format!("Roll the jars, {time}"), hands_min, every_few_days())
+        })
+        .collect()
+}
+
+/// Returns the time between two rollings: any number of days within common practice.
+fn every_few_days() -> Gap {
+    let (soonest_min, latest_min) = (whole(DAY_MIN * ROLL_SOONEST.value), whole(DAY_MIN * ROLL_LATEST.value));
+    Gap { least_min: soonest_min, usual_from_min: soonest_min, usual_to_min: latest_min, most_min: latest_min, shift_points: 0 }
+}

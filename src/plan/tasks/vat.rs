@@ -1,0 +1,71 @@
+//! From clean ware to the cut curd.
+
+use super::{Task, may_wait};
+use crate::design::{Design, Heating, Stage};
+use crate::law::rennet::TEST_AGAIN;
+use crate::plan::Gap;
+use crate::plan::hands::{
+    CLEAN_WAITS, CURD_WAITS, CUT_LITRE, MEASURE_LITRE, STEAMING, STIR_IN, TEST_BREAK, minutes_of, visit_min, whole,
+};
+use crate::process::{MilkOutcome, VatOutcome};
+
+/// What is said of cleaning: what heat does, and what cold cannot do.
+const CLEANING: &str = "Steam what is of steel. What heat would melt is treated cold, by the words on the packet of what you use; cold treatment is weaker, vinegar does not do, and neither kills spores.";
+
+pub(super) fn tasks(design: &Design, milk: &MilkOutcome, vat: &VatOutcome) -> Vec<Task> {
+    let mut all = vec![sanitise(), measure(milk)];
+    all.extend(warming(design, milk, vat));
+    all.extend(setting(design, milk, vat));
+    all
+}
+
+fn sanitise() -> Task {
+    let steam_min = whole(STEAMING.value);
+    Task::new("sanitise", Stage::Milk, "Sanitise", steam_min, may_wait(steam_min, whole(CLEAN_WAITS.value))).saying(CLEANING)
+}
+
+fn measure(milk: &MilkOutcome) -> Task {
+    let name = match (milk.cream_g > 0.0, milk.skim_kg > 0.0) {
+        (true, _) => "Measure milk and cream",
+        (false, true) => "Measure milk and skimmed milk",
+        (false, false) => "Measure the milk",
+    };
+    let hands_min = visit_min(MEASURE_LITRE.value * milk.vat_milk_l);
+    Task::new("measure", Stage::Milk, name, hands_min, may_wait(hands_min, whole(CLEAN_WAITS.value)))
+}
+
+/// Warming is watched from its start to the rennet: the temperature must be caught, not found.
+fn warming(design: &Design, milk: &MilkOutcome, vat: &VatOutcome) -> Vec<Task> {
+    let how = match design.vat.heating {
+        Heating::Bath => "Stir now and then; catch the temperature.",
+        Heating::DoubleBoiler | Heating::Hob => "Stir without pause; catch the temperature.",
+    };
+    let (calcium_min, rennet_min) = (whole(vat.to_calcium_min), whole(vat.to_rennet_min));
+    let watched = |key, name, minutes| Task::new(key, Stage::Vat, name, minutes, Gap::fixed(minutes)).saying(how);
+    if milk.calcium_g <= 0.0 {
+        return vec![watched("warm", "Warm", rennet_min)];
+    }
+    let on = watched("calcium", "Stir in the calcium, warm on", rennet_min - calcium_min);
+    // Milk that is warm enough already takes its calcium at once.
+    if calcium_min == 0 { vec![on] } else { vec![watched("warm", "Warm", calcium_min), on] }
+}
+
+/// Rennet, tests and cut hang together to the minute; the curd sets when it will.
+fn setting(design: &Design, milk: &MilkOutcome, vat: &VatOutcome) -> Vec<Task> {
+    let test_min = |test: u32| whole(design.vat.first_test_min + f64::from(test) * TEST_AGAIN.value);
+    let mut all = vec![Task::new("rennet", Stage::Vat, "Stir in the rennet", minutes_of(STIR_IN.value), Gap::fixed(test_min(0)))];
+    let last = vat.tests.saturating_sub(1);
+    for test in 0..last {
+        let gap = Gap::fixed(test_min(test + 1) - test_min(test));
+        let name = format!("Test {} for a clean break", test + 1);
+        all.push(Task::new(format!("test_{}", test + 1), Stage::Vat, name, minutes_of(TEST_BREAK.value), gap));
+    }
+    let hands_min = minutes_of(TEST_BREAK.value + CUT_LITRE.value * milk.vat_milk_l);
+    let name = if last == 0 { "Test for a clean break, cut".to_owned() } else { format!("Test {}, cut", last + 1) };
+    let rest = may_wait(whole(design.vat.whey_rest_min).max(hands_min), whole(CURD_WAITS.value));
+    all.push(
+        Task::new("cut", Stage::Vat, name, hands_min, rest)
+            .saying("Not clean: wait a quarter of an hour and test again, and plan on from there (common practice, no source)."),
+    );
+    all
+}
