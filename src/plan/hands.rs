@@ -47,6 +47,8 @@ crate::constants! {
     TURN_GIVES = { "Share of the time between turns by which a turn may be moved", 0.4, "1", (0.1, 0.5), Ourselves, "the drip is of first order and slow beside it; a night must fit between two turns", Judged }
     /// How far drying may be moved.
     LOSS_GIVES = { "Loss by which drying may end sooner or later", 1.0, "%", (0.5, 2.0), Ourselves, "less than the trays lie apart", Judged }
+    /// How far drying may be moved at most.
+    LEG_GIVES = { "Share of the time to the swap or the end of drying by which it may be moved, at most", 0.25, "1", (0.1, 0.5), Ourselves, "however flat the curve has become", Judged }
     /// How much longer a cheese may stay in the vinegar.
     VINEGAR_WAITS = { "Cheeses may stay in the vinegar beyond their time", 24.0, "h", (6.0, 72.0), Ourselves, "never shorter: the centre needs the hours", Judged }
     /// Rolling, soonest.

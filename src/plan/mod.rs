@@ -1,7 +1,7 @@
 //! From a batch to a week: the tasks with their times, and what to buy in which packages.
 //!
 //! [`tasks()`] makes [`Task`]s of a batch, [`schedule()`] puts [`Handling`]s into the [`Hours`] that a maker has, [`week()`] does both;
-//! [`choose`] picks packages. It asks no clock: times are minutes from a Monday 00:00, and [`Clock`] turns them into those of a wall clock.
+//! [`shopping()`] buys what a batch needs in packages that [`choose`] picks. It asks no clock: times are minutes from a Monday 00:00, and [`Clock`] turns them into those of a wall clock.
 
 mod block;
 mod clock;
@@ -12,6 +12,7 @@ mod here;
 mod hours;
 mod packages;
 mod schedule;
+mod shopping;
 mod start;
 mod tasks;
 mod week;
@@ -24,6 +25,7 @@ pub use here::{Here, Rest, rest};
 pub use hours::{Habit, Hours, Lost, Span, Taken};
 pub use packages::{Aim, Basket, Package, PackageError, Want, choose};
 pub use schedule::{Placed, Schedule, horizon_min, schedule};
+pub use shopping::{Bought, Good, Need, Offer, Shopping, ShoppingError, Supply, needs, shopping};
 pub use start::Start;
 pub use tasks::{Task, Tasks, tasks};
 pub use week::{Stretch, WeekError, on_from_here, stretches, week};

@@ -8,5 +8,6 @@ mod replan;
 mod schedule_cases;
 mod schedule_properties;
 mod schedule_refusals;
+mod shopping;
 mod tasks;
 mod week;

@@ -16,6 +16,7 @@ fn made(changes: &[(&str, Value)]) -> (Batch, Tasks) {
     (batch, tasks)
 }
 
+#[allow(clippy::unnecessary_wraps, reason = "hours may fail where a calendar gives them")]
 fn nights(until_min: i64) -> Result<Hours, ClockError> {
     Ok(Hours::of_habits(&[Habit::new(Taken::Sleep, Habit::EVERY_DAY, (22, 30), (6, 30))], until_min))
 }

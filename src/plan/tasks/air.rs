@@ -3,11 +3,8 @@
 use super::{Task, may_wait, shift_points};
 use crate::design::{Design, DryingDesign, Stage};
 use crate::plan::Gap;
-use crate::plan::hands::{CLEAN_WAITS, LOSS_GIVES, SWAP_TRAY, VISIT, visit_min, whole};
+use crate::plan::hands::{CLEAN_WAITS, LEG_GIVES, LOSS_GIVES, SWAP_TRAY, VISIT, visit_min, whole};
 use crate::process::{DryingOutcome, DryingPoint};
-
-/// At most this share of a leg, however flat the curve has become.
-const MOST_OF_A_LEG: f64 = 0.25;
 
 pub(super) fn tasks(design: &Design, drying: &DryingOutcome) -> Vec<Task> {
     let mut all = Vec::new();
@@ -35,7 +32,7 @@ pub(super) fn first_gap(design: &DryingDesign, drying: &DryingOutcome) -> Gap {
 
 /// Returns a leg of the drying: it gives by the hours in which the cheese at its end loses little, shared among the legs.
 fn leg(hours: f64, drying: &DryingOutcome, legs: f64) -> Gap {
-    let gives_h = (hours_for_loss(&drying.middle.points) / legs).min(MOST_OF_A_LEG * hours);
+    let gives_h = (hours_for_loss(&drying.middle.points) / legs).min(LEG_GIVES.value * hours);
     let gives_min = (60.0 * gives_h) as i64;
     Gap::flexible(whole(60.0 * hours), gives_min, gives_min, shift_points())
 }

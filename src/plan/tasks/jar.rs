@@ -14,7 +14,7 @@ const DAY_MIN: f64 = 24.0 * 60.0;
 pub(super) fn add_vinegar(all: &mut Vec<Task>, design: &Design, pickling: &PicklingOutcome) {
     let jars = f64::from(pickling.jars.max(1));
     let oil_s = if design.keeping.kept_in == KeptIn::Oil { POUR_OFF_JAR.value * jars } else { 0.0 };
-    if !pickling.pickled {
+    if !design.pickling.pickled {
         if oil_s > 0.0 {
             all.push(Task::new("oil", Stage::Keeping, "Cover with oil", visit_min(oil_s), every_few_days()));
         }

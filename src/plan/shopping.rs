@@ -1,0 +1,280 @@
+//! What a batch needs, bought in packages: what it costs, and what is left over.
+
+use super::{Aim, Package, PackageError, Want, choose};
+use crate::batch::Batch;
+use crate::design::{CalciumForm, Unit};
+use std::collections::BTreeMap;
+
+/// Something to buy.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Good {
+    /// Milk.
+    Milk,
+    /// Cream.
+    Cream,
+    /// Skimmed milk.
+    SkimmedMilk,
+    /// Calcium chloride, as a solid or dissolved.
+    Calcium,
+    /// Rennet.
+    Rennet,
+    /// Salt.
+    Salt,
+    /// Pepper.
+    Pepper,
+    /// Vinegar.
+    Vinegar,
+    /// Oil.
+    Oil,
+}
+
+impl Good {
+    /// Everything, in the trade's order.
+    pub const ALL: [Self; 9] = [
+        Self::Milk,
+        Self::Cream,
+        Self::SkimmedMilk,
+        Self::Calcium,
+        Self::Rennet,
+        Self::Salt,
+        Self::Pepper,
+        Self::Vinegar,
+        Self::Oil,
+    ];
+
+    /// Returns its name.
+    #[must_use]
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::Milk => "milk",
+            Self::Cream => "cream",
+            Self::SkimmedMilk => "skimmed milk",
+            Self::Calcium => "calcium chloride",
+            Self::Rennet => "rennet",
+            Self::Salt => "salt",
+            Self::Pepper => "pepper",
+            Self::Vinegar => "vinegar",
+            Self::Oil => "oil",
+        }
+    }
+
+    /// Returns how many parts of a millilitre or gram are counted: what is used by the drop is counted finer.
+    const fn parts(self) -> i64 {
+        match self {
+            Self::Calcium | Self::Rennet => 100,
+            Self::Milk | Self::Cream | Self::SkimmedMilk | Self::Salt | Self::Pepper | Self::Vinegar | Self::Oil => 1,
+        }
+    }
+}
+
+/// How much of something a batch needs.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Need {
+    /// Of what.
+    pub good: Good,
+    /// How much, in `unit`.
+    pub amount: f64,
+    /// Millilitres or grams.
+    pub unit: Unit,
+}
+
+/// Returns what a batch needs, as far as its stages were worked out; nothing that it does not need.
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::batch, design::Design, plan::{Good, needs}};
+/// let needs = needs(&batch(&Design::default())?);
+/// assert_eq!((needs[0].good, needs[0].amount), (Good::Milk, 6000.0));
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[must_use]
+pub fn needs(batch: &Batch) -> Vec<Need> {
+    let design = &batch.design;
+    let mut all = Vec::new();
+    let mut need = |good, amount, unit| all.push(Need { good, amount, unit });
+    if let Some(milk) = batch.milk.done() {
+        need(Good::Milk, 1000.0 * design.milk.milk_l, Unit::Millilitre);
+        need(Good::Cream, milk.cream_ml, Unit::Millilitre);
+        need(Good::SkimmedMilk, 1000.0 * milk.skim_l, Unit::Millilitre);
+        match design.milk.calcium_form {
+            CalciumForm::Solution => need(Good::Calcium, milk.calcium_ml, Unit::Millilitre),
+            CalciumForm::Anhydrous | CalciumForm::Dihydrate => need(Good::Calcium, milk.calcium_g, Unit::Gram),
+        }
+        need(Good::Rennet, milk.rennet_ml, Unit::Millilitre);
+    }
+    if let Some(salting) = batch.salting.done() {
+        need(Good::Salt, salting.salt_g, Unit::Gram);
+        need(Good::Pepper, salting.pepper_g, Unit::Gram);
+    }
+    if let Some(pickling) = batch.pickling.done() {
+        need(Good::Vinegar, pickling.vinegar_ml, Unit::Millilitre);
+    }
+    if let Some(keeping) = batch.keeping.done() {
+        need(Good::Oil, keeping.oil_ml, Unit::Millilitre);
+    }
+    all.retain(|need| need.amount > 0.0);
+    all
+}
+
+/// A package as a shop offers it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Offer {
+    /// What it holds, in the unit of the need.
+    pub size: f64,
+    /// What it costs, in the maker's currency.
+    pub price: f64,
+    /// How many there are; none: as many as wanted.
+    pub at_most: Option<u32>,
+}
+
+/// Where something comes from.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Supply {
+    /// What is at home, in the unit of the need.
+    pub at_home: f64,
+    /// How much less would still do, in the unit of the need.
+    pub stretch: f64,
+    /// The packages to choose from.
+    pub offers: Vec<Offer>,
+}
+
+/// What is bought of one thing.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Bought {
+    /// What is needed.
+    pub need: Need,
+    /// How many of each offer, in their order.
+    pub counts: Vec<i64>,
+    /// What those packages hold, in the unit of the need.
+    pub amount: f64,
+    /// What was at home, in the unit of the need.
+    pub at_home: f64,
+    /// What is left over, with what was at home.
+    pub left_over: f64,
+    /// What is short; never more than the stretch.
+    pub short: f64,
+    /// What is paid.
+    pub price: f64,
+    /// What of that goes into this vat.
+    pub used_price: f64,
+}
+
+/// Everything that is bought for a batch.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Shopping {
+    /// What is bought, in the trade's order.
+    pub bought: Vec<Bought>,
+    /// What is needed and has no supply.
+    pub without_supply: Vec<Need>,
+    /// What is paid.
+    pub price: f64,
+    /// What of that goes into this vat; the rest is left over for the next.
+    pub used_price: f64,
+    /// Price of what goes into one cheese, if there are any.
+    pub each_price: Option<f64>,
+    /// Price of what goes into a kilogram of dried cheese, if there is any.
+    pub kilogram_price: Option<f64>,
+}
+
+impl Shopping {
+    /// Returns the milk that will be at hand, L: bought and at home. A design may take it over.
+    #[must_use]
+    pub fn milk_at_hand_l(&self) -> Option<f64> {
+        let milk = self.bought.iter().find(|bought| bought.need.good == Good::Milk)?;
+        Some(0.001 * (milk.amount + milk.at_home))
+    }
+}
+
+/// Why something cannot be bought.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum ShoppingError {
+    /// No packages fit.
+    #[error("{}: {why}", good.words())]
+    Packages {
+        /// Of what.
+        good: Good,
+        /// Why.
+        why: PackageError,
+    },
+    /// Not a usable number.
+    #[error("{}: {what} cannot be {value}; give a number from 0 to a million", good.words())]
+    NoNumber {
+        /// Of what.
+        good: Good,
+        /// Which number.
+        what: &'static str,
+        /// What was given.
+        value: f64,
+    },
+}
+
+/// The most that may be given of anything, in its unit or in the currency.
+const MOST: f64 = 1e6;
+/// What rounding may add to a whole number before it is rounded up.
+const ROUNDING: f64 = 1e-6;
+
+/// Returns what to buy for a batch, each thing by itself at the least cost or with the least waste ([`choose`]).
+///
+/// # Arguments
+/// * `supplies`: where each thing comes from; what has none is listed and costs nothing
+/// * `aim`: what counts first; a price on waste is for each litre or kilogram
+///
+/// # Errors
+/// [`ShoppingError`], with the thing that it is about.
+pub fn shopping(batch: &Batch, supplies: &BTreeMap<Good, Supply>, aim: Aim) -> Result<Shopping, ShoppingError> {
+    let mut shopping = Shopping::default();
+    for need in needs(batch) {
+        match supplies.get(&need.good) {
+            Some(supply) => shopping.bought.push(buy(need, supply, aim)?),
+            None => shopping.without_supply.push(need),
+        }
+    }
+    shopping.price = shopping.bought.iter().map(|bought| bought.price).sum();
+    shopping.used_price = shopping.bought.iter().map(|bought| bought.used_price).sum();
+    let per = |many: f64| (many > 0.0).then_some(shopping.used_price / many);
+    shopping.each_price = batch.draining.done().and_then(|drained| per(f64::from(drained.cheese_count)));
+    shopping.kilogram_price = batch.drying.done().and_then(|dried| per(dried.cheese.total_kg()));
+    Ok(shopping)
+}
+
+fn buy(need: Need, supply: &Supply, aim: Aim) -> Result<Bought, ShoppingError> {
+    let good = need.good;
+    let parts = good.parts();
+    let counted = |what, value: f64, times: i64| {
+        let usable = value.abs() <= MOST;
+        if usable { Ok(value * times as f64) } else { Err(ShoppingError::NoNumber { good, what, value }) }
+    };
+    let whole = |what, value, times| counted(what, value, times).map(|parts| parts.round() as i64);
+    let packages = supply.offers.iter().map(|offer| {
+        let (size, price) = (whole("the size of a package", offer.size, parts)?, whole("its price", offer.price, HUNDREDTHS)?);
+        Ok(Package { size, price, at_most: offer.at_most.map(i64::from) })
+    });
+    let packages = packages.collect::<Result<Vec<_>, ShoppingError>>()?;
+    // What is needed is rounded up and what there is down, so that nothing is short by rounding.
+    let want = Want {
+        need: (counted("the need", need.amount, parts)? - ROUNDING).ceil() as i64,
+        stretch: (counted("how much less would do", supply.stretch, parts)? + ROUNDING).floor() as i64,
+        at_home: (counted("what is at home", supply.at_home, parts)? + ROUNDING).floor() as i64,
+        aim: match aim {
+            Aim::LeastCost { waste_price } => Aim::LeastCost { waste_price: waste_price / parts },
+            Aim::LeastWaste => Aim::LeastWaste,
+        },
+    };
+    let basket = choose(&want, &packages).map_err(|why| ShoppingError::Packages { good, why })?;
+    let amount = |count: i64| count as f64 / parts as f64;
+    let price = basket.price as f64 / HUNDREDTHS as f64;
+    let used = (want.need - want.at_home).clamp(0, basket.bought);
+    Ok(Bought {
+        need,
+        amount: amount(basket.bought),
+        at_home: amount(want.at_home),
+        left_over: amount(basket.left_over),
+        short: amount(basket.short),
+        price,
+        used_price: if basket.bought > 0 { price * used as f64 / basket.bought as f64 } else { 0.0 },
+        counts: basket.counts,
+    })
+}
+
+/// Parts of the currency that prices are counted in.
+const HUNDREDTHS: i64 = 100;
