@@ -1,6 +1,6 @@
 //! The figures that a batch gives.
 
-use super::{Axis, Figure, drying, wet};
+use super::{Axis, Figure, drying, salt, souring, wet};
 use crate::batch::{Batch, Progress};
 
 /// Which figure.
@@ -16,11 +16,16 @@ pub enum FigureKey {
     Moisture,
     /// Water activity of mean and centre in drying.
     WaterActivity,
+    /// Salt in the moisture against time.
+    Salt,
+    /// pH in the vinegar against time.
+    Souring,
 }
 
 impl FigureKey {
     /// Every figure.
-    pub const ALL: [Self; 5] = [Self::Warming, Self::DryingLoss, Self::WheyDrip, Self::Moisture, Self::WaterActivity];
+    pub const ALL: [Self; 7] =
+        [Self::Warming, Self::DryingLoss, Self::WheyDrip, Self::Moisture, Self::WaterActivity, Self::Salt, Self::Souring];
 
     /// Returns the word on the command line.
     #[must_use]
@@ -55,6 +60,8 @@ impl FigureKey {
             Self::WheyDrip => "Whey from the moulds",
             Self::Moisture => "Moisture in drying",
             Self::WaterActivity => "Water activity in drying",
+            Self::Salt => "Salt in the moisture",
+            Self::Souring => "pH in the vinegar",
         }
     }
 }
@@ -76,6 +83,8 @@ pub fn figure(batch: &Batch, key: FigureKey) -> Figure {
         FigureKey::DryingLoss => drawn(key, &batch.drying, |dried| drying::loss(batch, dried)),
         FigureKey::Moisture => drawn(key, &batch.drying, |dried| drying::moisture(batch, dried)),
         FigureKey::WaterActivity => drawn(key, &batch.drying, |dried| drying::water_activity(batch, dried)),
+        FigureKey::Salt => drawn(key, &batch.salting, |salted| salt::salt(batch, salted)),
+        FigureKey::Souring => drawn(key, &batch.pickling, |pickled| souring::souring(batch, pickled)),
     }
 }
 

@@ -5,10 +5,14 @@ mod curve;
 mod drying;
 mod figures;
 mod ribbon;
+mod salt;
+mod section;
+mod souring;
 mod table;
 mod wet;
 
 pub use curve::{Axis, Band, Event, Figure, Role, Series};
 pub use figures::{FigureKey, figure};
 pub use ribbon::{Ribbon, Side, SideStream, Station, ribbon};
+pub use section::{Section, SectionKey, section};
 pub use table::{Table, every_point, table};

@@ -13,6 +13,10 @@ crate::constants! {
     METRIC_TEASPOON = { "Teaspoon, metric", 5.0, "mL", (5.0, 5.0), CommonPractice, "metric kitchens", FromMemory }
     /// The metric tablespoon.
     METRIC_TABLESPOON = { "Tablespoon, metric", 15.0, "mL", (15.0, 15.0), CommonPractice, "metric kitchens; Australia has 20 mL", FromMemory }
+    /// How near a thermometer is read and a temperature held.
+    THERMOMETER_SPREAD = { "Nearness of a kitchen thermometer", 0.5, "K", (0.2, 1.0), Ourselves, "reading and holding together", Judged }
+    /// How near a household jug can be read.
+    JUG_SPREAD = { "Nearness of a household jug, as a share", 0.01, "1", (0.005, 0.03), Ourselves, "a line of 10 mL in a litre", Judged }
     /// A teaspoon of salt.
     SALT_TEASPOON = { "Table salt in a United States teaspoon", 6.0, "g", (5.0, 6.5), UsdaStandardReference, "table salt; coarse salt weighs less", Published }
     /// A teaspoon of pepper.

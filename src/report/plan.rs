@@ -74,9 +74,16 @@ pub fn plan(batch: &Batch) -> Plan {
         before_all,
         steps,
         stopped: stopped(batch),
-        curves: vec![figure(batch, FigureKey::Warming), figure(batch, FigureKey::DryingLoss)],
+        curves: curves(batch),
         sources: sources::used(&batch.cautions),
     }
+}
+
+/// Returns the curves of the paper: warming and drying loss, and the pH where the cheeses go into vinegar.
+fn curves(batch: &Batch) -> Vec<Figure> {
+    let soured = batch.pickling.done().is_some_and(|pickling| pickling.pickled);
+    let keys = [FigureKey::Warming, FigureKey::DryingLoss].into_iter().chain(soured.then_some(FigureKey::Souring));
+    keys.map(|key| figure(batch, key)).collect()
 }
 
 /// Puts each caution before the first step that its input governs, and returns those that no step owns.

@@ -82,8 +82,35 @@ pub(super) fn shopping(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
             look_for: "fine and dry".to_owned(),
         });
     }
+    rows.extend(pepper_vinegar_and_oil(batch, facts));
     rows.retain(|row| row.amount.value > 0.0);
     rows
+}
+
+/// Returns what is bought for the coat and the jar.
+fn pepper_vinegar_and_oil(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
+    let row =
+        |what, amount, key: &str, look_for: String| ShoppingRow { what, amount, also: None, kitchen: facts.kitchen(key), look_for };
+    let pepper = batch.salting.done().map(|salting| {
+        let look_for =
+            if batch.design.salting.pepper_treated { "ground, steam-treated" } else { "ground; treated pepper is better" };
+        row("Pepper", Amount::new(salting.pepper_g, Unit::Gram, 0), "pepper_g", look_for.to_owned())
+    });
+    let vinegar = batch.pickling.done().map(|pickling| {
+        let look_for = format!("{:.1}\u{a0}g of acid in 100\u{a0}mL on the label", batch.design.pickling.acid_g_per_100ml);
+        row("Vinegar", Amount::new(pickling.vinegar_ml, Unit::Millilitre, 0), "vinegar_ml", look_for)
+    });
+    let jars = batch.pickling.done().filter(|pickling| pickling.pickled).map(|pickling| {
+        let design = &batch.design.pickling;
+        let look_for =
+            format!("{:.0}\u{a0}mm wide inside, {:.0}\u{a0}mm to the fill line", design.jar_width_mm, design.jar_height_mm);
+        row("Jars", Amount::new(f64::from(pickling.jars), Unit::One, 0), "jars", look_for)
+    });
+    let oil = batch
+        .keeping
+        .done()
+        .map(|keeping| row("Oil", Amount::new(keeping.oil_ml, Unit::Millilitre, 0), "oil_ml", "fresh, for the cold".to_owned()));
+    [pepper, vinegar, jars, oil].into_iter().flatten().collect()
 }
 
 /// Returns words for the middle of a sentence.

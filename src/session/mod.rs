@@ -3,6 +3,7 @@
 mod change;
 mod command;
 mod examples;
+mod look;
 mod open;
 mod recent;
 mod recovery;
@@ -11,6 +12,7 @@ mod undo;
 pub use change::what_changed;
 pub use command::Command;
 pub use examples::{EXAMPLES, Example};
+pub use look::{Colours, KeptLook, Look};
 pub use open::{Session, SessionError};
 pub use recent::Recent;
 pub use recovery::{Recovery, WAIT_S};

@@ -1,6 +1,6 @@
 //! What a part of the window asks for; one place carries it out.
 
-use super::view::Page;
+use super::view::{CutView, Page};
 use crate::design::Stage;
 use crate::figure::FigureKey;
 use crate::session::Command;
@@ -43,6 +43,8 @@ pub enum Ask {
     ToInput(&'static str),
     /// Show or hide the table of a curve.
     Table(FigureKey),
+    /// Show the cut through a cheese so.
+    Cut(CutView),
     /// Show or hide the keys.
     Help,
 }

@@ -1,7 +1,7 @@
 //! The choices, grouped by stage in the trade's order.
 
 use super::ask::Ask;
-use super::number_field::{BOX_WIDTH, box_ui, rail_ui, reset_ui, said_ui};
+use super::number_field::{BOX_WIDTH, box_ui, number_rail_ui, reset_ui, said_ui};
 use super::theme::{CAPTION, Palette, TITLE, bold};
 use super::view::{Room, View};
 use crate::design::{Choice, Design, Field, Kind, Stage, Value, fields};
@@ -83,7 +83,7 @@ fn number_row(ui: &mut Ui, view: &mut View, design: &Design, field: &'static Fie
             }
         });
     });
-    asks.extend(rail_ui(ui, field, value, default));
+    asks.extend(number_rail_ui(ui, field, value, default));
     if let Some(said) = said {
         said_ui(ui, &said);
     }
@@ -113,7 +113,8 @@ fn choice_row(ui: &mut Ui, design: &Design, field: &'static Field, choices: &'st
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing = vec2(6.0, 6.0);
         for choice in choices {
-            if pill_ui(ui, field, choice, choice.key == chosen) {
+            let name = format!("{}: {}", field.label, choice.label);
+            if pill_ui(ui, choice.label, &name, field.help, choice.key == chosen) {
                 asks.push(Ask::Do(Command::SetInput { key: field.key, value: Value::Choice(choice.key) }));
             }
         }
@@ -121,17 +122,16 @@ fn choice_row(ui: &mut Ui, design: &Design, field: &'static Field, choices: &'st
 }
 
 /// Draws one choice as a rounded button, filled where it is chosen.
-fn pill_ui(ui: &mut Ui, field: &Field, choice: &Choice, chosen: bool) -> bool {
+pub(super) fn pill_ui(ui: &mut Ui, label: &str, name: &str, help: &str, chosen: bool) -> bool {
     let palette = Palette::of(ui);
     let (text, fill) = if chosen { (palette.background, palette.link) } else { (palette.text, palette.background) };
-    let button = egui::Button::new(RichText::new(choice.label).size(CAPTION).color(text))
+    let button = egui::Button::new(RichText::new(label).size(CAPTION).color(text))
         .fill(fill)
         .corner_radius(CornerRadius::same(13))
         .stroke(Stroke::new(1.0, if chosen { palette.link } else { palette.edge }))
         .min_size(vec2(0.0, 26.0));
-    let response = ui.add(button).on_hover_text(field.help);
-    let words = format!("{}: {}", field.label, choice.label);
-    response.widget_info(|| WidgetInfo::selected(Role::RadioButton, true, chosen, &words));
+    let response = ui.add(button).on_hover_text(help);
+    response.widget_info(|| WidgetInfo::selected(Role::RadioButton, true, chosen, name));
     focus_ring(ui, &response);
     response.clicked() && !chosen
 }

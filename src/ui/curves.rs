@@ -1,10 +1,12 @@
 //! The curves: warming and drying loss always in sight, below them that of the chosen station.
 
 use super::ask::Ask;
+use super::cross_section::cross_section_ui;
 use super::number_text::trimmed;
 use super::theme::{BODY, CAPTION, Palette, bold, plain};
 use super::view::{Room, View, station_curve};
 use crate::batch::Batch;
+use crate::design::Stage;
 use crate::figure::{Event, Figure, FigureKey, Role, Series, figure, table};
 use egui::{Align, Layout, Pos2, RichText, ScrollArea, Ui, WidgetInfo, pos2, vec2};
 use egui_plot::{FilledArea, GridMark, Line, LineStyle, Plot, PlotPoints, PlotResponse, VLine};
@@ -16,28 +18,64 @@ const COLUMN_HEIGHT: f32 = 200.0;
 /// Least height of a plot that can still be read.
 const LEAST_HEIGHT: f32 = 120.0;
 
+/// Height of the chosen station's curve where the cut through a cheese stands beside it.
+const CUT_HEIGHT: f32 = 208.0;
+/// Width from which on curve and cut stand side by side.
+const SIDE_BY_SIDE: f32 = 520.0;
+/// Height of a curve's heading with the gap below the curve.
+const HEADING: f32 = 44.0;
+
 /// Draws the curves and returns what is asked for.
 pub(super) fn curves_ui(ui: &mut Ui, view: &View, batch: &Batch, before: Option<&Batch>, room: Room) -> Vec<Ask> {
     let mut asks = Vec::new();
-    let keys = [FigureKey::Warming, FigureKey::DryingLoss, station_curve(view.station)];
-    let gaps = 3.0 * 44.0;
-    let own = ((ui.available_height() - gaps) / keys.len() as f32).max(LEAST_HEIGHT);
-    let each = if room == Room::Own { own } else { COLUMN_HEIGHT };
+    // A cheese can be cut from the salting on.
+    let with_cut = view.station >= Stage::Salting;
+    let left = ui.available_height() - 3.0 * HEADING;
+    let own = if room == Room::Own { left / 3.0 } else { COLUMN_HEIGHT };
+    let last = if with_cut { own.max(CUT_HEIGHT) } else { own.max(LEAST_HEIGHT) };
+    let each = if room == Room::Own { (0.5 * (left - last)).max(LEAST_HEIGHT) } else { COLUMN_HEIGHT };
     room.scrolled(ui, "curves", |ui| {
-        for key in keys {
-            let drawn = view.units.figure(figure(batch, key));
-            let ghost = before.map(|before| view.units.figure(figure(before, key)));
-            asks.extend(heading_ui(ui, view, key, &drawn));
-            if view.table == Some(key) {
-                table_ui(ui, &drawn, each);
-            } else if let Some(why) = &drawn.empty_because {
-                empty_ui(ui, why, each);
-            } else {
-                plot_ui(ui, &drawn, ghost.as_ref(), each);
-            }
-            ui.add_space(4.0);
+        for key in [FigureKey::Warming, FigureKey::DryingLoss] {
+            asks.extend(curve_ui(ui, view, key, (batch, before), each));
+        }
+        let key = station_curve(view.station);
+        let wide = ui.available_width();
+        if !with_cut {
+            asks.extend(curve_ui(ui, view, key, (batch, before), last));
+        } else if wide < SIDE_BY_SIDE {
+            asks.extend(curve_ui(ui, view, key, (batch, before), last));
+            asks.extend(cross_section_ui(ui, view.cut, batch, last));
+        } else {
+            ui.horizontal_top(|ui| {
+                let mut part = |share: f32, draw: &mut dyn FnMut(&mut Ui)| {
+                    ui.allocate_ui(vec2(share * wide - 8.0, last + HEADING), |ui| {
+                        ui.vertical(|ui| {
+                            ui.set_width(share * wide - 8.0);
+                            draw(ui);
+                        });
+                    });
+                };
+                part(0.56, &mut |ui| asks.extend(curve_ui(ui, view, key, (batch, before), last)));
+                part(0.44, &mut |ui| asks.extend(cross_section_ui(ui, view.cut, batch, last + HEADING - 8.0)));
+            });
         }
     });
+    asks
+}
+
+/// Draws one curve with its heading.
+fn curve_ui(ui: &mut Ui, view: &View, key: FigureKey, (batch, before): (&Batch, Option<&Batch>), height: f32) -> Vec<Ask> {
+    let drawn = view.units.figure(figure(batch, key));
+    let ghost = before.map(|before| view.units.figure(figure(before, key)));
+    let asks = heading_ui(ui, view, key, &drawn);
+    if view.table == Some(key) {
+        table_ui(ui, &drawn, height);
+    } else if let Some(why) = &drawn.empty_because {
+        empty_ui(ui, why, height);
+    } else {
+        plot_ui(ui, &drawn, ghost.as_ref(), height);
+    }
+    ui.add_space(4.0);
     asks
 }
 

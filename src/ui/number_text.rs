@@ -20,6 +20,16 @@ pub enum Misread {
     /// No number at its beginning.
     #[error("write a number, as in 2.5, 2,5, 2½ or 1/2")]
     NoNumber,
+    /// A comma that may part decimals or thousands.
+    #[error("“{given}” can mean {decimal} or {thousands}; write one of them")]
+    TwoWays {
+        /// What was written.
+        given: String,
+        /// Read with a decimal comma.
+        decimal: String,
+        /// Read with a comma between thousands.
+        thousands: String,
+    },
     /// A unit that does not belong here.
     #[error("“{given}” is no unit for this; leave it out or write {wanted}")]
     WrongUnit {
@@ -82,7 +92,12 @@ pub fn read_number(text: &str, unit: Unit) -> Result<Understood, Misread> {
     let text = text.trim().replace('−', "-");
     let end = text.find(|letter: char| !(letter.is_ascii_digit() || ".,/-+½¼¾⅓⅔⅛ ".contains(letter))).unwrap_or(text.len());
     let (number, written) = text.split_at(end);
-    let value = number_of(number.trim()).ok_or(Misread::NoNumber)?;
+    let number = number.trim();
+    let value = number_of(number).ok_or(Misread::NoNumber)?;
+    if parts_thousands(number) {
+        let (given, thousands) = (number.to_owned(), number.replace(',', ""));
+        return Err(Misread::TwoWays { given, decimal: trimmed(value), thousands });
+    }
     let written = written.trim();
     if written.is_empty() {
         return Ok(Understood { value, bare: true, said: None });
@@ -96,6 +111,15 @@ pub fn read_number(text: &str, unit: Unit) -> Result<Understood, Misread> {
     let converted = convert(value);
     let said = (!own && (converted - value).abs() > 1e-12).then(|| format!("{text} = {} {}", trimmed(converted), unit.symbol()));
     Ok(Understood { value: converted, bare: false, said })
+}
+
+/// Returns whether a comma in a number may as well part thousands: one to three digits before it, not all of them zeros, three after it.
+fn parts_thousands(number: &str) -> bool {
+    number.split_once(',').is_some_and(|(before, after)| {
+        let digits = |text: &str| text.chars().all(|digit| digit.is_ascii_digit());
+        let group = (1..=3).contains(&before.len()) && !before.starts_with('0') && digits(before);
+        group && after.len() == 3 && digits(after)
+    })
 }
 
 /// Returns a number without a tail of zeros.

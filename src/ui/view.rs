@@ -2,7 +2,7 @@
 
 use super::units::Units;
 use crate::design::Stage;
-use crate::figure::FigureKey;
+use crate::figure::{FigureKey, SectionKey};
 
 /// A page of the window.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -49,6 +49,15 @@ impl Room {
     }
 }
 
+/// Which cut through a cheese is shown.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct CutView {
+    /// The quantity.
+    pub key: SectionKey,
+    /// The moment, as a share of the time that the quantity is known for.
+    pub share: f64,
+}
+
 /// The text being typed into one box.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Typing {
@@ -77,6 +86,8 @@ pub struct View {
     pub title: Option<String>,
     /// The curve whose table is shown.
     pub table: Option<FigureKey>,
+    /// The cut through a cheese that is shown.
+    pub cut: CutView,
     /// What the sources are searched for.
     pub search: String,
     /// Whether the keys are shown.
@@ -96,6 +107,7 @@ impl Default for View {
             typing: None,
             title: None,
             table: None,
+            cut: CutView { key: SectionKey::Moisture, share: 1.0 },
             search: String::new(),
             help: false,
             units: Units::default(),
@@ -108,7 +120,9 @@ impl Default for View {
 pub const fn station_curve(stage: Stage) -> FigureKey {
     match stage {
         Stage::Milk | Stage::Vat | Stage::Draining => FigureKey::WheyDrip,
-        Stage::Salting => FigureKey::WaterActivity,
-        Stage::Drying | Stage::Pickling | Stage::Keeping => FigureKey::Moisture,
+        Stage::Salting => FigureKey::Salt,
+        Stage::Drying => FigureKey::Moisture,
+        Stage::Pickling => FigureKey::Souring,
+        Stage::Keeping => FigureKey::WaterActivity,
     }
 }

@@ -53,3 +53,14 @@ fn a_unit_that_is_written_counts_whatever_is_shown() {
         assert!(read_number(text, Unit::One).is_err(), "{text}");
     }
 }
+
+/// A litre and a thousand litres must not be taken for each other.
+#[test]
+fn a_comma_before_three_digits_is_asked_about() {
+    let refused = read_number("1,000", Unit::Litre).unwrap_err().to_string();
+    assert!(refused.contains("1 or 1000"), "{refused}");
+    assert!(read_number("12,500 ml", Unit::Litre).is_err());
+    for (text, value) in [("0,125", 0.125), ("1,25", 1.25), ("1.000", 1.0), ("1000", 1000.0)] {
+        assert_eq!(read_number(text, Unit::Litre).unwrap().value, value, "{text}");
+    }
+}

@@ -2,8 +2,8 @@
 
 use super::{Facts, Step};
 use crate::batch::Batch;
-use crate::design::{DrainingDesign, Stage, Unit};
-use crate::process::{DrainingOutcome, VatOutcome};
+use crate::design::{DrainingDesign, SaltingDesign, Stage, Unit};
+use crate::process::{DrainingOutcome, SaltingOutcome, VatOutcome};
 use crate::report::Amount;
 
 pub(super) fn ladle(design: &DrainingDesign, vat: &VatOutcome, draining: &DrainingOutcome) -> Step {
@@ -62,4 +62,19 @@ pub(super) fn unmould(vat: &VatOutcome, draining: &DrainingOutcome, facts: &Fact
     step.write_down = "one cheese, g";
     step.governed_by = &["turn_count", "turn_gap_h"];
     step
+}
+
+/// The rolling in pepper, before the cheeses go to the air.
+pub(super) fn pepper(design: &SaltingDesign, salting: &SaltingOutcome, at_min: f64, facts: &Facts) -> Option<Step> {
+    if salting.pepper_g <= 0.0 {
+        return None;
+    }
+    let what = if design.pepper_treated { "the cheeses in the treated pepper." } else { "the cheeses in the pepper." };
+    let mut step = Step::once(Stage::Salting, at_min, "Roll", what);
+    step.targets.push(facts.target("pepper_g", "pepper in all", Amount::new(salting.pepper_g, Unit::Gram, 0)));
+    step.targets.push(Facts::plain("on each", salting.pepper_each_g, Unit::Gram, 1));
+    "Falls off: roll again while the face is damp.".clone_into(&mut step.if_off);
+    step.write_down = "pepper left, g";
+    step.governed_by = &["pepper_g_dm2", "pepper_treated"];
+    Some(step)
 }

@@ -1,7 +1,8 @@
 //! Drying.
 
-use super::{Facts, Step, THERMOMETER_C};
+use super::{Facts, Step};
 use crate::design::{DryingDesign, DryingPlace, Stage, Unit};
+use crate::law::kitchen::THERMOMETER_SPREAD;
 use crate::process::{DryingOutcome, TrayRun};
 use crate::report::{Amount, Target, duration};
 
@@ -29,7 +30,7 @@ fn lay(design: &DryingDesign, drying: &DryingOutcome, start_min: f64) -> Step {
         DryingPlace::OpenAir => "the cheeses on trays, apart, in the open, under a net.",
     };
     let mut step = Step::once(Stage::Drying, start_min, "Lay", what);
-    let air = |label, temperature| Target::near(label, Amount::new(temperature, Unit::Celsius, 1), 2.0 * THERMOMETER_C);
+    let air = |label, temperature| Target::near(label, Amount::new(temperature, Unit::Celsius, 1), 2.0 * THERMOMETER_SPREAD.value);
     match design.drying_place {
         DryingPlace::Cabinet => step.targets.push(air("air", design.cabinet_temperature_c)),
         DryingPlace::OpenAir => {

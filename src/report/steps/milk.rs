@@ -2,11 +2,9 @@
 
 use super::{Facts, Step};
 use crate::design::{MilkDesign, Stage, Unit};
+use crate::law::kitchen::JUG_SPREAD;
 use crate::process::MilkOutcome;
 use crate::report::Amount;
-
-/// How near a household jug can be read, as a share. Our own judgement; not a constant of the model.
-const JUG_SHARE: f64 = 0.01;
 
 pub(super) fn measure(design: &MilkDesign, milk: &MilkOutcome, facts: &Facts) -> Step {
     let with = if milk.cream_g > 0.0 {
@@ -18,7 +16,7 @@ pub(super) fn measure(design: &MilkDesign, milk: &MilkOutcome, facts: &Facts) ->
     };
     let mut step = Step::once(Stage::Milk, 0.0, "Measure", with);
     let litres = Amount::new(design.milk_l, Unit::Litre, 2);
-    step.targets.push(crate::report::Target::near("milk", litres, JUG_SHARE * design.milk_l));
+    step.targets.push(crate::report::Target::near("milk", litres, JUG_SPREAD.value * design.milk_l));
     if milk.cream_g > 0.0 {
         step.targets.push(facts.target("cream_g", "cream", Amount::new(milk.cream_g, Unit::Gram, 0)));
     }

@@ -2,7 +2,9 @@
 
 mod draining;
 mod drying;
+mod keeping;
 mod milk;
+mod pickling;
 mod vat;
 
 use super::Target;
@@ -71,9 +73,15 @@ pub(super) fn steps(batch: &Batch, facts: &Facts) -> Vec<Step> {
     steps.push(draining::unmould(vat, draining, facts));
     let Some(drying) = batch.drying.done() else { return steps };
     let start_min = vat.to_ladle_min + 60.0 * draining.draining_h;
+    if let Some(salting) = batch.salting.done() {
+        steps.extend(draining::pepper(&design.salting, salting, start_min, facts));
+    }
     steps.extend(drying::drying(&design.drying, drying, start_min, facts));
+    let Some(pickling) = batch.pickling.done() else { return steps };
+    let dried_min = start_min + 60.0 * design.drying.drying_h;
+    steps.extend(pickling::pickling(&design.pickling, pickling, dried_min, facts));
+    let Some(keeping) = batch.keeping.done() else { return steps };
+    let soaked_min = dried_min + if pickling.pickled { 60.0 * design.pickling.pickling_h } else { 0.0 };
+    steps.push(keeping::keep(&design.keeping, keeping, soaked_min, facts));
     steps
 }
-
-/// How near a kitchen thermometer can be read and held. Our own judgement; not a constant of the model.
-const THERMOMETER_C: f64 = 0.5;

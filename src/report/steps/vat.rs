@@ -1,7 +1,8 @@
 //! Warming, calcium, rennet, setting and cutting.
 
-use super::{Facts, Step, THERMOMETER_C};
+use super::{Facts, Step};
 use crate::design::{CalciumForm, Design, Heating, Stage, Unit};
+use crate::law::kitchen::THERMOMETER_SPREAD;
 use crate::process::{MilkOutcome, VatOutcome};
 use crate::report::{Amount, Target};
 
@@ -30,7 +31,7 @@ pub(super) fn until_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome
 }
 
 fn milk_at(temperature_c: f64) -> Target {
-    Target::near("milk", Amount::new(temperature_c, Unit::Celsius, 1), THERMOMETER_C)
+    Target::near("milk", Amount::new(temperature_c, Unit::Celsius, 1), THERMOMETER_SPREAD.value)
 }
 
 fn warm(design: &Design, lasts_min: f64, to_c: f64, facts: &Facts, key: &str) -> Step {
@@ -43,7 +44,7 @@ fn warm(design: &Design, lasts_min: f64, to_c: f64, facts: &Facts, key: &str) ->
     step.targets.push(milk_at(to_c));
     if design.vat.heating == Heating::Bath {
         let bath = Amount::new(design.vat.bath_set_temperature_c, Unit::Celsius, 1);
-        step.targets.push(Target::near("bath", bath, THERMOMETER_C));
+        step.targets.push(Target::near("bath", bath, THERMOMETER_SPREAD.value));
     }
     step.lasts = Some(facts.target(key, "for", Amount::new(lasts_min, Unit::Minute, 0)));
     "Slow: check lids and water level. Fast: lift the pot out early.".clone_into(&mut step.if_off);

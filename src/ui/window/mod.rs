@@ -1,19 +1,18 @@
 //! The window: lays its parts out, collects what they ask for, and has the session do it.
 
-use super::ask::Ask;
-use super::files::{Answer, Dialogs, Purpose, file_name, with_ending};
-use super::prompt::{Prompt, Reply, keys_ui, notice_ui, prompt_ui};
-use super::theme::Palette;
-use super::view::{Page, Room, View};
-use super::{choices, curves, foot, results, run_ribbon, sources_page, top_bar};
+mod on_disk;
+
 use crate::design::{Design, field};
-use crate::export::{Paper, pdf};
 use crate::figure::{Ribbon, ribbon};
-use crate::file::write_safely;
-use crate::session::{Command, EXAMPLES, Recent, Recovery, Session};
+use crate::session::{Command, EXAMPLES, KeptLook, Recent, Recovery, Session};
+use crate::ui::ask::Ask;
+use crate::ui::files::{Dialogs, Purpose};
+use crate::ui::prompt::{Prompt, Reply, keys_ui, notice_ui, prompt_ui};
+use crate::ui::theme::Palette;
+use crate::ui::view::{Page, Room, View};
+use crate::ui::{choices, curves, foot, results, run_ribbon, sources_page, top_bar};
 use egui::{Frame, Margin, Panel, ScrollArea, Ui, ViewportCommand};
 use std::path::{Path, PathBuf};
-use std::time::Duration;
 
 /// Width below which everything stands in one column.
 const ONE_COLUMN: f32 = 1000.0;
@@ -29,6 +28,8 @@ pub struct Window {
     pub view: View,
     recent: Recent,
     recovery: Option<Recovery>,
+    /// Where the look is kept, and whether it was put on already.
+    look: Option<(KeptLook, bool)>,
     dialogs: Dialogs,
     prompt: Option<Prompt>,
     notice: Option<String>,
@@ -52,6 +53,7 @@ impl Window {
             view: View::default(),
             recent: Recent::default(),
             recovery: None,
+            look: None,
             dialogs,
             prompt: None,
             notice: None,
@@ -70,6 +72,7 @@ impl Window {
         Self {
             recent: Recent::in_folder(config),
             recovery: Some(recovery),
+            look: Some((KeptLook::in_folder(config), false)),
             prompt,
             dialogs: Dialogs::default(),
             ..Self::plain(session)
@@ -83,6 +86,7 @@ impl Window {
 
     /// Does what comes from keys, dialogs, the desktop and the clock; before each drawing.
     pub fn logic(&mut self, ctx: &egui::Context) {
+        self.keep_look(ctx);
         if self.prompt.is_none() {
             for ask in top_bar::keys(ctx) {
                 self.carry_out(ctx, ask);
@@ -231,6 +235,7 @@ impl Window {
                 }
             }
             Ask::Table(key) => self.view.table = if self.view.table == Some(key) { None } else { Some(key) },
+            Ask::Cut(cut) => self.view.cut = cut,
             Ask::Help => self.view.help = !self.view.help,
         }
     }
@@ -278,100 +283,11 @@ impl Window {
             Ok(session) => {
                 self.session = session;
                 self.ribbon = ribbon(self.session.batch());
-                self.view = View { page: Page::Design, ..View::default() };
+                // The units and the cut are how the maker looks at any design.
+                self.view = View { units: self.view.units, cut: self.view.cut, ..View::default() };
                 self.notice = None;
             }
             Err(error) => self.tell(error.to_string()),
-        }
-    }
-
-    fn open(&mut self, path: &Path) {
-        let opened = Session::open_file(path);
-        if opened.is_ok() {
-            self.recent.note(path);
-        }
-        self.replace(opened);
-    }
-
-    fn save(&mut self, ctx: &egui::Context) {
-        match self.session.path().map(Path::to_owned) {
-            Some(path) => self.save_to(ctx, &path),
-            None => self.ask_path(ctx, Purpose::Save),
-        }
-    }
-
-    fn save_to(&mut self, ctx: &egui::Context, path: &Path) {
-        match self.session.save(path) {
-            Ok(()) => {
-                self.recent.note(path);
-                if let Some(recovery) = &mut self.recovery {
-                    recovery.clear();
-                }
-                self.notice = None;
-                self.session.last_change = format!("Saved as {}.", path.display());
-                if let Some(then) = self.after_save.take() {
-                    self.settled(ctx, then);
-                }
-            }
-            Err(error) => {
-                self.after_save = None;
-                self.tell(error.to_string());
-            }
-        }
-    }
-
-    fn ask_path(&mut self, ctx: &egui::Context, purpose: Purpose) {
-        let ending = if purpose == Purpose::Export { ".pdf" } else { ".vat.ron" };
-        let suggested = file_name(&self.session.design().title, ending);
-        if let Some(answer) = self.dialogs.ask(ctx, purpose, suggested) {
-            self.answered(ctx, answer);
-        }
-    }
-
-    fn answered(&mut self, ctx: &egui::Context, answer: Answer) {
-        match answer {
-            Answer::Path(purpose, path) => self.with_path(ctx, purpose, path),
-            Answer::Cancelled => self.after_save = None,
-            Answer::NoDialog(purpose) => {
-                let text = match purpose {
-                    Purpose::Open => String::new(),
-                    Purpose::Save => file_name(&self.session.design().title, ".vat.ron"),
-                    Purpose::Export => file_name(&self.session.design().title, ".pdf"),
-                };
-                self.prompt = Some(Prompt::Path { purpose, text });
-            }
-        }
-    }
-
-    fn with_path(&mut self, ctx: &egui::Context, purpose: Purpose, path: PathBuf) {
-        match purpose {
-            Purpose::Open => self.open(&path),
-            Purpose::Save => self.save_to(ctx, &with_ending(path, ".ron", ".vat.ron")),
-            Purpose::Export => self.export(&with_ending(path, ".pdf", ".pdf")),
-        }
-    }
-
-    fn export(&mut self, path: &Path) {
-        let bytes = pdf(&crate::report::plan(self.session.batch()), Paper::A4).map_err(|error| error.to_string());
-        match bytes.and_then(|bytes| write_safely(path, &bytes, false).map_err(|error| error.to_string())) {
-            Ok(()) => self.session.last_change = format!("The plan is in {}.", path.display()),
-            Err(error) => self.tell(error),
-        }
-    }
-
-    fn keep_recovery(&mut self, ctx: &egui::Context) {
-        let now_s = ctx.input(|input| input.time);
-        let Some(recovery) = &mut self.recovery else { return };
-        if !self.session.is_dirty() {
-            return;
-        }
-        match recovery.write_if_due(self.session.design(), now_s) {
-            Ok(()) => {
-                if let Some(wait_s) = recovery.due_in_s(now_s) {
-                    ctx.request_repaint_after(Duration::from_secs_f64(wait_s + 0.05));
-                }
-            }
-            Err(error) => self.tell(format!("No recovery copy can be kept: {error}")),
         }
     }
 }

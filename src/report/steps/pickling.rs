@@ -1,0 +1,59 @@
+//! Into the vinegar, and the test of the acid.
+
+use super::{Facts, Step};
+use crate::design::{JarLay, PicklingDesign, Stage, Unit};
+use crate::law::kitchen::{JUG_SPREAD, THERMOMETER_SPREAD};
+use crate::process::{PH_TARGETS, PicklingOutcome};
+use crate::report::{Amount, Target};
+
+/// The steps of the vinegar; none where the cheeses do not go into it.
+pub(super) fn pickling(design: &PicklingDesign, pickling: &PicklingOutcome, dried_min: f64, facts: &Facts) -> Vec<Step> {
+    if !pickling.pickled {
+        return Vec::new();
+    }
+    vec![cover(design, pickling, dried_min, facts), test(design, pickling, dried_min, facts)]
+}
+
+fn cover(design: &PicklingDesign, pickling: &PicklingOutcome, at_min: f64, facts: &Facts) -> Step {
+    let what = match design.jar_lay {
+        JarLay::Flat => "the cheeses, flat in their jars, with the vinegar.",
+        JarLay::OnEdge => "the cheeses, on edge in their jars, with the vinegar.",
+    };
+    let mut step = Step::once(Stage::Pickling, at_min, "Cover", what);
+    step.targets.push(facts.target("jars", "jars", Amount::new(f64::from(pickling.jars), Unit::One, 0)));
+    step.targets.push(Facts::plain("cheeses in a jar, at most", f64::from(pickling.cheeses_per_jar), Unit::One, 0));
+    let each = Amount::new(pickling.vinegar_each_ml, Unit::Millilitre, 0);
+    step.targets.push(Target::near("vinegar for each cheese", each, JUG_SPREAD.value * pickling.vinegar_each_ml));
+    let cold = Amount::new(design.pickling_temperature_c, Unit::Celsius, 1);
+    step.targets.push(Target::near("stands at", cold, 2.0 * THERMOMETER_SPREAD.value));
+    "A cheese floats or stands out: weigh it down, add vinegar of the same strength.".clone_into(&mut step.if_off);
+    step.write_down = "vinegar, mL";
+    step.governed_by = &[
+        "pickled",
+        "cheese_ph",
+        "acid_g_per_100ml",
+        "vinegar_by",
+        "vinegar_ml_per_g",
+        "pickling_temperature_c",
+        "jar_width_mm",
+        "jar_height_mm",
+        "jar_lay",
+    ];
+    step
+}
+
+fn test(design: &PicklingDesign, pickling: &PicklingOutcome, dried_min: f64, facts: &Facts) -> Step {
+    let at_min = dried_min + 60.0 * design.pickling_h;
+    let [_, wanted] = PH_TARGETS;
+    let mut step =
+        Step::once(Stage::Pickling, at_min, "Measure", "the pH with a meter: the centre of one cheese, and one cheese blended.");
+    let ph = |value: f64| Amount::new(value, Unit::One, 1);
+    step.targets.push(Facts::plain("wanted below, both", wanted, Unit::One, 1));
+    step.targets.push(facts.target("centre_ph", "centre, by the model", ph(pickling.end.centre_ph)));
+    step.targets.push(facts.target("slurry_ph", "blended, by the model", ph(pickling.end.slurry_ph)));
+    step.if_off =
+        format!("{wanted} or above: leave them in the cold vinegar and measure again after some days. The model proves nothing.");
+    step.write_down = "pH, centre";
+    step.governed_by = &["pickling_h"];
+    step
+}

@@ -1,0 +1,81 @@
+//! How the window looks, kept between two starts; no part of any design.
+
+use crate::file::write_safely;
+use serde::{Deserialize, Serialize};
+use std::path::{Path, PathBuf};
+
+/// Which colours.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Colours {
+    /// As the desktop has them.
+    #[default]
+    Desktop,
+    /// Light.
+    Light,
+    /// Dark.
+    Dark,
+}
+
+/// How the window looks.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Look {
+    /// Which colours.
+    pub colours: Colours,
+    /// Size of everything, per cent.
+    pub size_percent: u16,
+    /// Temperatures in degrees Fahrenheit.
+    pub fahrenheit: bool,
+    /// Litres as cups.
+    pub cups: bool,
+}
+
+impl Default for Look {
+    fn default() -> Self {
+        Self { colours: Colours::Desktop, size_percent: 100, fahrenheit: false, cups: false }
+    }
+}
+
+/// The look and where it is kept.
+#[derive(Clone, Debug)]
+pub struct KeptLook {
+    store: PathBuf,
+    kept: Look,
+}
+
+impl KeptLook {
+    /// Returns the look kept in a folder; the usual one where there is none or it cannot be read.
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::session::{KeptLook, Look};
+    /// assert_eq!(KeptLook::in_folder("/no/such/folder".as_ref()).look(), Look::default());
+    /// ```
+    #[must_use]
+    pub fn in_folder(folder: &Path) -> Self {
+        let store = folder.join("look.ron");
+        let read: Option<Look> = std::fs::read_to_string(&store).ok().and_then(|text| ron::from_str(&text).ok());
+        // A size that nobody could read or reach the menu at is none.
+        let kept = read.filter(|look| (50..=400).contains(&look.size_percent)).unwrap_or_default();
+        Self { store, kept }
+    }
+
+    /// Returns the look.
+    #[must_use]
+    pub const fn look(&self) -> Look {
+        self.kept
+    }
+
+    /// Keeps a look, if it is another one.
+    pub fn keep(&mut self, look: Look) {
+        if self.kept == look {
+            return;
+        }
+        self.kept = look;
+        if let Ok(text) = ron::to_string(&look) {
+            // A look that cannot be kept is no reason to trouble the maker.
+            let _ = self.store.parent().map(std::fs::create_dir_all);
+            let _ = write_safely(&self.store, text.as_bytes(), false);
+        }
+    }
+}

@@ -1,0 +1,114 @@
+//! What the window keeps on the disk: designs, plans, the recovery copy and its own look.
+
+use super::Window;
+use crate::export::{Paper, pdf};
+use crate::file::write_safely;
+use crate::session::Session;
+use crate::ui::files::{Answer, Purpose, file_name, with_ending};
+use crate::ui::look;
+use crate::ui::prompt::Prompt;
+use std::path::{Path, PathBuf};
+use std::time::Duration;
+
+impl Window {
+    pub(super) fn open(&mut self, path: &Path) {
+        let opened = Session::open_file(path);
+        if opened.is_ok() {
+            self.recent.note(path);
+        }
+        self.replace(opened);
+    }
+
+    pub(super) fn save(&mut self, ctx: &egui::Context) {
+        match self.session.path().map(Path::to_owned) {
+            Some(path) => self.save_to(ctx, &path),
+            None => self.ask_path(ctx, Purpose::Save),
+        }
+    }
+
+    pub(super) fn save_to(&mut self, ctx: &egui::Context, path: &Path) {
+        match self.session.save(path) {
+            Ok(()) => {
+                self.recent.note(path);
+                if let Some(recovery) = &mut self.recovery {
+                    recovery.clear();
+                }
+                self.notice = None;
+                self.session.last_change = format!("Saved as {}.", path.display());
+                if let Some(then) = self.after_save.take() {
+                    self.settled(ctx, then);
+                }
+            }
+            Err(error) => {
+                self.after_save = None;
+                self.tell(error.to_string());
+            }
+        }
+    }
+
+    pub(super) fn ask_path(&mut self, ctx: &egui::Context, purpose: Purpose) {
+        let ending = if purpose == Purpose::Export { ".pdf" } else { ".vat.ron" };
+        let suggested = file_name(&self.session.design().title, ending);
+        if let Some(answer) = self.dialogs.ask(ctx, purpose, suggested) {
+            self.answered(ctx, answer);
+        }
+    }
+
+    pub(super) fn answered(&mut self, ctx: &egui::Context, answer: Answer) {
+        match answer {
+            Answer::Path(purpose, path) => self.with_path(ctx, purpose, path),
+            Answer::Cancelled => self.after_save = None,
+            Answer::NoDialog(purpose) => {
+                let text = match purpose {
+                    Purpose::Open => String::new(),
+                    Purpose::Save => file_name(&self.session.design().title, ".vat.ron"),
+                    Purpose::Export => file_name(&self.session.design().title, ".pdf"),
+                };
+                self.prompt = Some(Prompt::Path { purpose, text });
+            }
+        }
+    }
+
+    pub(super) fn with_path(&mut self, ctx: &egui::Context, purpose: Purpose, path: PathBuf) {
+        match purpose {
+            Purpose::Open => self.open(&path),
+            Purpose::Save => self.save_to(ctx, &with_ending(path, ".ron", ".vat.ron")),
+            Purpose::Export => self.export(&with_ending(path, ".pdf", ".pdf")),
+        }
+    }
+
+    pub(super) fn export(&mut self, path: &Path) {
+        let bytes = pdf(&crate::report::plan(self.session.batch()), Paper::A4).map_err(|error| error.to_string());
+        match bytes.and_then(|bytes| write_safely(path, &bytes, false).map_err(|error| error.to_string())) {
+            Ok(()) => self.session.last_change = format!("The plan is in {}.", path.display()),
+            Err(error) => self.tell(error),
+        }
+    }
+
+    pub(super) fn keep_recovery(&mut self, ctx: &egui::Context) {
+        let now_s = ctx.input(|input| input.time);
+        let Some(recovery) = &mut self.recovery else { return };
+        if !self.session.is_dirty() {
+            return;
+        }
+        match recovery.write_if_due(self.session.design(), now_s) {
+            Ok(()) => {
+                if let Some(wait_s) = recovery.due_in_s(now_s) {
+                    ctx.request_repaint_after(Duration::from_secs_f64(wait_s + 0.05));
+                }
+            }
+            Err(error) => self.tell(format!("No recovery copy can be kept: {error}")),
+        }
+    }
+
+    /// Puts the kept look on once, and keeps it whenever it changes.
+    pub(super) fn keep_look(&mut self, ctx: &egui::Context) {
+        let Some((kept, put_on)) = &mut self.look else { return };
+        if *put_on {
+            kept.keep(look::now(ctx, self.view.units));
+        } else {
+            self.view.units = look::apply(ctx, kept.look());
+            *put_on = true;
+        }
+    }
+}
