@@ -36,6 +36,8 @@ impl FigureKey {
             Self::WheyDrip => "whey_drip",
             Self::Moisture => "moisture",
             Self::WaterActivity => "water_activity",
+            Self::Salt => "salt",
+            Self::Souring => "souring",
         }
     }
 

@@ -148,7 +148,7 @@ fn scale_ui(ui: &mut Ui, key: SectionKey) {
         }
     }
     ui.painter().add(Shape::mesh(mesh));
-    let mut name = |value: f64, anchor: Align2, unit: &str| {
+    let name = |value: f64, anchor: Align2, unit: &str| {
         let words = if unit.is_empty() { format!("{value}") } else { format!("{value} {unit}") };
         ui.painter().text(pos2(x(value), bar.bottom() + 1.0), anchor, words, plain(CAPTION), palette.soft);
     };

@@ -5,8 +5,8 @@ use vatsketch::design::{Design, Stage};
 use vatsketch::figure::{Axis, Band, Event, Figure, Role, Series};
 use vatsketch::law::Matter;
 use vatsketch::process::{
-    DrainingOutcome, DryingOutcome, DryingPoint, KeepingOutcome, MilkError, MilkOutcome, PicklingOutcome, SaltingOutcome,
-    StageError, TrayRun, VatOutcome,
+    DrainingOutcome, DryingOutcome, DryingPoint, KeepingOutcome, MilkError, MilkOutcome, PicklePoint, PicklingOutcome,
+    SaltingOutcome, StageError, TrayRun, VatOutcome,
 };
 
 /// An invented vat, every stage done.
@@ -52,6 +52,8 @@ pub fn batch() -> Batch {
         ..DrainingOutcome::default()
     };
     let salting = SaltingOutcome {
+        pepper_g: 11.0,
+        pepper_each_g: 0.9,
         salt_g: 19.2,
         salt_each_g: 1.6,
         salt_each_turn_g: 0.8,
@@ -79,7 +81,7 @@ pub fn batch() -> Batch {
         draining: Progress::Done(draining),
         salting: Progress::Done(salting),
         drying: Progress::Done(drying),
-        pickling: Progress::Done(PicklingOutcome::default()),
+        pickling: Progress::Done(pickling()),
         keeping: Progress::Done(KeepingOutcome::default()),
         balance: MassBalance::default(),
         cautions: cautions(),
@@ -167,4 +169,19 @@ pub fn curves() -> Vec<Figure> {
             in_words: "A cheese of the middle tray loses 35 % in 34 h.".to_owned(),
         },
     ]
+}
+
+/// Twelve cheeses in three jars, soured through.
+fn pickling() -> PicklingOutcome {
+    PicklingOutcome {
+        pickled: true,
+        end: PicklePoint { at_h: 500.0, centre_ph: 4.1, slurry_ph: 4.0, surface_ph: 3.9, bath_ph: 3.9, acid_percent: 1.9 },
+        cheese_count: 12,
+        vinegar_each_ml: 176.0,
+        vinegar_ml: 2112.0,
+        vinegar_ml_per_g: 3.2,
+        cheeses_per_jar: 4,
+        jars: 3,
+        ..PicklingOutcome::default()
+    }
 }
