@@ -10,7 +10,10 @@ const MOST_SHOWN: f64 = 40.0;
 
 pub(super) fn salt(batch: &Batch, salted: &SaltingOutcome) -> Figure {
     let drying = batch.drying.done().map_or(&[][..], |dried| &dried.salt.points);
-    let points: Vec<&SaltPoint> = salted.profile.points.iter().chain(drying).collect();
+    // Both parts hold the moment of unmoulding, and may differ in its last digit.
+    let drying = drying.iter().filter(|point| point.at_h > salted.unmoulded_h);
+    let mut points: Vec<&SaltPoint> = salted.profile.points.iter().collect();
+    points.extend(drying);
     let line = |of: fn(&SaltPoint) -> f64| points.iter().map(|point| [point.at_h, of(point)]).collect::<Vec<_>>();
     let series = vec![
         Series { name: "faces", role: Role::Companion, points: line(|point| point.surface_percent) },
@@ -22,7 +25,7 @@ pub(super) fn salt(batch: &Batch, salted: &SaltingOutcome) -> Figure {
     let turns_h = batch.draining.done().map_or(&[][..], |drained| &drained.turns_h);
     let salted_turns = if salted.salt_g > 0.0 { batch.design.salting.salted_turns as usize } else { 0 };
     let mut events: Vec<Event> = turns_h.iter().take(salted_turns).map(|at| Event { name: "salt", at: *at }).collect();
-    if !drying.is_empty() {
+    if batch.drying.done().is_some() {
         events.push(Event { name: "into the air", at: salted.unmoulded_h });
     }
     Figure {

@@ -27,7 +27,9 @@ fn owes(plan: &Plan) {
     }
     for row in &plan.shopping {
         assert!(row.amount.value.is_finite() && row.amount.value > 0.0, "{row:?}");
-        assert!(!row.amount.unit.symbol().is_empty() && !row.look_for.is_empty(), "{row:?}");
+        // Jars are counted; everything else is weighed or measured.
+        let has_unit = !row.amount.unit.symbol().is_empty() || row.what == "Jars";
+        assert!(has_unit && !row.look_for.is_empty(), "{row:?}");
     }
     let times: Vec<f64> = plan.steps.iter().map(|step| step.at_min).collect();
     assert!(times.windows(2).all(|pair| pair[0] <= pair[1]), "the steps are not in order: {times:?}");
