@@ -93,21 +93,54 @@ fn least_points(all: &[Block], hours: &Hours, start: &Start) -> Vec<Vec<i64>> {
     let mut least: Vec<Vec<i64>> = Vec::with_capacity(all.len());
     let mut after: Option<(&Block, Vec<i64>)> = None;
     for block in all.iter().rev() {
-        let here: Vec<i64> = (block.from..=block.to)
-            .map(|place| {
-                let onward = match &after {
-                    Some((next, values)) => ways_on(block, place, next, values).min().unwrap_or(0),
-                    None => ready_points(block, place, start),
-                };
-                block.points(place, hours) + onward
-            })
-            .collect();
+        let onward = match &after {
+            Some((next, values)) => onward_points(block, next, values),
+            None => (block.from..=block.to).map(|place| ready_points(block, place, start)).collect(),
+        };
+        let here = (block.from..=block.to).zip(onward).map(|(place, onward)| block.points(place, hours) + onward).collect();
         if let Some((_, values)) = after.replace((block, here)) {
             least.push(values);
         }
     }
     least.extend(after.map(|(_, values)| values));
     least.reverse();
+    least
+}
+
+/// Returns the least cost of any gap and all that follows it, for every place of a block.
+///
+/// Gaps that cost nothing are looked at all at once, however many they are; only those outside the usual one by one.
+fn onward_points(block: &Block, next: &Block, values: &[i64]) -> Vec<i64> {
+    let free_from = block.gap_points.iter().position(|points| *points == 0).unwrap_or(block.gap_points.len());
+    let free = block.gap_points.iter().skip(free_from).take_while(|points| **points == 0).count();
+    let free_least = window_least(values, free);
+    let priced = block.gap_points.iter().enumerate().filter(|(gap, _)| !(free_from..free_from + free).contains(gap));
+    let priced: Vec<(usize, i64)> = priced.map(|(gap, points)| (gap, *points)).collect();
+    (block.from..=block.to)
+        .map(|place| {
+            let skip = usize::try_from(place + block.jump() - next.from).unwrap_or(0);
+            let ways = priced.iter().filter_map(|(gap, points)| Some(values.get(skip + gap)? + points));
+            ways.chain(free_least.get(skip + free_from).copied()).min().unwrap_or(0)
+        })
+        .collect()
+}
+
+/// Returns the least of so many values from each place on, or of those that are left near the end; nothing for a width of 0.
+fn window_least(values: &[i64], width: usize) -> Vec<i64> {
+    if width == 0 {
+        return Vec::new();
+    }
+    let mut least = values.to_vec();
+    let mut known = 1;
+    while known < width {
+        // Two windows of the known width make one up to twice as wide; they may overlap.
+        let step = known.min(width - known);
+        let shifted: Vec<i64> = least.iter().skip(step).copied().collect();
+        for (value, later) in least.iter_mut().zip(shifted) {
+            *value = later.min(*value);
+        }
+        known += step;
+    }
     least
 }
 
