@@ -13,6 +13,27 @@ pub enum Paper {
 }
 
 impl Paper {
+    /// Every paper.
+    pub const ALL: [Self; 2] = [Self::A4, Self::Letter];
+
+    /// Returns its name.
+    #[must_use]
+    pub const fn title(self) -> &'static str {
+        match self {
+            Self::A4 => "A4",
+            Self::Letter => "Letter",
+        }
+    }
+
+    /// Returns its width in points of 1/72 inch.
+    #[must_use]
+    pub const fn width_pt(self) -> f32 {
+        match self {
+            Self::A4 => 595.28,
+            Self::Letter => 612.0,
+        }
+    }
+
     /// Returns the word on the command line.
     #[must_use]
     pub const fn key(self) -> &'static str {
@@ -25,7 +46,7 @@ impl Paper {
     /// Returns the paper with this key, if there is one.
     #[must_use]
     pub fn from_key(key: &str) -> Option<Self> {
-        [Self::A4, Self::Letter].into_iter().find(|paper| paper.key() == key)
+        Self::ALL.into_iter().find(|paper| paper.key() == key)
     }
 }
 

@@ -2,6 +2,7 @@
 
 use super::view::{CutView, Page};
 use crate::design::Stage;
+use crate::export::Paper;
 use crate::figure::FigureKey;
 use crate::session::Command;
 use std::path::PathBuf;
@@ -33,6 +34,12 @@ pub enum Ask {
     SaveAs,
     /// Write the plan as PDF.
     ExportPlan,
+    /// Lay the plan out for this paper.
+    Paper(Paper),
+    /// Hand the plan to the system's viewer.
+    Print,
+    /// Put the plan into the clipboard as text.
+    CopyPlan,
     /// Leave.
     Quit,
     /// Show a page.

@@ -139,7 +139,7 @@ fn entry(ui: &mut Ui, name: &str, key: Option<&Ask>, ask: Ask, asks: &mut Vec<As
 fn title_ui(ui: &mut Ui, view: &mut View, session: &Session, asks: &mut Vec<Ask>) {
     let palette = Palette::of(ui);
     let mut text = view.title.clone().unwrap_or_else(|| session.design().title.clone());
-    let width = (ui.available_width() - 260.0).clamp(120.0, 420.0);
+    let width = (ui.available_width() - 330.0).clamp(120.0, 420.0);
     let edit = egui::TextEdit::singleline(&mut text)
         .hint_text("Untitled design")
         .char_limit(120)

@@ -2,6 +2,7 @@
 
 use super::units::Units;
 use crate::design::Stage;
+use crate::export::Paper;
 use crate::figure::{FigureKey, SectionKey};
 
 /// A page of the window.
@@ -10,19 +11,22 @@ pub enum Page {
     /// Choices, curves and results.
     #[default]
     Design,
+    /// The plan on paper.
+    Plan,
     /// Every constant with its source.
     Sources,
 }
 
 impl Page {
     /// Every page.
-    pub const ALL: [Self; 2] = [Self::Design, Self::Sources];
+    pub const ALL: [Self; 3] = [Self::Design, Self::Plan, Self::Sources];
 
     /// Returns its name.
     #[must_use]
     pub const fn title(self) -> &'static str {
         match self {
             Self::Design => "Design",
+            Self::Plan => "Plan",
             Self::Sources => "Sources",
         }
     }
@@ -88,6 +92,8 @@ pub struct View {
     pub table: Option<FigureKey>,
     /// The cut through a cheese that is shown.
     pub cut: CutView,
+    /// The paper of the plan.
+    pub paper: Paper,
     /// What the sources are searched for.
     pub search: String,
     /// Whether the keys are shown.
@@ -108,6 +114,7 @@ impl Default for View {
             title: None,
             table: None,
             cut: CutView { key: SectionKey::Moisture, share: 1.0 },
+            paper: Paper::A4,
             search: String::new(),
             help: false,
             units: Units::default(),

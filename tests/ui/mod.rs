@@ -1,6 +1,7 @@
 //! Tests of `src/ui`, by accessible label; no display and no graphics driver is needed.
 
 mod pictures;
+mod plan;
 mod soft;
 mod theme;
 mod units;
@@ -13,6 +14,15 @@ use vatsketch::ui::{Window, install};
 /// Returns a session with an example open.
 fn example(index: usize) -> Session {
     Session::open(EXAMPLES[index].design().unwrap(), None).unwrap()
+}
+
+/// Runs the window until nothing is worked out in the background any more.
+fn settled(harness: &mut Harness<'_, Window>) {
+    harness.run();
+    while harness.state().is_busy() {
+        std::thread::sleep(std::time::Duration::from_millis(5));
+        harness.run();
+    }
 }
 
 /// Returns the window on a session, laid out once.

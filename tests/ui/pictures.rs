@@ -1,6 +1,6 @@
 //! Pictures of the window, made from the examples.
 
-use super::{example, shown};
+use super::{example, settled, shown};
 use egui::Theme;
 use vatsketch::design::Stage;
 
@@ -11,7 +11,7 @@ fn picture(name: &str, index: usize, size: [f32; 2], theme: Theme, prepare: impl
     // The test's own frame leaves a margin around the window, which is cut away.
     let mut harness = shown(example(index), [size[0] + 2.0 * MARGIN, size[1] + 2.0 * MARGIN], theme);
     prepare(harness.state_mut());
-    harness.run();
+    settled(&mut harness);
     let folder = std::env::var_os("VATSKETCH_PICTURES").map_or_else(|| std::path::PathBuf::from("screenshots"), Into::into);
     let mut whole = harness.render().unwrap();
     let cut = image::imageops::crop(&mut whole, MARGIN as u32, MARGIN as u32, size[0] as u32, size[1] as u32).to_image();
@@ -35,6 +35,7 @@ fn screenshots() {
     picture("window-1920-dark", 0, [1920.0, 1080.0], Theme::Dark, at(Stage::Drying));
     picture("window-1920-light", 2, [1920.0, 1080.0], Theme::Light, at(Stage::Draining));
     picture("narrow-720-light", 4, [720.0, 1000.0], Theme::Light, at(Stage::Draining));
+    picture("plan-1280-light", 0, [1280.0, 800.0], Theme::Light, |window| window.view.page = vatsketch::ui::Page::Plan);
     picture("sources-1280-light", 0, [1280.0, 800.0], Theme::Light, |window| window.view.page = vatsketch::ui::Page::Sources);
 }
 

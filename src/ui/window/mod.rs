@@ -7,6 +7,7 @@ use crate::figure::{Ribbon, ribbon};
 use crate::session::{Command, EXAMPLES, KeptLook, Recent, Recovery, Session};
 use crate::ui::ask::Ask;
 use crate::ui::files::{Dialogs, Purpose};
+use crate::ui::plan_desk::PlanDesk;
 use crate::ui::prompt::{Prompt, Reply, keys_ui, notice_ui, prompt_ui};
 use crate::ui::theme::Palette;
 use crate::ui::view::{Page, Room, View};
@@ -31,6 +32,7 @@ pub struct Window {
     /// Where the look is kept, and whether it was put on already.
     look: Option<(KeptLook, bool)>,
     dialogs: Dialogs,
+    plan_desk: PlanDesk,
     prompt: Option<Prompt>,
     notice: Option<String>,
     /// What waits for the design to be saved.
@@ -55,6 +57,7 @@ impl Window {
             recovery: None,
             look: None,
             dialogs,
+            plan_desk: PlanDesk::without_viewer(),
             prompt: None,
             notice: None,
             after_save: None,
@@ -75,6 +78,7 @@ impl Window {
             look: Some((KeptLook::in_folder(config), false)),
             prompt,
             dialogs: Dialogs::default(),
+            plan_desk: PlanDesk::default(),
             ..Self::plain(session)
         }
     }
@@ -82,6 +86,12 @@ impl Window {
     /// Shows a message.
     pub fn tell(&mut self, words: String) {
         self.notice = Some(words);
+    }
+
+    /// Returns whether something is being worked out in the background; the window is drawn anew when it is done.
+    #[must_use]
+    pub const fn is_busy(&self) -> bool {
+        self.plan_desk.is_busy()
     }
 
     /// Does what comes from keys, dialogs, the desktop and the clock; before each drawing.
@@ -94,6 +104,11 @@ impl Window {
         }
         if let Some(answer) = self.dialogs.answer() {
             self.answered(ctx, answer);
+        }
+        match self.plan_desk.printed() {
+            Some(Ok(words)) => self.session.last_change = words,
+            Some(Err(words)) => self.tell(words),
+            None => {}
         }
         if ctx.input(|input| input.viewport().close_requested()) && !self.leaving && self.session.is_dirty() {
             ctx.send_viewport_cmd(ViewportCommand::CancelClose);
@@ -134,6 +149,7 @@ impl Window {
             .show(ui, |ui| foot::foot_ui(ui, self.session.batch(), &self.session.last_change));
         match self.view.page {
             Page::Design => asks.extend(self.design_page(ui)),
+            Page::Plan => asks.extend(self.plan_desk.page_ui(ui, self.session.batch(), self.view.paper)),
             Page::Sources => {
                 egui::CentralPanel::default()
                     .frame(Frame::new().fill(palette.background).inner_margin(20))
@@ -222,6 +238,9 @@ impl Window {
             Ask::Save => self.save(ctx),
             Ask::SaveAs => self.ask_path(ctx, Purpose::Save),
             Ask::ExportPlan => self.ask_path(ctx, Purpose::Export),
+            Ask::Paper(paper) => self.view.paper = paper,
+            Ask::Print => self.plan_desk.print(ctx, self.session.batch(), self.view.paper),
+            Ask::CopyPlan => self.session.last_change = PlanDesk::copy(ctx, self.session.batch()),
             Ask::Show(page) => self.view.page = page,
             Ask::Station(stage) => {
                 self.view.station = stage;

@@ -1,7 +1,7 @@
 //! What the window keeps on the disk: designs, plans, the recovery copy and its own look.
 
 use super::Window;
-use crate::export::{Paper, pdf};
+use crate::export::pdf;
 use crate::file::write_safely;
 use crate::session::Session;
 use crate::ui::files::{Answer, Purpose, file_name, with_ending};
@@ -78,7 +78,7 @@ impl Window {
     }
 
     pub(super) fn export(&mut self, path: &Path) {
-        let bytes = pdf(&crate::report::plan(self.session.batch()), Paper::A4).map_err(|error| error.to_string());
+        let bytes = pdf(&crate::report::plan(self.session.batch()), self.view.paper).map_err(|error| error.to_string());
         match bytes.and_then(|bytes| write_safely(path, &bytes, false).map_err(|error| error.to_string())) {
             Ok(()) => self.session.last_change = format!("The plan is in {}.", path.display()),
             Err(error) => self.tell(error),

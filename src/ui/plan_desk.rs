@@ -1,0 +1,54 @@
+//! What the page of the plan keeps: the drawing and the printing that go on in the background.
+
+use super::ask::Ask;
+use super::files::file_name;
+use super::plan_page::plan_ui;
+use super::preview::Preview;
+use super::printing::{Printed, Printer};
+use super::theme::Palette;
+use crate::batch::Batch;
+use crate::export::{Paper, text};
+use crate::report::plan;
+use egui::{CentralPanel, Frame, Ui};
+
+/// The drawing and the printing.
+#[derive(Default)]
+pub(super) struct PlanDesk {
+    preview: Preview,
+    printer: Printer,
+}
+
+impl PlanDesk {
+    /// Returns a desk whose printer never calls a viewer.
+    pub(super) fn without_viewer() -> Self {
+        Self { printer: Printer::without_viewer(), ..Self::default() }
+    }
+
+    /// Returns whether something goes on in the background.
+    pub(super) const fn is_busy(&self) -> bool {
+        self.preview.is_drawing() || self.printer.is_printing()
+    }
+
+    /// Returns what came of the printing, once something did.
+    pub(super) fn printed(&mut self) -> Option<Printed> {
+        self.printer.answer()
+    }
+
+    /// Draws the page of the plan and returns what is asked for.
+    pub(super) fn page_ui(&mut self, ui: &mut Ui, batch: &Batch, paper: Paper) -> Vec<Ask> {
+        let page = Frame::new().fill(Palette::of(ui).background).inner_margin(20);
+        let printing = self.printer.is_printing();
+        CentralPanel::default().frame(page).show(ui, |ui| plan_ui(ui, &mut self.preview, batch, paper, printing)).inner
+    }
+
+    /// Hands the plan to the system's viewer.
+    pub(super) fn print(&mut self, ctx: &egui::Context, batch: &Batch, paper: Paper) {
+        self.printer.print(ctx, batch, paper, file_name(&batch.design.title, ".pdf"));
+    }
+
+    /// Puts the plan into the clipboard; returns what to say of it.
+    pub(super) fn copy(ctx: &egui::Context, batch: &Batch) -> String {
+        ctx.copy_text(text(&plan(batch)));
+        "The plan is in the clipboard as text.".to_owned()
+    }
+}
