@@ -32,8 +32,8 @@ pub struct Difference {
     pub b: Option<Readout>,
     /// Second less first, of numbers that both have, in the figure's unit.
     pub change: Option<f64>,
-    /// How far apart two numbers must be to be told apart: half the likely range where it is known (the wider of the two), at least half
-    /// of the last digit shown.
+    /// How far apart two numbers must be to be told apart: half the likely range where it is known (of the two the narrower: both share the
+    /// model's errors, and a long time with its wide range must not hide that it is long), at least half of the last digit shown.
     pub spread: Option<f64>,
     /// How much alike they are.
     pub likeness: Likeness,
@@ -103,7 +103,7 @@ fn difference(a: Option<Readout>, b: Option<Readout>) -> Option<Difference> {
     let (stage, key, label, weight) = (shown.stage, shown.key, shown.label, shown.weight);
     let numbers = a.as_ref().and_then(number).zip(b.as_ref().and_then(number));
     let change = numbers.map(|(one, other)| other - one);
-    let spread = a.as_ref().zip(b.as_ref()).filter(|_| change.is_some()).map(|(one, other)| spread(one).max(spread(other)));
+    let spread = a.as_ref().zip(b.as_ref()).filter(|_| change.is_some()).map(|(one, other)| spread(one, other));
     let likeness = match (&a, &b) {
         (Some(one), Some(other)) => likeness(one, other, change, spread),
         _ => Likeness::Differs,
@@ -111,9 +111,13 @@ fn difference(a: Option<Readout>, b: Option<Readout>) -> Option<Difference> {
     Some(Difference { stage, key, label, weight, a, b, change, spread, likeness })
 }
 
-fn spread(figure: &Readout) -> f64 {
-    let rounding = figure.rounding();
-    figure.likely.map_or(rounding, |(least, most)| (0.5 * (most - least)).max(rounding))
+fn spread(one: &Readout, other: &Readout) -> f64 {
+    let half = |figure: &Readout| figure.likely.map(|(least, most)| 0.5 * (most - least));
+    let known = match (half(one), half(other)) {
+        (Some(one), Some(other)) => one.min(other),
+        (one, other) => one.or(other).unwrap_or(0.0),
+    };
+    known.max(one.rounding()).max(other.rounding())
 }
 
 fn likeness(one: &Readout, other: &Readout, change: Option<f64>, spread: Option<f64>) -> Likeness {

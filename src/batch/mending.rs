@@ -48,6 +48,14 @@ pub fn mending(a: &Batch, b: &Batch) -> Option<MilkMending> {
     })
 }
 
+/// Returns whether two designs buy different milk, so that bringing one to the other says something.
+#[must_use]
+pub fn milks_differ(a: &Batch, b: &Batch) -> bool {
+    let Some((one, other)) = a.milk.done().zip(b.milk.done()) else { return false };
+    let apart = |of: fn(&Matter) -> f64| (of(&one.bought) - of(&other.bought)).abs() >= ALIKE_PERCENT;
+    apart(Matter::fat_percent) || apart(casein_percent)
+}
+
 impl MilkMending {
     /// Returns what is to be known, a sentence each: what differs, what cream alone can and cannot mend, what dry milk adds, what stays.
     #[must_use]

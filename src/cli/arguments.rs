@@ -14,7 +14,7 @@ pub struct Arguments {
     pub command: Option<Command>,
 }
 
-const ENDINGS: &str = "Exit codes: 0 done, 1 a stage could not be worked out, 2 bad arguments, 3 trouble with a file.\nA file named - is read from standard input.";
+const ENDINGS: &str = "Exit codes: 0 done, 1 a stage could not be worked out or a goal not be reached, 2 bad arguments, 3 trouble with a file.\nA file named - is read from standard input.";
 
 /// What to do without a window.
 #[derive(Debug, Subcommand)]
@@ -65,6 +65,38 @@ pub enum Command {
         /// The paper of a plan.
         #[arg(long, value_enum, default_value = "a4")]
         paper: PaperChoice,
+    },
+    /// Set two designs side by side: the choices that differ, and every figure of A and B with B − A.
+    Compare {
+        /// The first design, A.
+        #[arg(value_name = "A")]
+        first: PathBuf,
+        /// The second design, B.
+        #[arg(value_name = "B", conflicts_with = "milk")]
+        second: Option<PathBuf>,
+        /// Instead of a second design: the same vat from this milk (cow, sheep, goat, buffalo or label).
+        #[arg(long, value_name = "KIND")]
+        milk: Option<String>,
+        /// As JSON, numbers in full.
+        #[arg(long)]
+        json: bool,
+    },
+    /// Look for the value of one input that brings a figure to what is wanted, everything else as it is.
+    Solve {
+        /// The design.
+        file: PathBuf,
+        /// The figure and what it shall be, FIGURE=VALUE; `figures --json` lists the figures.
+        #[arg(long = "for", value_name = "FIGURE=VALUE")]
+        goal: String,
+        /// The input that may move; `inputs` lists them.
+        #[arg(long, value_name = "KEY")]
+        by: String,
+        /// Set an input first, KEY=VALUE; may be given again.
+        #[arg(long, value_name = "KEY=VALUE")]
+        set: Vec<String>,
+        /// As JSON, numbers in full.
+        #[arg(long)]
+        json: bool,
     },
     /// Print one of the invented examples as a design file.
     Example {

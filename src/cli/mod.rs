@@ -1,11 +1,13 @@
 //! The command line: the same path without a window. Data goes to one writer, words to another; nothing here exits.
 
 mod arguments;
+mod compare;
 mod export;
 mod figures;
 mod inputs;
 mod open;
 mod pickling;
+mod solve;
 mod stage;
 mod text;
 
@@ -21,7 +23,7 @@ use std::path::PathBuf;
 pub enum Ending {
     /// Everything was worked out.
     Done = 0,
-    /// A stage could not be worked out; what could be was printed.
+    /// A stage could not be worked out, or a goal not be reached; what could be was printed.
     StageFailed = 1,
     /// The arguments are wrong.
     BadArguments = 2,
@@ -77,7 +79,7 @@ impl CliError {
 /// let (mut data, mut words) = (Vec::new(), Vec::new());
 /// let asked = run(["vatsketch", "example", "first-vat"], &mut data, &mut words);
 /// assert_eq!(asked, Asked::Ran(Ending::Done));
-/// assert!(String::from_utf8(data).unwrap().contains("format: 1"));
+/// assert!(String::from_utf8(data).unwrap().contains("format: 2"));
 /// ```
 pub fn run<T: Into<OsString> + Clone>(
     arguments: impl IntoIterator<Item = T>,
@@ -103,6 +105,11 @@ pub fn run<T: Into<OsString> + Clone>(
             let wanted = export::Wanted { to: &to, curve: curve.as_deref(), paper };
             export::run(&file, &set, &wanted, words)
         }
+        Command::Compare { first, second, milk, json } => {
+            let second = compare::Second { file: second.as_deref(), milk: milk.as_deref() };
+            compare::run(&first, &second, json, data, words)
+        }
+        Command::Solve { file, goal, by, set, json } => solve::run((&file, &set), &goal, &by, json, data),
         Command::Example { name } => inputs::example(&name, data),
     };
     Asked::Ran(match result {

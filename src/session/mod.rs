@@ -7,6 +7,7 @@ mod look;
 mod open;
 mod recent;
 mod recovery;
+mod second;
 mod undo;
 
 pub use change::what_changed;
@@ -16,4 +17,5 @@ pub use look::{Colours, KeptLook, Look};
 pub use open::{Session, SessionError};
 pub use recent::Recent;
 pub use recovery::{Recovery, WAIT_S};
+pub use second::Second;
 pub use undo::{History, Step};

@@ -1,6 +1,6 @@
 //! The open design, its batch, and where it is kept.
 
-use super::{Command, History, Step, what_changed};
+use super::{Command, History, Second, Step, what_changed};
 use crate::batch::{Batch, batch, batch_after};
 use crate::design::{Design, DesignError};
 use crate::file::{self, FileError, Stamp, check_texts, stamp, write_safely};
@@ -26,18 +26,20 @@ pub enum SessionError {
 /// The open design and what was done to it.
 #[derive(Clone, Debug)]
 pub struct Session {
-    design: Design,
-    saved: Design,
-    batch: Batch,
+    pub(super) design: Design,
+    pub(super) saved: Design,
+    pub(super) batch: Batch,
     /// The batch as it was before the running drag, or before the last change: the ghost on the curves.
-    before: Option<Batch>,
-    history: History,
+    pub(super) before: Option<Batch>,
+    pub(super) history: History,
     /// The design when the running drag began, and the drag's last command.
     drag: Option<(Design, Option<Command>)>,
     /// Where the design was opened from or saved to.
-    path: Option<PathBuf>,
+    pub(super) path: Option<PathBuf>,
     /// The file as the maker last knew it; nothing if there was none.
-    seen: Option<Stamp>,
+    pub(super) seen: Option<Stamp>,
+    /// The design beside it.
+    pub(super) second: Option<Second>,
     /// One line that says what the last change did.
     pub last_change: String,
 }
@@ -58,6 +60,7 @@ impl Session {
             drag: None,
             seen: path.as_deref().and_then(stamp),
             path,
+            second: None,
             last_change: String::new(),
         })
     }
@@ -109,7 +112,7 @@ impl Session {
     /// As for [`Session::open`].
     pub fn recovered(design: Design) -> Result<Self, DesignError> {
         let mut session = Self::open(design, None)?;
-        session.saved = Design { title: "\u{0}".to_owned(), ..Design::default() };
+        session.saved = never_saved();
         Ok(session)
     }
 
@@ -154,7 +157,7 @@ impl Session {
         if let Some((before, Some(command))) = self.drag.take()
             && before != self.design
         {
-            self.history.push(Step { name: command.name(&before), before, after: self.design.clone() });
+            self.history.push(Step { name: command.name(&before), before, after: self.design.clone(), swaps: false });
         }
     }
 
@@ -176,7 +179,7 @@ impl Session {
             self.recompute(&name)
         } else {
             self.before = Some(self.batch.clone());
-            self.history.push(Step { name: name.clone(), before: old, after: self.design.clone() });
+            self.history.push(Step { name: name.clone(), before: old, after: self.design.clone(), swaps: false });
             self.recompute(&name)
         }
     }
@@ -187,11 +190,8 @@ impl Session {
     /// [`SessionError`], which an undo list of checked designs never gives.
     pub fn undo(&mut self) -> Result<(), SessionError> {
         self.end_drag();
-        let name = self.history.undo_name().map(|name| format!("Undid: {name}"));
-        match (self.history.undo(), name) {
-            (Some(design), Some(name)) => self.replace(design, &name),
-            _ => Ok(()),
-        }
+        let Some(Step { name, before, swaps, .. }) = self.history.undo() else { return Ok(()) };
+        self.replace(before, swaps, &format!("Undid: {name}"))
     }
 
     /// Does the last undone step again; does nothing if there is none.
@@ -200,22 +200,28 @@ impl Session {
     /// [`SessionError`], which an undo list of checked designs never gives.
     pub fn redo(&mut self) -> Result<(), SessionError> {
         self.end_drag();
-        let name = self.history.redo_name().map(|name| format!("Did again: {name}"));
-        match (self.history.redo(), name) {
-            (Some(design), Some(name)) => self.replace(design, &name),
-            _ => Ok(()),
-        }
+        let Some(Step { name, after, swaps, .. }) = self.history.redo() else { return Ok(()) };
+        self.replace(after, swaps, &format!("Did again: {name}"))
     }
 
-    fn replace(&mut self, design: Design, name: &str) -> Result<(), SessionError> {
-        self.before = Some(self.batch.clone());
-        self.design = design;
+    fn replace(&mut self, design: Design, swaps: bool, name: &str) -> Result<(), SessionError> {
+        if swaps {
+            self.swap_to(design)?;
+        } else {
+            self.before = Some(self.batch.clone());
+            self.design = design;
+        }
         self.recompute(name)
     }
 
-    fn recompute(&mut self, name: &str) -> Result<(), SessionError> {
+    pub(super) fn recompute(&mut self, name: &str) -> Result<(), SessionError> {
         self.batch = batch_after(&self.design, Some(&self.batch))?.0;
         self.last_change = what_changed(name, self.before.as_ref(), &self.batch);
         Ok(())
     }
+}
+
+/// Returns what stands for the saved design where none was ever saved: no design has such a title.
+pub(super) fn never_saved() -> Design {
+    Design { title: "\u{0}".to_owned(), ..Design::default() }
 }

@@ -11,6 +11,8 @@ pub struct Step {
     pub before: Design,
     /// The design after it.
     pub after: Design,
+    /// Whether it exchanged the first design and the second.
+    pub swaps: bool,
 }
 
 /// What was done, and what was undone and can be done again.
@@ -33,20 +35,18 @@ impl History {
         }
     }
 
-    /// Takes the last step back and returns the design before it.
-    pub fn undo(&mut self) -> Option<Design> {
+    /// Takes the last step back and returns it.
+    pub fn undo(&mut self) -> Option<Step> {
         let step = self.done.pop()?;
-        let before = step.before.clone();
-        self.undone.push(step);
-        Some(before)
+        self.undone.push(step.clone());
+        Some(step)
     }
 
-    /// Does the last undone step again and returns the design after it.
-    pub fn redo(&mut self) -> Option<Design> {
+    /// Does the last undone step again and returns it.
+    pub fn redo(&mut self) -> Option<Step> {
         let step = self.undone.pop()?;
-        let after = step.after.clone();
-        self.done.push(step);
-        Some(after)
+        self.done.push(step.clone());
+        Some(step)
     }
 
     /// Returns the name of the step that undo would take back.

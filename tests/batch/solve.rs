@@ -45,7 +45,7 @@ fn the_milk_for_twelve_cheeses_of_a_weight_is_found_and_is_a_number_for_a_jug() 
     let value = solved.answer().value;
     assert!((value * 10.0 - (value * 10.0).round()).abs() < 1e-9, "{value} L");
     let said = solved.in_words(&goal("dried_cheese_g", 70.0));
-    assert!(said.starts_with("Milk ") && said.contains("each when dried: 70 g"), "{said}");
+    assert!(said.starts_with("Milk ") && said.contains("Each when dried 70 g"), "{said}");
 }
 
 #[test]
@@ -81,7 +81,7 @@ fn what_is_out_of_reach_is_told_with_the_nearest() {
     let Solved::NotReachable { nearest } = &solved else { panic!("{solved:?}") };
     assert_eq!(nearest.value, 720.0, "the longest drying");
     let said = solved.in_words(&wanted);
-    assert!(said.contains("95.0 % is not reachable") && said.contains("Drying time 720 h"), "{said}");
+    assert!(said.contains("95.0 % is not reachable") && said.contains("with Drying time 720 h"), "{said}");
     // A choice that does not move the figure at all stays where it is.
     let still = solve(&now, &goal("cream_g", 500.0), "drying_h").unwrap();
     assert!(matches!(&still, Solved::NotReachable { nearest } if nearest.value == now.design.drying.drying_h), "{still:?}");

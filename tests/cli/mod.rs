@@ -1,9 +1,11 @@
 //! Tests of `src/cli`, by running the program.
 
+mod compare;
 mod endings;
 mod exports;
 mod figures;
 mod pickling;
+mod solve;
 mod stages;
 mod streams;
 

@@ -4,3 +4,4 @@ mod changes;
 mod examples;
 mod files;
 mod keeping;
+mod second;

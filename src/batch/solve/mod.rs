@@ -56,12 +56,11 @@ impl Solved {
         let Answer { choice, value, figure } = self.answer();
         let chosen = format!("{} {}", choice.label, choice.words_with_unit(Value::Number(*value)));
         match self {
-            Self::Reached(_) => format!("{chosen} gives {}: {}.", figure.label.to_lowercase(), figure.text()),
+            Self::Reached(_) => format!("{chosen} gives: {} {}.", figure.label, figure.text()),
             Self::NotReachable { .. } => format!(
-                "{} of {} is not reachable with {} alone; nearest is {} at {chosen}.",
+                "{} {} is not reachable with this choice alone; nearest is {} with {chosen}.",
                 figure.label,
                 figure.number_text(goal.wanted),
-                choice.label.to_lowercase(),
                 figure.text()
             ),
         }

@@ -1,0 +1,47 @@
+//! `vatsketch solve`: the value of one choice that brings a figure to what is wanted.
+
+use super::text::write_json;
+use super::{CliError, Ending, open};
+use crate::batch::{Goal, Readout, Solved, batch, solve};
+use crate::export::json_figures;
+use serde_json::json;
+use std::io::Write;
+use std::path::Path;
+
+pub(super) fn run(
+    (path, set): (&Path, &[String]),
+    goal: &str,
+    choice: &str,
+    as_json: bool,
+    data: &mut dyn Write,
+) -> Result<Ending, CliError> {
+    let goal = read_goal(goal)?;
+    let batch = batch(&open::design(path, set)?)?;
+    let solved = solve(&batch, &goal, choice).map_err(|error| CliError::Arguments(error.to_string()))?;
+    if as_json {
+        let answer = solved.answer();
+        let figure = |figure: &Readout| json_figures([figure]).into_iter().next().map_or(json!(null), |(_, value)| value);
+        write_json(
+            &json!({
+                "reached": matches!(solved, Solved::Reached(_)),
+                "choice": answer.choice.key, "value": answer.value, "choice_unit": answer.choice.unit.symbol(),
+                "figure": answer.figure.key, "wanted": goal.wanted, "gives": figure(&answer.figure),
+                "figure_unit": answer.figure.unit.symbol(),
+            }),
+            data,
+        )?;
+    } else {
+        writeln!(data, "{}", solved.in_words(&goal))?;
+    }
+    Ok(match solved {
+        Solved::Reached(_) => Ending::Done,
+        Solved::NotReachable { .. } => Ending::StageFailed,
+    })
+}
+
+fn read_goal(text: &str) -> Result<Goal, CliError> {
+    let wrong = || CliError::Arguments(format!("`{text}` must be written FIGURE=VALUE, as in dried_cheese_g=70"));
+    let (figure, wanted) = text.split_once('=').ok_or_else(wrong)?;
+    let wanted = wanted.trim().replace(',', ".").parse().map_err(|_| wrong())?;
+    Ok(Goal { figure: figure.trim().to_owned(), wanted })
+}

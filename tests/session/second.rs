@@ -1,0 +1,144 @@
+//! A second design beside the open one.
+
+use vatsketch::batch::{Likeness, batch};
+use vatsketch::design::{Design, MilkKind, Value};
+use vatsketch::file;
+use vatsketch::session::{Command, Session};
+
+fn session() -> Session {
+    Session::open(Design::default(), None).unwrap()
+}
+
+fn number(key: &'static str, value: f64) -> Command {
+    Command::SetInput { key, value: Value::Number(value) }
+}
+
+/// The first and the second amount of milk.
+fn milks(session: &Session) -> (f64, Option<f64>) {
+    (session.design().milk.milk_l, session.second().map(|second| second.design().milk.milk_l))
+}
+
+fn holds_together(session: &Session) {
+    assert!(session.batch() == &batch(session.design()).unwrap());
+    if let Some(second) = session.second() {
+        assert!(second.batch() == &batch(second.design()).unwrap());
+    }
+}
+
+#[test]
+fn a_copy_of_the_first_differs_nowhere_until_one_is_changed() {
+    let mut session = session();
+    assert!(session.second().is_none() && session.differences().is_empty() && session.differing_choices().is_empty());
+    session.second_from_first().unwrap();
+    assert!(session.differing_choices().is_empty());
+    assert!(session.differences().iter().all(|difference| difference.likeness == Likeness::Same));
+    session.apply(number("milk_l", 9.0)).unwrap();
+    assert_eq!(milks(&session), (9.0, Some(6.0)));
+    assert_eq!(session.differing_choices().len(), 1);
+    holds_together(&session);
+    session.drop_second();
+    assert!(session.second().is_none());
+}
+
+#[test]
+fn a_swap_is_one_step_to_undo_and_to_do_again() {
+    let mut session = session();
+    session.second_from_first().unwrap();
+    session.apply(number("milk_l", 9.0)).unwrap();
+    session.swap_second().unwrap();
+    assert_eq!((milks(&session), session.history().undo_name()), ((6.0, Some(9.0)), Some("Swap A and B")));
+    holds_together(&session);
+    session.undo().unwrap();
+    assert_eq!(milks(&session), (9.0, Some(6.0)));
+    session.redo().unwrap();
+    assert_eq!(milks(&session), (6.0, Some(9.0)));
+    holds_together(&session);
+    session.undo().unwrap();
+    session.undo().unwrap();
+    assert_eq!((milks(&session), session.is_dirty()), ((6.0, Some(6.0)), false));
+    holds_together(&session);
+}
+
+#[test]
+fn without_a_second_a_swap_and_a_copy_do_nothing() {
+    let mut session = session();
+    session.swap_second().unwrap();
+    session.copy_from_second("milk_l").unwrap();
+    session.copy_to_second("milk_l").unwrap();
+    assert!(session.history().undo_name().is_none() && session.last_change.is_empty());
+}
+
+#[test]
+fn one_choice_is_copied_over_and_only_what_changes_the_first_is_a_step() {
+    let mut session = session();
+    session.second_from_milk(MilkKind::Sheep).unwrap();
+    session.apply(number("milk_l", 9.0)).unwrap();
+    session.copy_to_second("milk_l").unwrap();
+    assert_eq!((milks(&session), session.history().undo_name()), ((9.0, Some(9.0)), Some("Milk 6 → 9 L")));
+    session.copy_from_second("milk_kind").unwrap();
+    assert_eq!(session.design().milk.milk_kind, MilkKind::Sheep);
+    assert_eq!(session.history().undo_name(), Some("Kind of milk Cow → Sheep"));
+    assert!(session.differing_choices().is_empty());
+    holds_together(&session);
+    session.undo().unwrap();
+    assert_eq!(session.design().milk.milk_kind, MilkKind::Cow);
+    assert!(session.copy_from_second("mlik").is_err() && session.copy_to_second("mlik").is_err());
+}
+
+/// A swapped design goes back to its own file, never over the other's.
+#[test]
+fn each_design_keeps_its_own_file_through_a_swap() {
+    let folder = tempfile::tempdir().unwrap();
+    let (one, other) = (folder.path().join("one.vat.ron"), folder.path().join("other.vat.ron"));
+    let mut sheep = Design::default();
+    sheep.milk.milk_kind = MilkKind::Sheep;
+    std::fs::write(&one, file::to_text(&Design::default())).unwrap();
+    std::fs::write(&other, file::to_text(&sheep)).unwrap();
+    let mut session = Session::open_file(&one).unwrap();
+    session.second_from_file(&other).unwrap();
+    assert!(!session.second().unwrap().is_dirty());
+    session.swap_second().unwrap();
+    assert_eq!((session.path(), session.second().unwrap().path()), (Some(other.as_path()), Some(one.as_path())));
+    assert!(!session.is_dirty());
+    session.apply(number("milk_l", 8.0)).unwrap();
+    session.save(&other).unwrap();
+    assert_eq!(file::read(&other).unwrap().milk.milk_l, 8.0);
+    assert_eq!(file::read(&one).unwrap(), Design::default());
+    assert!(session.second_from_file(&folder.path().join("missing.vat.ron")).is_err());
+    assert!(session.second().is_some(), "a file that cannot be read leaves the second design alone");
+}
+
+/// The second was put away after the swap: undo brings the first back, but as a design of no file, which no save can put over another's.
+#[test]
+fn undoing_a_swap_whose_second_is_gone_keeps_the_files_apart() {
+    let folder = tempfile::tempdir().unwrap();
+    let one = folder.path().join("one.vat.ron");
+    std::fs::write(&one, file::to_text(&Design::default())).unwrap();
+    let mut session = Session::open_file(&one).unwrap();
+    session.second_from_milk(MilkKind::Goat).unwrap();
+    session.swap_second().unwrap();
+    session.drop_second();
+    session.undo().unwrap();
+    assert_eq!(session.design(), &Design::default());
+    assert!(session.path().is_none() && session.is_dirty());
+    assert_eq!(session.second().unwrap().design().milk.milk_kind, MilkKind::Goat);
+    holds_together(&session);
+    session.drop_second();
+    session.second_from_milk(MilkKind::Buffalo).unwrap();
+    session.redo().unwrap();
+    assert_eq!(session.design().milk.milk_kind, MilkKind::Goat);
+    assert!(session.path().is_none());
+    holds_together(&session);
+}
+
+#[test]
+fn a_swap_ends_a_running_drag_as_its_own_step() {
+    let mut session = session();
+    session.second_from_first().unwrap();
+    session.begin_drag();
+    session.apply(number("milk_l", 7.0)).unwrap();
+    session.swap_second().unwrap();
+    assert_eq!(milks(&session), (6.0, Some(7.0)));
+    session.undo().unwrap();
+    assert_eq!((milks(&session), session.history().undo_name()), ((7.0, Some(6.0)), Some("Milk 6 → 7 L")));
+}
