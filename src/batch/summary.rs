@@ -9,7 +9,7 @@ pub struct Summary {
     pub cheese_count: Option<u32>,
     /// Mass of a dried cheese.
     pub dried_cheese_g: Option<f64>,
-    /// Hours from the start of warming to the last air.
+    /// Hours from the start of warming to the last air, and to the end of the soak where there is one.
     pub ready_h: Option<f64>,
     /// Stops, cautions and notes.
     pub cautions: [usize; 3],
@@ -27,11 +27,15 @@ pub struct Summary {
 #[must_use]
 pub fn summary(batch: &Batch) -> Summary {
     let count = |severity| batch.cautions.iter().filter(|caution| caution.severity == severity).count();
-    let hours = || Some(batch.vat.done()?.to_ladle_min / 60.0 + batch.draining.done()?.draining_h + batch.design.drying.drying_h);
+    let hours = || {
+        let dried_h = batch.vat.done()?.to_ladle_min / 60.0 + batch.draining.done()?.draining_h + batch.design.drying.drying_h;
+        let soak_h = if batch.pickling.done()?.pickled { batch.design.pickling.pickling_h } else { 0.0 };
+        Some(dried_h + soak_h)
+    };
     Summary {
         cheese_count: batch.draining.done().map(|drained| drained.cheese_count),
         dried_cheese_g: batch.drying.done().map(|dried| dried.end.cheese_g),
-        ready_h: batch.drying.done().and_then(|_| hours()),
+        ready_h: hours(),
         cautions: [count(Severity::Stop), count(Severity::Caution), count(Severity::Note)],
     }
 }

@@ -72,6 +72,16 @@ impl Stage {
         }
     }
 
+    /// Returns the heading in a word or two, where there is little room.
+    #[must_use]
+    pub const fn short_title(self) -> &'static str {
+        match self {
+            Self::Draining => "Moulds",
+            Self::Keeping => "Jar",
+            _ => self.title(),
+        }
+    }
+
     /// Returns the heading of the stage.
     #[must_use]
     pub const fn title(self) -> &'static str {

@@ -14,7 +14,7 @@ const RAMP: [[f32; 3]; 4] = [[251.0, 236.0, 214.0], [240.0, 168.0, 110.0], [194.
 /// Height of the bar that explains the colours, with its numbers.
 const SCALE_HEIGHT: f32 = 30.0;
 /// Height of what stands above and below the picture.
-const AROUND: f32 = 34.0 + 24.0 + 20.0 + SCALE_HEIGHT;
+const AROUND: f32 = 34.0 + 24.0 + 20.0 + SCALE_HEIGHT + 36.0;
 /// Steps of the rail.
 const RAIL_STEP: f64 = 0.02;
 

@@ -18,6 +18,8 @@ const COLUMN_HEIGHT: f32 = 200.0;
 /// Least height of a plot that can still be read.
 const LEAST_HEIGHT: f32 = 120.0;
 
+/// The same of the two upper plots where the cut through a cheese takes room below them.
+const LEAST_BESIDE_CUT: f32 = 92.0;
 /// Height of the chosen station's curve where the cut through a cheese stands beside it.
 const CUT_HEIGHT: f32 = 208.0;
 /// Width from which on curve and cut stand side by side.
@@ -33,7 +35,8 @@ pub(super) fn curves_ui(ui: &mut Ui, view: &View, batch: &Batch, before: Option<
     let left = ui.available_height() - 3.0 * HEADING;
     let own = if room == Room::Own { left / 3.0 } else { COLUMN_HEIGHT };
     let last = if with_cut { own.max(CUT_HEIGHT) } else { own.max(LEAST_HEIGHT) };
-    let each = if room == Room::Own { (0.5 * (left - last)).max(LEAST_HEIGHT) } else { COLUMN_HEIGHT };
+    let least = if with_cut { LEAST_BESIDE_CUT } else { LEAST_HEIGHT };
+    let each = if room == Room::Own { (0.5 * (left - last)).max(least) } else { COLUMN_HEIGHT };
     room.scrolled(ui, "curves", |ui| {
         for key in [FigureKey::Warming, FigureKey::DryingLoss] {
             asks.extend(curve_ui(ui, view, key, (batch, before), each));

@@ -88,7 +88,7 @@ fn station_ui(ui: &mut Ui, rect: Rect, station: &Station, chosen: bool) -> bool 
     }
     focus_ring(ui, &response);
     let left = rect.left() + 14.0;
-    let title = shortened(ui, station.stage.title(), &bold(BODY), rect.width() - 20.0);
+    let title = shortened(ui, station.stage.short_title(), &bold(BODY), rect.width() - 20.0);
     ui.painter().text(pos2(left, rect.top() + 8.0), Align2::LEFT_TOP, title, bold(BODY), palette.text);
     let line = station.goes_on_kg.map_or_else(
         || "not worked out".to_owned(),

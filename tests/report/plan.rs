@@ -4,7 +4,7 @@ use super::sample;
 use proptest::prelude::*;
 use std::collections::BTreeSet;
 use vatsketch::batch::batch;
-use vatsketch::design::{Design, Stage, Value, fields};
+use vatsketch::design::{Design, PicklingDesign, Stage, Value, fields};
 use vatsketch::report::{Plan, plan};
 
 fn default_plan() -> Plan {
@@ -130,9 +130,11 @@ fn the_sources_are_those_of_the_constants_and_of_the_cautions() {
 }
 
 #[test]
-fn the_warming_and_the_drying_curve_are_on_the_plan() {
+fn warming_drying_and_where_there_is_vinegar_its_ph_are_on_the_plan() {
     let plan = default_plan();
-    assert_eq!(plan.curves.len(), 2);
+    assert_eq!(plan.curves.len(), 3);
+    let bare = Design { pickling: PicklingDesign { pickled: false, ..PicklingDesign::default() }, ..Design::default() };
+    assert_eq!(vatsketch::report::plan(&batch(&bare).unwrap()).curves.len(), 2);
     assert!(plan.curves.iter().all(|curve| !curve.series.is_empty() && !curve.in_words.is_empty()));
 }
 
