@@ -52,6 +52,7 @@ pub(super) fn souring(batch: &Batch, pickled: &PicklingOutcome) -> Figure {
             points: vec![[0.0, ph], [most_h, ph]],
         }));
     }
+    let lowest = pickled.curve.iter().map(|point| point.surface_ph.min(point.slurry_ph)).fold(7.0, f64::min);
     let reached = pickled.targets.iter().zip(["centre at 4.6", "centre at 4.2"]);
     let events = reached
         .filter_map(|(target, name)| Some(Event { name, at: target.centre_h.filter(|at| *at > 0.0 && *at <= end_h)? }))
@@ -59,7 +60,8 @@ pub(super) fn souring(batch: &Batch, pickled: &PicklingOutcome) -> Figure {
     Figure {
         title: FigureKey::Souring.title(),
         x: Axis { label: "time in the vinegar", unit: "h", least: 0.0, most: most_h },
-        y: Axis { label: "pH", unit: "", least: 3.0, most: 7.0 },
+        // Strong vinegar on a cheese that takes up little brings the face below 3.
+        y: Axis { label: "pH", unit: "", least: if lowest < 3.0 { 2.0 } else { 3.0 }, most: 7.0 },
         series,
         bands: if pickled.pickled { band(pickled, end_h).into_iter().collect() } else { Vec::new() },
         events,

@@ -3,6 +3,8 @@
 use super::{example, settled, shown};
 use egui::Theme;
 use vatsketch::design::Stage;
+use vatsketch::figure::SectionKey;
+use vatsketch::ui::CutView;
 
 /// Margin of the test's own frame, points.
 const MARGIN: f32 = 8.0;
@@ -32,7 +34,10 @@ fn at(stage: Stage) -> impl FnOnce(&mut vatsketch::ui::Window) {
 fn screenshots() {
     picture("window-1280-light", 0, [1280.0, 800.0], Theme::Light, at(Stage::Drying));
     picture("window-1280-dark", 1, [1280.0, 800.0], Theme::Dark, at(Stage::Vat));
-    picture("window-1920-dark", 0, [1920.0, 1080.0], Theme::Dark, at(Stage::Drying));
+    picture("window-1920-dark", 0, [1920.0, 1080.0], Theme::Dark, |window| {
+        at(Stage::Pickling)(window);
+        window.view.cut = CutView { key: SectionKey::Ph, share: 0.4 };
+    });
     picture("window-1920-light", 2, [1920.0, 1080.0], Theme::Light, at(Stage::Draining));
     picture("narrow-720-light", 4, [720.0, 1000.0], Theme::Light, at(Stage::Draining));
     picture("plan-1280-light", 0, [1280.0, 800.0], Theme::Light, |window| window.view.page = vatsketch::ui::Page::Plan);
