@@ -30,7 +30,8 @@ fn every_page_is_white_with_ink_on_it() {
         assert!(page.rgba.chunks(4).all(|pixel| pixel[3] == 255));
         assert_eq!(page.rgba[..4], [255; 4], "the corner is margin");
         let dark = page.rgba.chunks(4).filter(|pixel| pixel[0] < 64).count() as f64 / (page.rgba.len() / 4) as f64;
-        assert!((0.005..0.3).contains(&dark), "{dark} of the page is dark");
+        // The last page may hold the sources alone, whose small print is grey rather than dark at one pixel a point.
+        assert!((0.001..0.3).contains(&dark), "{dark} of the page is dark");
     }
 }
 
