@@ -13,10 +13,14 @@ use ivp::prelude::{FirstOrderSystem, Ivp, Method};
 use std::cell::RefCell;
 use std::hint::black_box;
 use std::time::{Duration, Instant};
-use vatsketch::batch::batch;
+use vatsketch::batch::{Batch, batch};
 use vatsketch::design::Design;
+#[cfg(feature = "paper")]
+use vatsketch::export::{Paper, pdf};
 use vatsketch::plan::schedule;
 use vatsketch::process::{AirNow, AirPlan, Cheese, DiscRun, Fineness, Place, Problem, pickling, problem};
+#[cfg(feature = "paper")]
+use vatsketch::report::plan;
 
 /// Hours at which the solvers are compared: the skin dries in the first, the middle in the last.
 const HOURS: [f64; 6] = [1.0, 3.0, 6.0, 12.0, 24.0, 48.0];
@@ -111,6 +115,25 @@ fn quickest(drying: &Drying<'_>, methods: &[Method], truth: &[Vec<f64>], allowed
     tried.filter(|(_, (.., error))| *error <= allowed).min_by_key(|(took, _)| *took).map(|(_, way)| way)
 }
 
+/// Measures the plan on paper; none in a program without it.
+#[cfg(feature = "paper")]
+fn paper(criterion: &mut Criterion, batch: &Batch) -> Option<f64> {
+    let mut plan = plan(batch);
+    let mut count = 0;
+    median_ms(criterion, "the plan as PDF", 10, || {
+        // Another title each time, so that the typesetter cannot give back a page that it remembers.
+        count += 1;
+        plan.title = format!("Plan {count}");
+        black_box(pdf(black_box(&plan), Paper::A4).unwrap());
+    })
+}
+
+/// Measures nothing: this program has no paper.
+#[cfg(not(feature = "paper"))]
+const fn paper(_criterion: &mut Criterion, _batch: &Batch) -> Option<f64> {
+    None
+}
+
 fn main() {
     let mut criterion = Criterion::default().configure_from_args();
     // Two designs in turn, so that nothing could be kept from one to the next.
@@ -145,6 +168,8 @@ fn main() {
         black_box(pickling(black_box(&design.pickling), dried).unwrap());
     });
 
+    let paper = paper(&mut criterion, &batch);
+
     let drying = Drying { run: RefCell::new(DiscRun::new(&shown)), air };
     let truth = drying.by(Method::DOPRI5, TRUTH);
     let tight = Problem { tolerance: OUR_TIGHTEST, ..shown.clone() };
@@ -170,6 +195,7 @@ fn main() {
             ));
         }
     }
+    lines.extend(paper.map(|paper| format!("The plan as PDF takes {paper:.0} ms (aim: at most 500).")));
     if let (Some(whole), Some(alone)) = (whole, alone) {
         lines.push(format!("One cheese for 48 h takes {alone:.2} ms; the whole batch {whole:.2} ms (aim: at most 8)."));
     }
