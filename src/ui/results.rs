@@ -2,10 +2,10 @@
 
 use super::ask::Ask;
 use super::choices::focus_ring;
-use super::theme::{CAPTION, FIGURE, Palette, TITLE, bold};
+use super::theme::{BODY, CAPTION, FIGURE, Palette, TITLE, bold};
 use super::units::Units;
 use super::view::{Room, View};
-use crate::batch::{Batch, Caution, Readout, Severity, Weight, readouts};
+use crate::batch::{Batch, Caution, Reading, Readout, Severity, Weight, readouts};
 use crate::design::{Stage, field};
 use crate::figure::{Ribbon, Station};
 use egui::{Align, Color32, Layout, RichText, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
@@ -80,7 +80,9 @@ fn lead_ui(ui: &mut Ui, units: Units, figure: &Readout) {
     ui.spacing_mut().item_spacing.y = 0.0;
     let whole = format!("{}: {}", figure.label, units.readout_text(figure));
     ui.label(RichText::new(figure.label).size(CAPTION).color(palette.soft));
-    let response = ui.label(RichText::new(units.readout_text(figure)).font(bold(FIGURE)));
+    // Words, such as why a pH is never reached, take less room than a number.
+    let size = if matches!(figure.reading, Reading::Words(_)) { BODY } else { FIGURE };
+    let response = ui.label(RichText::new(units.readout_text(figure)).font(bold(size)));
     response.widget_info(|| WidgetInfo::labeled(Role::Label, true, &whole));
     response.on_hover_text(figure.law);
     let mut below: Vec<String> = figure.likely_text().map(|likely| format!("likely {likely}")).into_iter().collect();

@@ -3,6 +3,7 @@
 use super::theme::{BODY, CAPTION, Palette, TITLE, bold};
 use super::view::View;
 use crate::batch::{constant_lists, correlation_lists};
+use crate::plan;
 use crate::source::{Constant, Correlation, SourceId, SourceRow, ledger};
 use egui::{RichText, ScrollArea, Ui, vec2};
 
@@ -22,7 +23,7 @@ pub(super) fn sources_ui(ui: &mut Ui, view: &mut View) {
     ui.add_space(6.0);
     let wanted = view.search.to_lowercase();
     ScrollArea::vertical().id_salt("sources").auto_shrink(false).show(ui, |ui| {
-        for (name, list) in constant_lists() {
+        for (name, list) in constant_lists().into_iter().chain(plan::CONSTANT_LISTS) {
             let found: Vec<&Constant> = list
                 .iter()
                 .filter(|record| matches(&wanted, &[name, record.name, &title(&rows, record.source), record.standing.words()]))
