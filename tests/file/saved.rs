@@ -2,7 +2,8 @@
 
 use vatsketch::batch::batch;
 use vatsketch::design::{
-    CalciumForm, CreamBy, DryingPlace, Field, Heating, KeptIn, MilkKind, MilkTreatment, RennetLabel, Stage, fields,
+    CalciumForm, CreamBy, DryingPlace, Field, Heating, JarLay, KeptIn, MilkKind, MilkTreatment, RennetLabel, Stage, VinegarBy,
+    fields,
 };
 use vatsketch::file::{from_text, read, to_text};
 
@@ -49,4 +50,21 @@ fn a_saved_file_holds_every_input() {
     for field in fields().filter(|field| !newer(field)) {
         assert!(text.contains(&format!("{}: ", field.key)), "{} is in no file", field.key);
     }
+}
+
+#[test]
+fn every_file_of_format_two_opens_and_means_what_it_meant() {
+    let saved = |name: &str| read(format!("{}/tests/saved/2-{name}.vat.ron", env!("CARGO_MANIFEST_DIR")).as_ref()).unwrap();
+    for name in FILES {
+        let design = saved(name);
+        assert_eq!(from_text(&to_text(&design)).unwrap(), design, "{name}");
+    }
+    let ewes = saved("ewes-milk");
+    assert_eq!((ewes.pickling.jar_lay, ewes.keeping.kept_in), (JarLay::OnEdge, KeptIn::Oil));
+    assert_eq!((ewes.pickling.acid_g_per_100ml, ewes.keeping.poured_off_percent), (7.0, 85.0));
+    let open_air = saved("open-air");
+    assert_eq!((open_air.pickling.vinegar_by, open_air.salting.pepper_g_dm2), (VinegarBy::Cover, 1.4));
+    assert!(!saved("small-vat").pickling.pickled && !saved("own-carton").salting.pepper_treated);
+    let text = std::fs::read_to_string(format!("{}/tests/saved/2-first-vat.vat.ron", env!("CARGO_MANIFEST_DIR"))).unwrap();
+    assert!(fields().all(|field| text.contains(&format!("{}: ", field.key))), "an input is in no file");
 }
