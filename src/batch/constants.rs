@@ -41,7 +41,6 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
         ("limits of time and temperature", growth::LIMIT_CONSTANTS),
         ("limits of acid and dryness", growth::TABLE_CONSTANTS),
         ("nutrition", nutrition::CONSTANTS),
-        ("keeping", process::KEEPING_CONSTANTS),
     ];
     lists.extend(super::caution::CONSTANT_LISTS);
     lists

@@ -27,4 +27,4 @@ pub use moved::{FigureError, numeric_choices};
 pub use readout::{Reading, Readout, Weight, readouts, salting_readouts};
 pub use run::{Batch, Progress, batch, batch_after};
 pub use solve::{Answer, Goal, SolveError, Solved, offered, offered_pairs, solve};
-pub use summary::{Summary, hours_in_words, summary};
+pub use summary::{Summary, dried_min, hours_in_words, soaked_min, summary};

@@ -27,17 +27,27 @@ pub struct Summary {
 #[must_use]
 pub fn summary(batch: &Batch) -> Summary {
     let count = |severity| batch.cautions.iter().filter(|caution| caution.severity == severity).count();
-    let hours = || {
-        let dried_h = batch.vat.done()?.to_ladle_min / 60.0 + batch.draining.done()?.draining_h + batch.design.drying.drying_h;
-        let soak_h = if batch.pickling.done()?.pickled { batch.design.pickling.pickling_h } else { 0.0 };
-        Some(dried_h + soak_h)
-    };
     Summary {
         cheese_count: batch.draining.done().map(|drained| drained.cheese_count),
         dried_cheese_g: batch.drying.done().map(|dried| dried.end.cheese_g),
-        ready_h: hours(),
+        ready_h: soaked_min(batch).map(|minutes| minutes / 60.0),
         cautions: [count(Severity::Stop), count(Severity::Caution), count(Severity::Note)],
     }
+}
+
+/// Returns the minutes from the start of warming to the last air; none if the batch did not come so far.
+#[must_use]
+pub fn dried_min(batch: &Batch) -> Option<f64> {
+    batch.drying.done()?;
+    let unmoulded_min = batch.vat.done()?.to_ladle_min + 60.0 * batch.draining.done()?.draining_h;
+    Some(unmoulded_min + 60.0 * batch.design.drying.drying_h)
+}
+
+/// Returns the minutes from the start of warming to the end of the soak, or to the last air where there is no vinegar.
+#[must_use]
+pub fn soaked_min(batch: &Batch) -> Option<f64> {
+    let soak_h = if batch.pickling.done()?.pickled { batch.design.pickling.pickling_h } else { 0.0 };
+    Some(dried_min(batch)? + 60.0 * soak_h)
 }
 
 /// Returns hours as a maker says them: "2 h 30 min", "3 days 4 h".

@@ -30,7 +30,7 @@ fn band(pickled: &PicklingOutcome, end_h: f64) -> Option<Band> {
             Some([hour, fast.min(slow).min(middle), slow.max(fast).max(middle)])
         })
         .collect();
-    let name = "the centre if acid moves half or twice as fast and the cheese takes up 0.7 or 1.8 times as much";
+    let name = "the centre, if acid moves and is held as slowly or as fast as is likely";
     (!points.is_empty()).then_some(Band { name, points })
 }
 

@@ -22,10 +22,7 @@ pub use drying::{
 pub use field::{DiscField, DiscFrame};
 pub use flow::{StageBalance, Stream};
 pub use jar::jar_packing;
-pub use keeping::{
-    CONSTANTS as KEEPING_CONSTANTS, ColdWay, KeepingError, KeepingOutcome, StageHours, Way, draining_hours, drying_hours, keeping,
-    vat_hours,
-};
+pub use keeping::{ColdWay, KeepingError, KeepingOutcome, StageHours, Way, draining_hours, drying_hours, keeping, vat_hours};
 pub use milk::{CONSTANTS as MILK_CONSTANTS, MilkError, MilkOutcome, animal, milk};
 pub use pickling::{
     CONSTANTS as PICKLING_CONSTANTS, LONGEST_SOAK_H, PH_TARGETS, PicklePoint, PickleRun, PickledCheese, PicklingError,

@@ -222,7 +222,9 @@ fn labels(ui: &Ui, drawn: &Figure, response: &PlotResponse<()>) {
     let to_screen = |x: f64, y: f64| response.transform.position_from_point(&egui_plot::PlotPoint::new(x, y));
     let painter = ui.painter().with_clip_rect(frame.expand(2.0));
     let mut taken: Vec<egui::Rect> = Vec::new();
-    for series in &drawn.series {
+    // The limits first: they have the fewest places.
+    let (limits, lines): (Vec<&Series>, Vec<&Series>) = drawn.series.iter().partition(|series| series.role == Role::Limit);
+    for series in limits.into_iter().chain(lines) {
         let Some([x, y]) = series.points.last().copied() else { continue };
         let end = to_screen(x, y);
         let galley = painter.layout_no_wrap(series.name.to_owned(), plain(CAPTION), palette.text);

@@ -31,7 +31,7 @@ pub enum Misread {
         thousands: String,
     },
     /// A unit that does not belong here.
-    #[error("“{given}” is no unit for this; leave it out or write {wanted}")]
+    #[error("“{given}” is no unit for this; leave it out{}", if wanted.is_empty() { String::new() } else { format!(" or write {wanted}") })]
     WrongUnit {
         /// What was written.
         given: String,
@@ -64,7 +64,12 @@ fn spellings(unit: Unit) -> Vec<Spelled> {
             ("tsp", |x| METRIC_TEASPOON.value * x),
         ],
         Unit::Celsius => &[("c", |x| x), ("f", |x| (x - 32.0) / 1.8), ("°f", |x| (x - 32.0) / 1.8)],
-        Unit::Hour => &[("hours", |x| x), ("min", |x| x / 60.0), ("d", |x| 24.0 * x), ("days", |x| 24.0 * x)],
+        Unit::Hour => {
+            &[("hours", |x| x), ("min", |x| x / 60.0), ("d", |x| 24.0 * x), ("days", |x| 24.0 * x), ("weeks", |x| 168.0 * x)]
+        }
+        Unit::Day => &[("day", |x| x), ("days", |x| x), ("weeks", |x| 7.0 * x), ("h", |x| x / 24.0)],
+        // Labels of vinegar say per cent and mean this.
+        Unit::GramIn100Millilitre => &[("%", |x| x)],
         Unit::Minute => &[("minutes", |x| x), ("h", |x| 60.0 * x)],
         Unit::Millimetre => &[("cm", |x| 10.0 * x), ("in", |x| 25.4 * x)],
         Unit::Watt => &[("kw", |x| 1000.0 * x)],

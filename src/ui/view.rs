@@ -122,6 +122,17 @@ impl Default for View {
     }
 }
 
+/// Returns the quantity that the cut through a cheese shows at a station; none where the last one stays.
+#[must_use]
+pub const fn station_cut(stage: Stage) -> Option<SectionKey> {
+    match stage {
+        Stage::Milk | Stage::Vat | Stage::Draining | Stage::Keeping => None,
+        Stage::Salting => Some(SectionKey::Salt),
+        Stage::Drying => Some(SectionKey::Moisture),
+        Stage::Pickling => Some(SectionKey::Ph),
+    }
+}
+
 /// Returns the curve that belongs to a station, below the two that are always in sight.
 #[must_use]
 pub const fn station_curve(stage: Stage) -> FigureKey {

@@ -152,6 +152,7 @@ fn the_classes_go_by_the_centre_and_by_the_blend() {
     assert_eq!((kept.table_b, kept.acid_class), (Control::AssessmentRequired, AcidClass::LowAcid));
     // At 4 °C and pH 6.5 without vinegar: listeria and the spore former at its very edge; the other needs 0.965.
     invented.pickled.pickled = false;
+    invented.pickled.end = PicklePoint { centre_ph: 6.5, slurry_ph: 6.5, ..invented.pickled.end };
     let kept = invented.kept();
     assert_eq!((kept.centre_ph, kept.slurry_ph), (6.5, 6.5));
     assert_eq!(kept.growers, ["Listeria monocytogenes", "Bacillus cereus"]);

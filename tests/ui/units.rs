@@ -64,3 +64,12 @@ fn a_comma_before_three_digits_is_asked_about() {
         assert_eq!(read_number(text, Unit::Litre).unwrap().value, value, "{text}");
     }
 }
+
+#[test]
+fn a_refused_unit_says_what_may_be_written_only_where_something_may() {
+    let refused = |unit| read_number("9 bananas", unit).unwrap_err().to_string();
+    assert_eq!(refused(Unit::One), "“bananas” is no unit for this; leave it out");
+    assert!(refused(Unit::Hour).ends_with("or write h, hours, min, d, days, weeks"), "{}", refused(Unit::Hour));
+    assert_eq!(read_number("5 %", Unit::GramIn100Millilitre).unwrap().value, 5.0);
+    assert_eq!(read_number("3 weeks", Unit::Hour).unwrap().value, 504.0);
+}

@@ -4,7 +4,7 @@ use super::Readout;
 use crate::design::{Design, KeptIn, Stage, Unit};
 use crate::law::kitchen::spoons;
 use crate::law::nutrition::Nutrients;
-use crate::process::{ColdWay, KeepingOutcome};
+use crate::process::{ColdWay, KeepingOutcome, LONGEST_SOAK_H};
 
 const ZONE: &str = "hours of the food itself between 4 and 60 °C, as food-service rules count them, until its centre has pH 4.2";
 const WARM: &str = "hours of the food itself above 21 °C, where guidance allows 2 to 4 h";
@@ -32,10 +32,7 @@ fn words(key: &'static str, label: &'static str, said: String, law: &'static str
 }
 
 fn hours(kept: &KeepingOutcome) -> Vec<Readout> {
-    let mut all = vec![
-        number("zone_h", "Between 4 and 60 °C in all", kept.zone_h, Unit::Hour, 0, ZONE).lead(),
-        number("warm_h", "Above 21 °C in all", kept.warm_h, Unit::Hour, 0, WARM),
-    ];
+    let mut all = vec![number("zone_h", "Between 4 and 60 °C in all", kept.zone_h, Unit::Hour, 0, ZONE).lead()];
     all.extend(kept.hours.iter().filter_map(|stage| {
         let (key, label) = match stage.stage {
             Stage::Vat => ("vat_zone_h", "of it in the vat"),
@@ -48,13 +45,14 @@ fn hours(kept: &KeepingOutcome) -> Vec<Readout> {
         };
         Some(number(key, label, stage.zone_h, Unit::Hour, 1, ZONE))
     }));
+    all.push(number("warm_h", "Above 21 °C in all", kept.warm_h, Unit::Hour, 0, WARM));
     all
 }
 
 fn cold(cold: &ColdWay, pickled: bool) -> Vec<Readout> {
     let mut all = vec![
-        number("cold_zone_h", "The same, drained and soured at 4 °C", cold.zone_h, Unit::Hour, 0, COLD),
-        number("cold_warm_h", "Above 21 °C then", cold.warm_h, Unit::Hour, 0, COLD),
+        number("cold_zone_h", "Between 4 and 60 °C, drained and soured at 4 °C", cold.zone_h, Unit::Hour, 0, COLD),
+        number("cold_warm_h", "Above 21 °C, drained and soured at 4 °C", cold.warm_h, Unit::Hour, 0, COLD),
         number("cold_drip_10_h", "Drip stops at 10 °C after", cold.drip_stops_at_10_h, Unit::Hour, 0, DRIP),
         number("cold_drip_4_h", "Drip stops at 4 °C after", cold.drip_stops_at_4_h, Unit::Hour, 0, DRIP),
     ];
@@ -65,7 +63,7 @@ fn cold(cold: &ColdWay, pickled: bool) -> Vec<Readout> {
             all.push(words(
                 "cold_centre_to_4_2_h",
                 "Centre below pH 4.2 at 4 °C after",
-                "never, or not within 2000 h".to_owned(),
+                format!("never, or not within {LONGEST_SOAK_H:.0} h"),
                 slower,
             ));
         }
@@ -86,8 +84,7 @@ fn classes(kept: &KeepingOutcome) -> Vec<Readout> {
             "Food Code, table B",
             kept.table_b.words().to_owned(),
             "by the modelled pH of the centre and the higher water activity; a class of a table is no proof",
-        )
-        .lead(),
+        ),
         words(
             "acid_class",
             "Title 21, part 114",

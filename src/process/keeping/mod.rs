@@ -5,7 +5,7 @@ mod zone;
 pub use zone::{StageHours, draining_hours, drying_hours, vat_hours};
 
 use super::jar::jar_packing;
-use super::{DrainingOutcome, DryingOutcome, PicklingOutcome, StageBalance, VatOutcome};
+use super::{DrainingOutcome, DryingOutcome, PicklePoint, PicklingOutcome, StageBalance, VatOutcome};
 use crate::design::{DrainingDesign, KeepingDesign, KeptIn, PicklingDesign, Stage};
 use crate::law::Matter;
 use crate::law::acidity::{acid_diffusivity_m2_s, vinegar_density_g_ml, vinegar_mass_percent};
@@ -13,11 +13,6 @@ use crate::law::growth::{AcidClass, COLD_DRAINING, COLD_ENOUGH, Control, acid_cl
 use crate::law::jar::JarError;
 use crate::law::nutrition::Nutrients;
 use crate::law::syneresis::{DRIP_STOPPED, mould_time_h};
-
-crate::constants! {
-    /// Cheese that nothing has soured.
-    UNSOURED_PH = { "pH of rennet cheese without a starter", 6.5, "pH", (6.4, 6.7), Ourselves, "near that of the milk", Judged }
-}
 
 /// Everything that the cheeses went through.
 #[derive(Clone, Copy, Debug)]
@@ -101,12 +96,6 @@ impl Way<'_> {
         if self.pickled.pickled { target.centre_h } else { None }
     }
 
-    /// Returns the pH of the centre and of the blended cheese at the end.
-    fn end_ph(&self) -> (f64, f64) {
-        let end = &self.pickled.end;
-        if self.pickled.pickled { (end.centre_ph, end.slurry_ph) } else { (UNSOURED_PH.value, UNSOURED_PH.value) }
-    }
-
     /// Returns the vinegar that the cheeses have left over, mL: what was poured on, less what they gained.
     fn spent_ml(&self) -> f64 {
         if !self.pickled.pickled {
@@ -145,9 +134,9 @@ impl Way<'_> {
 pub fn keeping(design: &KeepingDesign, way: &Way<'_>) -> Result<KeepingOutcome, KeepingError> {
     let (cheese, cheese_count) = (way.pickled.cheese, way.pickled.cheese_count);
     let hours = zone::all(design, way);
-    let (centre_ph, slurry_ph) = way.end_ph();
+    // Without vinegar these are the cheese's own.
+    let PicklePoint { centre_ph, slurry_ph, .. } = way.pickled.end;
     let water_activity = way.dried.end.centre_water_activity.max(way.pickled.water_activity);
-    let natural_ph = if way.pickled.pickled { way.pickling_design.cheese_ph } else { UNSOURED_PH.value };
     let spent_ml = way.spent_ml();
     let (vinegar_left_ml, oil_ml) = match design.kept_in {
         KeptIn::Vinegar => (spent_ml, 0.0),
@@ -169,7 +158,7 @@ pub fn keeping(design: &KeepingDesign, way: &Way<'_>) -> Result<KeepingOutcome, 
         slurry_ph,
         water_activity,
         table_b: table_b(water_activity, centre_ph),
-        acid_class: acid_class(water_activity, natural_ph, slurry_ph),
+        acid_class: acid_class(water_activity, way.pickling_design.cheese_ph, slurry_ph),
         growers: growers(design.keeping_temperature_c, centre_ph, water_activity).iter().map(|germ| germ.name).collect(),
         vinegar_left_ml,
         oil_ml,

@@ -22,6 +22,7 @@ pub use words::cautions;
 use super::{DryingError, Fineness};
 use crate::law::Matter;
 use crate::law::buffering::BUFFER_SCALE;
+use crate::law::growth::{ACIDIFIED_PH, TABLE_B_PH};
 use crate::law::jar::JarError;
 use crate::numeric::RootError;
 use course::Course;
@@ -29,7 +30,7 @@ use course::Course;
 /// Hours after which no more is worked out.
 pub const LONGEST_SOAK_H: f64 = 2000.0;
 /// The pH below which acidified food must come, and the one that this food needs at its water activity.
-pub const PH_TARGETS: [f64; 2] = [4.6, 4.2];
+pub const PH_TARGETS: [f64; 2] = [ACIDIFIED_PH.value, TABLE_B_PH.value];
 
 /// How many times as much acid a cheese may take up as its groups say.
 pub const STRONGEST_BUFFER: f64 = BUFFER_SCALE.range.1 / BUFFER_SCALE.value;

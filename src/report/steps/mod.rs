@@ -9,7 +9,7 @@ mod vat;
 
 use super::Target;
 use super::facts::Facts;
-use crate::batch::{Batch, Caution};
+use crate::batch::{Batch, Caution, dried_min, soaked_min};
 use crate::design::Stage;
 
 /// One step.
@@ -77,11 +77,9 @@ pub(super) fn steps(batch: &Batch, facts: &Facts) -> Vec<Step> {
         steps.extend(draining::pepper(&design.salting, salting, start_min, facts));
     }
     steps.extend(drying::drying(&design.drying, drying, start_min, facts));
-    let Some(pickling) = batch.pickling.done() else { return steps };
-    let dried_min = start_min + 60.0 * design.drying.drying_h;
+    let (Some(pickling), Some(dried_min)) = (batch.pickling.done(), dried_min(batch)) else { return steps };
     steps.extend(pickling::pickling(&design.pickling, pickling, dried_min, facts));
-    let Some(keeping) = batch.keeping.done() else { return steps };
-    let soaked_min = dried_min + if pickling.pickled { 60.0 * design.pickling.pickling_h } else { 0.0 };
+    let (Some(keeping), Some(soaked_min)) = (batch.keeping.done(), soaked_min(batch)) else { return steps };
     steps.push(keeping::keep(&design.keeping, keeping, soaked_min, facts));
     steps
 }

@@ -10,7 +10,7 @@ use crate::ui::files::{Dialogs, Purpose};
 use crate::ui::plan_desk::PlanDesk;
 use crate::ui::prompt::{Prompt, Reply, keys_ui, notice_ui, prompt_ui};
 use crate::ui::theme::Palette;
-use crate::ui::view::{Page, Room, View};
+use crate::ui::view::{Page, Room, View, station_cut};
 use crate::ui::{choices, curves, foot, results, run_ribbon, sources_page, top_bar};
 use egui::{Frame, Margin, Panel, ScrollArea, Ui, ViewportCommand};
 use std::path::{Path, PathBuf};
@@ -245,6 +245,9 @@ impl Window {
             Ask::Station(stage) => {
                 self.view.station = stage;
                 self.view.scroll_to = Some(stage);
+                if let Some(key) = station_cut(stage) {
+                    self.view.cut.key = key;
+                }
             }
             Ask::ToInput(key) => {
                 self.view.marked = Some(key);
