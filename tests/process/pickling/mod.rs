@@ -2,6 +2,7 @@
 
 mod behaviour;
 mod cases;
+mod eggs;
 mod fineness;
 mod leach;
 mod series;
