@@ -57,6 +57,7 @@ pub fn soaked_min(batch: &Batch) -> Option<f64> {
 /// use vatsketch::batch::hours_in_words;
 /// assert_eq!(hours_in_words(2.5), "2 h 30 min");
 /// assert_eq!(hours_in_words(76.2), "3 days 4 h");
+/// assert_eq!(hours_in_words(500.0), "21 days");
 /// ```
 #[must_use]
 pub fn hours_in_words(hours: f64) -> String {
@@ -70,5 +71,9 @@ pub fn hours_in_words(hours: f64) -> String {
     }
     let rounded = hours.round();
     let (days, rest) = ((rounded / 24.0).floor(), rounded % 24.0);
+    // Hours say nothing where the days themselves are uncertain.
+    if days >= 7.0 {
+        return format!("{:.0} days", (rounded / 24.0).round());
+    }
     if rest < 0.5 { format!("{days:.0} days") } else { format!("{days:.0} days {rest:.0} h") }
 }

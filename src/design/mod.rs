@@ -34,6 +34,7 @@ pub use salting::SaltingDesign;
 pub use unit::Unit;
 pub use value::Value;
 pub use vat::VatDesign;
+pub use wording::lower_first;
 
 /// The stages, in the trade's order.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -77,6 +78,7 @@ impl Stage {
     pub const fn short_title(self) -> &'static str {
         match self {
             Self::Draining => "Moulds",
+            Self::Salting => "Salt",
             Self::Keeping => "Jar",
             _ => self.title(),
         }

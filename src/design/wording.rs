@@ -33,3 +33,16 @@ impl<D: Default> Field<D> {
         if self.unit.symbol().is_empty() { words } else { format!("{words} {}", self.unit.symbol()) }
     }
 }
+
+/// Returns words for the middle of a sentence: the first letter small, the others as they are.
+///
+/// # Example
+/// ```
+/// use vatsketch::design::lower_first;
+/// assert_eq!(lower_first("Centre below pH 4.2 after"), "centre below pH 4.2 after");
+/// ```
+#[must_use]
+pub fn lower_first(words: &str) -> String {
+    let mut letters = words.chars();
+    letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
+}

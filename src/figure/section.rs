@@ -34,7 +34,7 @@ impl SectionKey {
     pub const fn counted_from(self) -> &'static str {
         match self {
             Self::Moisture => "h of drying",
-            Self::Salt => "h after ladling",
+            Self::Salt => "h from ladling",
             Self::Ph => "h in the vinegar",
         }
     }
@@ -44,7 +44,7 @@ impl SectionKey {
     pub const fn unit(self) -> &'static str {
         match self {
             Self::Moisture => "%",
-            Self::Salt => "g/100 g water",
+            Self::Salt => "g/100 g",
             Self::Ph => "",
         }
     }

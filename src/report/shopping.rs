@@ -3,7 +3,7 @@
 use super::Amount;
 use super::facts::Facts;
 use crate::batch::Batch;
-use crate::design::{CalciumForm, Unit};
+use crate::design::{CalciumForm, Unit, lower_first};
 
 /// One thing to buy.
 #[derive(Clone, Debug, PartialEq)]
@@ -111,10 +111,4 @@ fn pepper_vinegar_and_oil(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
         .done()
         .map(|keeping| row("Oil", Amount::new(keeping.oil_ml, Unit::Millilitre, 0), "oil_ml", "fresh, for the cold".to_owned()));
     [pepper, vinegar, jars, oil].into_iter().flatten().collect()
-}
-
-/// Returns words for the middle of a sentence.
-fn lower_first(words: &str) -> String {
-    let mut letters = words.chars();
-    letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
 }

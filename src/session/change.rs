@@ -1,6 +1,7 @@
 //! The line that says what the last change did.
 
 use crate::batch::{Batch, Reading, Readout, Weight, readouts};
+use crate::design::lower_first;
 
 /// Figures that are named at most.
 const MOST_NAMED: usize = 3;
@@ -27,5 +28,5 @@ fn moved(old: &[Readout], figure: &Readout) -> Option<(f64, String)> {
         return None;
     }
     let size = from.abs().max(to.abs()).max(f64::MIN_POSITIVE);
-    Some(((to - from).abs() / size, format!("{} {} → {}", figure.label.to_lowercase(), before.text(), figure.text())))
+    Some(((to - from).abs() / size, format!("{} {} → {}", lower_first(figure.label), before.text(), figure.text())))
 }

@@ -16,11 +16,9 @@ const TABLE_ROWS: usize = 12;
 /// Height of a plot in one column.
 const COLUMN_HEIGHT: f32 = 200.0;
 /// Least height of a plot that can still be read.
-const LEAST_HEIGHT: f32 = 120.0;
+const LEAST_HEIGHT: f32 = 92.0;
 
-/// The same of the two upper plots where the cut through a cheese takes room below them.
-const LEAST_BESIDE_CUT: f32 = 92.0;
-/// Height of the chosen station's curve where the cut through a cheese stands beside it.
+/// Least height of the chosen station's curve, beside which the cut through a cheese may stand.
 const CUT_HEIGHT: f32 = 208.0;
 /// Width from which on curve and cut stand side by side.
 const SIDE_BY_SIDE: f32 = 520.0;
@@ -30,13 +28,15 @@ const HEADING: f32 = 44.0;
 /// Draws the curves and returns what is asked for.
 pub(super) fn curves_ui(ui: &mut Ui, view: &View, batch: &Batch, before: Option<&Batch>, room: Room) -> Vec<Ask> {
     let mut asks = Vec::new();
-    // A cheese can be cut from the salting on.
+    // A cheese can be cut from the salting on; the heights are the same at every station, so that nothing jumps.
     let with_cut = view.station >= Stage::Salting;
     let left = ui.available_height() - 3.0 * HEADING;
-    let own = if room == Room::Own { left / 3.0 } else { COLUMN_HEIGHT };
-    let last = if with_cut { own.max(CUT_HEIGHT) } else { own.max(LEAST_HEIGHT) };
-    let least = if with_cut { LEAST_BESIDE_CUT } else { LEAST_HEIGHT };
-    let each = if room == Room::Own { (0.5 * (left - last)).max(least) } else { COLUMN_HEIGHT };
+    let (each, last) = if room == Room::Own {
+        let last = (left / 3.0).max(CUT_HEIGHT);
+        ((0.5 * (left - last)).max(LEAST_HEIGHT), last)
+    } else {
+        (COLUMN_HEIGHT, COLUMN_HEIGHT.max(CUT_HEIGHT))
+    };
     room.scrolled(ui, "curves", |ui| {
         for key in [FigureKey::Warming, FigureKey::DryingLoss] {
             asks.extend(curve_ui(ui, view, key, (batch, before), each));
@@ -222,18 +222,21 @@ fn labels(ui: &Ui, drawn: &Figure, response: &PlotResponse<()>) {
     let to_screen = |x: f64, y: f64| response.transform.position_from_point(&egui_plot::PlotPoint::new(x, y));
     let painter = ui.painter().with_clip_rect(frame.expand(2.0));
     let mut taken: Vec<egui::Rect> = Vec::new();
-    // The limits first: they have the fewest places.
-    let (limits, lines): (Vec<&Series>, Vec<&Series>) = drawn.series.iter().partition(|series| series.role == Role::Limit);
+    // The limits first: they have the fewest places. Then the lines from the highest end down, so that their names stand in their order.
+    let (limits, mut lines): (Vec<&Series>, Vec<&Series>) = drawn.series.iter().partition(|series| series.role == Role::Limit);
+    let end_of = |series: &Series| series.points.last().map_or(0.0, |[_, y]| *y);
+    lines.sort_by(|one, other| end_of(other).total_cmp(&end_of(one)));
+    let mut below = f32::NEG_INFINITY;
     for series in limits.into_iter().chain(lines) {
         let Some([x, y]) = series.points.last().copied() else { continue };
         let end = to_screen(x, y);
         let galley = painter.layout_no_wrap(series.name.to_owned(), plain(CAPTION), palette.text);
         let size = galley.size();
-        // To the right of the end where there is room, else just above it, else just below.
+        // To the right of the end where there is room, below the name of the line above it; else just above the end, else just below.
         // The last place is for a limit, which runs across the whole plot: its name may stand anywhere above it.
         let along = if series.role == Role::Limit { frame.left() + 0.45 * frame.width() } else { f32::NAN };
         let places = [
-            pos2(end.x + 6.0, end.y - 0.5 * size.y),
+            pos2(end.x + 6.0, (end.y - 0.5 * size.y).max(below)),
             pos2((end.x - size.x - 4.0).min(frame.right() - size.x - 4.0), end.y - size.y - 3.0),
             pos2((end.x - size.x - 4.0).min(frame.right() - size.x - 4.0), end.y + 4.0),
             pos2(along, end.y - size.y - 2.0),
@@ -243,6 +246,9 @@ fn labels(ui: &Ui, drawn: &Figure, response: &PlotResponse<()>) {
             frame.contains_rect(rect) && taken.iter().all(|other| !other.intersects(rect))
         };
         if let Some(place) = places.into_iter().find(|place| fits(place)) {
+            if series.role != Role::Limit {
+                below = place.y + size.y + 1.0;
+            }
             taken.push(egui::Rect::from_min_size(place, size));
             painter.galley(place, galley, palette.text);
         }

@@ -1,9 +1,12 @@
 //! The foot: the few figures that are always in sight, and what the last change did.
 
 use super::results::sign;
-use super::theme::{BODY, CAPTION, FOOT, Palette, bold};
+use super::theme::{BODY, CAPTION, FOOT, Palette, bold, plain};
 use crate::batch::{Batch, Severity, hours_in_words, summary};
 use egui::{RichText, Role, Ui, WidgetInfo};
+
+/// Width of a sign and the gap after it.
+const SIGN_ROOM: f32 = 28.0;
 
 /// Draws the foot.
 pub(super) fn foot_ui(ui: &mut Ui, batch: &Batch, last_change: &str) {
@@ -22,9 +25,15 @@ pub(super) fn foot_ui(ui: &mut Ui, batch: &Batch, last_change: &str) {
             (Severity::Note, notes, palette.soft),
         ] {
             if count > 0 {
-                sign(ui, severity, colour);
                 let plural = if count == 1 { "" } else { "s" };
-                ui.label(RichText::new(format!("{count} {}{plural}", severity.word().to_lowercase())).size(BODY));
+                let words = format!("{count} {}{plural}", severity.word().to_lowercase());
+                // Sign, number and word in one piece: a sign alone at the end of a line says nothing.
+                let wide = ui.painter().layout_no_wrap(words.clone(), plain(BODY), palette.text).size().x;
+                if ui.available_size_before_wrap().x < SIGN_ROOM + wide {
+                    ui.end_row();
+                }
+                sign(ui, severity, colour);
+                ui.add(egui::Label::new(RichText::new(words).size(BODY)).extend());
                 ui.add_space(8.0);
             }
         }

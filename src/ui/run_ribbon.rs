@@ -14,6 +14,8 @@ pub(super) const HEIGHT: f32 = 112.0;
 const MIDDLE: f32 = 70.0;
 /// Thickness of the heaviest part.
 const THICKEST: f32 = 40.0;
+/// Width of a station from which on mass and moisture stand side by side.
+const BOTH_WIDTH: f32 = 160.0;
 /// Thickness below which nothing would be seen.
 const THINNEST: f32 = 3.0;
 
@@ -92,7 +94,11 @@ fn station_ui(ui: &mut Ui, rect: Rect, station: &Station, chosen: bool) -> bool 
     ui.painter().text(pos2(left, rect.top() + 8.0), Align2::LEFT_TOP, title, bold(BODY), palette.text);
     let line = station.goes_on_kg.map_or_else(
         || "not worked out".to_owned(),
-        |kg| format!("{}, {:.0} % water", mass(kg), station.moisture_percent.unwrap_or(0.0)),
+        |kg| {
+            let whole = format!("{}, {:.0} % water", mass(kg), station.moisture_percent.unwrap_or(0.0));
+            // Where there is no room for both, the mass alone.
+            if rect.width() < BOTH_WIDTH { mass(kg) } else { whole }
+        },
     );
     let line = shortened(ui, &line, &super::theme::plain(CAPTION), rect.width() - 20.0);
     text_at(ui, pos2(left, rect.top() + 28.0), Align2::LEFT_TOP, &line, CAPTION, palette.soft);
