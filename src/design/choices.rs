@@ -7,9 +7,12 @@ use serde::{Deserialize, Serialize};
 macro_rules! choices {
     ($( $(#[$doc:meta])* $name:ident { $( $(#[$variant_doc:meta])* $variant:ident = $key:literal, $label:literal; )+ } )+) => { $(
         $(#[$doc])*
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
         pub enum $name { $( $(#[$variant_doc])* #[serde(rename = $key)] $variant, )+ }
         impl $name {
+            /// Every one of them, in order.
+            pub const ALL: &'static [Self] = &[ $( Self::$variant, )+ ];
+
             /// Every choice with its key and its words.
             pub const CHOICES: &'static [Choice] = &[ $( Choice { key: $key, label: $label }, )+ ];
 
@@ -134,5 +137,40 @@ choices! {
         Oil = "oil", "Oil";
         /// Nothing: they are taken out.
         Bare = "bare", "Nothing, taken out";
+    }
+    /// Why hands are not free on the same days of every week.
+    Habitual {
+        /// Asleep.
+        Sleep = "sleep", "Sleep";
+        /// At work.
+        Work = "work", "Work";
+    }
+    /// What counts first in buying.
+    BuyFor {
+        /// Price, and a price on what is left over.
+        LeastCost = "least_cost", "Least cost";
+        /// What is left over, then price.
+        LeastWaste = "least_waste", "Least waste";
+    }
+    /// Something to buy.
+    Good {
+        /// Milk.
+        Milk = "milk", "Milk";
+        /// Cream.
+        Cream = "cream", "Cream";
+        /// Skimmed milk.
+        SkimmedMilk = "skimmed_milk", "Skimmed milk";
+        /// Calcium chloride, as a solid or dissolved.
+        Calcium = "calcium", "Calcium chloride";
+        /// Rennet.
+        Rennet = "rennet", "Rennet";
+        /// Salt.
+        Salt = "salt", "Salt";
+        /// Pepper.
+        Pepper = "pepper", "Pepper";
+        /// Vinegar.
+        Vinegar = "vinegar", "Vinegar";
+        /// Oil.
+        Oil = "oil", "Oil";
     }
 }

@@ -77,6 +77,22 @@ pub enum DesignError {
         /// What was given.
         given: String,
     },
+    /// Something about the maker's week.
+    #[error("{what}: {why}")]
+    Week {
+        /// What it is about.
+        what: String,
+        /// Why it is refused, and what to do.
+        why: String,
+    },
+    /// Something about the supplies.
+    #[error("{what}: {why}")]
+    Supply {
+        /// What it is about.
+        what: String,
+        /// Why it is refused, and what to do.
+        why: String,
+    },
 }
 
 impl DesignError {
@@ -102,7 +118,7 @@ impl DesignError {
 
 /// Returns the known key that is spelled most like the given one; nothing if none is known.
 #[must_use]
-pub fn nearest(given: &str, known: impl Iterator<Item = &'static str>) -> Option<&'static str> {
+pub fn nearest<'a>(given: &str, known: impl Iterator<Item = &'a str>) -> Option<&'a str> {
     known.min_by_key(|known| distance(known, given))
 }
 

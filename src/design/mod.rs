@@ -13,13 +13,16 @@ mod keeping;
 mod milk;
 mod pickling;
 mod salting;
+mod supplies;
 mod unit;
 mod value;
 mod vat;
+mod week;
 mod wording;
 
 pub use choices::{
-    CalciumForm, CreamBy, DryingPlace, Heating, JarLay, KeptIn, MilkKind, MilkTreatment, PhKnown, PotRest, RennetLabel, VinegarBy,
+    BuyFor, CalciumForm, CreamBy, DryingPlace, Good, Habitual, Heating, JarLay, KeptIn, MilkKind, MilkTreatment, PhKnown, PotRest,
+    RennetLabel, VinegarBy,
 };
 pub use described::{DESCRIBED_CHEESE_FIELDS, DescribedCheese};
 pub use described_pickling::{DESCRIBED_PICKLING_FIELDS, DescribedPickling};
@@ -31,9 +34,11 @@ pub use keeping::KeepingDesign;
 pub use milk::MilkDesign;
 pub use pickling::PicklingDesign;
 pub use salting::SaltingDesign;
+pub use supplies::{Offer, SuppliesDesign, Supply};
 pub use unit::Unit;
 pub use value::Value;
 pub use vat::VatDesign;
+pub use week::{BusyOnce, Reached, TakenHours, WeekDesign, Wish, hour, moment, read_hour, read_moment};
 pub use wording::lower_first;
 
 /// The stages, in the trade's order.
@@ -120,6 +125,10 @@ pub struct Design {
     pub pickling: PicklingDesign,
     /// The jar and its keeping.
     pub keeping: KeepingDesign,
+    /// The maker's week.
+    pub week: WeekDesign,
+    /// Where everything comes from.
+    pub supplies: SuppliesDesign,
 }
 
 /// Returns every input of every stage, in the trade's order.
@@ -183,6 +192,8 @@ impl Design {
     /// # Errors
     /// The first [`DesignError`], in the order of the stages.
     pub fn check(&self) -> Result<(), DesignError> {
-        fields().try_for_each(|field| field.check(field.get(self)).map(drop))
+        fields().try_for_each(|field| field.check(field.get(self)).map(drop))?;
+        self.week.check()?;
+        self.supplies.check()
     }
 }

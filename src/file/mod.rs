@@ -4,13 +4,16 @@ mod error;
 mod frozen;
 mod read;
 mod stamp;
+mod texts;
 mod v1;
 mod v2;
+mod v3;
 mod wording;
 mod write;
 
 pub use error::FileError;
 pub use read::{MOST_BYTES, from_text, read};
 pub use stamp::{Stamp, stamp};
-pub use v2::{check_texts, to_text};
+pub use texts::check_texts;
+pub use v3::to_text;
 pub use write::write_safely;

@@ -1,6 +1,6 @@
 //! Reading a design, whatever is in the file.
 
-use super::{FileError, check_texts, v1, v2, wording};
+use super::{FileError, check_texts, v1, v2, v3, wording};
 use crate::design::Design;
 use std::io::Read;
 use std::path::Path;
@@ -8,7 +8,7 @@ use std::path::Path;
 /// Greatest size of a design file; a real one has about 3 kB.
 pub const MOST_BYTES: u64 = 1 << 20;
 /// The newest format.
-const NEWEST: u32 = 2;
+const NEWEST: u32 = 3;
 
 /// The first member alone, to learn the format before anything else is understood.
 #[derive(serde::Deserialize)]
@@ -66,10 +66,10 @@ pub fn from_text(text: &str) -> Result<Design, FileError> {
     if format > NEWEST {
         return Err(FileError::TooNew { found: format, newest: NEWEST });
     }
-    let design = if format == 1 {
-        ron::from_str::<v1::Saved>(text).map_err(malformed)?.into_design()
-    } else {
-        ron::from_str::<v2::Saved>(text).map_err(malformed)?.into_design()
+    let design = match format {
+        1 => ron::from_str::<v1::Saved>(text).map_err(malformed)?.into_design(),
+        2 => ron::from_str::<v2::Saved>(text).map_err(malformed)?.into_design(),
+        _ => ron::from_str::<v3::Saved>(text).map_err(malformed)?.into_design()?,
     };
     check_texts(&design)?;
     design.check()?;

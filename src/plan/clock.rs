@@ -4,6 +4,7 @@
 //! sleep and work keep to the wall clock, the cheese keeps to the minutes. Nothing here asks what time it is.
 
 use super::{Habit, Hours, Span, Taken};
+use crate::design::read_moment;
 use jiff::civil::{Date, DateTime, Weekday};
 use jiff::tz::{AmbiguousOffset, TimeZone};
 use jiff::{Timestamp, ToSpan};
@@ -62,9 +63,7 @@ pub enum ClockError {
 /// # Ok::<(), vatsketch::plan::ClockError>(())
 /// ```
 pub fn local_time(text: &str) -> Result<DateTime, ClockError> {
-    let no_time = || ClockError::NoTime { text: text.trim().to_owned() };
-    // A date alone would be midnight, which nobody means.
-    if text.contains(':') { text.trim().parse().map_err(|_| no_time()) } else { Err(no_time()) }
+    read_moment(text).map_err(|_| ClockError::NoTime { text: text.trim().to_owned() })
 }
 
 impl Clock {

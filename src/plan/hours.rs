@@ -9,6 +9,8 @@ crate::constants! {
     WORK_POINTS = { "Points for a minute of hands while at work", 4.0, "1/min", (2.0, 10.0), Ourselves, "a wish, not a fact: less than sleep", Judged }
     /// A minute of an appointment.
     BUSY_POINTS = { "Points for a minute of hands while busy elsewhere", 10.0, "1/min", (4.0, 20.0), Ourselves, "a wish, not a fact: an appointment is missed like sleep", Judged }
+    /// Waiting.
+    WAIT_POINTS = { "Points for a quarter of an hour of waiting to begin, or of being ready too soon", 1.0, "1", (0.0, 4.0), Ourselves, "a wish, not a fact: a day's wait is worth ten minutes of sleep", Judged }
 }
 
 const DAY_MIN: i64 = 24 * 60;
@@ -164,6 +166,12 @@ impl Hours {
     #[must_use]
     pub fn of_habits(habits: &[Habit], until_min: i64) -> Self {
         Self::new(habits.iter().flat_map(|habit| habit.spans(until_min)).collect(), until_min)
+    }
+
+    /// Returns the spans that are taken, in the order in which they were given.
+    #[must_use]
+    pub fn spans(&self) -> &[Span] {
+        &self.spans
     }
 
     /// Returns where they end.

@@ -1,15 +1,18 @@
 //! From a batch to a week: the tasks with their times, and what to buy in which packages.
 //!
 //! [`tasks()`] makes [`Task`]s of a batch, [`schedule()`] puts [`Handling`]s into the [`Hours`] that a maker has, [`week()`] does both;
-//! [`shopping()`] buys what a batch needs in packages that [`choose`] picks. It asks no clock: times are minutes from a Monday 00:00, and [`Clock`] turns them into those of a wall clock.
+//! [`shopping()`] buys what a batch needs in packages that [`choose`] picks. It asks no clock: times are minutes from a Monday 00:00, and [`Clock`] turns them into
+//! those of a wall clock. [`kitchen_week()`] and [`shop`] read the wishes, hours and supplies from the design itself; window, paper, calendar and command line use them.
 
 mod block;
+mod calendar_error;
 mod clock;
 mod error;
 mod gap;
 mod hands;
 mod here;
 mod hours;
+mod kitchen_week;
 mod packages;
 mod schedule;
 mod shopping;
@@ -18,14 +21,16 @@ mod tasks;
 mod week;
 mod why;
 
+pub use calendar_error::KitchenWeekError;
 pub use clock::{Clock, ClockError, local_time};
 pub use error::{ScheduleError, length};
 pub use gap::{GRID_MIN, Gap, Handling};
 pub use here::{Here, Rest, rest};
 pub use hours::{Habit, Hours, Lost, Span, Taken};
+pub use kitchen_week::{KitchenWeek, Now, TakenSpan, WeekTask, kitchen_week};
 pub use packages::{Aim, Basket, Package, PackageError, Want, choose};
 pub use schedule::{Placed, Schedule, horizon_min, schedule};
-pub use shopping::{Bought, Good, Need, Offer, Shopping, ShoppingError, Supply, needs, shopping};
+pub use shopping::{Bought, Need, Shopping, ShoppingError, needs, shop, shopping};
 pub use start::Start;
 pub use tasks::{Task, Tasks, tasks};
 pub use week::{Stretch, WeekError, on_from_here, stretches, week};

@@ -2,68 +2,14 @@
 
 use super::{Aim, Package, PackageError, Want, choose};
 use crate::batch::Batch;
-use crate::design::{CalciumForm, Unit};
+use crate::design::{BuyFor, CalciumForm, Good, SuppliesDesign, Supply, Unit, lower_first};
 use std::collections::BTreeMap;
 
-/// Something to buy.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Good {
-    /// Milk.
-    Milk,
-    /// Cream.
-    Cream,
-    /// Skimmed milk.
-    SkimmedMilk,
-    /// Calcium chloride, as a solid or dissolved.
-    Calcium,
-    /// Rennet.
-    Rennet,
-    /// Salt.
-    Salt,
-    /// Pepper.
-    Pepper,
-    /// Vinegar.
-    Vinegar,
-    /// Oil.
-    Oil,
-}
-
-impl Good {
-    /// Everything, in the trade's order.
-    pub const ALL: [Self; 9] = [
-        Self::Milk,
-        Self::Cream,
-        Self::SkimmedMilk,
-        Self::Calcium,
-        Self::Rennet,
-        Self::Salt,
-        Self::Pepper,
-        Self::Vinegar,
-        Self::Oil,
-    ];
-
-    /// Returns its name.
-    #[must_use]
-    pub const fn words(self) -> &'static str {
-        match self {
-            Self::Milk => "milk",
-            Self::Cream => "cream",
-            Self::SkimmedMilk => "skimmed milk",
-            Self::Calcium => "calcium chloride",
-            Self::Rennet => "rennet",
-            Self::Salt => "salt",
-            Self::Pepper => "pepper",
-            Self::Vinegar => "vinegar",
-            Self::Oil => "oil",
-        }
-    }
-
-    /// Returns how many parts of a millilitre or gram are counted: what is used by the drop is counted finer.
-    const fn parts(self) -> i64 {
-        match self {
-            Self::Calcium | Self::Rennet => 100,
-            Self::Milk | Self::Cream | Self::SkimmedMilk | Self::Salt | Self::Pepper | Self::Vinegar | Self::Oil => 1,
-        }
+/// Returns how many parts of a millilitre or gram are counted: what is used by the drop is counted finer.
+const fn parts(good: Good) -> i64 {
+    match good {
+        Good::Calcium | Good::Rennet => 100,
+        Good::Milk | Good::Cream | Good::SkimmedMilk | Good::Salt | Good::Pepper | Good::Vinegar | Good::Oil => 1,
     }
 }
 
@@ -82,7 +28,7 @@ pub struct Need {
 ///
 /// # Example
 /// ```
-/// use vatsketch::{batch::batch, design::Design, plan::{Good, needs}};
+/// use vatsketch::{batch::batch, design::{Design, Good}, plan::needs};
 /// let needs = needs(&batch(&Design::default())?);
 /// assert_eq!((needs[0].good, needs[0].amount), (Good::Milk, 6000.0));
 /// # Ok::<(), vatsketch::design::DesignError>(())
@@ -114,28 +60,6 @@ pub fn needs(batch: &Batch) -> Vec<Need> {
     }
     all.retain(|need| need.amount > 0.0);
     all
-}
-
-/// A package as a shop offers it.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Offer {
-    /// What it holds, in the unit of the need.
-    pub size: f64,
-    /// What it costs, in the maker's currency.
-    pub price: f64,
-    /// How many there are; none: as many as wanted.
-    pub at_most: Option<u32>,
-}
-
-/// Where something comes from.
-#[derive(Clone, Debug, Default, PartialEq)]
-pub struct Supply {
-    /// What is at home, in the unit of the need.
-    pub at_home: f64,
-    /// How much less would still do, in the unit of the need.
-    pub stretch: f64,
-    /// The packages to choose from.
-    pub offers: Vec<Offer>,
 }
 
 /// What is bought of one thing.
@@ -189,7 +113,7 @@ impl Shopping {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum ShoppingError {
     /// No packages fit.
-    #[error("{}: {why}", good.words())]
+    #[error("{}: {why}", lower_first(good.label()))]
     Packages {
         /// Of what.
         good: Good,
@@ -197,7 +121,7 @@ pub enum ShoppingError {
         why: PackageError,
     },
     /// Not a usable number.
-    #[error("{}: {what} cannot be {value}; give a number from 0 to a million", good.words())]
+    #[error("{}: {what} cannot be {value}; give a number from 0 to a million", lower_first(good.label()))]
     NoNumber {
         /// Of what.
         good: Good,
@@ -237,9 +161,37 @@ pub fn shopping(batch: &Batch, supplies: &BTreeMap<Good, Supply>, aim: Aim) -> R
     Ok(shopping)
 }
 
+/// Returns what to buy for a batch, from the supplies that its design names.
+///
+/// # Errors
+/// [`ShoppingError`], as for [`shopping`].
+///
+/// # Example
+/// ```
+/// use vatsketch::design::{Design, Good, Offer, Supply};
+/// use vatsketch::{batch::batch, plan::shop};
+/// let mut design = Design::default();
+/// let milk = Supply { offers: vec![Offer { size: 1700.0, price: 2.1, at_most: None }], ..Supply::default() };
+/// design.supplies.goods.insert(Good::Milk, milk);
+/// assert_eq!(shop(&batch(&design)?)?.bought[0].counts, [4]);
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn shop(batch: &Batch) -> Result<Shopping, ShoppingError> {
+    let supplies = &batch.design.supplies;
+    shopping(batch, &supplies.goods, aim(supplies))
+}
+
+/// Returns what counts first, in the units of the calculation.
+fn aim(supplies: &SuppliesDesign) -> Aim {
+    match supplies.buy_for {
+        BuyFor::LeastWaste => Aim::LeastWaste,
+        BuyFor::LeastCost => Aim::LeastCost { waste_price: (supplies.waste_price * HUNDREDTHS as f64).round() as i64 },
+    }
+}
+
 fn buy(need: Need, supply: &Supply, aim: Aim) -> Result<Bought, ShoppingError> {
     let good = need.good;
-    let parts = good.parts();
+    let parts = parts(good);
     let counted = |what, value: f64, times: i64| {
         let usable = value.abs() <= MOST;
         if usable { Ok(value * times as f64) } else { Err(ShoppingError::NoNumber { good, what, value }) }

@@ -1,6 +1,8 @@
 //! What can be done to the open design.
 
-use crate::design::{Design, DesignError, Stage, Value, field, fields};
+use crate::design::{
+    BuyFor, Design, DesignError, Good, Stage, SuppliesDesign, Value, WeekDesign, Wish, field, fields, lower_first, moment,
+};
 
 /// Something that is done to the open design; each is one step to undo.
 #[derive(Clone, Debug, PartialEq)]
@@ -18,6 +20,10 @@ pub enum Command {
     SetTitle(String),
     /// Write a note.
     SetNote(String),
+    /// Set the maker's week: the wish, the hours, where the maker stands.
+    SetWeek(Box<WeekDesign>),
+    /// Set where everything comes from.
+    SetSupplies(Box<SuppliesDesign>),
 }
 
 impl Command {
@@ -35,6 +41,14 @@ impl Command {
             }
             Self::SetTitle(title) => design.title.clone_from(title),
             Self::SetNote(note) => design.note.clone_from(note),
+            Self::SetWeek(week) => {
+                week.check()?;
+                design.week.clone_from(week);
+            }
+            Self::SetSupplies(supplies) => {
+                supplies.check()?;
+                design.supplies.clone_from(supplies);
+            }
         }
         Ok(())
     }
@@ -50,6 +64,45 @@ impl Command {
             Self::ResetStage(stage) => format!("{} back to defaults", stage.title()),
             Self::SetTitle(title) => format!("Title “{title}”"),
             Self::SetNote(_) => "Note".to_owned(),
+            Self::SetWeek(week) => week_name(&before.week, week),
+            Self::SetSupplies(supplies) => supplies_name(&before.supplies, supplies),
         }
+    }
+}
+
+/// Returns what changes in a week, in words.
+fn week_name(before: &WeekDesign, after: &WeekDesign) -> String {
+    if before.wish != after.wish {
+        return match after.wish {
+            Wish::Open => "No time to begin or to be ready".to_owned(),
+            Wish::StartAt(at) => format!("Begin on {}", moment(at)),
+            Wish::SoonAfter(at) => format!("Begin soon after {}", moment(at)),
+            Wish::ReadyBy(by) => format!("Ready by {}", moment(by)),
+        };
+    }
+    if before.reached != after.reached {
+        return match &after.reached {
+            Some(here) => format!("Begun “{}” on {}", here.task, moment(here.began)),
+            None => "Plan from the beginning".to_owned(),
+        };
+    }
+    let named = [
+        (before.zone != after.zone, "Time zone"),
+        (before.taken != after.taken, "Hours of sleep and work"),
+        (before.busy != after.busy, "Busy times"),
+    ];
+    named.into_iter().find(|(changed, _)| *changed).map_or("Week", |(_, name)| name).to_owned()
+}
+
+/// Returns what changes among the supplies, in words.
+fn supplies_name(before: &SuppliesDesign, after: &SuppliesDesign) -> String {
+    let changed = Good::ALL.iter().find(|good| before.goods.get(*good) != after.goods.get(*good));
+    if let Some(good) = changed {
+        return format!("Supply of {}", lower_first(good.label()));
+    }
+    match after.buy_for {
+        _ if before.buy_for == after.buy_for => "Prices of supplies".to_owned(),
+        BuyFor::LeastCost => "Buy for least cost".to_owned(),
+        BuyFor::LeastWaste => "Buy for least waste".to_owned(),
     }
 }

@@ -3,6 +3,7 @@
 mod any;
 mod clock;
 mod hours;
+mod kitchen_week;
 mod packages;
 mod replan;
 mod schedule_cases;

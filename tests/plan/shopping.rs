@@ -2,8 +2,8 @@
 
 use std::collections::BTreeMap;
 use vatsketch::batch::{Batch, batch};
-use vatsketch::design::{Design, Unit, Value};
-use vatsketch::plan::{Aim, Good, Offer, PackageError, Shopping, ShoppingError, Supply, needs, shopping};
+use vatsketch::design::{Design, Good, Offer, Supply, Unit, Value};
+use vatsketch::plan::{Aim, PackageError, Shopping, ShoppingError, needs, shopping};
 
 fn made(changes: &[(&str, Value)]) -> Batch {
     let mut design = Design::default();

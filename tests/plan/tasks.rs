@@ -42,9 +42,9 @@ fn the_tasks_stand_in_the_order_of_the_trade() {
     wanted.extend((1..batch.vat.done().unwrap().tests).map(|test| format!("test_{test}")));
     wanted.extend(["cut", "ladle"].map(str::to_owned));
     wanted.extend((1..=turns).map(|turn| format!("turn_{turn}")));
-    wanted.extend(["unmould", "swap", "weigh", "vinegar", "sour", "roll_1", "roll_2"].map(str::to_owned));
+    wanted.extend(["unmould", "swap", "weigh", "vinegar", "sour", "rest", "roll_1", "roll_2"].map(str::to_owned));
     assert_eq!(keys(&tasks), wanted);
-    assert_eq!(tasks.until_ready, tasks.position("roll_1").unwrap());
+    assert_eq!(tasks.until_ready, tasks.position("rest").unwrap());
     assert_eq!(tasks.ends_before, None);
 }
 

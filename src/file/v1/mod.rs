@@ -148,6 +148,8 @@ impl Saved {
             drying: self.drying.into(),
             pickling: PicklingDesign { pickled: false, ..PicklingDesign::default() },
             keeping: KeepingDesign { kept_in: KeptIn::Bare, ..KeepingDesign::default() },
+            // It knew neither hours nor supplies.
+            ..Design::default()
         }
     }
 }

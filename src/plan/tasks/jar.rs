@@ -16,7 +16,8 @@ pub(super) fn add_vinegar(all: &mut Vec<Task>, design: &Design, pickling: &Pickl
     let oil_s = if design.keeping.kept_in == KeptIn::Oil { POUR_OFF_JAR.value * jars } else { 0.0 };
     if !design.pickling.pickled {
         if oil_s > 0.0 {
-            all.push(Task::new("oil", Stage::Keeping, "Cover with oil", visit_min(oil_s), every_few_days()));
+            let hands_min = visit_min(oil_s);
+            all.push(Task::new("oil", Stage::Keeping, "Cover with oil", hands_min, Gap::fixed(hands_min)));
         }
         return;
     }
@@ -31,13 +32,14 @@ pub(super) fn add_vinegar(all: &mut Vec<Task>, design: &Design, pickling: &Pickl
         KeptIn::Vinegar => "Measure pH",
         KeptIn::Bare => "Measure pH, take out",
     };
+    let sour_min = visit_min(METER.value + oil_s);
     all.push(
-        Task::new("sour", Stage::Keeping, name, visit_min(METER.value + oil_s), every_few_days())
+        Task::new("sour", Stage::Keeping, name, sour_min, Gap::fixed(sour_min))
             .saying("At the centre of one cheese and on a blended sample; a modelled pH is no proof."),
     );
 }
 
-/// Returns the rolling of jars under oil, every few days for as long as they are kept.
+/// Returns the rest of jars under oil, and their rolling every few days for as long as they are kept.
 pub(super) fn rolling(design: &KeepingDesign, jars: u32) -> Vec<Task> {
     if design.kept_in != KeptIn::Oil {
         return Vec::new();
@@ -45,11 +47,12 @@ pub(super) fn rolling(design: &KeepingDesign, jars: u32) -> Vec<Task> {
     let (soonest_d, latest_d) = (ROLL_SOONEST.value, ROLL_LATEST.value);
     let times = (design.keeping_days / (0.5 * (soonest_d + latest_d))).floor().max(0.0) as u32;
     let hands_min = visit_min(ROLL_JAR.value * f64::from(jars.max(1)));
-    (1..=times)
-        .map(|time| {
-            Task::new(format!("roll_{time}"), Stage::Keeping, format!("Roll the jars, {time}"), hands_min, every_few_days())
-        })
-        .collect()
+    let rest = Task::new("rest", Stage::Keeping, "Let the jars rest in the cold", 0, every_few_days())
+        .saying("Under oil nothing sees the air: cold from the first hour to the last.");
+    let rolls = (1..=times).map(|time| {
+        Task::new(format!("roll_{time}"), Stage::Keeping, format!("Roll the jars, {time}"), hands_min, every_few_days())
+    });
+    std::iter::once(rest).chain(rolls).collect()
 }
 
 /// Returns the time between two rollings: any number of days within common practice.

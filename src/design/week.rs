@@ -1,0 +1,178 @@
+//! The maker's week: when to begin or to be ready, and the hours that are taken. Plain data, by the clock on the wall.
+
+use super::{DesignError, Habitual, lower_first};
+use jiff::civil::{DateTime, Time};
+
+/// When a vat is to begin, or by when it is to be ready.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Wish {
+    /// Not fixed yet: times count from the start of warming.
+    #[default]
+    Open,
+    /// Begin at this time.
+    StartAt(DateTime),
+    /// Begin as soon after this time as the maker's hours allow.
+    SoonAfter(DateTime),
+    /// The cheeses are ready by this time.
+    ReadyBy(DateTime),
+}
+
+/// Hours that are taken on the same days of every week.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct TakenHours {
+    /// By what.
+    pub by: Habitual,
+    /// On which days they begin, Monday first.
+    pub days: [bool; 7],
+    /// When they begin.
+    pub from: Time,
+    /// When they end; not after the beginning: on the next day.
+    pub to: Time,
+}
+
+/// Hours that are taken once.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct BusyOnce {
+    /// From.
+    pub from: DateTime,
+    /// Until.
+    pub to: DateTime,
+}
+
+/// Where the maker really stands: the task that was begun last, and when.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Reached {
+    /// Key of the task.
+    pub task: String,
+    /// When it really began.
+    pub began: DateTime,
+}
+
+/// The maker's week.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct WeekDesign {
+    /// When to begin, or by when to be ready.
+    pub wish: Wish,
+    /// Name of the time zone in the IANA list, such as `Etc/UTC`; empty: that of the computer.
+    pub zone: String,
+    /// Hours of sleep and work.
+    pub taken: Vec<TakenHours>,
+    /// Hours that are taken once.
+    pub busy: Vec<BusyOnce>,
+    /// Where the maker stands, if the vat was begun.
+    pub reached: Option<Reached>,
+}
+
+impl Default for WeekDesign {
+    /// Returns a week with eight hours of sleep every night and no wish yet.
+    fn default() -> Self {
+        let night = TakenHours {
+            by: Habitual::Sleep,
+            days: [true; 7],
+            from: Time::constant(22, 45, 0, 0),
+            to: Time::constant(6, 45, 0, 0),
+        };
+        Self { wish: Wish::Open, zone: String::new(), taken: vec![night], busy: Vec::new(), reached: None }
+    }
+}
+
+/// The most rows of taken hours, and of busy times.
+const MOST_ROWS: usize = 50;
+/// Longest name of a zone or of a task, letters.
+const MOST_NAME: usize = 60;
+
+impl WeekDesign {
+    /// Checks what can be checked without a clock and without the list of zones.
+    ///
+    /// # Errors
+    /// [`DesignError::Week`], with what, why and what to do.
+    ///
+    /// # Example
+    /// ```
+    /// use jiff::civil::date;
+    /// use vatsketch::design::{BusyOnce, WeekDesign};
+    /// let busy = |hours: i8| BusyOnce { from: date(2031, 5, 9).at(12, 0, 0, 0), to: date(2031, 5, 9).at(12 + hours, 0, 0, 0) };
+    /// assert!(WeekDesign { busy: vec![busy(2)], ..WeekDesign::default() }.check().is_ok());
+    /// assert!(WeekDesign { busy: vec![busy(0)], ..WeekDesign::default() }.check().is_err());
+    /// ```
+    pub fn check(&self) -> Result<(), DesignError> {
+        for (what, rows) in [("hours of sleep and work", self.taken.len()), ("busy times", self.busy.len())] {
+            if rows > MOST_ROWS {
+                return refused(what, format!("{rows} rows are given, at most {MOST_ROWS} can be; join some"));
+            }
+        }
+        if let Some(taken) = self.taken.iter().find(|taken| taken.from == taken.to) {
+            let what = format!("hours of {} from {}", lower_first(taken.by.label()), hour(taken.from));
+            return refused(&what, "they end when they begin; give another end, or remove the row".to_owned());
+        }
+        if let Some(busy) = self.busy.iter().find(|busy| busy.to <= busy.from) {
+            let what = format!("busy from {} to {}", moment(busy.from), moment(busy.to));
+            return refused(&what, "it must end after it begins".to_owned());
+        }
+        for (what, text) in
+            [("the time zone", self.zone.as_str()), ("the task reached", self.reached.as_ref().map_or("", |reached| &reached.task))]
+        {
+            if text.chars().count() > MOST_NAME {
+                return refused(what, format!("its name has more than {MOST_NAME} letters; choose one of the list"));
+            }
+        }
+        Ok(())
+    }
+}
+
+fn refused(what: &str, why: String) -> Result<(), DesignError> {
+    Err(DesignError::Week { what: what.to_owned(), why })
+}
+
+/// Returns a time of the day as it is written everywhere: `06:45`.
+#[must_use]
+pub fn hour(time: Time) -> String {
+    format!("{:02}:{:02}", time.hour(), time.minute())
+}
+
+/// Returns a time of the wall clock as it is typed and kept: `2031-05-09 18:30`.
+///
+/// # Example
+/// ```
+/// let moment = jiff::civil::date(2031, 5, 9).at(18, 30, 0, 0);
+/// assert_eq!(vatsketch::design::moment(moment), "2031-05-09 18:30");
+/// ```
+#[must_use]
+pub fn moment(at: DateTime) -> String {
+    format!("{} {}", at.date(), hour(at.time()))
+}
+
+/// Returns a time of the wall clock from text such as `2031-05-09 18:30`.
+///
+/// # Errors
+/// [`DesignError::Week`]. A date alone is refused: it would be midnight, which nobody means.
+///
+/// # Example
+/// ```
+/// use vatsketch::design::{moment, read_moment};
+/// assert_eq!(moment(read_moment("2031-05-09 18:30")?), "2031-05-09 18:30");
+/// assert!(read_moment("next Friday").is_err());
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+pub fn read_moment(text: &str) -> Result<DateTime, DesignError> {
+    let given = text.trim();
+    let parsed = given.contains(':').then(|| given.parse().ok()).flatten();
+    parsed.ok_or_else(|| DesignError::Week {
+        what: format!("`{given}`"),
+        why: "no date with a time; write it as year-month-day hour:minute, such as 2031-05-09 18:30".to_owned(),
+    })
+}
+
+/// Returns a time of the day from text such as `6:45` or `18`.
+///
+/// # Errors
+/// [`DesignError::Week`].
+pub fn read_hour(text: &str) -> Result<Time, DesignError> {
+    let given = text.trim();
+    let (hour, minute) = given.split_once(':').unwrap_or((given, "0"));
+    let parsed = hour.parse().ok().zip(minute.parse().ok()).and_then(|(hour, minute)| Time::new(hour, minute, 0, 0).ok());
+    parsed.ok_or_else(|| DesignError::Week {
+        what: format!("`{given}`"),
+        why: "no time of the day; write hour and minute, such as 6:45 or 22:00".to_owned(),
+    })
+}

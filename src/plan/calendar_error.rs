@@ -1,0 +1,110 @@
+//! Why there is no week, in times of the wall clock.
+
+use super::kitchen_week::Asked;
+use super::{ClockError, ScheduleError, Tasks, WeekError, length};
+use crate::design::{Wish, moment, nearest};
+use jiff::civil::DateTime;
+
+/// Why there is no week, and what would make one.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum KitchenWeekError {
+    /// No zone of that name.
+    #[error(
+        "there is no time zone `{zone}`; write its name in the IANA list, such as Etc/UTC, or leave it empty for the computer’s"
+    )]
+    NoSuchZone {
+        /// What was given.
+        zone: String,
+    },
+    /// Ready before now.
+    #[error("ready by {} lies in the past: it is {} now; choose a later time", moment(*by), moment(*now))]
+    ReadyInThePast {
+        /// The wish.
+        by: DateTime,
+        /// What the clock says.
+        now: DateTime,
+    },
+    /// No start leaves enough time.
+    #[error(
+        "no start leaves enough time to be ready by {}: begun as soon as the next quarter of an hour after {}, the cheeses are ready on {} at the earliest; be ready then or later, or shorten the run (its longest wait, at least {}, follows “{longest}”)",
+        moment(*by), moment(*now), moment(*soonest), length(*longest_min)
+    )]
+    TooSoon {
+        /// The wish.
+        by: DateTime,
+        /// What the clock says.
+        now: DateTime,
+        /// When it can be ready at the earliest.
+        soonest: DateTime,
+        /// The task with the longest wait after it.
+        longest: String,
+        /// That wait.
+        longest_min: i64,
+    },
+    /// What is left cannot be done in time.
+    #[error(
+        "from here on the cheeses cannot be ready by {}, but on {} at the earliest; be ready then or later",
+        moment(*by), moment(*soonest)
+    )]
+    TooLateNow {
+        /// The wish.
+        by: DateTime,
+        /// When it can be ready at the earliest.
+        soonest: DateTime,
+    },
+    /// The task that the maker stands at does not exist.
+    #[error("this vat has no task `{task}`; did you mean `{nearest}`? The tasks are {tasks}")]
+    NoSuchTask {
+        /// What was given.
+        task: String,
+        /// The key spelled most like it.
+        nearest: String,
+        /// Keys of all tasks.
+        tasks: String,
+    },
+    /// Anything else about the handlings.
+    #[error(transparent)]
+    Schedule(#[from] ScheduleError),
+    /// Anything else about the clock.
+    #[error(transparent)]
+    Clock(#[from] ClockError),
+}
+
+impl KitchenWeekError {
+    pub(super) fn no_such_task(task: &str, tasks: &Tasks) -> Self {
+        let keys: Vec<&str> = tasks.all.iter().map(|task| task.key.as_str()).collect();
+        let nearest = nearest(task, keys.iter().copied()).unwrap_or_default().to_owned();
+        Self::NoSuchTask { task: task.to_owned(), nearest, tasks: keys.join(", ") }
+    }
+}
+
+impl Asked {
+    /// Returns why there is no week, in times of the wall clock where that says more.
+    pub(super) fn told(&self, why: WeekError) -> KitchenWeekError {
+        let Wish::ReadyBy(by) = self.wish else { return plain(why) };
+        let later = |later_min: i64| self.clock.minute(by).and_then(|by_min| self.clock.local(by_min + later_min)).ok();
+        match why {
+            WeekError::Schedule(ScheduleError::ReadyInThePast { .. }) => KitchenWeekError::ReadyInThePast { by, now: self.now },
+            WeekError::Schedule(ScheduleError::NoFeasibleStart { later_min, ref longest, longest_min, .. }) => {
+                match later(later_min) {
+                    Some(soonest) => {
+                        KitchenWeekError::TooSoon { by, now: self.now, soonest, longest: longest.clone(), longest_min }
+                    }
+                    None => plain(why),
+                }
+            }
+            WeekError::Schedule(ScheduleError::TooLateNow { later_min, .. }) => match later(later_min) {
+                Some(soonest) => KitchenWeekError::TooLateNow { by, soonest },
+                None => plain(why),
+            },
+            other => plain(other),
+        }
+    }
+}
+
+fn plain(why: WeekError) -> KitchenWeekError {
+    match why {
+        WeekError::Schedule(error) => error.into(),
+        WeekError::Clock(error) => error.into(),
+    }
+}

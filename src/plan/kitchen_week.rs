@@ -1,0 +1,259 @@
+//! The week as the maker reads it: every task with its time on the wall clock, what the hours cost, and what they do to the cheese.
+
+use super::calendar_error::KitchenWeekError;
+use super::hours::WAIT_POINTS;
+use super::{
+    Clock, ClockError, Habit, Handling, Here, Hours, Lost, Reason, Schedule, Start, Stretch, Taken, Tasks, on_from_here, stretches,
+    tasks, week,
+};
+use crate::batch::Batch;
+use crate::design::{Habitual, Stage, TakenHours, WeekDesign, Wish};
+use jiff::ToSpan;
+use jiff::civil::DateTime;
+use jiff::tz::TimeZone;
+
+/// The clock on the wall as it is read at the edge of the house: what time it is, and the computer's zone.
+#[derive(Clone, Debug)]
+pub struct Now {
+    /// What the wall clock says.
+    pub at: DateTime,
+    /// Zone that counts where the design names none.
+    pub zone: TimeZone,
+}
+
+/// A task with its time.
+#[derive(Clone, Debug, PartialEq)]
+pub struct WeekTask {
+    /// Its stable key; the same task of the same vat has it again after every change.
+    pub key: String,
+    /// The stage it belongs to.
+    pub stage: Stage,
+    /// What is done, verb first.
+    pub name: String,
+    /// More about it; may be empty.
+    pub what: String,
+    /// What does not fit, if anything.
+    pub note: Option<String>,
+    /// When it begins.
+    pub start: DateTime,
+    /// When the hands are off.
+    pub end: DateTime,
+    /// Minutes that really pass from the first task to this one.
+    pub after_min: i64,
+    /// How long hands are needed; 0 where something only begins or ends.
+    pub hands_min: i64,
+    /// What of that falls into taken hours.
+    pub lost: Vec<Lost>,
+    /// How much later than usual it comes after the one before; negative if earlier.
+    pub shift_min: i64,
+    /// Whether it was already begun when the plan was made.
+    pub begun: bool,
+}
+
+/// Hours that are taken, on the wall clock.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct TakenSpan {
+    /// By what.
+    pub by: Taken,
+    /// From.
+    pub from: DateTime,
+    /// Until.
+    pub to: DateTime,
+}
+
+/// The week as the maker reads it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct KitchenWeek {
+    /// The name of the time zone.
+    pub zone: String,
+    /// Every task that is still to come, the one begun last before them.
+    pub tasks: Vec<WeekTask>,
+    /// When the cheeses are ready: the hands are off the last task before the keeping.
+    pub ready: Option<DateTime>,
+    /// What the plan costs, in points.
+    pub points: i64,
+    /// What it pays for, the dearest first.
+    pub reasons: Vec<Reason>,
+    /// What the week makes longer or shorter than it was worked out.
+    pub stretches: Vec<Stretch>,
+    /// Hours that are taken from the first day to the last, in order.
+    pub taken: Vec<TakenSpan>,
+    /// The first stage that could not be worked out; its tasks and all later ones are missing.
+    pub ends_before: Option<Stage>,
+}
+
+/// Returns the week of a batch as its design wishes it; nothing while the wish is [`Wish::Open`].
+///
+/// # Arguments
+/// * `now`: for a ready-by the start is not before it; its zone counts where the design names none
+///
+/// # Errors
+/// [`KitchenWeekError`], with times of the wall clock and what would make it feasible.
+///
+/// # Example
+/// ```
+/// use jiff::{civil::date, tz::TimeZone};
+/// use vatsketch::{batch::batch, design::{Design, Wish}, plan::{Now, kitchen_week}};
+/// let now = Now { at: date(2031, 5, 5).at(8, 0, 0, 0), zone: TimeZone::UTC };
+/// let mut design = Design::default();
+/// design.week.wish = Wish::StartAt(date(2031, 5, 9).at(14, 30, 0, 0));
+/// let week = kitchen_week(&batch(&design)?, &now)?.ok_or("no wish")?;
+/// assert_eq!(week.tasks[0].start, date(2031, 5, 9).at(14, 30, 0, 0));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn kitchen_week(batch: &Batch, now: &Now) -> Result<Option<KitchenWeek>, KitchenWeekError> {
+    let design = &batch.design.week;
+    let all = tasks(batch);
+    let asked = Asked::of(design, now)?;
+    let hours = |until_min: i64| asked.clock.hours(&habits(design), &busy(design), until_min);
+    let (plan, first) = match (&design.reached, design.wish) {
+        (None, Wish::Open) => return Ok(None),
+        (Some(reached), wish) => {
+            let done = all.position(&reached.task).ok_or_else(|| KitchenWeekError::no_such_task(&reached.task, &all))?;
+            let by_min = if let Wish::ReadyBy(by) = wish { Some(asked.clock.minute(by)?) } else { None };
+            let began_min = asked.clock.minute(reached.began)?;
+            let here = Here { done, began_min, now_min: asked.clock.minute(now.at)?.max(began_min) };
+            (on_from_here(&all, &here, by_min, hours), done)
+        }
+        (None, wish) => (week(&all, &asked.start(wish)?, hours), 0),
+    };
+    let plan = plan.map_err(|why| asked.told(why))?;
+    written(batch, &all, &plan, first, &asked).map(Some)
+}
+
+/// What is asked of the clock.
+pub(super) struct Asked {
+    pub(super) clock: Clock,
+    pub(super) now: DateTime,
+    pub(super) wish: Wish,
+    zone: String,
+}
+
+/// A start may be put off so far for better hours.
+const SOON_WITHIN_MIN: i64 = 7 * 24 * 60;
+
+impl Asked {
+    fn of(design: &WeekDesign, now: &Now) -> Result<Self, KitchenWeekError> {
+        let (zone, name) = if design.zone.is_empty() {
+            (now.zone.clone(), now.zone.iana_name().unwrap_or("the computer’s").to_owned())
+        } else {
+            let zone = TimeZone::get(&design.zone).map_err(|_| KitchenWeekError::NoSuchZone { zone: design.zone.clone() })?;
+            (zone, design.zone.clone())
+        };
+        let first = match (&design.reached, design.wish) {
+            (Some(reached), _) => reached.began,
+            (None, Wish::StartAt(at) | Wish::SoonAfter(at)) => at,
+            (None, Wish::ReadyBy(by)) => now.at.min(by),
+            (None, Wish::Open) => now.at,
+        };
+        Ok(Self { clock: Clock::of_week(first.date(), zone)?, now: now.at, wish: design.wish, zone: name })
+    }
+
+    fn start(&self, wish: Wish) -> Result<Start, ClockError> {
+        let wait_points = WAIT_POINTS.value as i64;
+        Ok(match wish {
+            Wish::StartAt(at) => Start::Here { at_min: self.clock.minute(at)?, by_min: None },
+            Wish::SoonAfter(at) => Start::Earliest { from_min: self.clock.minute(at)?, within_min: SOON_WITHIN_MIN, wait_points },
+            Wish::ReadyBy(by) => {
+                Start::ReadyBy { by_min: self.clock.minute(by)?, from_min: self.clock.minute(self.now)?, spare_points: wait_points }
+            }
+            Wish::Open => Start::Earliest { from_min: self.clock.minute(self.now)?, within_min: 0, wait_points: 0 },
+        })
+    }
+}
+
+fn habits(design: &WeekDesign) -> Vec<Habit> {
+    let pair = |time: jiff::civil::Time| (u8::try_from(time.hour()).unwrap_or(0), u8::try_from(time.minute()).unwrap_or(0));
+    let habit = |row: &TakenHours| {
+        let by = match row.by {
+            Habitual::Sleep => Taken::Sleep,
+            Habitual::Work => Taken::Work,
+        };
+        Habit::new(by, row.days, pair(row.from), pair(row.to))
+    };
+    design.taken.iter().map(habit).collect()
+}
+
+fn busy(design: &WeekDesign) -> Vec<(DateTime, DateTime)> {
+    design.busy.iter().map(|row| (row.from, row.to)).collect()
+}
+
+/// Returns the schedule with its words and its times on the wall clock.
+fn written(batch: &Batch, all: &Tasks, plan: &Schedule, first: usize, asked: &Asked) -> Result<KitchenWeek, KitchenWeekError> {
+    let begun = batch.design.week.reached.is_some();
+    let left = all.all.get(first..).unwrap_or_default();
+    let from_min = plan.placed.first().map_or(0, |placed| placed.start_min);
+    let mut tasks = Vec::with_capacity(left.len() + 1);
+    for (number, (task, placed)) in left.iter().zip(&plan.placed).enumerate() {
+        tasks.push(WeekTask {
+            key: task.key.clone(),
+            stage: task.stage,
+            name: task.handling.name.clone(),
+            what: task.what.clone(),
+            note: task.note.clone(),
+            start: asked.clock.local(placed.start_min)?,
+            end: asked.clock.local(placed.start_min + placed.hands_min)?,
+            after_min: placed.start_min - from_min,
+            hands_min: placed.hands_min,
+            lost: placed.lost.clone(),
+            shift_min: placed.shift_min,
+            begun: begun && number == 0,
+        });
+    }
+    let ready_at = all.until_ready.checked_sub(first + 1).and_then(|place| tasks.get(place));
+    let ready = if all.ends_before.is_none() { ready_at.map(|task| task.end) } else { None };
+    keep_until(batch, &mut tasks)?;
+    let handlings: Vec<Handling> = left.iter().map(|task| task.handling.clone()).collect();
+    let whole = first == 0;
+    Ok(KitchenWeek {
+        zone: asked.zone.clone(),
+        ready,
+        points: plan.points,
+        reasons: plan.reasons(&handlings),
+        stretches: if whole { stretches(batch, all, plan) } else { Vec::new() },
+        taken: taken(batch, plan, asked)?,
+        ends_before: all.ends_before,
+        tasks,
+    })
+}
+
+/// Adds the last day of keeping, and leaves out what would come after it.
+fn keep_until(batch: &Batch, tasks: &mut Vec<WeekTask>) -> Result<(), KitchenWeekError> {
+    let Some(keeping) = batch.keeping.done().map(|_| &batch.design.keeping) else { return Ok(()) };
+    // Kept from when the jars are closed, or else from the last task before.
+    let Some(from) = tasks.iter().find(|task| task.key == "sour" || task.key == "oil").or_else(|| tasks.last()).cloned() else {
+        return Ok(());
+    };
+    let days_min = (24.0 * 60.0 * keeping.keeping_days).round() as i64;
+    let last = from.end.checked_add(days_min.minutes()).map_err(|_| ClockError::Beyond { at: from.end.to_string() })?;
+    tasks.retain(|task| task.start < last);
+    tasks.push(WeekTask {
+        key: "last_day".to_owned(),
+        stage: Stage::Keeping,
+        name: "Last day of the planned keeping".to_owned(),
+        what: "What is left is thrown away, whatever it looks and smells like; local rules may say sooner.".to_owned(),
+        note: None,
+        start: last,
+        end: last,
+        after_min: from.after_min + from.hands_min + days_min,
+        hands_min: 0,
+        lost: Vec::new(),
+        shift_min: 0,
+        begun: false,
+    });
+    Ok(())
+}
+
+/// Returns the hours that are taken, from the first day of the plan to its last.
+fn taken(batch: &Batch, plan: &Schedule, asked: &Asked) -> Result<Vec<TakenSpan>, KitchenWeekError> {
+    let design = &batch.design.week;
+    let hours: Hours = asked.clock.hours(&habits(design), &busy(design), plan.end_min())?;
+    let mut spans = Vec::new();
+    for span in hours.spans() {
+        spans.push(TakenSpan { by: span.by, from: asked.clock.local(span.from_min)?, to: asked.clock.local(span.to_min)? });
+    }
+    let first = plan.placed.first().map(|placed| asked.clock.local(placed.start_min)).transpose()?;
+    spans.retain(|span| first.is_none_or(|first| span.to.date() >= first.date()));
+    spans.sort_by_key(|span| (span.from, span.to));
+    Ok(spans)
+}
