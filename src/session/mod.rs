@@ -15,7 +15,7 @@ pub use change::what_changed;
 pub use command::Command;
 pub use examples::{EXAMPLES, Example};
 pub use look::{Colours, KeptLook, Look};
-pub use now::now;
+pub use now::{WallClock, now};
 pub use open::{Session, SessionError};
 pub use recent::Recent;
 pub use recovery::{Recovery, WAIT_S};

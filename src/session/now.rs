@@ -3,6 +3,26 @@
 use crate::plan::Now;
 use jiff::{ToSpan, ZonedDateTime};
 
+/// Where the time comes from.
+#[derive(Clone, Debug)]
+pub enum WallClock {
+    /// From the computer.
+    Computer,
+    /// It stands still, as in tests and pictures.
+    Stopped(Now),
+}
+
+impl WallClock {
+    /// Returns what the clock says.
+    #[must_use]
+    pub fn now(&self) -> Now {
+        match self {
+            Self::Computer => now(),
+            Self::Stopped(now) => now.clone(),
+        }
+    }
+}
+
 /// Returns what the computer's clock says, to the minute, and its time zone.
 #[must_use]
 pub fn now() -> Now {

@@ -8,12 +8,19 @@ mod units;
 mod window;
 
 use egui_kittest::Harness;
-use vatsketch::session::{EXAMPLES, Session};
+use jiff::{civil::date, tz::TimeZone};
+use vatsketch::plan::Now;
+use vatsketch::session::{EXAMPLES, Session, WallClock};
 use vatsketch::ui::{Window, install};
 
 /// Returns a session with an example open.
 fn example(index: usize) -> Session {
     Session::open(EXAMPLES[index].design().unwrap(), None).unwrap()
+}
+
+/// Returns the clock of all tests of the window, which stands still on a Monday: it is invented.
+fn stopped() -> WallClock {
+    WallClock::Stopped(Now { at: date(2031, 5, 5).at(8, 0, 0, 0), zone: TimeZone::UTC })
 }
 
 /// Runs the window until nothing is worked out in the background any more.
@@ -37,7 +44,7 @@ fn shown(session: Session, size: [f32; 2], theme: egui::Theme) -> Harness<'stati
             window.logic(&ui.ctx().clone());
             window.ui(ui);
         },
-        Window::plain(session),
+        Window::plain(session, stopped()),
     );
     harness.run();
     harness

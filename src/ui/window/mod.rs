@@ -4,7 +4,7 @@ mod on_disk;
 
 use crate::design::{Design, field};
 use crate::figure::{Ribbon, ribbon};
-use crate::session::{Command, EXAMPLES, KeptLook, Recent, Recovery, Session};
+use crate::session::{Command, EXAMPLES, KeptLook, Recent, Recovery, Session, WallClock};
 use crate::ui::ask::Ask;
 use crate::ui::files::{Dialogs, Purpose};
 use crate::ui::plan_desk::PlanDesk;
@@ -27,6 +27,8 @@ pub struct Window {
     pub session: Session,
     /// What is remembered beside it.
     pub view: View,
+    /// What it takes for the time.
+    pub clock: WallClock,
     recent: Recent,
     recovery: Option<Recovery>,
     /// Where the look is kept, and whether it was put on already.
@@ -45,14 +47,15 @@ pub struct Window {
 }
 
 impl Window {
-    /// Returns a window that keeps nothing outside the designs themselves: for tests and pictures.
+    /// Returns a window that keeps nothing outside the designs themselves: for tests and pictures, by a clock that may stand still.
     #[must_use]
-    pub fn plain(session: Session) -> Self {
+    pub fn plain(session: Session, clock: WallClock) -> Self {
         let ribbon = ribbon(session.batch());
         let dialogs = Dialogs::typed();
         Self {
             session,
             view: View::default(),
+            clock,
             recent: Recent::default(),
             recovery: None,
             look: None,
@@ -79,7 +82,7 @@ impl Window {
             prompt,
             dialogs: Dialogs::default(),
             plan_desk: PlanDesk::default(),
-            ..Self::plain(session)
+            ..Self::plain(session, WallClock::Computer)
         }
     }
 
