@@ -1,6 +1,6 @@
 //! What may stand on the command line.
 
-use clap::{Parser, Subcommand, ValueEnum};
+use clap::{Args, Parser, Subcommand, ValueEnum};
 use std::path::PathBuf;
 
 /// Works out a vat of small fresh rennet cheeses. Without a command the window opens.
@@ -14,7 +14,7 @@ pub struct Arguments {
     pub command: Option<Command>,
 }
 
-const ENDINGS: &str = "Exit codes: 0 done, 1 a stage could not be worked out or a goal not be reached, 2 bad arguments, 3 trouble with a file.\nA file named - is read from standard input.";
+const ENDINGS: &str = "Exit codes: 0 done, 1 a stage could not be worked out, or a goal or a time not be reached, 2 bad arguments, 3 trouble with a file.\nA file named - is read from standard input.";
 
 /// What to do without a window.
 #[derive(Debug, Subcommand)]
@@ -98,11 +98,59 @@ pub enum Command {
         #[arg(long)]
         json: bool,
     },
+    /// Lay the tasks of a vat into the maker's week: when each begins, what the hours cost, what the week changes.
+    Plan {
+        /// The design.
+        file: PathBuf,
+        /// When to begin or to be ready.
+        #[command(flatten)]
+        week: WeekOptions,
+        /// Set an input, KEY=VALUE; may be given again.
+        #[arg(long, value_name = "KEY=VALUE")]
+        set: Vec<String>,
+        /// As JSON, times as ISO 8601 has them, lengths in minutes.
+        #[arg(long)]
+        json: bool,
+    },
+    /// List what a vat needs and which packages to buy, from the supplies that the design names.
+    Shop {
+        /// The design.
+        file: PathBuf,
+        /// Set an input, KEY=VALUE; may be given again.
+        #[arg(long, value_name = "KEY=VALUE")]
+        set: Vec<String>,
+        /// As JSON, numbers in full.
+        #[arg(long)]
+        json: bool,
+    },
     /// Print one of the invented examples as a design file.
     Example {
         /// Its name; a wrong one lists them all.
         name: String,
     },
+}
+
+/// When to begin or to be ready; what is given takes the place of the design's own wish. A time is written as 2031-05-09T18:30.
+#[derive(Debug, Default, Args)]
+pub struct WeekOptions {
+    /// Begin at this time.
+    #[arg(long, value_name = "WHEN", conflicts_with_all = ["soon", "ready", "here"])]
+    pub start: Option<String>,
+    /// Begin as soon after this time as the hours of sleep and work allow.
+    #[arg(long, value_name = "WHEN", conflicts_with_all = ["ready", "here"])]
+    pub soon: Option<String>,
+    /// Be ready by this time.
+    #[arg(long, value_name = "WHEN")]
+    pub ready: Option<String>,
+    /// The time zone by its name in the IANA list, such as Etc/UTC.
+    #[arg(long, value_name = "NAME")]
+    pub zone: Option<String>,
+    /// Go on from this task, which really began at this time, as in cut@2031-05-09T12:10; a wrong name lists them all.
+    #[arg(long, value_name = "TASK@WHEN")]
+    pub here: Option<String>,
+    /// Plan as if it were this time, by the clock of the zone.
+    #[arg(long, value_name = "WHEN")]
+    pub as_of: Option<String>,
 }
 
 /// The paper of a plan.

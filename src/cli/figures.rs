@@ -1,6 +1,6 @@
 //! `vatsketch figures`: everything that follows from a design.
 
-use super::text::write_figures;
+use super::text::{write_failures, write_figures};
 use super::{CliError, Ending, open};
 use crate::batch::{Batch, Readout, StageEnd, batch, readouts, stage_ends};
 use crate::design::Stage;
@@ -22,10 +22,7 @@ pub(super) fn run(
     } else {
         write_text(&batch, &ends, data)?;
     }
-    for failed in ends.iter().filter(|end| end.status == "failed") {
-        writeln!(words, "vatsketch: {}: {}", failed.stage.key(), failed.error.as_deref().unwrap_or_default())?;
-    }
-    Ok(if ends.iter().all(StageEnd::is_done) { Ending::Done } else { Ending::StageFailed })
+    Ok(write_failures(&ends, words)?)
 }
 
 fn of_stage(figures: &[Readout], stage: Stage) -> Vec<Readout> {

@@ -7,11 +7,14 @@ mod figures;
 mod inputs;
 mod open;
 mod pickling;
+mod plan;
+mod shop;
 mod solve;
 mod stage;
 mod text;
+mod week;
 
-pub use arguments::{Arguments, Command};
+pub use arguments::{Arguments, Command, WeekOptions};
 
 use clap::Parser;
 use std::ffi::OsString;
@@ -23,7 +26,7 @@ use std::path::PathBuf;
 pub enum Ending {
     /// Everything was worked out.
     Done = 0,
-    /// A stage could not be worked out, or a goal not be reached; what could be was printed.
+    /// A stage could not be worked out, or a goal or a time not be reached; what could be was printed.
     StageFailed = 1,
     /// The arguments are wrong.
     BadArguments = 2,
@@ -110,6 +113,8 @@ pub fn run<T: Into<OsString> + Clone>(
             compare::run(&first, &second, json, data, words)
         }
         Command::Solve { file, goal, by, set, json } => solve::run((&file, &set), &goal, &by, json, data),
+        Command::Plan { file, week, set, json } => plan::run((&file, &set), &week, json, data, words),
+        Command::Shop { file, set, json } => shop::run((&file, &set), json, data, words),
         Command::Example { name } => inputs::example(&name, data),
     };
     Asked::Ran(match result {

@@ -1,6 +1,8 @@
-//! Figures as aligned lines of text, and JSON over several lines.
+//! Figures as aligned lines of text, JSON over several lines, what every command says of cautions and failures.
 
-use crate::batch::Readout;
+use super::Ending;
+use crate::batch::{Batch, Readout, Severity, StageEnd};
+use crate::export::printable;
 use serde_json::Value;
 use std::io::Write;
 
@@ -19,5 +21,35 @@ pub(super) fn write_figures(figures: &[Readout], data: &mut dyn Write) -> std::i
 /// Writes a JSON value over several lines.
 pub(super) fn write_json(value: &Value, data: &mut dyn Write) -> Result<(), super::CliError> {
     writeln!(data, "{}", serde_json::to_string_pretty(value)?)?;
+    Ok(())
+}
+
+/// Says which stages failed and why, and returns how the command ends.
+pub(super) fn write_failures(ends: &[StageEnd], words: &mut dyn Write) -> std::io::Result<Ending> {
+    for failed in ends.iter().filter(|end| end.status == "failed") {
+        writeln!(words, "vatsketch: {}: {}", failed.stage.key(), failed.error.as_deref().unwrap_or_default())?;
+    }
+    Ok(if ends.iter().all(StageEnd::is_done) { Ending::Done } else { Ending::StageFailed })
+}
+
+/// Writes the title of a design, how many cautions there are, and every one that says stop.
+pub(super) fn write_head(batch: &Batch, data: &mut dyn Write) -> std::io::Result<()> {
+    if !batch.design.title.is_empty() {
+        writeln!(data, "{}", printable(&batch.design.title))?;
+    }
+    let counted = |severity: Severity, one: &str, more: &str| {
+        let count = batch.cautions.iter().filter(|caution| caution.severity == severity).count();
+        format!("{count} {}", if count == 1 { one } else { more })
+    };
+    writeln!(
+        data,
+        "{}, {}, {}: `vatsketch figures` shows them all, with what would lessen them.",
+        counted(Severity::Stop, "stop", "stops"),
+        counted(Severity::Caution, "caution", "cautions"),
+        counted(Severity::Note, "note", "notes")
+    )?;
+    for stop in batch.cautions.iter().filter(|caution| caution.severity == Severity::Stop) {
+        writeln!(data, "  {}: {}", stop.severity.word(), stop.what)?;
+    }
     Ok(())
 }

@@ -22,19 +22,21 @@ pub fn json(batch: &Batch) -> String {
     }
     let likely = figures.iter().filter_map(|figure| figure.likely.map(|(low, high)| (figure.key.to_owned(), object!([low, high]))));
     all.insert("likely".to_owned(), Value::Object(likely.collect()));
-    let cautions: Vec<Value> = batch
-        .cautions
-        .iter()
-        .map(|caution| {
-            object!({
-                "key": caution.key, "severity": caution.severity.word().to_lowercase(), "caused_by": caution.caused_by,
-                "what": caution.what, "remedy": caution.remedy, "source": format!("{:?}", caution.source),
-            })
-        })
-        .collect();
-    all.insert("cautions".to_owned(), Value::Array(cautions));
+    all.insert("cautions".to_owned(), json_cautions(batch));
     all.insert("balance".to_owned(), object!({ "greatest_relative_residual": batch.balance.greatest_relative_residual() }));
     format!("{:#}\n", Value::Object(all))
+}
+
+/// Returns the cautions of a batch as a JSON list.
+#[must_use]
+pub fn json_cautions(batch: &Batch) -> Value {
+    let cautions = batch.cautions.iter().map(|caution| {
+        object!({
+            "key": caution.key, "severity": caution.severity.word().to_lowercase(), "caused_by": caution.caused_by,
+            "what": caution.what, "remedy": caution.remedy, "source": format!("{:?}", caution.source),
+        })
+    });
+    Value::Array(cautions.collect())
 }
 
 fn stage(end: &StageEnd, figures: &[Readout]) -> Value {

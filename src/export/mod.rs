@@ -19,7 +19,7 @@ pub use csv::{curve_csv, figures_csv};
 pub use curve::{curve_png, curve_svg};
 pub use error::ExportError;
 pub use format::Format;
-pub use json::{json, json_figures};
+pub use json::{json, json_cautions, json_figures};
 pub use pages::{PageImage, pages};
 pub use pdf::{Paper, pdf};
 pub use text::{printable, text};

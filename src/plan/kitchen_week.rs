@@ -21,6 +21,26 @@ pub struct Now {
     pub zone: TimeZone,
 }
 
+impl Now {
+    /// Returns what the wall clock of another zone says at this moment.
+    ///
+    /// # Errors
+    /// [`ClockError::Beyond`].
+    ///
+    /// # Example
+    /// ```
+    /// use jiff::{civil::date, tz::{TimeZone, offset}};
+    /// use vatsketch::plan::Now;
+    /// let now = Now { at: date(2031, 5, 5).at(23, 30, 0, 0), zone: TimeZone::UTC };
+    /// assert_eq!(now.in_zone(&TimeZone::fixed(offset(2)))?, date(2031, 5, 6).at(1, 30, 0, 0));
+    /// # Ok::<(), vatsketch::plan::ClockError>(())
+    /// ```
+    pub fn in_zone(&self, zone: &TimeZone) -> Result<DateTime, ClockError> {
+        let moment = self.zone.to_timestamp(self.at).map_err(|_| ClockError::Beyond { at: self.at.to_string() })?;
+        Ok(zone.to_datetime(moment))
+    }
+}
+
 /// A task with its time.
 #[derive(Clone, Debug, PartialEq)]
 pub struct WeekTask {
@@ -112,7 +132,7 @@ pub fn kitchen_week(batch: &Batch, now: &Now) -> Result<Option<KitchenWeek>, Kit
             let done = all.position(&reached.task).ok_or_else(|| KitchenWeekError::no_such_task(&reached.task, &all))?;
             let by_min = if let Wish::ReadyBy(by) = wish { Some(asked.clock.minute(by)?) } else { None };
             let began_min = asked.clock.minute(reached.began)?;
-            let here = Here { done, began_min, now_min: asked.clock.minute(now.at)?.max(began_min) };
+            let here = Here { done, began_min, now_min: asked.clock.minute(asked.now)?.max(began_min) };
             (on_from_here(&all, &here, by_min, hours), done)
         }
         (None, wish) => (week(&all, &asked.start(wish)?, hours), 0),
@@ -134,19 +154,20 @@ const SOON_WITHIN_MIN: i64 = 7 * 24 * 60;
 
 impl Asked {
     fn of(design: &WeekDesign, now: &Now) -> Result<Self, KitchenWeekError> {
-        let (zone, name) = if design.zone.is_empty() {
-            (now.zone.clone(), now.zone.iana_name().unwrap_or("the computer’s").to_owned())
+        let (zone, name, at) = if design.zone.is_empty() {
+            (now.zone.clone(), now.zone.iana_name().unwrap_or("the computer’s").to_owned(), now.at)
         } else {
             let zone = TimeZone::get(&design.zone).map_err(|_| KitchenWeekError::NoSuchZone { zone: design.zone.clone() })?;
-            (zone, design.zone.clone())
+            let at = now.in_zone(&zone)?;
+            (zone, design.zone.clone(), at)
         };
         let first = match (&design.reached, design.wish) {
             (Some(reached), _) => reached.began,
             (None, Wish::StartAt(at) | Wish::SoonAfter(at)) => at,
-            (None, Wish::ReadyBy(by)) => now.at.min(by),
-            (None, Wish::Open) => now.at,
+            (None, Wish::ReadyBy(by)) => at.min(by),
+            (None, Wish::Open) => at,
         };
-        Ok(Self { clock: Clock::of_week(first.date(), zone)?, now: now.at, wish: design.wish, zone: name })
+        Ok(Self { clock: Clock::of_week(first.date(), zone)?, now: at, wish: design.wish, zone: name })
     }
 
     fn start(&self, wish: Wish) -> Result<Start, ClockError> {

@@ -5,6 +5,8 @@ mod endings;
 mod exports;
 mod figures;
 mod pickling;
+mod plan;
+mod shop;
 mod solve;
 mod stages;
 mod streams;

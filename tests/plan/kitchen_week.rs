@@ -133,6 +133,16 @@ fn a_zone_that_is_none_is_refused_with_what_to_write() {
     assert!(kitchen_week(&made(&design), &now()).is_ok());
 }
 
+/// The computer stands two hours ahead of the zone that the design names: there it is not yet 07:00.
+#[test]
+fn what_time_it_is_counts_by_the_zone_that_the_design_names() {
+    let mut design = wishing(Wish::ReadyBy(monday(7, 0)));
+    design.week.zone = "Etc/UTC".to_owned();
+    let now = Now { at: monday(8, 0), zone: TimeZone::fixed(jiff::tz::offset(2)) };
+    let error = kitchen_week(&made(&design), &now).unwrap_err();
+    assert!(matches!(error, KitchenWeekError::TooSoon { now, .. } if now == monday(6, 0)), "{error}");
+}
+
 #[test]
 fn a_vat_that_stops_half_way_has_no_time_of_being_ready() {
     let mut design = wishing(Wish::StartAt(monday(9, 0)));

@@ -1,0 +1,96 @@
+//! The week for another program: keys that never change, local times as ISO 8601 has them, lengths in minutes.
+
+use crate::batch::Batch;
+use crate::design::{Stage, Wish};
+use crate::export::json_cautions;
+use crate::plan::{KitchenWeek, Lost, Now, Placed, Reason, Schedule, Stretch, Taken, TakenSpan, Task, Tasks, WeekTask};
+use serde_json::{Value, json};
+
+pub(super) fn of_week(batch: &Batch, week: &KitchenWeek, now: &Now) -> Value {
+    let last = week.tasks.iter().find(|task| task.key == "last_day");
+    json!({
+        "title": batch.design.title,
+        "wish": wish(batch.design.week.wish),
+        "zone": week.zone,
+        "as_of": now.at.to_string(),
+        "start": week.tasks.first().map(|task| task.start.to_string()),
+        "ready": week.ready.map(|ready| ready.to_string()),
+        "last_day": last.map(|task| task.start.date().to_string()),
+        "points": week.points,
+        "tasks": week.tasks.iter().map(task).collect::<Vec<_>>(),
+        "reasons": week.reasons.iter().map(|why| reason(why, week)).collect::<Vec<_>>(),
+        "stretches": week.stretches.iter().map(stretch).collect::<Vec<_>>(),
+        "taken": week.taken.iter().map(taken).collect::<Vec<_>>(),
+        "ends_before": week.ends_before.map(Stage::key),
+        "cautions": json_cautions(batch),
+    })
+}
+
+/// Returns the same members where no time is wished; what belongs to the clock is null.
+pub(super) fn of_open(batch: &Batch, tasks: &Tasks, plan: &Schedule, now: &Now) -> Value {
+    let each = tasks.all.iter().zip(&plan.placed).map(|(task, placed)| open_task(task, placed));
+    json!({
+        "title": batch.design.title,
+        "wish": wish(batch.design.week.wish),
+        "zone": null, "as_of": now.at.to_string(), "start": null, "ready": null, "last_day": null,
+        "points": 0,
+        "tasks": each.collect::<Vec<_>>(),
+        "reasons": [], "stretches": [], "taken": [],
+        "ends_before": tasks.ends_before.map(Stage::key),
+        "cautions": json_cautions(batch),
+    })
+}
+
+fn wish(wish: Wish) -> Value {
+    let (key, at) = match wish {
+        Wish::Open => ("open", None),
+        Wish::StartAt(at) => ("start_at", Some(at)),
+        Wish::SoonAfter(at) => ("soon_after", Some(at)),
+        Wish::ReadyBy(at) => ("ready_by", Some(at)),
+    };
+    json!({ "kind": key, "at": at.map(|at| at.to_string()) })
+}
+
+fn task(task: &WeekTask) -> Value {
+    json!({
+        "key": task.key, "stage": task.stage.key(), "name": task.name, "what": task.what, "note": task.note,
+        "start": task.start.to_string(), "end": task.end.to_string(), "after_min": task.after_min, "hands_min": task.hands_min,
+        "shift_min": task.shift_min, "lost": task.lost.iter().map(lost).collect::<Vec<_>>(), "begun": task.begun,
+    })
+}
+
+fn open_task(task: &Task, placed: &Placed) -> Value {
+    json!({
+        "key": task.key, "stage": task.stage.key(), "name": task.handling.name, "what": task.what, "note": task.note,
+        "start": null, "end": null, "after_min": placed.start_min, "hands_min": placed.hands_min,
+        "shift_min": placed.shift_min, "lost": [], "begun": false,
+    })
+}
+
+const fn by(by: Taken) -> &'static str {
+    match by {
+        Taken::Sleep => "sleep",
+        Taken::Work => "work",
+        Taken::Busy => "busy",
+    }
+}
+
+fn lost(lost: &Lost) -> Value {
+    json!({ "by": by(lost.by), "minutes": lost.minutes, "points": lost.points })
+}
+
+fn reason(reason: &Reason, week: &KitchenWeek) -> Value {
+    let task = reason.handling.and_then(|at| week.tasks.get(at)).filter(|task| reason.words.contains(&task.name));
+    json!({ "points": reason.points, "task": task.map(|task| &task.key), "words": reason.words })
+}
+
+fn stretch(stretch: &Stretch) -> Value {
+    json!({
+        "stage": stretch.stage.key(), "reckoned_min": stretch.reckoned_min, "planned_min": stretch.planned_min,
+        "loss_percent": stretch.loss_percent, "words": stretch.words,
+    })
+}
+
+fn taken(span: &TakenSpan) -> Value {
+    json!({ "by": by(span.by), "from": span.from.to_string(), "to": span.to.to_string() })
+}

@@ -1,0 +1,131 @@
+//! The week as lines of text, a heading for each day.
+
+use crate::batch::Batch;
+use crate::cli::text::write_head;
+use crate::design::{hour, lower_first};
+use crate::plan::{KitchenWeek, Lost, Placed, Schedule, Taken, Task, Tasks, WeekTask, length};
+use crate::report::elapsed;
+use jiff::civil::{Date, DateTime};
+use std::io::{Result, Write};
+
+/// Width of the times before a task.
+const TIMES: usize = 13;
+
+/// Returns a day as a heading, such as "Friday 2031-05-09".
+fn day(date: Date) -> String {
+    format!("{} {date}", date.strftime("%A"))
+}
+
+/// Returns a time with its day.
+fn moment(at: DateTime) -> String {
+    format!("{} {}", day(at.date()), hour(at.time()))
+}
+
+pub(super) fn write_week(batch: &Batch, week: &KitchenWeek, data: &mut dyn Write) -> Result<()> {
+    write_head(batch, data)?;
+    writeln!(data, "\nTimes by the clock on the wall, time zone {}.", week.zone)?;
+    if let Some(first) = week.tasks.first() {
+        let word = if first.begun { "From here on" } else { "Begin" };
+        writeln!(data, "{word}: {}", moment(first.start))?;
+    }
+    if let Some(ready) = week.ready {
+        writeln!(data, "Cheeses ready: {}", moment(ready))?;
+    }
+    if let Some(last) = week.tasks.iter().find(|task| task.key == "last_day") {
+        writeln!(data, "Last day of the planned keeping: {}", day(last.start.date()))?;
+    }
+    if let Some(stage) = week.ends_before {
+        writeln!(data, "The plan ends before “{}”, which could not be worked out.", stage.title())?;
+    }
+    let mut today = None;
+    for task in &week.tasks {
+        if today.replace(task.start.date()) != Some(task.start.date()) {
+            writeln!(data, "\n{}", day(task.start.date()))?;
+        }
+        write_task(task, data)?;
+    }
+    write_costs(week, data)?;
+    if !week.stretches.is_empty() {
+        writeln!(data, "\nWhat the week makes longer or shorter")?;
+        week.stretches.iter().try_for_each(|stretch| writeln!(data, "  {}", stretch.words))?;
+    }
+    write_foot(data)
+}
+
+/// Writes what is as true of a plan from a model as of its figures.
+fn write_foot(data: &mut dyn Write) -> Result<()> {
+    writeln!(data, "\nA plan from a model, not a measurement.")
+}
+
+fn write_task(task: &WeekTask, data: &mut dyn Write) -> Result<()> {
+    let (from, to) = (hour(task.start.time()), hour(task.end.time()));
+    let times = if task.hands_min > 0 { format!("{from}–{to}") } else { from };
+    let mut more = vec![lower_first(task.stage.short_title())];
+    if task.hands_min > 0 {
+        more.push(format!("{} of hands", length(task.hands_min)));
+    }
+    if task.begun {
+        more.push("already begun".to_owned());
+    }
+    writeln!(data, "  {times:<TIMES$}{} ({})", task.name, more.join(", "))?;
+    write_more(&task.what, task.note.as_deref(), data)?;
+    let mut costs: Vec<String> = task.lost.iter().map(lost).collect();
+    if task.shift_min != 0 {
+        let way = if task.shift_min > 0 { "later" } else { "earlier" };
+        costs.push(format!("{} {way} than usual", length(task.shift_min)));
+    }
+    if !costs.is_empty() {
+        writeln!(data, "  {:TIMES$}{}", "", costs.join("; "))?;
+    }
+    Ok(())
+}
+
+fn lost(lost: &Lost) -> String {
+    format!("takes {} of {}", length(lost.minutes), lost.by.words())
+}
+
+fn write_more(what: &str, note: Option<&str>, data: &mut dyn Write) -> Result<()> {
+    for line in [Some(what), note].into_iter().flatten().filter(|line| !line.is_empty()) {
+        writeln!(data, "  {:TIMES$}{line}", "")?;
+    }
+    Ok(())
+}
+
+fn write_costs(week: &KitchenWeek, data: &mut dyn Write) -> Result<()> {
+    if week.reasons.is_empty() {
+        return writeln!(data, "\nWhat the hours cost: nothing; no sleep, work or busy time is touched, and nothing is moved.");
+    }
+    let each = [Taken::Sleep, Taken::Work].map(Taken::points);
+    writeln!(
+        data,
+        "\nWhat the hours cost: {} points ({} for a minute of sleep, {} for one of work: wishes, not facts)",
+        week.points, each[0], each[1]
+    )?;
+    for reason in &week.reasons {
+        writeln!(data, "  {:>5}  {}", reason.points, reason.words)?;
+    }
+    Ok(())
+}
+
+pub(super) fn write_open(batch: &Batch, tasks: &Tasks, plan: &Schedule, data: &mut dyn Write) -> Result<()> {
+    write_head(batch, data)?;
+    writeln!(
+        data,
+        "\nNo time is wished yet: times count from the start. For times of the clock give --start, --soon or --ready, as in"
+    )?;
+    writeln!(data, "  vatsketch plan FILE --start 2031-05-09T18:30\n")?;
+    for (task, placed) in tasks.all.iter().zip(&plan.placed) {
+        write_open_task(task, placed, data)?;
+    }
+    if let Some(stage) = tasks.ends_before {
+        writeln!(data, "\nThe plan ends before “{}”, which could not be worked out.", stage.title())?;
+    }
+    write_foot(data)
+}
+
+fn write_open_task(task: &Task, placed: &Placed, data: &mut dyn Write) -> Result<()> {
+    let at = elapsed(placed.start_min as f64).replace('\u{a0}', " ");
+    let hands = if placed.hands_min > 0 { format!(", {} of hands", length(placed.hands_min)) } else { String::new() };
+    writeln!(data, "  {at:<TIMES$}{} ({}{hands})", task.handling.name, lower_first(task.stage.short_title()))?;
+    write_more(&task.what, task.note.as_deref(), data)
+}

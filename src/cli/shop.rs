@@ -1,0 +1,165 @@
+//! `vatsketch shop`: what a vat needs, and in which packages to buy it.
+
+use super::text::{write_failures, write_head, write_json};
+use super::{CliError, Ending, open};
+use crate::batch::{Batch, batch, stage_ends};
+use crate::design::{BuyFor, Offer, SuppliesDesign, Unit};
+use crate::export::printable;
+use crate::plan::{Bought, Need, Shopping, shop};
+use crate::report::Amount;
+use serde_json::{Value, json};
+use std::io::Write;
+use std::path::Path;
+
+pub(super) fn run(
+    (path, set): (&Path, &[String]),
+    as_json: bool,
+    data: &mut dyn Write,
+    words: &mut dyn Write,
+) -> Result<Ending, CliError> {
+    let batch = batch(&open::design(path, set)?)?;
+    let ending = write_failures(&stage_ends(&batch), words)?;
+    let shopping = shop(&batch).map_err(|why| CliError::Stage(why.to_string()))?;
+    if as_json {
+        write_json(&to_json(&batch, &shopping), data)?;
+    } else {
+        write_text(&batch, &shopping, data)?;
+    }
+    Ok(ending)
+}
+
+/// Returns the packages that a thing can be bought in.
+fn offers<'a>(supplies: &'a SuppliesDesign, bought: &Bought) -> &'a [Offer] {
+    supplies.goods.get(&bought.need.good).map(|supply| supply.offers.as_slice()).unwrap_or_default()
+}
+
+fn to_json(batch: &Batch, shopping: &Shopping) -> Value {
+    let supplies = &batch.design.supplies;
+    let goods = shopping.bought.iter().map(|bought| {
+        let packages = offers(supplies, bought)
+            .iter()
+            .zip(&bought.counts)
+            .map(|(offer, count)| json!({ "size": offer.size, "price": offer.price, "at_most": offer.at_most, "count": count }));
+        json!({
+            "good": bought.need.good.key(), "need": bought.need.amount, "unit": bought.need.unit.symbol(),
+            "at_home": bought.at_home, "packages": packages.collect::<Vec<_>>(), "bought": bought.amount,
+            "left_over": bought.left_over, "short": bought.short, "price": bought.price, "used_price": bought.used_price,
+        })
+    });
+    let without = shopping
+        .without_supply
+        .iter()
+        .map(|need| json!({ "good": need.good.key(), "need": need.amount, "unit": need.unit.symbol() }));
+    json!({
+        "title": batch.design.title, "buy_for": supplies.buy_for.key(), "currency": supplies.currency,
+        "goods": goods.collect::<Vec<_>>(), "without_supply": without.collect::<Vec<_>>(),
+        "price": shopping.price, "used_price": shopping.used_price,
+        "each_price": shopping.each_price, "kilogram_price": shopping.kilogram_price,
+        "milk_l": batch.design.milk.milk_l, "milk_at_hand_l": shopping.milk_at_hand_l(),
+    })
+}
+
+/// Returns an amount as a shopper reads it: from a litre or a kilogram on in those, small ones with two decimals.
+fn amount(value: f64, unit: Unit) -> String {
+    let amount = match unit {
+        Unit::Millilitre if value >= 1000.0 => Amount::new(0.001 * value, Unit::Litre, 2),
+        Unit::Gram if value >= 1000.0 => Amount::new(0.001 * value, Unit::Kilogram, 2),
+        _ => Amount::new(value, unit, if value < 10.0 { 2 } else { 0 }),
+    };
+    amount.to_string().replace('\u{a0}', " ")
+}
+
+/// Returns a price with the maker's currency behind it.
+fn price(value: f64, supplies: &SuppliesDesign) -> String {
+    format!("{value:.2} {}", printable(&supplies.currency)).trim_end().to_owned()
+}
+
+fn write_text(batch: &Batch, shopping: &Shopping, data: &mut dyn Write) -> Result<(), CliError> {
+    let supplies = &batch.design.supplies;
+    write_head(batch, data)?;
+    writeln!(data, "\nTo buy, for the {}", aim(supplies))?;
+    for bought in &shopping.bought {
+        write_bought(bought, supplies, data)?;
+    }
+    if shopping.bought.is_empty() {
+        writeln!(data, "  nothing: the design names no supplies")?;
+    }
+    if !shopping.without_supply.is_empty() {
+        writeln!(data, "\nNeeded as well; the design does not say where it comes from, so it costs nothing here")?;
+        for Need { good, amount: value, unit } in &shopping.without_supply {
+            writeln!(data, "  {:<WIDTH$}{}", good.label(), amount(*value, *unit))?;
+        }
+    }
+    write_sums(shopping, supplies, data)?;
+    write_milk(batch.design.milk.milk_l, shopping, data)?;
+    writeln!(data, "\nA plan from a model, not a measurement.")?;
+    Ok(())
+}
+
+/// Width of the column of names.
+const WIDTH: usize = 18;
+
+fn aim(supplies: &SuppliesDesign) -> String {
+    match supplies.buy_for {
+        BuyFor::LeastWaste => "least left over".to_owned(),
+        BuyFor::LeastCost if supplies.waste_price > 0.0 => {
+            format!("least cost; a litre or kilogram left over counts as {}", price(supplies.waste_price, supplies))
+        }
+        BuyFor::LeastCost => "least cost".to_owned(),
+    }
+}
+
+fn write_bought(bought: &Bought, supplies: &SuppliesDesign, data: &mut dyn Write) -> std::io::Result<()> {
+    let unit = bought.need.unit;
+    let packages: Vec<String> = offers(supplies, bought)
+        .iter()
+        .zip(&bought.counts)
+        .filter(|(_, count)| **count > 0)
+        .map(|(offer, count)| format!("{count} × {} at {}", amount(offer.size, unit), price(offer.price, supplies)))
+        .collect();
+    let mut parts = vec![format!("needs {}", amount(bought.need.amount, unit))];
+    if bought.at_home > 0.0 {
+        parts.push(format!("at home {}", amount(bought.at_home, unit)));
+    }
+    parts.push(if packages.is_empty() {
+        "buy none".to_owned()
+    } else {
+        format!("buy {}, together {}", packages.join(" and "), price(bought.price, supplies))
+    });
+    if bought.left_over > 0.0 {
+        parts.push(format!("{} left over", amount(bought.left_over, unit)));
+    }
+    if bought.short > 0.0 {
+        parts.push(format!("{} short, which you said would do", amount(bought.short, unit)));
+    }
+    writeln!(data, "  {:<WIDTH$}{}", bought.need.good.label(), parts.join("; "))
+}
+
+fn write_sums(shopping: &Shopping, supplies: &SuppliesDesign, data: &mut dyn Write) -> std::io::Result<()> {
+    writeln!(
+        data,
+        "\nTo pay: {}; of that {} goes into this vat",
+        price(shopping.price, supplies),
+        price(shopping.used_price, supplies)
+    )?;
+    let each = shopping.each_price.map(|each| format!("{} a cheese", price(each, supplies)));
+    let kilogram = shopping.kilogram_price.map(|kilogram| format!("{} a kilogram of dried cheese", price(kilogram, supplies)));
+    let shares: Vec<String> = each.into_iter().chain(kilogram).collect();
+    if shares.is_empty() { Ok(()) } else { writeln!(data, "That is {}", shares.join(", ")) }
+}
+
+/// Less than this is no other amount of milk, L.
+const SAME_MILK_L: f64 = 0.005;
+
+/// Says how the milk that will be there can become the milk of the vat.
+fn write_milk(milk_l: f64, shopping: &Shopping, data: &mut dyn Write) -> std::io::Result<()> {
+    let Some(at_hand_l) = shopping.milk_at_hand_l().filter(|at_hand_l| (at_hand_l - milk_l).abs() >= SAME_MILK_L) else {
+        return Ok(());
+    };
+    let plain = |litres: f64| format!("{litres:.3}").trim_end_matches('0').trim_end_matches('.').to_owned();
+    let (at_hand, wanted) = (plain(at_hand_l), plain(milk_l));
+    writeln!(
+        data,
+        "\nYou will have {at_hand} L of milk, and the vat takes {wanted} L: `--set milk_l={at_hand}` works it out with all of it."
+    )
+}

@@ -1,0 +1,161 @@
+//! `plan`: what the library plans, in words and as JSON. Dates and hours are invented.
+
+use super::{Run, example, run, run_with};
+use jiff::civil::date;
+use jiff::tz::TimeZone;
+use vatsketch::batch::batch;
+use vatsketch::design::{Reached, Wish};
+use vatsketch::plan::{KitchenWeek, Now, kitchen_week};
+use vatsketch::session::EXAMPLES;
+
+/// Plans the first example as of a Tuesday morning.
+fn plan(more: &[&str]) -> Run {
+    let file = example("first-vat");
+    run(&[&["plan", &file, "--zone", "Etc/UTC", "--as-of", "2031-05-06T08:00"][..], more].concat())
+}
+
+/// Returns what the library plans.
+fn planned(wish: Wish, reached: Option<Reached>) -> KitchenWeek {
+    let mut design = EXAMPLES[0].design().unwrap();
+    design.week.wish = wish;
+    design.week.reached = reached;
+    let now = Now { at: date(2031, 5, 6).at(8, 0, 0, 0), zone: TimeZone::UTC };
+    kitchen_week(&batch(&design).unwrap(), &now).unwrap().unwrap()
+}
+
+#[test]
+fn each_wish_on_the_command_line_is_planned_as_the_library_plans_it() {
+    let at = date(2031, 6, 20).at(17, 30, 0, 0);
+    for (option, wish) in [("--start", Wish::StartAt(at)), ("--soon", Wish::SoonAfter(at)), ("--ready", Wish::ReadyBy(at))] {
+        let run = plan(&[option, "2031-06-20T17:30", "--json"]);
+        assert_eq!((run.code, run.words.as_str()), (0, ""), "{option}");
+        let (json, week) = (run.json(), planned(wish, None));
+        assert_eq!(json["wish"]["at"], "2031-06-20T17:30:00");
+        assert_eq!(json["ready"], week.ready.unwrap().to_string());
+        assert_eq!((&json["points"], &json["zone"]), (&week.points.into(), &"Etc/UTC".into()));
+        let tasks = json["tasks"].as_array().unwrap();
+        assert_eq!(tasks.len(), week.tasks.len());
+        for (printed, task) in tasks.iter().zip(&week.tasks) {
+            let times = [printed["start"].as_str().unwrap(), printed["end"].as_str().unwrap()];
+            assert_eq!(times, [task.start.to_string(), task.end.to_string()], "{}", task.key);
+            assert_eq!((&printed["key"], &printed["name"]), (&task.key.as_str().into(), &task.name.as_str().into()));
+            assert_eq!((&printed["hands_min"], &printed["shift_min"]), (&task.hands_min.into(), &task.shift_min.into()));
+            assert_eq!(printed["lost"].as_array().unwrap().len(), task.lost.len());
+        }
+        let reasons: i64 = json["reasons"].as_array().unwrap().iter().map(|why| why["points"].as_i64().unwrap()).sum();
+        assert_eq!(reasons, week.points, "what it pays for adds up");
+        assert_eq!(json["taken"].as_array().unwrap().len(), week.taken.len());
+        assert_eq!(json["stretches"].as_array().unwrap().len(), week.stretches.len());
+        assert!(json["cautions"].as_array().unwrap().iter().any(|caution| caution["severity"] == "stop"));
+    }
+}
+
+#[test]
+fn a_reason_names_the_task_that_it_is_about() {
+    let json = plan(&["--start", "2031-05-06T23:00", "--json"]).json();
+    let reasons = json["reasons"].as_array().unwrap();
+    assert!(!reasons.is_empty());
+    for reason in reasons {
+        let task = json["tasks"].as_array().unwrap().iter().find(|task| task["key"] == reason["task"]).unwrap();
+        assert!(reason["words"].as_str().unwrap().contains(task["name"].as_str().unwrap()), "{reason}");
+    }
+}
+
+#[test]
+fn the_words_have_a_heading_for_each_day_and_say_why_and_what_follows() {
+    let run = plan(&["--soon", "2031-05-06T08:00"]);
+    assert_eq!(run.code, 0, "{}", run.words);
+    let week = planned(Wish::SoonAfter(date(2031, 5, 6).at(8, 0, 0, 0)), None);
+    for task in &week.tasks {
+        let heading = format!("\n{} {}\n", task.start.date().strftime("%A"), task.start.date());
+        assert!(run.data.contains(&heading), "{heading}");
+        assert!(run.data.contains(&task.name) && run.data.contains(&task.what), "{}", task.name);
+    }
+    for words in week.reasons.iter().map(|reason| &reason.words).chain(week.stretches.iter().map(|stretch| &stretch.words)) {
+        assert!(run.data.contains(words.as_str()), "{words}");
+    }
+    assert!(week.stretches.iter().any(|stretch| stretch.words.contains("they lose about")), "the loss follows");
+    for part in
+        ["Twelve for the garden table", "Stop: ", "Cheeses ready: ", "Last day of the planned keeping: ", "not a measurement"]
+    {
+        assert!(run.data.contains(part), "{part}");
+    }
+    assert!(!run.data.to_lowercase().contains("safe"), "nothing is called safe");
+}
+
+#[test]
+fn without_a_wish_times_count_from_the_start_and_the_options_are_named() {
+    let words = plan(&[]);
+    assert_eq!(words.code, 0, "{}", words.words);
+    for part in ["No time is wished yet", "--start", "--soon", "--ready", "  start        Sanitise", "  +15 min      Measure"] {
+        assert!(words.data.contains(part), "{part} is not in {}", words.data);
+    }
+    let json = plan(&["--json"]).json();
+    assert_eq!((&json["wish"]["kind"], &json["tasks"][0]["start"]), (&"open".into(), &serde_json::Value::Null));
+    let with_a_wish = plan(&["--start", "2031-05-06T08:00", "--json"]).json();
+    let keys = |json: &serde_json::Value| json.as_object().unwrap().keys().cloned().collect::<Vec<_>>();
+    assert_eq!((keys(&json), keys(&json["tasks"][0])), (keys(&with_a_wish), keys(&with_a_wish["tasks"][0])), "the same keys");
+}
+
+#[test]
+fn from_where_the_maker_stands_only_what_is_left_is_planned() {
+    let began = date(2031, 5, 6).at(7, 50, 0, 0);
+    let run = plan(&["--here", "cut@2031-05-06T07:50", "--json"]);
+    assert_eq!(run.code, 0, "{}", run.words);
+    let (json, week) = (run.json(), planned(Wish::Open, Some(Reached { task: "cut".to_owned(), began })));
+    let starts: Vec<&str> = json["tasks"].as_array().unwrap().iter().map(|task| task["start"].as_str().unwrap()).collect();
+    assert_eq!(starts, week.tasks.iter().map(|task| task.start.to_string()).collect::<Vec<_>>());
+    assert_eq!((&json["tasks"][0]["key"], &json["tasks"][0]["begun"]), (&"cut".into(), &true.into()));
+    let words = plan(&["--here", "cut@2031-05-06T07:50"]);
+    assert!(words.data.contains("From here on: Tuesday 2031-05-06 07:50") && words.data.contains("already begun"));
+    // A start begins anew, whatever the file says of where the maker stood.
+    let stood = super::run(&["example", "first-vat"])
+        .data
+        .replace("week: (", "week: (\n reached: Some((task: \"cut\", began: \"2031-05-06 07:50\")),");
+    let anew = run_with(&["plan", "-", "--start", "2031-05-07T09:00", "--zone", "Etc/UTC", "--json"], &stood).json();
+    assert_eq!((&anew["tasks"][0]["key"], &anew["start"]), (&"sanitise".into(), &"2031-05-07T09:00:00".into()));
+}
+
+#[test]
+fn a_time_that_cannot_be_kept_ends_with_one_and_offers_the_earliest() {
+    let past = plan(&["--ready", "2031-05-06T07:00"]);
+    assert_eq!((past.code, past.data.as_str()), (1, ""));
+    assert!(past.words.contains("lies in the past: it is 2031-05-06 08:00 now"), "{}", past.words);
+    let soon = plan(&["--ready", "2031-05-07T12:00"]);
+    assert_eq!((soon.code, soon.data.as_str()), (1, ""));
+    assert!(soon.words.contains("no start leaves enough time"), "{}", soon.words);
+    // What it offers works.
+    let offered = soon.words.split_once("the cheeses are ready on ").unwrap().1.split_once(" at the earliest").unwrap().0;
+    assert_eq!(plan(&["--ready", offered]).code, 0, "{offered}");
+}
+
+#[test]
+fn wrong_options_end_with_two_and_say_what_to_write() {
+    for (more, said) in [
+        (&["--start", "next Friday"][..], "2031-05-09 18:30"),
+        (&["--start", "2031-05-09"], "2031-05-09 18:30"),
+        (&["--zone", "Moon/Crater", "--start", "2031-05-09T10:00"], "Etc/UTC"),
+        (&["--here", "cut"], "TASK@WHEN"),
+        (&["--here", "cutt@2031-05-06T07:00"], "did you mean `cut`?"),
+        (&["--start", "2031-05-09T10:00", "--soon", "2031-05-09T10:00"], "cannot be used with"),
+        (&["--start", "2031-05-09T10:00", "--here", "cut@2031-05-09T10:00"], "cannot be used with"),
+        (&["--as-of", "noon"], "2031-05-09 18:30"),
+    ] {
+        let file = example("first-vat");
+        let run = run(&[&["plan", &file][..], more].concat());
+        assert_eq!((run.code, run.data.as_str()), (2, ""), "{more:?}: {}", run.words);
+        assert!(run.words.contains(said), "{more:?}: {}", run.words);
+    }
+}
+
+#[test]
+fn a_stage_that_fails_ends_with_one_and_the_tasks_before_it_are_planned() {
+    let run = plan(&["--start", "2031-05-06T17:30", "--set", "mould_count=1"]);
+    assert_eq!(run.code, 1);
+    assert!(run.words.starts_with("vatsketch: draining: the curd does not fit"), "{}", run.words);
+    assert!(run.data.contains("Stir in the rennet") && run.data.contains("The plan ends before “Moulds and draining”"));
+    assert!(!run.data.contains("Cheeses ready"));
+    let nothing = plan(&["--start", "2031-05-06T17:30", "--set", "fat_target_percent=9", "--set", "cream_strength_percent=10"]);
+    assert_eq!((nothing.code, nothing.data.as_str()), (1, ""));
+    assert!(nothing.words.contains("vatsketch: milk: ") && nothing.words.contains("nothing to plan"), "{}", nothing.words);
+}
