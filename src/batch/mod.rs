@@ -14,6 +14,7 @@ mod reuse;
 mod run;
 mod solve;
 mod summary;
+mod why;
 
 pub use balance::MassBalance;
 pub use caution::{Caution, Severity, caution_begins, cautions, hours_in_zone};
@@ -28,3 +29,4 @@ pub use readout::{Reading, Readout, Weight, readouts, salting_readouts};
 pub use run::{Batch, Progress, batch, batch_after};
 pub use solve::{Answer, Goal, SolveError, Solved, offered, offered_pairs, solve};
 pub use summary::{Summary, dried_min, hours_in_words, soaked_min, summary};
+pub use why::{Link, Why, inputs_of, link, links, why};

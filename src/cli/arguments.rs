@@ -123,6 +123,20 @@ pub enum Command {
         #[arg(long)]
         json: bool,
     },
+    /// Say why a figure is what it is: the choices and figures that enter, the law, its source, its constants.
+    Why {
+        /// The design.
+        file: PathBuf,
+        /// The figure; `figures --json` lists them.
+        #[arg(long, value_name = "FIGURE")]
+        figure: String,
+        /// Set an input first, KEY=VALUE; may be given again.
+        #[arg(long, value_name = "KEY=VALUE")]
+        set: Vec<String>,
+        /// As JSON.
+        #[arg(long)]
+        json: bool,
+    },
     /// Print one of the invented examples as a design file.
     Example {
         /// Its name; a wrong one lists them all.

@@ -13,6 +13,7 @@ mod solve;
 mod stage;
 mod text;
 mod week;
+mod why;
 
 pub use arguments::{Arguments, Command, WeekOptions};
 
@@ -115,6 +116,7 @@ pub fn run<T: Into<OsString> + Clone>(
         Command::Solve { file, goal, by, set, json } => solve::run((&file, &set), &goal, &by, json, data),
         Command::Plan { file, week, set, json } => plan::run((&file, &set), &week, json, data, words),
         Command::Shop { file, set, json } => shop::run((&file, &set), json, data, words),
+        Command::Why { file, figure, set, json } => why::run((&file, &set), &figure, json, data),
         Command::Example { name } => inputs::example(&name, data),
     };
     Asked::Ran(match result {

@@ -3,12 +3,16 @@
 mod amount;
 mod facts;
 mod plan;
+mod record;
 mod shopping;
 mod sources;
 mod steps;
+mod why;
 
 pub use amount::{Amount, Target, duration, elapsed};
 pub use plan::{Plan, Stopped, plan};
+pub use record::{RecordRow, constant_row, correlation_row, source_title};
 pub use shopping::ShoppingRow;
 pub use sources::UsedSource;
 pub use steps::Step;
+pub use why::{WhyWords, why_words};

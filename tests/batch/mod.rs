@@ -10,3 +10,4 @@ mod readouts;
 mod reuse;
 mod solve;
 mod stages;
+mod why;

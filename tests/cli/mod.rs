@@ -10,6 +10,7 @@ mod shop;
 mod solve;
 mod stages;
 mod streams;
+mod why;
 
 use std::io::Write;
 use std::process::{Command, Stdio};

@@ -1,0 +1,94 @@
+//! What the figures of warming, setting and curd are worked out from.
+
+use super::link::{LINK, Link};
+use crate::law::{bath, rennet, syneresis, yields};
+use crate::process::WARMING_CONSTANTS;
+use crate::source::SourceId;
+
+pub(super) const LINKS: &[Link] = &[
+    Link {
+        figures: &["to_rennet_min", "to_calcium_min", "energy_kwh"],
+        inputs: &[
+            "heating",
+            "bath_l",
+            "bath_start_temperature_c",
+            "bath_set_temperature_c",
+            "heater_power_w",
+            "room_temperature_c",
+            "pot_rest",
+            "pot_depth_percent",
+            "bath_lid",
+            "pot_lid",
+            "calcium_temperature_c",
+            "rennet_temperature_c",
+            "fridge_temperature_c",
+            "calcium_dose_percent",
+        ],
+        rests_on: &["vat_milk_l", "calcium_g"],
+        source: SourceId::Cengel2008,
+        locator: "lumped capacities, problems 11-17 and 11-18; coefficients of Perry’s table 11-7",
+        constants: &[bath::GEOMETRY_CONSTANTS, bath::OTHER_CONSTANTS, bath::WALL_CONSTANTS, WARMING_CONSTANTS],
+        ..LINK
+    },
+    Link {
+        figures: &["wall_most_c", "bath_most_c"],
+        inputs: &["heat_while_setting", "whey_rest_min"],
+        rests_on: &["to_rennet_min", "cut_min"],
+        source: SourceId::Perry,
+        locator: "table 11-7, coefficients at the wall; the hottest moment until the ladling",
+        constants: &[bath::WALL_CONSTANTS, bath::OTHER_CONSTANTS],
+        ..LINK
+    },
+    Link {
+        figures: &["setting_temperature_c"],
+        inputs: &["heat_while_setting"],
+        rests_on: &["to_rennet_min", "rennet_imcu_kg", "rennet_water_ml", "milk_ph", "calcium_percent"],
+        source: SourceId::Cengel2008,
+        locator: "the same two capacities after the rennet",
+        constants: &[bath::GEOMETRY_CONSTANTS],
+        ..LINK
+    },
+    Link {
+        figures: &["clotting_min", "clean_break_min", "cut_min", "tests"],
+        inputs: &["firmness_multiple", "first_test_min", "heat_while_setting", "rennet_temperature_c"],
+        rests_on: &["rennet_imcu_kg", "milk_ph", "calcium_percent", "setting_temperature_c"],
+        source: SourceId::GuelphNotes,
+        locator: "clotting time, dose and temperature; activity against temperature after Fleischmann",
+        constants: &[rennet::CONSTANTS],
+        correlations: &[rennet::CORRELATIONS],
+    },
+    Link {
+        figures: &["to_ladle_min"],
+        inputs: &["whey_rest_min"],
+        rests_on: &["to_rennet_min", "cut_min"],
+        locator: "sum of the times",
+        ..LINK
+    },
+    Link {
+        figures: &["drained_curd_kg", "yield_percent", "curd_fat_percent", "curd_protein_percent"],
+        inputs: &["milk_treatment", "drip_end_moisture_percent"],
+        rests_on: &["vat_milk_kg", "fat_percent", "casein_percent"],
+        source: SourceId::VanSlyke1914,
+        locator: "balance of casein, fat, serum and moisture; recoveries from the notes, yield ±8 %",
+        constants: &[yields::CONSTANTS],
+        ..LINK
+    },
+    Link {
+        figures: &["van_slyke_yield_percent"],
+        inputs: &["drip_end_moisture_percent"],
+        rests_on: &["fat_percent", "casein_percent"],
+        source: SourceId::VanSlyke1914,
+        locator: "yield formula",
+        constants: &[yields::CONSTANTS],
+        ..LINK
+    },
+    Link {
+        figures: &["curd_kg", "whey_l", "whey_in_all_l", "whey_fat_percent"],
+        inputs: &["whey_rest_min"],
+        rests_on: &["drained_curd_kg", "setting_temperature_c", "cut_min", "rennet_water_ml", "calcium_g"],
+        source: SourceId::MarshallCastillo,
+        locator: "first-order syneresis; shares are our own judgement",
+        constants: &[syneresis::CONSTANTS],
+        ..LINK
+    },
+];

@@ -1,0 +1,48 @@
+//! `vatsketch why`: what a figure is worked out from.
+
+use super::text::write_json;
+use super::{CliError, Ending, open};
+use crate::batch::{batch, why};
+use crate::report::{WhyWords, why_words};
+use serde_json::{Map, Value, json};
+use std::io::Write;
+use std::path::Path;
+
+pub(super) fn run((path, set): (&Path, &[String]), key: &str, as_json: bool, data: &mut dyn Write) -> Result<Ending, CliError> {
+    let batch = batch(&open::design(path, set)?)?;
+    let words = why_words(&why(&batch, key).map_err(|error| CliError::Arguments(error.to_string()))?);
+    if as_json {
+        write_json(&as_value(key, &words), data)?;
+    } else {
+        write(&words, data)?;
+    }
+    Ok(Ending::Done)
+}
+
+fn write(words: &WhyWords, data: &mut dyn Write) -> std::io::Result<()> {
+    writeln!(data, "{}\n  {}\n  law: {}\n  source: {}", words.figure, words.spread, words.law, words.source)?;
+    let mut list = |heading: &str, rows: Vec<String>| -> std::io::Result<()> {
+        if rows.is_empty() {
+            return Ok(());
+        }
+        writeln!(data, "{heading}")?;
+        rows.iter().try_for_each(|row| writeln!(data, "  {row}"))
+    };
+    list("Choices that enter", words.inputs.iter().map(|(label, value)| format!("{label}: {value}")).collect())?;
+    list("Figures that enter", words.rests_on.iter().map(|(key, label, value)| format!("{label}: {value} ({key})")).collect())?;
+    list("Choices that enter further up", words.further_inputs.iter().map(|(label, value)| format!("{label}: {value}")).collect())?;
+    list("Constants and formulae", words.records.iter().map(|row| format!("{}: {}; {}", row.name, row.value, row.source)).collect())
+}
+
+fn as_value(key: &str, words: &WhyWords) -> Value {
+    let pairs = |rows: &[(&'static str, String)]| {
+        rows.iter().map(|(label, value)| ((*label).to_owned(), json!(value))).collect::<Map<_, _>>()
+    };
+    json!({
+        "figure": key, "words": words.figure, "spread": words.spread, "law": words.law, "source": words.source,
+        "inputs": pairs(&words.inputs),
+        "rests_on": words.rests_on.iter().map(|(key, label, value)| json!({ "figure": key, "label": label, "value": value })).collect::<Vec<_>>(),
+        "further_inputs": pairs(&words.further_inputs),
+        "records": words.records.iter().map(|row| json!({ "name": row.name, "value": row.value, "source": row.source })).collect::<Vec<_>>(),
+    })
+}

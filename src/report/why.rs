@@ -1,0 +1,62 @@
+//! The chain behind a figure in words: what it is, the choices and figures that enter, the law, its source, its constants, its spread.
+
+use super::record::{RecordRow, constant_row, correlation_row};
+use crate::batch::Why;
+use crate::source::ledger;
+
+/// The chain behind a figure, ready to be written down.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct WhyWords {
+    /// The figure with its value.
+    pub figure: String,
+    /// Its likely range, and what that means.
+    pub spread: String,
+    /// The law in one line.
+    pub law: String,
+    /// Where the law comes from.
+    pub source: String,
+    /// The choices that enter here: label and value.
+    pub inputs: Vec<(&'static str, String)>,
+    /// The figures that enter: key, label and value.
+    pub rests_on: Vec<(&'static str, &'static str, String)>,
+    /// The choices that enter further up: label and value.
+    pub further_inputs: Vec<(&'static str, String)>,
+    /// The constants and formulae that enter.
+    pub records: Vec<RecordRow>,
+}
+
+/// Returns the chain behind a figure in words.
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::{batch, why}, design::Design, report::why_words};
+/// let words = why_words(&why(&batch(&Design::default())?, "drained_cheese_g").unwrap());
+/// assert!(words.spread.starts_with("likely") && !words.records.is_empty());
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[must_use]
+pub fn why_words(why: &Why) -> WhyWords {
+    let figure = &why.figure;
+    // The ledger is built in and a test reads it.
+    let rows = ledger().unwrap_or_default();
+    let spread = figure.likely_text().map_or_else(
+        || "no likely range is worked out for it by itself; it is as uncertain as what enters".to_owned(),
+        |likely| format!("likely {likely}: what the uncertain constants and other kitchens make of it"),
+    );
+    let source = why.source.as_ref().map_or_else(String::new, |row| format!("{} (seen: {}); ", row.title, row.seen));
+    let plain = |inputs: &[(&'static crate::design::Field, String)]| {
+        inputs.iter().map(|(field, value)| (field.label, value.clone())).collect::<Vec<_>>()
+    };
+    let constants = why.constants.iter().map(|record| constant_row(record, &rows));
+    let correlations = why.correlations.iter().map(|record| correlation_row(record, &rows));
+    WhyWords {
+        figure: format!("{}: {}", figure.label, figure.text()),
+        spread,
+        law: figure.law.to_owned(),
+        source: format!("{source}{}", why.locator),
+        inputs: plain(&why.inputs),
+        further_inputs: plain(&why.further_inputs),
+        rests_on: why.rests_on.iter().map(|figure| (figure.key, figure.label, figure.text())).collect(),
+        records: constants.chain(correlations).collect(),
+    }
+}
