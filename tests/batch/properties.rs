@@ -3,7 +3,7 @@
 use crate::design::any::any_design;
 use proptest::prelude::*;
 use vatsketch::batch::{Batch, Reading, batch, hours_in_zone, readouts};
-use vatsketch::design::{Unit, field};
+use vatsketch::design::{Design, Unit, Value, field};
 use vatsketch::figure::{FigureKey, figure, table};
 
 fn check_figures(batch: &Batch) -> Result<(), TestCaseError> {
@@ -70,6 +70,24 @@ fn holds(batch: &Batch) -> Result<(), TestCaseError> {
     check_figures(batch)?;
     check_cautions(batch)?;
     check_curves(batch)
+}
+
+/// Found by the property below: a thin film of a cheese that meets air of 5 % humidity at nightfall overdrew its skin.
+#[test]
+fn a_film_that_meets_very_dry_air_at_nightfall_holds_no_less_than_no_water() {
+    let mut design = Design::default();
+    for (key, value) in [
+        ("cream_by", Value::Choice("cream_amount")),
+        ("cream_on_hand_ml", Value::Number(1860.0)),
+        ("mould_count", Value::Number(117.0)),
+        ("drying_place", Value::Choice("open_air")),
+        ("drying_h", Value::Number(712.0)),
+        ("day_temperature_c", Value::Number(44.4)),
+        ("night_humidity_percent", Value::Number(5.0)),
+    ] {
+        design.set(key, value).unwrap();
+    }
+    holds(&batch(&design).unwrap()).unwrap();
 }
 
 proptest! {

@@ -23,6 +23,9 @@ const SHORTEST_STEP_S: f64 = 1e-3;
 /// Error of the temperature that counts as much as one tolerance of the water, K per unit of tolerance.
 const KELVIN_PER_TOLERANCE: f64 = 40.0;
 
+/// Error that stands for a ring with less than no water: far enough above 1 that the step is cut short.
+const OVERDRAWN: f64 = 16.0;
+
 /// A disc on its way.
 #[derive(Clone, Debug)]
 pub struct DiscRun<'a> {
@@ -197,7 +200,7 @@ impl<'a> DiscRun<'a> {
         let warm_second =
             work.solve_coupled(&problem.grid, Which::Second, later.warming_k_s - 2.0 * warm_first, look.warming_slope, implicit_s);
         let heights = problem.grid.heights_m.len();
-        let mut square = 0.0;
+        let (mut square, mut below_nothing) = (0.0, false);
         for ((i, area), trials) in problem.grid.ring_area_m2.iter().enumerate().zip(work.trial.chunks_exact_mut(heights)) {
             for (j, trial) in trials.iter_mut().enumerate() {
                 let at = i * heights + j;
@@ -205,6 +208,7 @@ impl<'a> DiscRun<'a> {
                 let error = 0.5 * step_s * (first + second) / (problem.tolerance * (0.05 + water.abs()));
                 square += area * problem.grid.layer_m[j] * error * error;
                 *trial = water + step_s * (1.5 * first + 0.5 * second);
+                below_nothing |= *trial < 0.0;
             }
         }
         let water_error = (square / problem.grid.volume_m3()).sqrt();
@@ -216,6 +220,10 @@ impl<'a> DiscRun<'a> {
         } else {
             (air(self.at_s + step_s).temperature_c - temperature_c, 0.0)
         };
+        if below_nothing {
+            // The mean forgives one skin that a sudden change of the air overdraws; no ring can hold less than no water.
+            return (OVERDRAWN, warmed_k);
+        }
         // `max` would drop what is not a number; the sum keeps it.
         let worst = if water_error >= warmth_error.abs() { water_error } else { warmth_error.abs() + 0.0 * water_error };
         (worst, warmed_k)
