@@ -1,5 +1,6 @@
 //! The open design and what was done to it: commands, undo, the dirty mark, the last change in words; no widget.
 
+mod aim;
 mod change;
 mod command;
 mod examples;
@@ -11,6 +12,7 @@ mod recovery;
 mod second;
 mod undo;
 
+pub use aim::{AimError, Way};
 pub use change::what_changed;
 pub use command::Command;
 pub use examples::{EXAMPLES, Example};

@@ -4,6 +4,7 @@ use super::{Command, History, Second, Step, what_changed};
 use crate::batch::{Batch, batch, batch_after};
 use crate::design::{Design, DesignError};
 use crate::file::{self, FileError, Stamp, check_texts, stamp, write_safely};
+use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
 /// Something asked of the session that cannot be done; nothing was changed.
@@ -40,6 +41,8 @@ pub struct Session {
     pub(super) seen: Option<Stamp>,
     /// The design beside it.
     pub(super) second: Option<Second>,
+    /// Choices that an aim may not move.
+    pub(super) pins: BTreeSet<&'static str>,
     /// One line that says what the last change did.
     pub last_change: String,
 }
@@ -61,6 +64,7 @@ impl Session {
             seen: path.as_deref().and_then(stamp),
             path,
             second: None,
+            pins: BTreeSet::new(),
             last_change: String::new(),
         })
     }

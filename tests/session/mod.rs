@@ -1,5 +1,6 @@
 //! Tests of `src/session`.
 
+mod aim;
 mod changes;
 mod examples;
 mod files;

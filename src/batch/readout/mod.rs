@@ -5,6 +5,7 @@ mod drying;
 mod keeping;
 mod milk;
 mod pickling;
+mod ready;
 mod salting;
 mod vat;
 
@@ -176,6 +177,7 @@ pub fn readouts(batch: &Batch) -> Vec<Readout> {
     all.extend(batch.drying.done().into_iter().flat_map(|outcome| drying::readouts(outcome, &batch.design)));
     all.extend(batch.pickling.done().into_iter().flat_map(|outcome| pickling::readouts(outcome, &batch.design)));
     all.extend(batch.keeping.done().into_iter().flat_map(|outcome| keeping::readouts(outcome, &batch.design)));
+    all.extend(ready::readouts(batch));
     all
 }
 

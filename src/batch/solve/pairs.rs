@@ -21,7 +21,7 @@ const PAIRS: &[(&str, &[&str])] = &[
     ("mould_count", &["cheese_count", "drained_cheese_g", "drained_thickness_mm", "dried_cheese_g"]),
     ("mould_diameter_mm", &["drained_thickness_mm", "drying_loss_percent"]),
     ("drip_end_moisture_percent", &["yield_percent", "drained_curd_kg"]),
-    ("turn_gap_h", &["draining_h", "drained_moisture_percent"]),
+    ("turn_gap_h", &["draining_h", "drained_moisture_percent", "ready_h"]),
     ("turn_count", &["draining_h", "drained_moisture_percent"]),
     ("draining_temperature_c", &["drip_stops_h"]),
     ("salt_percent", &["salt_g", "cheese_salt_percent", "salt_in_moisture_percent", "dried_salt_in_moisture_percent"]),
@@ -34,6 +34,7 @@ const PAIRS: &[(&str, &[&str])] = &[
             "centre_moisture_percent",
             "fat_free_moisture_percent",
             "dried_thickness_mm",
+            "ready_h",
         ],
     ),
     ("cabinet_temperature_c", &["drying_loss_percent", "dried_moisture_percent", "air_humidity_percent"]),
@@ -43,7 +44,7 @@ const PAIRS: &[(&str, &[&str])] = &[
     ("tray_width_mm", &["tray_holds"]),
     ("vinegar_ml_per_g", &["balance_ph", "slurry_ph", "vinegar_ml", "centre_to_4_2_h"]),
     ("acid_g_per_100ml", &["balance_ph", "centre_to_4_2_h"]),
-    ("pickling_h", &["centre_ph", "slurry_ph", "cheese_acid_percent", "salt_left_percent"]),
+    ("pickling_h", &["centre_ph", "slurry_ph", "cheese_acid_percent", "salt_left_percent", "ready_h"]),
     ("pickling_temperature_c", &["centre_to_4_2_h"]),
 ];
 

@@ -9,6 +9,13 @@ const SOAK: &[&str] = &["pickled", "pickling_temperature_c", "pickling_h"];
 
 pub(super) const LINKS: &[Link] = &[
     Link { figures: &["soured"], inputs: &["pickled"], locator: "as chosen", ..LINK },
+    Link {
+        figures: &["ready_h"],
+        inputs: &["pickled", "pickling_h", "drying_h"],
+        rests_on: &["to_ladle_min", "draining_h"],
+        locator: "sum of the times",
+        ..LINK
+    },
     Link { figures: &["soak_h"], inputs: &["pickled", "pickling_h"], locator: "as chosen", ..LINK },
     Link {
         figures: &["jars", "cheeses_per_jar", "covering_ml_per_g"],
