@@ -41,6 +41,7 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
         ("limits of time and temperature", growth::LIMIT_CONSTANTS),
         ("limits of acid and dryness", growth::TABLE_CONSTANTS),
         ("nutrition", nutrition::CONSTANTS),
+        ("draws", process::BELIEF_CONSTANTS),
     ];
     lists.extend(super::caution::CONSTANT_LISTS);
     lists

@@ -1,22 +1,35 @@
-//! What matters: how far one step of each choice moves a figure.
+//! What matters: how far one step of each choice, and the whole range of each uncertain constant, moves a figure.
 
 use super::Batch;
 use super::moved::{FigureError, Moved, number, numeric_choices};
 use crate::design::{Field, Kind, Value};
+use crate::process::{BELIEFS, Belief};
 
 /// What moves a figure.
 #[derive(Clone, Copy, Debug)]
 pub enum Cause {
     /// One step of a choice, down and up.
     Choice(&'static Field),
+    /// An uncertain constant, to the least and to the greatest value of its record.
+    Constant(&'static Belief),
 }
 
 impl Cause {
+    /// Returns its name in data: the key of an input, or that of an uncertain constant.
+    #[must_use]
+    pub const fn key(&self) -> &'static str {
+        match self {
+            Self::Choice(field) => field.key,
+            Self::Constant(belief) => belief.key,
+        }
+    }
+
     /// Returns its name in words.
     #[must_use]
     pub const fn label(&self) -> &'static str {
         match self {
             Self::Choice(field) => field.label,
+            Self::Constant(belief) => belief.words,
         }
     }
 }
@@ -26,9 +39,10 @@ impl Cause {
 pub struct Mover {
     /// What moves it.
     pub cause: Cause,
-    /// The change with one step down; nothing at the end of the range, or where the figure is not reached.
+    /// The change with one step down, or with the least value of the constant; nothing at the end of the range, or where the figure is not
+    /// reached.
     pub down: Option<f64>,
-    /// The change with one step up.
+    /// The change with one step up, or with the greatest value.
     pub up: Option<f64>,
 }
 
@@ -63,6 +77,11 @@ pub fn matters(batch: &Batch, key: &str) -> Result<Vec<Mover>, FigureError> {
             let change = |to: f64| Some(moved.number_at(field, to)? - from);
             Some(Mover { cause: Cause::Choice(field), down: change(value - step), up: change(value + step) })
         })
+        .chain(BELIEFS.iter().map(|belief| {
+            let (least, most) = belief.ends(&batch.design);
+            let change = |factor: f64| Some(moved.number_believing(belief, factor)? - from);
+            Mover { cause: Cause::Constant(belief), down: change(least), up: change(most) }
+        }))
         .filter(|mover| mover.reach() > 0.0)
         .collect();
     movers.sort_by(|one, other| other.reach().total_cmp(&one.reach()));

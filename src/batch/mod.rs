@@ -13,6 +13,7 @@ mod readout;
 mod reuse;
 mod run;
 mod solve;
+mod spread;
 mod summary;
 mod why;
 
@@ -26,7 +27,8 @@ pub use matters::{Cause, Mover, matters};
 pub use mending::{MilkMending, mending, milks_differ};
 pub use moved::{FigureError, numeric_choices};
 pub use readout::{Reading, Readout, Weight, readouts, salting_readouts};
-pub use run::{Batch, Progress, batch, batch_after};
+pub use run::{Batch, Progress, batch, batch_after, batch_given};
 pub use solve::{Answer, Goal, SolveError, Solved, offered, offered_pairs, solve};
+pub use spread::{DRAWS, DrawnFigures, LIKELY_SHARES, LikelyFigure, drawn_batch, draws, likely_figures};
 pub use summary::{Summary, dried_min, hours_in_words, soaked_min, summary};
 pub use why::{Link, Why, inputs_of, link, links, why};

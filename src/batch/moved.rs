@@ -3,6 +3,7 @@
 use super::run::batch_until;
 use super::{Batch, Reading, Readout, readouts};
 use crate::design::{Design, Field, Kind, Stage, Value, fields, nearest};
+use crate::process::{Belief, Given};
 
 /// Why a figure cannot be followed.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
@@ -49,7 +50,17 @@ impl<'a> Moved<'a> {
     pub(super) fn at(&self, choice: &Field, value: f64) -> Option<Readout> {
         let mut design = self.batch.design.clone();
         choice.set(&mut design, Value::Number(value)).ok()?;
-        let (batch, _) = batch_until(&design, Some(self.batch), self.last).ok()?;
+        self.with(&design, &self.batch.given)
+    }
+
+    /// Returns the number of the figure with an uncertain constant at another factor of its record's value.
+    pub(super) fn number_believing(&self, belief: &Belief, factor: f64) -> Option<f64> {
+        let given = Given { beliefs: belief.set(self.batch.given.beliefs, factor), ..self.batch.given };
+        number(&self.with(&self.batch.design, &given)?)
+    }
+
+    fn with(&self, design: &Design, given: &Given) -> Option<Readout> {
+        let (batch, _) = batch_until(design, given, Some(self.batch), self.last).ok()?;
         readouts(&batch).into_iter().find(|figure| figure.key == self.key)
     }
 

@@ -2,11 +2,12 @@
 
 use super::{Batch, Progress};
 use crate::design::Stage;
-use crate::process::StageError;
+use crate::process::{Given, StageError};
 
 /// The batch before, and the stages that it could not serve.
 pub(super) struct Reuse<'a> {
     before: Option<&'a Batch>,
+    given: &'a Given,
     /// The last stage that is asked for.
     last: Stage,
     /// The stages that were worked out anew, in order.
@@ -14,15 +15,15 @@ pub(super) struct Reuse<'a> {
 }
 
 impl<'a> Reuse<'a> {
-    /// Returns a reuse of this batch, or of none, for the stages as far as the last one that is asked for.
-    pub(super) const fn of(before: Option<&'a Batch>, last: Stage) -> Self {
-        Self { before, last, anew: Vec::new() }
+    /// Returns a reuse of this batch, or of none, under these beliefs, for the stages as far as the last one that is asked for.
+    pub(super) const fn of(before: Option<&'a Batch>, given: &'a Given, last: Stage) -> Self {
+        Self { before, given, last, anew: Vec::new() }
     }
 
     /// Returns the first stage.
     ///
     /// # Arguments
-    /// * `same`: how the stage came out before, if everything that it rests on is as it was
+    /// * `same`: how the stage came out before, if everything that it rests on is as it was; beliefs are looked at here
     pub(super) fn first<T: Clone + 'a, E: Into<StageError>>(
         &mut self,
         stage: Stage,
@@ -32,7 +33,8 @@ impl<'a> Reuse<'a> {
         if stage > self.last {
             return Progress::NotReached { waits_for: self.last };
         }
-        if let Some(served) = self.before.and_then(same) {
+        let before = self.before.filter(|before| before.given.same_for(stage, self.given));
+        if let Some(served) = before.and_then(same) {
             return served.clone();
         }
         self.anew.push(stage);

@@ -4,8 +4,8 @@ use super::reuse::Reuse;
 use super::{Caution, MassBalance, cautions};
 use crate::design::{Design, DesignError, Stage};
 use crate::process::{
-    DrainingOutcome, DryingOutcome, KeepingOutcome, MilkOutcome, PicklingOutcome, SaltingOutcome, StageError, VatOutcome, Way,
-    draining, drying, keeping, milk, pickling, salting, vat,
+    DrainingOutcome, DryingOutcome, Given, KeepingOutcome, MilkOutcome, PicklingOutcome, Runs, SaltingOutcome, StageError,
+    VatOutcome, Way, draining_given, drying_given, keeping_given, milk_given, pickling_given, salting_given, vat_given,
 };
 
 /// How far a stage came.
@@ -56,6 +56,8 @@ impl<T> Progress<T> {
 pub struct Batch {
     /// The design that it follows from.
     pub design: Design,
+    /// What it was worked out under.
+    pub given: Given,
     /// Milk, cream, calcium and rennet.
     pub milk: Progress<MilkOutcome>,
     /// Warming, setting and cutting.
@@ -92,6 +94,25 @@ pub fn batch(design: &Design) -> Result<Batch, DesignError> {
     Ok(batch_after(design, None)?.0)
 }
 
+/// Returns the same as [`batch()`] under other beliefs of the uncertain constants; with [`Runs::MiddleOnly`] in half the time, and without
+/// the cautions, which look at the likely ranges.
+///
+/// # Errors
+/// As for [`batch()`].
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::{batch, batch_given}, design::Design, process::{Beliefs, Given}};
+/// let design = Design::default();
+/// let slow = Given { beliefs: Beliefs { moisture_diffusivity: 0.5, ..Beliefs::default() }, ..Given::default() };
+/// let moister = batch_given(&design, &slow)?;
+/// assert!(moister.drying.done().unwrap().end.moisture_percent > batch(&design)?.drying.done().unwrap().end.moisture_percent);
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+pub fn batch_given(design: &Design, given: &Given) -> Result<Batch, DesignError> {
+    Ok(batch_until(design, given, None, Stage::Keeping)?.0)
+}
+
 /// Returns the same as [`batch()`], and the stages that were worked out anew: one whose choices and whose incoming matter are as in
 /// `before` is taken over from there.
 ///
@@ -110,15 +131,20 @@ pub fn batch(design: &Design) -> Result<Batch, DesignError> {
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```
 pub fn batch_after(design: &Design, before: Option<&Batch>) -> Result<(Batch, Vec<Stage>), DesignError> {
-    batch_until(design, before, Stage::Keeping)
+    batch_until(design, &Given::default(), before, Stage::Keeping)
 }
 
-/// Returns the same as [`batch_after`], but only as far as a stage; later ones wait for it. Mass balance and cautions, which look at
+/// Returns the same as [`batch_after`] under other beliefs, and only as far as a stage; later ones wait for it. Mass balance and cautions, which look at
 /// the whole, are made only where the last stage is asked for.
-pub(super) fn batch_until(design: &Design, before: Option<&Batch>, last: Stage) -> Result<(Batch, Vec<Stage>), DesignError> {
+pub(super) fn batch_until(
+    design: &Design,
+    given: &Given,
+    before: Option<&Batch>,
+    last: Stage,
+) -> Result<(Batch, Vec<Stage>), DesignError> {
     design.check()?;
-    let mut reuse = Reuse::of(before, last);
-    let milk = reuse.first(Stage::Milk, |b| (b.design.milk == design.milk).then_some(&b.milk), || milk(&design.milk));
+    let mut reuse = Reuse::of(before, given, last);
+    let milk = reuse.first(Stage::Milk, |b| (b.design.milk == design.milk).then_some(&b.milk), || milk_given(&design.milk, given));
     let drip_end_percent = design.draining.drip_end_moisture_percent;
     let vat = reuse.stage(
         Stage::Vat,
@@ -127,13 +153,13 @@ pub(super) fn batch_until(design: &Design, before: Option<&Batch>, last: Stage) 
             let same = b.design.draining.drip_end_moisture_percent.to_bits() == drip_end_percent.to_bits();
             (same && b.design.vat == design.vat && b.milk == milk).then_some(&b.vat)
         },
-        |milk| vat(&design.vat, drip_end_percent, milk),
+        |milk| vat_given(&design.vat, drip_end_percent, milk, given),
     );
     let draining = reuse.stage(
         Stage::Draining,
         (Stage::Vat, &vat),
         |b| (b.design.draining == design.draining && b.vat == vat).then_some(&b.draining),
-        |vat| draining(&design.draining, vat),
+        |vat| draining_given(&design.draining, vat, given),
     );
     let salting = reuse.stage(
         Stage::Salting,
@@ -142,7 +168,7 @@ pub(super) fn batch_until(design: &Design, before: Option<&Batch>, last: Stage) 
             let same = b.design.salting == design.salting && b.design.draining == design.draining;
             (same && b.draining == draining).then_some(&b.salting)
         },
-        |drained| salting(&design.salting, drained, design.draining.draining_temperature_c),
+        |drained| salting_given(&design.salting, drained, design.draining.draining_temperature_c, given),
     );
     let drying = reuse.stage(
         Stage::Drying,
@@ -151,13 +177,13 @@ pub(super) fn batch_until(design: &Design, before: Option<&Batch>, last: Stage) 
             let same = b.design.drying == design.drying && b.design.draining == design.draining;
             (same && b.salting == salting).then_some(&b.drying)
         },
-        |salted| drying(&design.drying, salted, design.draining.draining_temperature_c),
+        |salted| drying_given(&design.drying, salted, design.draining.draining_temperature_c, given),
     );
     let pickling = reuse.stage(
         Stage::Pickling,
         (Stage::Drying, &drying),
         |b| (b.design.pickling == design.pickling && b.drying == drying).then_some(&b.pickling),
-        |dried| pickling(&design.pickling, dried),
+        |dried| pickling_given(&design.pickling, dried, given),
     );
     let way = || {
         Some(Way {
@@ -170,11 +196,16 @@ pub(super) fn batch_until(design: &Design, before: Option<&Batch>, last: Stage) 
         })
     };
     // What may be said about keeping rests on the whole way there, so it is always said anew: it costs next to nothing.
-    let keeping =
-        reuse.stage(Stage::Keeping, (Stage::Pickling, &pickling.and(way())), |_| None, |way| keeping(&design.keeping, way));
+    let keeping = reuse.stage(
+        Stage::Keeping,
+        (Stage::Pickling, &pickling.and(way())),
+        |_| None,
+        |way| keeping_given(&design.keeping, way, given),
+    );
     let anew = reuse.anew;
     let mut batch = Batch {
         design: design.clone(),
+        given: *given,
         milk,
         vat,
         draining,
@@ -187,6 +218,8 @@ pub(super) fn batch_until(design: &Design, before: Option<&Batch>, last: Stage) 
     };
     if last == Stage::Keeping {
         batch.balance = MassBalance::of(&batch);
+    }
+    if last == Stage::Keeping && given.runs == Runs::WithLikely {
         batch.cautions = cautions(&batch);
     }
     Ok((batch, anew))

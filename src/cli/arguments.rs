@@ -137,6 +137,34 @@ pub enum Command {
         #[arg(long)]
         json: bool,
     },
+    /// Say between what every figure likely lies: all uncertain constants drawn from their ranges many times, always the same draws.
+    Spread {
+        /// The design.
+        file: PathBuf,
+        /// How many draws.
+        #[arg(long, value_name = "N", default_value_t = 200, value_parser = clap::value_parser!(u32).range(10..=10_000))]
+        draws: u32,
+        /// Set an input first, KEY=VALUE; may be given again.
+        #[arg(long, value_name = "KEY=VALUE")]
+        set: Vec<String>,
+        /// As JSON, numbers in full, with the bands of the curves.
+        #[arg(long)]
+        json: bool,
+    },
+    /// Rank what moves a figure: each choice by one step, each uncertain constant over its whole range.
+    Matters {
+        /// The design.
+        file: PathBuf,
+        /// The figure; `figures --json` lists them.
+        #[arg(long, value_name = "KEY")]
+        figure: String,
+        /// Set an input first, KEY=VALUE; may be given again.
+        #[arg(long, value_name = "KEY=VALUE")]
+        set: Vec<String>,
+        /// As JSON, numbers in full.
+        #[arg(long)]
+        json: bool,
+    },
     /// Print one of the invented examples as a design file.
     Example {
         /// Its name; a wrong one lists them all.

@@ -5,11 +5,13 @@ mod compare;
 mod export;
 mod figures;
 mod inputs;
+mod matters;
 mod open;
 mod pickling;
 mod plan;
 mod shop;
 mod solve;
+mod spread;
 mod stage;
 mod text;
 mod week;
@@ -117,6 +119,8 @@ pub fn run<T: Into<OsString> + Clone>(
         Command::Plan { file, week, set, json } => plan::run((&file, &set), &week, json, data, words),
         Command::Shop { file, set, json } => shop::run((&file, &set), json, data, words),
         Command::Why { file, figure, set, json } => why::run((&file, &set), &figure, json, data),
+        Command::Spread { file, draws, set, json } => spread::run((&file, &set), draws as usize, json, data, words),
+        Command::Matters { file, figure, set, json } => matters::run((&file, &set), &figure, json, data),
         Command::Example { name } => inputs::example(&name, data),
     };
     Asked::Ran(match result {

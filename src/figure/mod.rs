@@ -8,6 +8,7 @@ mod ribbon;
 mod salt;
 mod section;
 mod souring;
+mod spread;
 mod table;
 mod wet;
 
@@ -15,4 +16,5 @@ pub use curve::{Axis, Band, Event, Figure, Role, Series};
 pub use figures::{FigureKey, figure};
 pub use ribbon::{Ribbon, Side, SideStream, Station, ribbon};
 pub use section::{Section, SectionKey, section};
+pub use spread::{Kept, LineSpread, SPREAD_NAME, Spread, Spreading};
 pub use table::{Table, every_point, table};

@@ -92,7 +92,7 @@ fn row(figure: &Figure, x: f64) -> Vec<Option<f64>> {
 }
 
 /// Returns the value at x, straight between points; none outside them.
-fn value_at(points: &[[f64; 2]], x: f64) -> Option<f64> {
+pub(super) fn value_at(points: &[[f64; 2]], x: f64) -> Option<f64> {
     let after = points.partition_point(|point| point.first().is_some_and(|at| *at < x));
     let [x1, y1] = *points.get(after).or_else(|| points.last().filter(|[last, _]| (x - last).abs() < 1e-9))?;
     let Some([x0, y0]) = after.checked_sub(1).and_then(|before| points.get(before)).copied() else {

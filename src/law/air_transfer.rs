@@ -20,6 +20,8 @@ crate::constants! {
     AIR_HEAT = { "Specific heat of air", 1006.0, "J/(kg K)", (1004.0, 1010.0), Textbook, "20 to 60 °C", FromMemory }
     /// Radiation to a cheese.
     RADIATION = { "Heat transfer by radiation", 5.0, "W/(m² K)", (4.0, 6.5), Textbook, "surfaces near 40 °C; it adds to the heat only", FromMemory }
+    /// How much better or worse than over a plate.
+    PLATE_SCALE = { "Heat and vapour transfer of a cheese over that of a flat plate", 1.0, "1", (0.7, 1.5), Ourselves, "gusts and the edge of a thick disc help, the wake of its neighbours and rough turning of the air hinder; until your own log says better", Judged }
     /// Resistance of a coat.
     COAT_RESISTANCE = { "Resistance of the coat to vapour", 100.0, "s/m", (0.0, 1000.0), Ourselves, "a thin coat; 0 to 1000 s/m moves the time to dry by 5 %", Judged }
 }
@@ -97,7 +99,7 @@ pub fn vapour_diffusivity_m2_s(temperature_c: f64) -> f64 {
 /// * `temperature_c`: of the air
 ///
 /// # Source
-/// [`PLATE`].
+/// [`PLATE`], [`PLATE_SCALE`].
 ///
 /// # Example
 /// ```
@@ -108,7 +110,7 @@ pub fn vapour_diffusivity_m2_s(temperature_c: f64) -> f64 {
 pub fn heat_w_m2_k(speed_m_s: f64, diameter_m: f64, temperature_c: f64) -> f64 {
     let air = air(temperature_c);
     let reynolds = speed_m_s * diameter_m / air.viscosity_m2_s;
-    air.conductivity_w_m_k / diameter_m * PLATE.polynomial(0.0) * reynolds.sqrt() * air.prandtl.cbrt()
+    PLATE_SCALE.value * (air.conductivity_w_m_k / diameter_m * PLATE.polynomial(0.0) * reynolds.sqrt() * air.prandtl.cbrt())
 }
 
 /// Returns the vapour transfer coefficient that goes with a heat transfer coefficient, m/s.

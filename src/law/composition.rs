@@ -28,6 +28,8 @@ crate::constants! {
     SERUM_GOAT = { "Solids-not-fat in the fat-free part of goat's milk", 0.092, "1", (0.088, 0.096), UsdaStandardReference, "from the row of goat's milk", Fitted }
     /// Solids in the serum of buffalo's milk.
     SERUM_BUFFALO = { "Solids-not-fat in the fat-free part of buffalo's milk", 0.104, "1", (0.100, 0.108), UsdaStandardReference, "from the row of buffalo's milk", Fitted }
+    /// How much more or less protein a milk has.
+    PROTEIN_SCALE = { "Protein of a milk over that of its table row", 1.0, "1", (0.92, 1.08), Ourselves, "season, feed and breed; about 2.9 to 3.4 % where a row has 3.15", Judged }
     /// Fat of skimmed milk.
     SKIM_FAT = { "Fat of skimmed milk", 0.08, "%", (0.05, 0.5), UsdaStandardReference, "row 01085", Published }
 }

@@ -34,6 +34,8 @@ pub struct MoistureDiffusion {
     pub obstruction: Obstruction,
     /// c = 2 ρ_water/ρ_solids, kg/kg.
     pub obstruction_water: f64,
+    /// E, J/mol.
+    pub energy_j_mol: f64,
 }
 
 impl MoistureDiffusion {
@@ -44,6 +46,7 @@ impl MoistureDiffusion {
             diffusivity_m2_s: MOISTURE_DIFFUSIVITY.value,
             obstruction: Obstruction::BySolids,
             obstruction_water: 2.0 * CHEESE_WATER_DENSITY.value / solids_density_kg_m3(matter),
+            energy_j_mol: DIFFUSION_ENERGY.value,
         }
     }
 
@@ -54,13 +57,13 @@ impl MoistureDiffusion {
     #[must_use]
     pub fn at_m2_s(&self, temperature_c: f64) -> f64 {
         let inverse = 1.0 / kelvin(temperature_c) - 1.0 / kelvin(DIFFUSION_REFERENCE_TEMPERATURE.value);
-        self.diffusivity_m2_s * (-DIFFUSION_ENERGY.value / GAS_CONSTANT.value * inverse).exp()
+        self.diffusivity_m2_s * (-self.energy_j_mol / GAS_CONSTANT.value * inverse).exp()
     }
 
     /// Returns the relative slope of [`MoistureDiffusion::at_m2_s`] with temperature, 1/K.
     #[must_use]
     pub fn log_slope_per_k(&self, temperature_c: f64) -> f64 {
-        DIFFUSION_ENERGY.value / (GAS_CONSTANT.value * kelvin(temperature_c).powi(2))
+        self.energy_j_mol / (GAS_CONSTANT.value * kelvin(temperature_c).powi(2))
     }
 
     /// Returns the diffusivity relative to the reference, S(X) = (X/(X + c))² / (X₀/(X₀ + c))².
@@ -88,7 +91,9 @@ impl MoistureDiffusion {
     /// # Example
     /// ```
     /// use vatsketch::law::moisture_diffusion::{MoistureDiffusion, Obstruction};
-    /// let water = MoistureDiffusion { diffusivity_m2_s: 1.5e-10, obstruction: Obstruction::BySolids, obstruction_water: 1.7611 };
+    /// let water = MoistureDiffusion {
+    ///     diffusivity_m2_s: 1.5e-10, obstruction: Obstruction::BySolids, obstruction_water: 1.7611, energy_j_mol: 50_000.0,
+    /// };
     /// let slope = (water.potential(1.001) - water.potential(0.999)) / 0.002;
     /// assert!((slope - water.relative(1.0)).abs() < 1e-6);
     /// ```

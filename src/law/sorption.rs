@@ -56,6 +56,24 @@ impl Sorption {
         Self { non_fat_share: non_fat_kg / solids_kg, salt_share: matter.salt_kg / solids_kg, isotherm: Isotherm::Oswin }
     }
 
+    /// Returns the same with solids that hold `times` as much water at every water activity: a factor on Oswin's A, or on the monolayer of
+    /// the other isotherm, for in both only water over solids times that counts.
+    ///
+    /// # Arguments
+    /// * `times`: > 0
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::law::sorption::{Isotherm, Sorption};
+    /// let cheese = Sorption { non_fat_share: 0.475, salt_share: 0.0, isotherm: Isotherm::Oswin };
+    /// let held = cheese.equilibrium_water(0.7).unwrap();
+    /// assert!((cheese.holding(1.3).equilibrium_water(0.7).unwrap() / held - 1.3).abs() < 1e-9);
+    /// ```
+    #[must_use]
+    pub fn holding(self, times: f64) -> Self {
+        Self { non_fat_share: times * self.non_fat_share, ..self }
+    }
+
     /// Returns the water activity, 0 to 1: the product (Ross) of that of the brine and that of the solids, each in all the water.
     ///
     /// # Arguments

@@ -1,6 +1,7 @@
-//! Mathematics without trade words: roots, graded grids, tridiagonal lines, a disc of finite volumes.
+//! Mathematics without trade words: roots, graded grids, tridiagonal lines, a disc of finite volumes, draws by chance.
 
 mod disc;
+mod draws;
 mod grading;
 mod lines;
 mod roots;
@@ -9,6 +10,7 @@ mod stepping;
 mod table;
 
 pub use disc::{DiscGrid, Half};
+pub use draws::{Draws, latin_hypercube, quantile};
 pub use grading::{graded, graded_both};
 pub use lines::LineSystem;
 pub use roots::{Bracket, RootError, brent};

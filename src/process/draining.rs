@@ -1,6 +1,6 @@
 //! Draining in the moulds, with its turns.
 
-use super::{StageBalance, Stream, VatOutcome};
+use super::{Given, StageBalance, Stream, VatOutcome};
 use crate::design::DrainingDesign;
 use crate::law::Matter;
 use crate::law::density::WHEY_DENSITY;
@@ -79,6 +79,14 @@ const DRIP_POINTS: u32 = 96;
 /// # Errors
 /// [`DrainingError::TooMuchCurd`] if not even drained curd fits the moulds.
 pub fn draining(design: &DrainingDesign, vat: &VatOutcome) -> Result<DrainingOutcome, DrainingError> {
+    draining_given(design, vat, &Given::default())
+}
+
+/// Returns the same as [`draining()`] under other beliefs.
+///
+/// # Errors
+/// As for [`draining()`].
+pub fn draining_given(design: &DrainingDesign, vat: &VatOutcome, given: &Given) -> Result<DrainingOutcome, DrainingError> {
     let count = f64::from(design.mould_count.max(1));
     let area_mm2 = PI * (0.5 * design.mould_diameter_mm).powi(2);
     let mould_ml = 0.001 * area_mm2 * design.mould_height_mm;
@@ -90,7 +98,7 @@ pub fn draining(design: &DrainingDesign, vat: &VatOutcome) -> Result<DrainingOut
         let (mould_count, wanted_ml) = (design.mould_count, drained_ml);
         return Err(DrainingError::TooMuchCurd { mould_count, wanted_ml, mould_ml, moulds_wanted: moulds_for(drained_ml) });
     }
-    let time_h = mould_time_h(design.draining_temperature_c);
+    let time_h = given.beliefs.mould_time * mould_time_h(design.draining_temperature_c);
     let turns_h: Vec<f64> = (1..=design.turn_count).map(|turn| f64::from(turn) * design.turn_gap_h).collect();
     let draining_h = f64::from(design.turn_count + 1) * design.turn_gap_h;
     let whey = to_come * left_share(draining_h, time_h);

@@ -1,6 +1,6 @@
 //! Milk, cream, calcium and rennet: what goes into the vat.
 
-use super::{StageBalance, Stream};
+use super::{Given, StageBalance, Stream};
 use crate::design::{CalciumForm, CreamBy, MilkDesign, MilkKind, MilkTreatment, PhKnown, RennetLabel};
 use crate::law::blending::{addition_kg, blended};
 use crate::law::composition::{self, Animal, SKIM_FAT};
@@ -108,10 +108,19 @@ crate::constants! {
 /// # Ok::<(), vatsketch::process::MilkError>(())
 /// ```
 pub fn milk(design: &MilkDesign) -> Result<MilkOutcome, MilkError> {
+    milk_given(design, &Given::default())
+}
+
+/// Returns the same as [`milk()`] under other beliefs.
+///
+/// # Errors
+/// As for [`milk()`].
+pub fn milk_given(design: &MilkDesign, given: &Given) -> Result<MilkOutcome, MilkError> {
+    let beliefs = &given.beliefs;
     let animal = animal(design.milk_kind);
     let kilogram = match design.milk_kind {
         MilkKind::Label => composition::labelled(design.label_fat_percent, design.label_protein_percent),
-        MilkKind::Cow | MilkKind::Sheep | MilkKind::Goat | MilkKind::Buffalo => animal.milk(),
+        MilkKind::Cow | MilkKind::Sheep | MilkKind::Goat | MilkKind::Buffalo => with_protein(&animal.milk(), beliefs.milk_protein),
     };
     let density = |matter: &Matter| milk_density_kg_l(matter, animal, design.fridge_temperature_c);
     let bought_density_kg_l = density(&kilogram);
@@ -156,8 +165,8 @@ pub fn milk(design: &MilkDesign) -> Result<MilkOutcome, MilkError> {
         rennet_imcu_kg: design.rennet_dose_imcu_kg,
         rennet_water_ml,
         rennet: Matter::water(0.001 * (rennet_ml + rennet_water_ml)),
-        fat_kept_share: fat_kept(design.milk_treatment),
-        casein_kept_share: CASEIN_KEPT.value,
+        fat_kept_share: beliefs.fat_kept * fat_kept(design.milk_treatment),
+        casein_kept_share: beliefs.casein_kept * CASEIN_KEPT.value,
         balance: StageBalance {
             came: bought,
             added: added
@@ -185,6 +194,16 @@ pub const fn animal(kind: MilkKind) -> Animal {
         MilkKind::Sheep => Animal::Sheep,
         MilkKind::Goat => Animal::Goat,
         MilkKind::Buffalo => Animal::Buffalo,
+    }
+}
+
+/// Returns milk with so many times its protein, and less water for it.
+fn with_protein(milk: &Matter, times: f64) -> Matter {
+    Matter {
+        casein_kg: times * milk.casein_kg,
+        whey_protein_kg: times * milk.whey_protein_kg,
+        water_kg: milk.water_kg - (times - 1.0) * milk.protein_kg(),
+        ..*milk
     }
 }
 

@@ -7,6 +7,7 @@ mod drying;
 mod field;
 mod flow;
 mod frames;
+mod given;
 mod jar;
 mod keeping;
 mod milk;
@@ -14,23 +15,28 @@ mod pickling;
 mod salting;
 mod vat;
 
-pub use draining::{DrainingError, DrainingOutcome, draining};
+pub use draining::{DrainingError, DrainingOutcome, draining, draining_given};
 pub use drying::{
     AirNow, AirPlan, Cheese, DiscRun, DryingError, DryingOutcome, DryingPoint, Fineness, OpenFaces, Place, Problem, Surface,
-    TRAY_CONSTANTS, TrayFit, TrayRun, cabinet_humidity_percent, dry_cheese, drying, problem, tray_fit, tray_holds,
+    TRAY_CONSTANTS, TrayFit, TrayRun, cabinet_humidity_percent, dry_cheese, drying, drying_given, problem, tray_fit, tray_holds,
 };
 pub use field::{DiscField, DiscFrame};
 pub use flow::{StageBalance, Stream};
+pub use given::{BELIEFS, Belief, Beliefs, CONSTANTS as BELIEF_CONSTANTS, Drawn, Given, Runs};
 pub use jar::jar_packing;
-pub use keeping::{ColdWay, KeepingError, KeepingOutcome, StageHours, Way, draining_hours, drying_hours, keeping, vat_hours};
-pub use milk::{CONSTANTS as MILK_CONSTANTS, MilkError, MilkOutcome, animal, milk};
+pub use keeping::{
+    ColdWay, KeepingError, KeepingOutcome, StageHours, Way, draining_hours, drying_hours, keeping, keeping_given, vat_hours,
+};
+pub use milk::{CONSTANTS as MILK_CONSTANTS, MilkError, MilkOutcome, animal, milk, milk_given};
 pub use pickling::{
     CONSTANTS as PICKLING_CONSTANTS, LONGEST_SOAK_H, PH_TARGETS, PicklePoint, PickleRun, PickledCheese, PicklingError,
     PicklingOutcome, STRONGEST_BUFFER, Soak, SoakRun, SoakState, Swelling, SwollenPoint, TargetHours, VinegarBath,
-    cautions as pickling_cautions, pickle, pickling, salt_left,
+    cautions as pickling_cautions, pickle, pickling, pickling_given, salt_left,
 };
-pub use salting::{Face, SaltColumn, SaltPoint, SaltProfile, SaltRun, SaltStuck, SaltingError, SaltingOutcome, WaterAt, salting};
-pub use vat::{Curd, Setting, VatError, VatOutcome, WARMING_CONSTANTS, WarmingEvent, WarmingPoint, curd, setting, vat};
+pub use salting::{
+    Face, SaltColumn, SaltPoint, SaltProfile, SaltRun, SaltStuck, SaltingError, SaltingOutcome, WaterAt, salting, salting_given,
+};
+pub use vat::{Curd, Setting, VatError, VatOutcome, WARMING_CONSTANTS, WarmingEvent, WarmingPoint, curd, setting, vat, vat_given};
 
 /// Why a stage could not be worked out.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]

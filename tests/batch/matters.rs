@@ -4,8 +4,7 @@ use vatsketch::batch::{Cause, FigureError, Mover, Reading, batch, matters, reado
 use vatsketch::design::{Design, Kind, Value};
 
 fn key(mover: &Mover) -> &'static str {
-    let Cause::Choice(field) = mover.cause;
-    field.key
+    mover.cause.key()
 }
 
 #[test]
@@ -37,8 +36,8 @@ fn a_mover_says_the_change_that_a_step_really_makes() {
         let Reading::Number(number) = figure.reading else { panic!("a weight is a number") };
         number
     };
-    for mover in matters(&now, "dried_cheese_g").unwrap().iter().take(4) {
-        let Cause::Choice(field) = mover.cause;
+    for mover in matters(&now, "dried_cheese_g").unwrap().iter().take(8) {
+        let Cause::Choice(field) = mover.cause else { continue };
         let (Kind::Number { step, .. }, Value::Number(value)) = (field.kind, field.get(&now.design)) else {
             panic!("{}", field.key)
         };

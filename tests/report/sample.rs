@@ -75,6 +75,7 @@ pub fn batch() -> Batch {
         ..DryingOutcome::default()
     };
     Batch {
+        given: vatsketch::process::Given::default(),
         design,
         milk: Progress::Done(milk),
         vat: Progress::Done(vat),

@@ -11,6 +11,7 @@ mod vat;
 
 use super::Batch;
 use crate::design::{Stage, Unit};
+use crate::process::Runs;
 
 /// How a figure is to be shown.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -145,6 +146,17 @@ impl Readout {
         Some(format!("{:.*}–{}", self.decimals, low, self.number_text(high)))
     }
 
+    /// Returns a change of this figure as it is shown, with its sign: "+1.2 kg", "−3 min", "same"; a dash where there is none.
+    #[must_use]
+    pub fn change_text(&self, change: Option<f64>) -> String {
+        let Some(change) = change else { return "–".to_owned() };
+        if change.abs() < self.rounding() {
+            return "same".to_owned();
+        }
+        let sign = if change < 0.0 { '−' } else { '+' };
+        format!("{sign}{}", self.number_text(change.abs()))
+    }
+
     /// Returns a number as this figure shows it: to its decimals, with its unit.
     pub(in crate::batch) fn number_text(&self, value: f64) -> String {
         // A number that rounds to zero from below must not be shown as "-0".
@@ -178,6 +190,9 @@ pub fn readouts(batch: &Batch) -> Vec<Readout> {
     all.extend(batch.pickling.done().into_iter().flat_map(|outcome| pickling::readouts(outcome, &batch.design)));
     all.extend(batch.keeping.done().into_iter().flat_map(|outcome| keeping::readouts(outcome, &batch.design)));
     all.extend(ready::readouts(batch));
+    if batch.given.runs == Runs::MiddleOnly {
+        all.retain(|figure| figure.key != pickling::IF_SLOW);
+    }
     all
 }
 

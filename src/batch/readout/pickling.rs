@@ -12,6 +12,9 @@ const LEACHING: &str = "salt diffuses into the vinegar of one cheese";
 const UPTAKE: &str = "water diffuses in towards the moisture of a wetted face, which is our own judgement";
 const JAR: &str = "known packings of circles in a circle, flat; rows, on edge; whole layers";
 
+/// The one figure that rests on a run beside the one that is shown.
+pub(super) const IF_SLOW: &str = "centre_to_4_2_if_slow_h";
+
 pub(super) fn readouts(soured: &PicklingOutcome, design: &Design) -> Vec<Readout> {
     let whether = Readout::switch(Stage::Pickling, "soured", "Soured in vinegar", soured.pickled, "as chosen");
     if !soured.pickled {
@@ -71,7 +74,7 @@ fn acid(soured: &PicklingOutcome, pickling_h: f64) -> Vec<Readout> {
     let centre_acid = hours_or_never("centre_to_4_6_h", "Centre down to pH 4.6 after", acidified.centre_h, acidified.ph, rest);
     let slurry_acid = hours_or_never("slurry_to_4_6_h", "Blended down to pH 4.6 after", acidified.slurry_h, acidified.ph, rest);
     let slow_label = "Centre below pH 4.2, slow and strong cheese";
-    let slow = hours_or_never("centre_to_4_2_if_slow_h", slow_label, sour_if_slow.centre_h, sour.ph, strong_rest);
+    let slow = hours_or_never(IF_SLOW, slow_label, sour_if_slow.centre_h, sour.ph, strong_rest);
     let (least, most) = soured.likely_balance_ph;
     vec![
         likely(centre, end.centre_ph, |point| point.centre_ph),

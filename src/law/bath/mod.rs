@@ -8,7 +8,8 @@ mod wall;
 
 pub use course::{Course, End, Leg, Moment, Thermostat};
 pub use geometry::{
-    Bath, CONSTANTS as GEOMETRY_CONSTANTS, MILK_HEAT, MILK_SIDE, Pot, SIDE_LOSS, THERMOSTAT_BAND, WARMING_SPREAD, bath_of,
+    BATH_SIDE, Bath, CONSTANTS as GEOMETRY_CONSTANTS, MILK_HEAT, MILK_SIDE, Pot, SIDE_LOSS, THERMOSTAT_BAND, WARMING_SPREAD,
+    bath_of,
 };
 pub use mode::{Mode, Node, Power};
 pub use other::{CONSTANTS as OTHER_CONSTANTS, DoubleBoiler, Hob, STEAM_TEMPERATURE};

@@ -31,6 +31,14 @@ impl AirNow {
     }
 }
 
+impl AirNow {
+    /// Returns the same air that brings `times` as much heat by convection and takes `times` as much vapour.
+    #[must_use]
+    pub fn transferring(self, times: f64) -> Self {
+        Self { heat_w_m2_k: times * self.heat_w_m2_k, vapour_m_s: times * self.vapour_m_s, ..self }
+    }
+}
+
 /// How one place in the air differs from the middle of it.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Place {
@@ -82,6 +90,17 @@ impl AirPlan {
                 night: at(design.night_temperature_c, design.night_humidity_percent),
                 day_s: 3600.0 * design.day_h,
             },
+        }
+    }
+
+    /// Returns the same air that brings `times` as much heat by convection and takes `times` as much vapour.
+    #[must_use]
+    pub fn transferring(self, times: f64) -> Self {
+        match self {
+            Self::Steady(air) => Self::Steady(air.transferring(times)),
+            Self::DayAndNight { day, night, day_s } => {
+                Self::DayAndNight { day: day.transferring(times), night: night.transferring(times), day_s }
+            }
         }
     }
 

@@ -11,6 +11,7 @@ use crate::law::heat::solids_heat_j_kg_k;
 use crate::law::moisture_diffusion::MoistureDiffusion;
 use crate::law::sorption::Sorption;
 use crate::numeric::{DiscGrid, Half};
+use crate::process::Beliefs;
 
 /// How finely a disc is cut up and stepped.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -65,6 +66,18 @@ pub fn problem(cheese: &Cheese, underside_open: f64, fineness: Fineness) -> Resu
         surface: Surface::Evaporation,
         tolerance: fineness.tolerance,
     })
+}
+
+/// Returns the same as [`problem`] under other beliefs of how water moves and how the solids hold it.
+///
+/// # Errors
+/// As for [`problem`].
+pub fn problem_given(cheese: &Cheese, underside_open: f64, fineness: Fineness, beliefs: &Beliefs) -> Result<Problem, DryingError> {
+    let mut problem = problem(cheese, underside_open, fineness)?;
+    problem.diffusion.diffusivity_m2_s *= beliefs.moisture_diffusivity;
+    problem.diffusion.energy_j_mol *= beliefs.diffusion_energy;
+    problem.sorption = problem.sorption.holding(beliefs.solids_hold);
+    Ok(problem)
 }
 
 /// Dries on until `to_s` in the air of a plan, change by change, and notes a point after each step.

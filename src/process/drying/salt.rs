@@ -3,7 +3,7 @@
 use super::section::AxisMoment;
 use crate::law::salt::salt_diffusivity_m2_s;
 use crate::numeric::Half;
-use crate::process::{SaltProfile, SaltRun, SaltStuck, SaltingOutcome};
+use crate::process::{Beliefs, SaltProfile, SaltRun, SaltStuck, SaltingOutcome};
 
 /// The water of the column at the axis between the moments that were kept, straight between them.
 struct AxisWater<'a> {
@@ -11,6 +11,8 @@ struct AxisWater<'a> {
     half: Half,
     /// Dry solids over salt-free solids.
     per_salt_free: f64,
+    /// Diffusivity of salt over that of its record.
+    times: f64,
 }
 
 impl AxisWater<'_> {
@@ -38,7 +40,7 @@ impl AxisWater<'_> {
             }
         }
         let shrinkage = between(|moment| moment.shrinkage);
-        salt_diffusivity_m2_s(between(|moment| moment.temperature_c)) / (shrinkage * shrinkage)
+        self.times * salt_diffusivity_m2_s(between(|moment| moment.temperature_c)) / (shrinkage * shrinkage)
     }
 }
 
@@ -46,10 +48,16 @@ impl AxisWater<'_> {
 ///
 /// # Errors
 /// [`SaltStuck`].
-pub(super) fn profile(salted: &SaltingOutcome, moments: &[AxisMoment], half: Half) -> Result<SaltProfile, SaltStuck> {
+pub(super) fn profile(
+    salted: &SaltingOutcome,
+    moments: &[AxisMoment],
+    half: Half,
+    beliefs: &Beliefs,
+) -> Result<SaltProfile, SaltStuck> {
     let count = f64::from(salted.cheese_count.max(1));
     let salt_free_kg = salted.cheese.solids_kg() - salted.cheese.salt_kg;
-    let water = AxisWater { moments, half, per_salt_free: salted.cheese.solids_kg() / salt_free_kg };
+    let (per_salt_free, times) = (salted.cheese.solids_kg() / salt_free_kg, beliefs.salt_diffusivity);
+    let water = AxisWater { moments, half, per_salt_free, times };
     let water_at = |at_s: f64, nodes: &mut [f64]| water.fill(at_s, nodes);
     let mut profile = SaltProfile::of(salted.diameter_mm, salted.thickness_mm, &salted.column.heights);
     let solids_g = 1000.0 * salt_free_kg / count;

@@ -4,8 +4,9 @@ use super::air::{AirPlan, Place};
 use super::refine::Refinement;
 use super::run::Fineness;
 use super::solver::DiscRun;
-use super::{Cheese, DryingError, DryingPoint, TrayRun, run, trays};
+use super::{Cheese, DryingError, DryingPoint, TrayRun, plan_given, run, trays};
 use crate::design::DryingDesign;
+use crate::process::Beliefs;
 
 /// Returns how the cheese of the middle tray would dry with another diffusivity, on the coarser grid.
 pub(super) fn with_diffusivity(
@@ -13,11 +14,12 @@ pub(super) fn with_diffusivity(
     design: &DryingDesign,
     name: &'static str,
     diffusivity_m2_s: f64,
+    beliefs: &Beliefs,
 ) -> Result<TrayRun, DryingError> {
-    let mut problem = run::problem(cheese, design.underside_open_percent / 100.0, Fineness::SPREAD)?;
+    let mut problem = run::problem_given(cheese, design.underside_open_percent / 100.0, Fineness::SPREAD, beliefs)?;
     problem.diffusion.diffusivity_m2_s = diffusivity_m2_s;
     let start = DiscRun::new(&problem);
-    let plan = AirPlan::of(design, Place::MIDDLE, 0.001 * cheese.diameter_mm);
+    let plan = plan_given(cheese, design, Place::MIDDLE, beliefs);
     let (_, points) = follow_on(&start, cheese, &plan, 3600.0 * design.drying_h, &[run::point(&start, cheese)])?;
     Ok(TrayRun { name, points })
 }
@@ -31,10 +33,10 @@ pub(super) struct Spread {
 }
 
 /// Returns the fastest and the slowest cheese, unswapped and swapped; both ways share their first half.
-pub(super) fn spread(cheese: &Cheese, design: &DryingDesign, middle: &TrayRun) -> Result<Spread, DryingError> {
-    let problem = run::problem(cheese, design.underside_open_percent / 100.0, Fineness::SPREAD)?;
+pub(super) fn spread(cheese: &Cheese, design: &DryingDesign, middle: &TrayRun, beliefs: &Beliefs) -> Result<Spread, DryingError> {
+    let problem = run::problem_given(cheese, design.underside_open_percent / 100.0, Fineness::SPREAD, beliefs)?;
     let (first, last) = trays::first_and_last(design.tray_count);
-    let plan = |place| AirPlan::of(design, place, 0.001 * cheese.diameter_mm);
+    let plan = |place| plan_given(cheese, design, place, beliefs);
     let (first, last) = (plan(first), plan(last));
     let (half_s, end_s) = (1800.0 * design.drying_h, 3600.0 * design.drying_h);
     let start = DiscRun::new(&problem);

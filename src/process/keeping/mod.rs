@@ -5,7 +5,7 @@ mod zone;
 pub use zone::{StageHours, draining_hours, drying_hours, vat_hours};
 
 use super::jar::jar_packing;
-use super::{DrainingOutcome, DryingOutcome, PicklePoint, PicklingOutcome, StageBalance, VatOutcome};
+use super::{DrainingOutcome, DryingOutcome, Given, PicklePoint, PicklingOutcome, StageBalance, VatOutcome};
 use crate::design::{DrainingDesign, KeepingDesign, KeptIn, PicklingDesign, Stage};
 use crate::law::Matter;
 use crate::law::acidity::{acid_diffusivity_m2_s, vinegar_density_g_ml, vinegar_mass_percent};
@@ -132,6 +132,14 @@ impl Way<'_> {
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```
 pub fn keeping(design: &KeepingDesign, way: &Way<'_>) -> Result<KeepingOutcome, KeepingError> {
+    keeping_given(design, way, &Given::default())
+}
+
+/// Returns the same as [`keeping()`] under other beliefs.
+///
+/// # Errors
+/// As for [`keeping()`].
+pub fn keeping_given(design: &KeepingDesign, way: &Way<'_>, given: &Given) -> Result<KeepingOutcome, KeepingError> {
     let (cheese, cheese_count) = (way.pickled.cheese, way.pickled.cheese_count);
     let hours = zone::all(design, way);
     // Without vinegar these are the cheese's own.
@@ -152,7 +160,7 @@ pub fn keeping(design: &KeepingDesign, way: &Way<'_>) -> Result<KeepingOutcome, 
         each: Nutrients::of(&(cheese * (1.0 / f64::from(cheese_count.max(1))))),
         zone_h: hours.iter().map(|stage| stage.zone_h).sum(),
         warm_h: hours.iter().map(|stage| stage.warm_h).sum(),
-        cold: cold_way(&hours, way),
+        cold: cold_way(&hours, way, given),
         hours,
         centre_ph,
         slurry_ph,
@@ -168,9 +176,9 @@ pub fn keeping(design: &KeepingDesign, way: &Way<'_>) -> Result<KeepingOutcome, 
 }
 
 /// Returns the same batch drained, soured and kept at 4 °C: only vat and drying are left. Acid then moves slower, by its diffusivity.
-fn cold_way(hours: &[StageHours], way: &Way<'_>) -> ColdWay {
+fn cold_way(hours: &[StageHours], way: &Way<'_>, given: &Given) -> ColdWay {
     let left = || hours.iter().filter(|stage| matches!(stage.stage, Stage::Vat | Stage::Drying));
-    let drip_stops_h = |temperature_c: f64| -DRIP_STOPPED.value.ln() * mould_time_h(temperature_c);
+    let drip_stops_h = |temperature_c: f64| -DRIP_STOPPED.value.ln() * (given.beliefs.mould_time * mould_time_h(temperature_c));
     let slower = acid_diffusivity_m2_s(way.pickling_design.pickling_temperature_c) / acid_diffusivity_m2_s(COLD_ENOUGH.value);
     ColdWay {
         zone_h: left().map(|stage| stage.zone_h).sum(),

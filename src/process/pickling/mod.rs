@@ -15,7 +15,7 @@ mod words;
 pub use leach::salt_left;
 pub use soak::{CONSTANTS, Soak};
 pub use solver::{SoakRun, SoakState};
-pub use stage::{PicklingOutcome, pickling};
+pub use stage::{PicklingOutcome, pickling, pickling_given};
 pub use swell::{Swelling, SwollenPoint};
 pub use words::cautions;
 

@@ -16,7 +16,7 @@ use crate::law::sorption::Sorption;
 use crate::law::{Matter, firmness};
 use crate::numeric::monotone;
 use crate::process::frames::FrameClock;
-use crate::process::{DiscField, DiscFrame, DryingOutcome, DryingPoint, Fineness, StageBalance};
+use crate::process::{Beliefs, DiscField, DiscFrame, DryingOutcome, DryingPoint, Fineness, Given, Runs, StageBalance};
 
 /// What the vinegar stage worked out.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -97,6 +97,15 @@ pub struct PicklingOutcome {
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```
 pub fn pickling(design: &PicklingDesign, dried: &DryingOutcome) -> Result<PicklingOutcome, PicklingError> {
+    pickling_given(design, dried, &Given::default())
+}
+
+/// Returns the same as [`pickling()`] under other beliefs.
+///
+/// # Errors
+/// As for [`pickling()`].
+pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Given) -> Result<PicklingOutcome, PicklingError> {
+    let beliefs = &given.beliefs;
     if !design.pickled {
         return Ok(left_as_it_is(design, dried));
     }
@@ -107,15 +116,15 @@ pub fn pickling(design: &PicklingDesign, dried: &DryingOutcome) -> Result<Pickli
         diameter_mm: dried.end.diameter_mm,
         thickness_mm: dried.end.thickness_mm,
         start_ph: design.cheese_ph,
-        buffer_scale: 1.0,
-        diffusivity_scale: 1.0,
+        buffer_scale: beliefs.buffer,
+        diffusivity_scale: beliefs.acid_obstruction,
     };
     let bath = VinegarBath {
         acid_g_per_100ml: design.acid_g_per_100ml,
         volume_ml: fill.vinegar_each_ml,
         temperature_c: design.pickling_temperature_c,
     };
-    let [water, least_water, most_water] = swelling(dried, count, design).judged(design.pickling_h)?;
+    let [water, least_water, most_water] = swelling(dried, count, design, beliefs).judged(design.pickling_h, given)?;
     let soak = Soak::with(&cheese, &bath, Fineness::SOAK_SHOWN)?;
     let balance_ph = soak.balance_ph()?;
     let size: Vec<(f64, f64)> = water.iter().map(|point| (point.at_h, point.size)).collect();
@@ -127,9 +136,13 @@ pub fn pickling(design: &PicklingDesign, dried: &DryingOutcome) -> Result<Pickli
             field.frames.push(frame(run, at_h, monotone(&size, at_h)));
         }
     })?;
-    let slow = Spread::of(&cheese, &bath, design.pickling_h, (ACID_OBSTRUCTION.range.0, BUFFER_SCALE.range.1))?;
-    let fast = Spread::of(&cheese, &bath, design.pickling_h, (ACID_OBSTRUCTION.range.1, BUFFER_SCALE.range.0))?;
-    let salt_m2_s = salt_in_vinegar_m2_s(soak.water_share, design.pickling_temperature_c);
+    let beside = |ends: (f64, f64)| match given.runs {
+        Runs::WithLikely => Spread::of(&cheese, &bath, design.pickling_h, ends),
+        Runs::MiddleOnly => Ok(Spread { soak: shown.soak.clone(), targets: shown.targets, balance_ph }),
+    };
+    let slow = beside((ACID_OBSTRUCTION.range.0, BUFFER_SCALE.range.1))?;
+    let fast = beside((ACID_OBSTRUCTION.range.1, BUFFER_SCALE.range.0))?;
+    let salt_m2_s = beliefs.salt_obstruction * salt_in_vinegar_m2_s(soak.water_share, design.pickling_temperature_c);
     let salt_left_share = salt_left(&soak, salt_m2_s, &[design.pickling_h])?.first().copied().unwrap_or(1.0);
     let end = shown.reported.first().copied().unwrap_or_default();
     let exchange = Exchange {
@@ -145,13 +158,13 @@ pub fn pickling(design: &PicklingDesign, dried: &DryingOutcome) -> Result<Pickli
     let swollen = water.last().map_or(1.0, |point| point.size);
     Ok(PicklingOutcome {
         pickled: true,
-        curve: shown.soak,
-        if_slow: slow.course.soak,
-        if_fast: fast.course.soak,
+        if_slow: slow.soak,
+        if_fast: fast.soak,
         end,
         targets: shown.targets,
-        targets_if_slow: slow.course.targets,
-        targets_if_fast: fast.course.targets,
+        targets_if_slow: slow.targets,
+        targets_if_fast: fast.targets,
+        curve: shown.soak,
         balance_ph,
         likely_balance_ph: (fast.balance_ph, slow.balance_ph),
         likely_moisture_percent: (
@@ -164,7 +177,7 @@ pub fn pickling(design: &PicklingDesign, dried: &DryingOutcome) -> Result<Pickli
         cheese_g: 1000.0 * after.total_kg() / count,
         diameter_mm: swollen * cheese.diameter_mm,
         thickness_mm: swollen * cheese.thickness_mm,
-        water_activity: Sorption::of(&after).water_activity(after.water_kg / after.solids_kg()),
+        water_activity: Sorption::of(&after).holding(beliefs.solids_hold).water_activity(after.water_kg / after.solids_kg()),
         firmness: firmness::classes(after.moisture_on_fat_free_basis_percent()),
         vinegar_each_ml: fill.vinegar_each_ml,
         vinegar_ml: exchange.vinegar_ml,
@@ -211,7 +224,7 @@ fn left_as_it_is(design: &PicklingDesign, dried: &DryingOutcome) -> PicklingOutc
 }
 
 /// Returns one dried cheese as it takes up water: in the frame of the fresh cheese that it was, from the moisture that it has now.
-fn swelling<'a>(dried: &'a DryingOutcome, count: f64, design: &PicklingDesign) -> Swelling<'a> {
+fn swelling<'a>(dried: &'a DryingOutcome, count: f64, design: &PicklingDesign, beliefs: &Beliefs) -> Swelling<'a> {
     let one = dried.cheese * (1.0 / count);
     let fresh = dried.middle.points.first().copied().unwrap_or(dried.end);
     let fresh_water = fresh.moisture_percent / (100.0 - fresh.moisture_percent);
@@ -222,7 +235,8 @@ fn swelling<'a>(dried: &'a DryingOutcome, count: f64, design: &PicklingDesign) -
         moisture: Some(&dried.moisture),
         water: one.water_kg / one.solids_kg(),
         temperature_c: design.pickling_temperature_c,
-        diffusivity_scale: 1.0,
+        diffusivity_scale: beliefs.moisture_diffusivity,
+        energy_scale: beliefs.diffusion_energy,
     }
 }
 
@@ -238,7 +252,8 @@ fn frame(run: &SoakRun<'_>, at_h: f64, shrunk: f64) -> DiscFrame {
 
 /// A soak beside the one that is shown, as slow or as fast as is likely.
 struct Spread {
-    course: Course,
+    soak: Vec<PicklePoint>,
+    targets: [TargetHours; 2],
     balance_ph: f64,
 }
 
@@ -257,6 +272,7 @@ impl Spread {
         };
         let soak = Soak::with(&cheese, bath, Fineness::SOAK_SPREAD)?;
         let balance_ph = soak.balance_ph()?;
-        Ok(Self { course: Course::follow(&soak, balance_ph, &[soak_h], &mut |_| ())?, balance_ph })
+        let Course { soak, targets, .. } = Course::follow(&soak, balance_ph, &[soak_h], &mut |_| ())?;
+        Ok(Self { soak, targets, balance_ph })
     }
 }

@@ -4,7 +4,7 @@ use super::PicklingError;
 use crate::law::Matter;
 use crate::law::soaking::SWELLING_WATER;
 use crate::numeric::Half;
-use crate::process::{AirNow, Cheese, DiscField, DiscRun, Fineness, OpenFaces, Surface, problem};
+use crate::process::{AirNow, Cheese, DiscField, DiscRun, Fineness, Given, OpenFaces, Runs, Surface, problem};
 
 /// Transfer at the face, m/s: so quick that the face has the water it can hold at once.
 const AT_ONCE_M_S: f64 = 1e-5;
@@ -28,6 +28,8 @@ pub struct Swelling<'a> {
     pub temperature_c: f64,
     /// How much faster water moves in it than judged.
     pub diffusivity_scale: f64,
+    /// How much more that changes with temperature than judged.
+    pub energy_scale: f64,
 }
 
 /// One point of a swelling.
@@ -71,6 +73,7 @@ impl Swelling<'_> {
         problem.open = OpenFaces { top: 1.0, side: 1.0, underside: 1.0 };
         problem.warms = false;
         problem.diffusion.diffusivity_m2_s *= self.diffusivity_scale;
+        problem.diffusion.energy_j_mol *= self.energy_scale;
         problem.surface = Surface::Film { transfer_m_s: AT_ONCE_M_S, balance_water: face_water.max(self.water) };
         problem.tolerance = tolerance;
         let rings = problem.grid.radii_m.len() * problem.grid.heights_m.len();
@@ -96,10 +99,15 @@ impl Swelling<'_> {
     ///
     /// # Errors
     /// [`PicklingError::Uptake`].
-    pub fn judged(&self, end_h: f64) -> Result<[Vec<SwollenPoint>; 3], PicklingError> {
+    pub fn judged(&self, end_h: f64, given: &Given) -> Result<[Vec<SwollenPoint>; 3], PicklingError> {
         let (least, most) = SWELLING_WATER.range;
-        let likely = |face_water: f64| self.follow_within(face_water, end_h, TOLERANCE.1);
-        Ok([self.follow(SWELLING_WATER.value, end_h)?, likely(least)?, likely(most)?])
+        let judged = self.follow(given.beliefs.swelling * SWELLING_WATER.value, end_h)?;
+        let likely = |face_water: f64| match given.runs {
+            Runs::WithLikely => self.follow_within(face_water, end_h, TOLERANCE.1),
+            Runs::MiddleOnly => Ok(judged.clone()),
+        };
+        let (least, most) = (likely(least)?, likely(most)?);
+        Ok([judged, least, most])
     }
 
     /// Returns the water of the rings when drying ended, kg per kg of dry solids.

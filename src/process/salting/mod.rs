@@ -10,7 +10,7 @@ pub use column::{Face, SaltColumn};
 pub use profile::{SaltPoint, SaltProfile};
 pub use run::{SaltRun, SaltStuck, WaterAt};
 
-use super::{DrainingOutcome, StageBalance, Stream};
+use super::{DrainingOutcome, Given, StageBalance, Stream};
 use crate::design::SaltingDesign;
 use crate::law::food_density::cheese_volume_ml;
 use crate::law::salt::{SALT_DIFFUSIVITY, even_days};
@@ -111,6 +111,19 @@ pub fn salting(
     drained: &DrainingOutcome,
     draining_temperature_c: f64,
 ) -> Result<SaltingOutcome, SaltingError> {
+    salting_given(design, drained, draining_temperature_c, &Given::default())
+}
+
+/// Returns the same as [`salting()`] under other beliefs.
+///
+/// # Errors
+/// As for [`salting()`].
+pub fn salting_given(
+    design: &SaltingDesign,
+    drained: &DrainingOutcome,
+    draining_temperature_c: f64,
+    given: &Given,
+) -> Result<SaltingOutcome, SaltingError> {
     let turn_count = drained.turns_h.len() as u32;
     let SaltingDesign { salt_percent, salted_turns, salt_run_off_percent, pepper_g_dm2, .. } = *design;
     if salt_percent > 0.0 && salted_turns == 0 {
@@ -135,7 +148,7 @@ pub fn salting(
     let (slowest, fastest) = SALT_DIFFUSIVITY.range;
     let kept_each_turn_kg = (salt_kg - lost_kg) / f64::from(salted_turns.max(1));
     let Strewn { profile, column, lies_on_the_faces, likely_surface_percent, likely_centre_percent } =
-        strew(&Strewing { drained, draining_temperature_c, thickness_mm, kept_each_turn_kg, salted_turns })?;
+        strew(&Strewing { drained, draining_temperature_c, thickness_mm, kept_each_turn_kg, salted_turns, given })?;
     Ok(SaltingOutcome {
         cheese,
         salt_g: 1000.0 * salt_kg,
@@ -149,7 +162,7 @@ pub fn salting(
         cheese_g: 1000.0 * cheese.total_kg() / count,
         diameter_mm: drained.diameter_mm,
         thickness_mm,
-        even_days: days(SALT_DIFFUSIVITY.value),
+        even_days: days(given.beliefs.salt_diffusivity * SALT_DIFFUSIVITY.value),
         likely_even_days: (days(fastest), days(slowest)),
         unmoulded: profile.points.last().copied().unwrap_or_default(),
         likely_surface_percent,

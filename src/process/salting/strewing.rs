@@ -7,8 +7,8 @@ use crate::law::density::WHEY_DENSITY;
 use crate::law::food_density::cheese_volume_ml;
 use crate::law::salt::{SALT_DIFFUSIVITY, salt_diffusivity_m2_s};
 use crate::law::syneresis::{left_share, mould_time_h};
-use crate::process::DrainingOutcome;
 use crate::process::frames::FrameClock;
+use crate::process::{DrainingOutcome, Given, Runs};
 
 /// What is strewn, and on what.
 pub(super) struct Strewing<'a> {
@@ -19,6 +19,7 @@ pub(super) struct Strewing<'a> {
     /// Salt that stays of what is strewn on one face at one turn, all cheeses, kg.
     pub(super) kept_each_turn_kg: f64,
     pub(super) salted_turns: u32,
+    pub(super) given: &'a Given,
 }
 
 /// Where the salt is at unmoulding, and how it got there.
@@ -53,14 +54,15 @@ struct MouldWater {
 impl MouldWater {
     fn of(strewing: &Strewing<'_>) -> Self {
         let (drained, temperature_c) = (strewing.drained, strewing.draining_temperature_c);
-        let (solids_kg, time_h) = (strewing.solids_kg(), mould_time_h(temperature_c));
+        let beliefs = &strewing.given.beliefs;
+        let (solids_kg, time_h) = (strewing.solids_kg(), beliefs.mould_time * mould_time_h(temperature_c));
         Self {
             at_the_end: drained.curd.water_kg / solids_kg,
             still_to_leave: drained.whey.water_kg / solids_kg,
             swollen: 1000.0 * drained.whey.total_kg() / WHEY_DENSITY.value / cheese_volume_ml(&drained.curd),
             time_h,
             left_at_the_end: left_share(drained.draining_h, time_h),
-            diffusivity_m2_s: salt_diffusivity_m2_s(temperature_c),
+            diffusivity_m2_s: beliefs.salt_diffusivity * salt_diffusivity_m2_s(temperature_c),
         }
     }
 
@@ -100,7 +102,10 @@ pub(super) fn strew(strewing: &Strewing<'_>) -> Result<Strewn, SaltStuck> {
     let lies_on_the_faces = run.on_the_faces() > HARDLY_ANY * run.column.salt_in_all();
     let end = [run.on_average_at_the_faces(), run.at_the_centre()];
     let with = |diffusivity_m2_s: f64| -> Result<[f64; 2], SaltStuck> {
-        let times = diffusivity_m2_s / SALT_DIFFUSIVITY.value;
+        if strewing.given.runs == Runs::MiddleOnly {
+            return Ok(end);
+        }
+        let times = diffusivity_m2_s / (strewing.given.beliefs.salt_diffusivity * SALT_DIFFUSIVITY.value);
         let water_at = |at_s: f64, water: &mut [f64]| times * moulds.fill(at_s, water);
         let mut run = SaltRun::new(SaltColumn::coarse(strewing.thickness_mm), 0.0, &water_at);
         run.tolerance = COARSE_TOLERANCE;

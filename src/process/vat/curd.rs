@@ -5,7 +5,7 @@ use crate::design::VatDesign;
 use crate::law::Matter;
 use crate::law::syneresis::{VAT_SHARE, left_share, vat_time_h};
 use crate::law::yields::{PHOSPHATE_SHARE, serum_solids_per_water, soft_curd_percent, van_slyke_percent};
-use crate::process::MilkOutcome;
+use crate::process::{Beliefs, MilkOutcome};
 
 /// Curd and whey of one vat.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -35,7 +35,13 @@ pub struct Curd {
 ///
 /// # Errors
 /// [`VatError::TooMoist`] if the milk has not that much water or serum to give.
-pub fn curd(design: &VatDesign, drip_end_moisture_percent: f64, milk: &MilkOutcome, temperature_c: f64) -> Result<Curd, VatError> {
+pub fn curd(
+    design: &VatDesign,
+    drip_end_moisture_percent: f64,
+    milk: &MilkOutcome,
+    temperature_c: f64,
+    beliefs: &Beliefs,
+) -> Result<Curd, VatError> {
     let vat = milk.vat_milk;
     let all = vat + milk.calcium + milk.rennet;
     let (fat_percent, casein_percent) = (vat.fat_percent(), vat.percent(vat.casein_kg));
@@ -61,7 +67,7 @@ pub fn curd(design: &VatDesign, drip_end_moisture_percent: f64, milk: &MilkOutco
     if !possible {
         return Err(VatError::TooMoist { drip_end_moisture_percent, curd_kg, milk_kg: vat.total_kg() });
     }
-    let vat_share = VAT_SHARE.value * left_share(design.whey_rest_min / 60.0, vat_time_h(temperature_c));
+    let vat_share = VAT_SHARE.value * left_share(design.whey_rest_min / 60.0, beliefs.vat_time * vat_time_h(temperature_c));
     let whey = whey_in_all * vat_share;
     Ok(Curd {
         drained_curd,

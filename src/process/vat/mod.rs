@@ -8,7 +8,7 @@ pub use curd::{Curd, curd};
 pub use setting::{Setting, setting};
 pub use warming::CONSTANTS as WARMING_CONSTANTS;
 
-use super::{MilkOutcome, StageBalance, Stream};
+use super::{Given, MilkOutcome, StageBalance, Stream};
 use crate::design::VatDesign;
 use crate::law::Matter;
 use warming::Warming;
@@ -141,7 +141,21 @@ pub enum VatError {
 /// # Ok::<(), vatsketch::process::StageError>(())
 /// ```
 pub fn vat(design: &VatDesign, drip_end_moisture_percent: f64, milk: &MilkOutcome) -> Result<VatOutcome, VatError> {
-    let mut warming = Warming::start(design, milk);
+    vat_given(design, drip_end_moisture_percent, milk, &Given::default())
+}
+
+/// Returns the same as [`vat()`] under other beliefs.
+///
+/// # Errors
+/// As for [`vat()`].
+pub fn vat_given(
+    design: &VatDesign,
+    drip_end_moisture_percent: f64,
+    milk: &MilkOutcome,
+    given: &Given,
+) -> Result<VatOutcome, VatError> {
+    let beliefs = &given.beliefs;
+    let mut warming = Warming::start(design, milk, beliefs);
     warming.warm_to(design, "calcium", design.calcium_temperature_c)?;
     warming.add(&milk.calcium, design.room_temperature_c);
     warming.warm_to(design, "rennet", design.rennet_temperature_c)?;
@@ -150,10 +164,10 @@ pub fn vat(design: &VatDesign, drip_end_moisture_percent: f64, milk: &MilkOutcom
     let rennet_at_min = warming.now_min();
     // Clotting time and the temperature over it depend on each other; the milk hardly cools, so three rounds settle it.
     let mut temperature_c = warming.now_milk_c();
-    let mut set = setting(design, milk, temperature_c)?;
+    let mut set = setting(design, milk, temperature_c, beliefs)?;
     for _ in 0..3 {
         temperature_c = warming.mean_while_setting_c(design, set.clotting_min);
-        set = setting(design, milk, temperature_c)?;
+        set = setting(design, milk, temperature_c, beliefs)?;
     }
     warming.hold(design, set.cut_min);
     warming.note_between(rennet_at_min + set.clotting_min, "clotted");
@@ -161,7 +175,7 @@ pub fn vat(design: &VatDesign, drip_end_moisture_percent: f64, milk: &MilkOutcom
     warming.note("cut");
     warming.hold(design, design.whey_rest_min);
     warming.note("ladle");
-    let curd = curd(design, drip_end_moisture_percent, milk, warming.now_milk_c())?;
+    let curd = curd(design, drip_end_moisture_percent, milk, warming.now_milk_c(), beliefs)?;
     let drawn = warming.drawn();
     Ok(VatOutcome {
         to_calcium_min: drawn.at("calcium"),

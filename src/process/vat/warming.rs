@@ -9,7 +9,7 @@ use crate::law::Matter;
 use crate::law::bath::{Bath, Course, DoubleBoiler, End, Hob, Leg, Moment, Pot, Thermostat, bath_of, inner_wall_c};
 use crate::law::bath::{MILK_HEAT, SIDE_LOSS, STEAM_TEMPERATURE, THERMOSTAT_BAND};
 use crate::law::heat::LIQUID_WATER_HEAT;
-use crate::process::MilkOutcome;
+use crate::process::{Beliefs, MilkOutcome};
 
 crate::constants! {
     /// Longest warming.
@@ -83,12 +83,15 @@ impl Drawn {
 
 impl Warming {
     /// Returns the milk at the start, cold in its pot.
-    pub fn start(design: &VatDesign, milk: &MilkOutcome) -> Self {
+    pub fn start(design: &VatDesign, milk: &MilkOutcome, beliefs: &Beliefs) -> Self {
+        let usual = Pot::new(milk.vat_milk_l);
         let pot = Pot {
             side_wetted: design.pot_depth_percent / 100.0,
             base_wetted: if design.pot_rest == PotRest::Rack { 1.0 } else { 0.0 },
             lid: design.pot_lid,
-            ..Pot::new(milk.vat_milk_l)
+            milk_side_w_m2_k: beliefs.milk_side * usual.milk_side_w_m2_k,
+            bath_side_w_m2_k: beliefs.bath_side * usual.bath_side_w_m2_k,
+            ..usual
         };
         let nodes = bath_of(&pot, design.bath_l, design.bath_lid, design.room_temperature_c);
         let heat = match design.heating {

@@ -57,6 +57,7 @@ fn swelling(moisture: Option<&DiscField>, water: f64) -> Swelling<'_> {
         water,
         temperature_c: 21.0,
         diffusivity_scale: 1.0,
+        energy_scale: 1.0,
     }
 }
 

@@ -1,0 +1,81 @@
+//! `vatsketch spread`: between what every figure likely lies.
+
+use super::text::write_json;
+use super::{CliError, Ending, open};
+use crate::batch::{LikelyFigure, StageEnd, batch, stage_ends};
+use crate::design::Stage;
+use crate::figure::{LineSpread, SPREAD_NAME, Spread};
+use crate::process::BELIEFS;
+use crate::session::{Work, cores, spread};
+use serde_json::{Map, Value, json};
+use std::io::Write;
+use std::path::Path;
+
+pub(super) fn run(
+    (path, set): (&Path, &[String]),
+    draws: usize,
+    as_json: bool,
+    data: &mut dyn Write,
+    words: &mut dyn Write,
+) -> Result<Ending, CliError> {
+    let design = open::design(path, set)?;
+    let ends = stage_ends(&batch(&design)?);
+    let work = Work { draws, threads: cores(), goes_on: &|| true };
+    let Some(spread) = spread(&design, &work)? else {
+        return Err(CliError::Stage("the draws could not be worked out".to_owned()));
+    };
+    if as_json {
+        write_json(&in_json(&spread), data)?;
+    } else {
+        write_words(&spread, data)?;
+    }
+    for failed in ends.iter().filter(|end| end.status == "failed") {
+        writeln!(words, "vatsketch: {}: {}", failed.stage.key(), failed.error.as_deref().unwrap_or_default())?;
+    }
+    Ok(if ends.iter().all(StageEnd::is_done) { Ending::Done } else { Ending::StageFailed })
+}
+
+fn write_words(spread: &Spread, data: &mut dyn Write) -> Result<(), CliError> {
+    let moved: Vec<&LikelyFigure> = spread.figures.iter().filter(|likely| likely.moves()).collect();
+    let width = moved.iter().map(|likely| likely.figure.label.chars().count()).max().unwrap_or(0);
+    let shown = moved.iter().map(|likely| likely.figure.text().chars().count()).max().unwrap_or(0);
+    for stage in Stage::ALL {
+        let of_stage: Vec<&&LikelyFigure> = moved.iter().filter(|likely| likely.figure.stage == stage).collect();
+        if of_stage.is_empty() {
+            continue;
+        }
+        writeln!(data, "\n{}", stage.title())?;
+        for likely in of_stage {
+            writeln!(data, "  {:<width$}  {:<shown$}  {}", likely.figure.label, likely.figure.text(), likely.in_words())?;
+        }
+    }
+    let still = spread.figures.len() - moved.len();
+    writeln!(
+        data,
+        "\nEight of ten among {} draws of {} uncertain constants lie in between, always the same draws; {still} more figures do not move.",
+        spread.draws,
+        BELIEFS.len()
+    )?;
+    writeln!(
+        data,
+        "The draws know the ranges of the constants, not what the model leaves out: eggs took two to four times as long to sour."
+    )?;
+    Ok(())
+}
+
+fn in_json(spread: &Spread) -> Value {
+    let figures: Map<String, Value> = spread.figures.iter().map(|likely| (likely.figure.key.to_owned(), figure(likely))).collect();
+    let lines: Vec<Value> = spread.lines.iter().map(line).collect();
+    json!({ "title": spread.design.title, "draws": spread.draws, "figures": figures, "bands": SPREAD_NAME, "lines": lines })
+}
+
+fn figure(likely: &LikelyFigure) -> Value {
+    json!({
+        "unit": likely.figure.unit.symbol(), "least": likely.least, "middle": likely.middle, "most": likely.most,
+        "never_share": likely.never, "failed_share": likely.failed,
+    })
+}
+
+fn line(line: &LineSpread) -> Value {
+    json!({ "curve": line.figure.key(), "line": line.line, "points": line.points })
+}
