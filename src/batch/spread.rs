@@ -111,7 +111,7 @@ impl LikelyFigure {
     /// ```
     /// use vatsketch::{batch::{batch, draws, drawn_batch, likely_figures, DrawnFigures}, design::Design};
     /// let design = Design::default();
-    /// let kept = draws(&design, 8).iter().map(|beliefs| Ok(DrawnFigures::of(&drawn_batch(&design, beliefs)?)));
+    /// let kept = draws(&design, 8).into_iter().map(|beliefs| Ok(DrawnFigures::of(&drawn_batch(&design, &beliefs)?)));
     /// let kept = kept.collect::<Result<Vec<_>, vatsketch::design::DesignError>>()?;
     /// let likely = likely_figures(&batch(&design)?, &kept);
     /// let cheese = likely.iter().find(|likely| likely.figure.key == "dried_cheese_g").unwrap();
@@ -120,8 +120,8 @@ impl LikelyFigure {
     /// ```
     #[must_use]
     pub fn in_words(&self) -> String {
-        let never = || format!(" ({} of 100 draws never come there)", self.in_hundred(self.never));
-        let mut said = match (self.least, self.most) {
+        let never = || format!(" ({} of 100 draws never come there)", in_hundred(self.never));
+        let said = match (self.least, self.most) {
             (Some(_), Some(most)) if !self.moves() => format!("likely {}", self.text(most)),
             (Some(least), Some(most)) => {
                 format!("likely {:.*} to {}", self.figure.decimals, least, self.text(most))
@@ -130,7 +130,7 @@ impl LikelyFigure {
             (None, _) => format!("likely never{}", never()),
         };
         if self.failed > 0.0 {
-            said.push_str(&format!("; in {} of 100 draws it cannot be worked out", self.in_hundred(self.failed)));
+            return format!("{said}; in {} of 100 draws it cannot be worked out", in_hundred(self.failed));
         }
         said
     }
@@ -138,11 +138,11 @@ impl LikelyFigure {
     fn text(&self, number: f64) -> String {
         self.figure.number_text(number)
     }
+}
 
-    /// Returns a share in a hundred; one that is there is never said to be none, nor one that is not all to be all.
-    fn in_hundred(&self, share: f64) -> f64 {
-        if share >= 1.0 { 100.0 } else { (100.0 * share).round().clamp(1.0, 99.0) }
-    }
+/// Returns a share in a hundred; one that is there is never said to be none, nor one that is not all to be all.
+fn in_hundred(share: f64) -> f64 {
+    if share >= 1.0 { 100.0 } else { (100.0 * share).round().clamp(1.0, 99.0) }
 }
 
 /// Returns the likely range of every figure of a batch that is a number in one draw at least, in the order of the figures.

@@ -50,7 +50,7 @@ fn moved(cause: &Cause, design: &Design) -> String {
             let record = belief.record(design);
             let (least, most) = record.range;
             let unit = if record.unit == "1" { String::new() } else { format!(" {}", record.unit) };
-            format!("uncertain: {}, {least} to {most}{unit} ({})", belief.words, record.standing.words())
+            format!("uncertain: {}, {} to {}{unit} ({})", belief.words, plain(least), plain(most), record.standing.words())
         }
     }
 }
@@ -70,4 +70,9 @@ fn in_json(mover: &Mover, design: &Design) -> Value {
             })
         }
     }
+}
+
+/// Returns a number without a row of zeros.
+fn plain(number: f64) -> String {
+    if number.abs() < 1e-3 { format!("{number:e}") } else { format!("{number}") }
 }

@@ -72,7 +72,7 @@ impl Spreading {
     /// use vatsketch::{design::Design, figure::{FigureKey, Spreading}};
     /// let design = Design::default();
     /// let spreading = Spreading::of(batch(&design)?);
-    /// let kept = draws(&design, 8).iter().map(|beliefs| Ok(spreading.keep(&drawn_batch(&design, beliefs)?)));
+    /// let kept = draws(&design, 8).into_iter().map(|beliefs| Ok(spreading.keep(&drawn_batch(&design, &beliefs)?)));
     /// let spread = spreading.spread(&kept.collect::<Result<Vec<_>, vatsketch::design::DesignError>>()?);
     /// assert!(spread.of_curve(FigureKey::Moisture).any(|line| line.line == "centre"));
     /// # Ok::<(), vatsketch::design::DesignError>(())

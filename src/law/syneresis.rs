@@ -19,10 +19,41 @@ crate::constants! {
     DRIP_STOPPED = { "Share of the moulds' whey still to come when the drip has stopped", 0.02, "1", (0.01, 0.05), Ourselves, "a few drops an hour", Judged }
 }
 
-/// Returns a time constant at another temperature, h: τ exp(E/R (1/T − 1/T₀)).
-fn at_temperature_h(time_h: f64, reference_c: f64, temperature_c: f64) -> f64 {
-    let inverse = 1.0 / kelvin(temperature_c) - 1.0 / kelvin(reference_c);
-    time_h * (SYNERESIS_ENERGY.value / GAS_CONSTANT.value * inverse).exp()
+/// The drip of one curd. Its default is that of the records.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Drip {
+    /// Time constant in the moulds at [`MOULD_TEMPERATURE`], h.
+    pub mould_time_h: f64,
+    /// Time constant in the vat at [`VAT_TEMPERATURE`], h.
+    pub vat_time_h: f64,
+    /// Activation energy, J/mol.
+    pub energy_j_mol: f64,
+}
+
+impl Default for Drip {
+    fn default() -> Self {
+        Self { mould_time_h: MOULD_TIME.value, vat_time_h: VAT_TIME.value, energy_j_mol: SYNERESIS_ENERGY.value }
+    }
+}
+
+impl Drip {
+    /// Returns the time constant in the moulds, h; see [`mould_time_h`].
+    #[must_use]
+    pub fn in_moulds_h(&self, temperature_c: f64) -> f64 {
+        self.at_temperature_h(self.mould_time_h, MOULD_TEMPERATURE.value, temperature_c)
+    }
+
+    /// Returns the time constant in the vat, h; see [`vat_time_h`].
+    #[must_use]
+    pub fn in_vat_h(&self, temperature_c: f64) -> f64 {
+        self.at_temperature_h(self.vat_time_h, VAT_TEMPERATURE.value, temperature_c)
+    }
+
+    /// Returns a time constant at another temperature, h: τ exp(E/R (1/T − 1/T₀)).
+    fn at_temperature_h(&self, time_h: f64, reference_c: f64, temperature_c: f64) -> f64 {
+        let inverse = 1.0 / kelvin(temperature_c) - 1.0 / kelvin(reference_c);
+        time_h * (self.energy_j_mol / GAS_CONSTANT.value * inverse).exp()
+    }
 }
 
 /// Returns the time constant of the drip in the moulds, h.
@@ -36,7 +67,7 @@ fn at_temperature_h(time_h: f64, reference_c: f64, temperature_c: f64) -> f64 {
 /// ```
 #[must_use]
 pub fn mould_time_h(temperature_c: f64) -> f64 {
-    at_temperature_h(MOULD_TIME.value, MOULD_TEMPERATURE.value, temperature_c)
+    Drip::default().in_moulds_h(temperature_c)
 }
 
 /// Returns the time constant of the whey in the vat, h.
@@ -45,7 +76,7 @@ pub fn mould_time_h(temperature_c: f64) -> f64 {
 /// As for [`mould_time_h`].
 #[must_use]
 pub fn vat_time_h(temperature_c: f64) -> f64 {
-    at_temperature_h(VAT_TIME.value, VAT_TEMPERATURE.value, temperature_c)
+    Drip::default().in_vat_h(temperature_c)
 }
 
 /// Returns the share of the whey that has left by a time: 1 − e^(−t/τ).

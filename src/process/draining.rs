@@ -5,7 +5,7 @@ use crate::design::DrainingDesign;
 use crate::law::Matter;
 use crate::law::density::WHEY_DENSITY;
 use crate::law::food_density::cheese_volume_ml;
-use crate::law::syneresis::{DRIP_STOPPED, left_share, mould_time_h};
+use crate::law::syneresis::{DRIP_STOPPED, left_share};
 use std::f64::consts::PI;
 
 /// What the draining stage worked out.
@@ -98,7 +98,7 @@ pub fn draining_given(design: &DrainingDesign, vat: &VatOutcome, given: &Given) 
         let (mould_count, wanted_ml) = (design.mould_count, drained_ml);
         return Err(DrainingError::TooMuchCurd { mould_count, wanted_ml, mould_ml, moulds_wanted: moulds_for(drained_ml) });
     }
-    let time_h = given.beliefs.mould_time * mould_time_h(design.draining_temperature_c);
+    let time_h = given.beliefs.drip().in_moulds_h(design.draining_temperature_c);
     let turns_h: Vec<f64> = (1..=design.turn_count).map(|turn| f64::from(turn) * design.turn_gap_h).collect();
     let draining_h = f64::from(design.turn_count + 1) * design.turn_gap_h;
     let whey = to_come * left_share(draining_h, time_h);

@@ -18,7 +18,8 @@ mod vat;
 pub use draining::{DrainingError, DrainingOutcome, draining, draining_given};
 pub use drying::{
     AirNow, AirPlan, Cheese, DiscRun, DryingError, DryingOutcome, DryingPoint, Fineness, OpenFaces, Place, Problem, Surface,
-    TRAY_CONSTANTS, TrayFit, TrayRun, cabinet_humidity_percent, dry_cheese, drying, drying_given, problem, tray_fit, tray_holds,
+    TRAY_CONSTANTS, TRAY_COOLING, TrayFit, TrayRun, cabinet_humidity_percent, dry_cheese, drying, drying_given, problem, tray_fit,
+    tray_holds,
 };
 pub use field::{DiscField, DiscFrame};
 pub use flow::{StageBalance, Stream};

@@ -74,7 +74,7 @@ impl Board {
 /// ```
 /// use vatsketch::{design::Design, session::SpreadJob};
 /// let (tell, told) = std::sync::mpsc::channel();
-/// let job = SpreadJob::with_draws(10, Box::new(move || drop(tell.send(()))));
+/// let job = SpreadJob::with_draws(10, Box::new(move || tell.send(()).unwrap_or(())));
 /// job.order(&Design::default());
 /// told.recv().unwrap();
 /// assert_eq!(job.answer().unwrap().design, Design::default());

@@ -1,7 +1,8 @@
 //! What moves a figure.
 
-use vatsketch::batch::{Cause, FigureError, Mover, Reading, batch, matters, readouts};
+use vatsketch::batch::{Batch, Cause, FigureError, Mover, Reading, batch, batch_given, matters, readouts};
 use vatsketch::design::{Design, Kind, Value};
+use vatsketch::process::{Beliefs, Given};
 
 fn key(mover: &Mover) -> &'static str {
     mover.cause.key()
@@ -61,4 +62,26 @@ fn words_and_unknown_figures_are_refused() {
     let now = batch(&Design::default()).unwrap();
     assert!(matches!(matters(&now, "firmness"), Err(FigureError::NotANumber { .. })));
     assert!(matters(&now, "craem_g").unwrap_err().to_string().contains("cream_g"));
+}
+
+#[test]
+fn an_uncertain_constant_is_ranked_by_what_its_whole_range_does() {
+    let now = batch(&Design::default()).unwrap();
+    let number = |batch: &Batch| {
+        let figure = readouts(batch).into_iter().find(|figure| figure.key == "dried_cheese_g").unwrap();
+        let Reading::Number(number) = figure.reading else { panic!("a weight is a number") };
+        number
+    };
+    let movers = matters(&now, "dried_cheese_g").unwrap();
+    for mover in &movers {
+        let Cause::Constant(belief) = mover.cause else { continue };
+        let (least, most) = belief.ends(&now.design);
+        let with = |factor: f64| {
+            let given = Given { beliefs: belief.set(Beliefs::default(), factor), ..Given::default() };
+            Some(number(&batch_given(&now.design, &given).unwrap()) - number(&now))
+        };
+        assert_eq!((mover.down, mover.up), (with(least), with(most)), "{}", belief.key);
+    }
+    let keys: Vec<&str> = movers.iter().map(key).collect();
+    assert!(keys.contains(&"moisture_diffusivity") && !keys.contains(&"acid_obstruction"), "{keys:?}");
 }

@@ -2,6 +2,7 @@
 
 mod cautions;
 mod compare;
+mod given;
 mod inputs;
 mod matters;
 mod mending;
@@ -9,5 +10,6 @@ mod properties;
 mod readouts;
 mod reuse;
 mod solve;
+mod spread;
 mod stages;
 mod why;

@@ -6,6 +6,7 @@
     reason = "a program of the workshop, which says what it measured"
 )]
 
+mod draws;
 mod week;
 
 use criterion::{Criterion, SamplingMode};
@@ -210,5 +211,6 @@ fn main() {
     if let Some(planned) = planned {
         lines.push(format!("The schedule of {} steps over five weeks takes {planned:.2} ms (aim: at most 20).", run.len()));
     }
+    lines.extend(draws::measured(&mut criterion));
     println!("{}", lines.join("\n"));
 }

@@ -8,6 +8,7 @@ mod pickling;
 mod plan;
 mod shop;
 mod solve;
+mod spread;
 mod stages;
 mod streams;
 mod why;

@@ -2,4 +2,5 @@
 
 mod axes;
 mod ribbon;
+mod spread;
 mod tables;

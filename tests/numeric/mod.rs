@@ -1,6 +1,7 @@
 //! Tests of `src/numeric`.
 
 mod disc;
+mod draws;
 mod grading;
 mod lines;
 mod roots;

@@ -4,5 +4,6 @@ mod aim;
 mod changes;
 mod examples;
 mod files;
+mod jobs;
 mod keeping;
 mod second;

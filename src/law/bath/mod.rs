@@ -12,5 +12,5 @@ pub use geometry::{
     bath_of,
 };
 pub use mode::{Mode, Node, Power};
-pub use other::{CONSTANTS as OTHER_CONSTANTS, DoubleBoiler, Hob, STEAM_TEMPERATURE};
+pub use other::{CONSTANTS as OTHER_CONSTANTS, DoubleBoiler, Hob, POWER_REACHES, STEAM_TEMPERATURE};
 pub use wall::{CONSTANTS as WALL_CONSTANTS, DEPOSITS_BEGIN, Scorching, inner_wall_c, scorching};

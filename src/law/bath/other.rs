@@ -5,6 +5,8 @@ crate::constants! {
     STEAM_TEMPERATURE = { "Steam of a double boiler", 100.0, "°C", (95.0, 100.0), Textbook, "boiling at sea level", FromMemory }
     /// Hottest spot over a hob.
     HOT_SPOT = { "Flux at a hob's hot spot over the mean", 2.0, "1", (1.5, 4.0), Ourselves, "thin steel over a plate or flame", Judged }
+    /// What of the power comes to the pot.
+    POWER_REACHES = { "Heat that comes to a pot over what its heater is rated at, on a hob or over steam", 1.0, "1", (0.75, 1.2), Ourselves, "what goes past the pot on one side, mains and a rating on the other; 1 is to be calibrated by the maker's own log", Judged }
     /// What boiling allows.
     BOILING_WALL = { "Hottest wall under boiling milk", 110.0, "°C", (103.0, 120.0), Ourselves, "milk boils on a wall some kelvins above 100 °C, and the bubbles carry the heat away", Judged }
 }

@@ -16,7 +16,7 @@ pub use air::{AirNow, AirPlan, Place, cabinet_humidity_percent};
 pub use problem::{OpenFaces, Problem, Surface};
 pub use run::{Fineness, problem};
 pub use solver::DiscRun;
-pub use trays::{CONSTANTS as TRAY_CONSTANTS, TrayFit, fit as tray_fit, tray_holds};
+pub use trays::{CONSTANTS as TRAY_CONSTANTS, TRAY_COOLING, TrayFit, fit as tray_fit, tray_holds};
 
 use super::{Beliefs, DiscField, Given, Runs, SaltProfile, SaltStuck, SaltingOutcome, StageBalance, Stream};
 use crate::design::{DryingDesign, DryingPlace};

@@ -35,7 +35,7 @@ pub(super) struct Spread {
 /// Returns the fastest and the slowest cheese, unswapped and swapped; both ways share their first half.
 pub(super) fn spread(cheese: &Cheese, design: &DryingDesign, middle: &TrayRun, beliefs: &Beliefs) -> Result<Spread, DryingError> {
     let problem = run::problem_given(cheese, design.underside_open_percent / 100.0, Fineness::SPREAD, beliefs)?;
-    let (first, last) = trays::first_and_last(design.tray_count);
+    let (first, last) = trays::first_and_last(design.tray_count, beliefs);
     let plan = |place| plan_given(cheese, design, place, beliefs);
     let (first, last) = (plan(first), plan(last));
     let (half_s, end_s) = (1800.0 * design.drying_h, 3600.0 * design.drying_h);

@@ -12,7 +12,7 @@ use crate::law::acidity::{acid_diffusivity_m2_s, vinegar_density_g_ml, vinegar_m
 use crate::law::growth::{AcidClass, COLD_DRAINING, COLD_ENOUGH, Control, acid_class, growers, table_b};
 use crate::law::jar::JarError;
 use crate::law::nutrition::Nutrients;
-use crate::law::syneresis::{DRIP_STOPPED, mould_time_h};
+use crate::law::syneresis::DRIP_STOPPED;
 
 /// Everything that the cheeses went through.
 #[derive(Clone, Copy, Debug)]
@@ -178,7 +178,7 @@ pub fn keeping_given(design: &KeepingDesign, way: &Way<'_>, given: &Given) -> Re
 /// Returns the same batch drained, soured and kept at 4 °C: only vat and drying are left. Acid then moves slower, by its diffusivity.
 fn cold_way(hours: &[StageHours], way: &Way<'_>, given: &Given) -> ColdWay {
     let left = || hours.iter().filter(|stage| matches!(stage.stage, Stage::Vat | Stage::Drying));
-    let drip_stops_h = |temperature_c: f64| -DRIP_STOPPED.value.ln() * (given.beliefs.mould_time * mould_time_h(temperature_c));
+    let drip_stops_h = |temperature_c: f64| -DRIP_STOPPED.value.ln() * given.beliefs.drip().in_moulds_h(temperature_c);
     let slower = acid_diffusivity_m2_s(way.pickling_design.pickling_temperature_c) / acid_diffusivity_m2_s(COLD_ENOUGH.value);
     ColdWay {
         zone_h: left().map(|stage| stage.zone_h).sum(),

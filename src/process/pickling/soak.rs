@@ -6,7 +6,7 @@ use crate::law::acidity::{ACETATE_MOBILITY, ACID_OBSTRUCTION, CONDITIONAL_PK, ac
 use crate::law::buffering::{Buffer, balance_ph};
 use crate::law::food_density::WATER_DENSITY;
 use crate::numeric::{DiscGrid, Half};
-use crate::process::Fineness;
+use crate::process::{Beliefs, Fineness};
 
 crate::constants! {
     /// Transfer through the still film at the cheese.
@@ -98,6 +98,12 @@ impl Soak {
     #[must_use]
     pub fn buffered(&self, factor: f64) -> Self {
         Self { buffer: self.buffer.scaled(factor), ..self.clone() }
+    }
+
+    /// Returns the same under other beliefs of how acid splits and how the split part moves; what is believed of the cheese stands in it.
+    #[must_use]
+    pub(super) fn believing(self, beliefs: &Beliefs) -> Self {
+        Self { acetate_mobility: beliefs.acetate_mobility * self.acetate_mobility, pk: beliefs.acid_pk * self.pk, ..self }
     }
 
     /// Returns the pH at which cheese and bath come to rest.

@@ -111,21 +111,14 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
     }
     let fill = Fill::of(design, dried)?;
     let count = f64::from(dried.cheese_count.max(1));
-    let cheese = PickledCheese {
-        matter: dried.cheese * (1.0 / count),
-        diameter_mm: dried.end.diameter_mm,
-        thickness_mm: dried.end.thickness_mm,
-        start_ph: design.cheese_ph,
-        buffer_scale: beliefs.buffer,
-        diffusivity_scale: beliefs.acid_obstruction,
-    };
+    let cheese = one_cheese(dried, count, design, beliefs);
     let bath = VinegarBath {
         acid_g_per_100ml: design.acid_g_per_100ml,
         volume_ml: fill.vinegar_each_ml,
         temperature_c: design.pickling_temperature_c,
     };
     let [water, least_water, most_water] = swelling(dried, count, design, beliefs).judged(design.pickling_h, given)?;
-    let soak = Soak::with(&cheese, &bath, Fineness::SOAK_SHOWN)?;
+    let soak = Soak::with(&cheese, &bath, Fineness::SOAK_SHOWN)?.believing(beliefs);
     let balance_ph = soak.balance_ph()?;
     let size: Vec<(f64, f64)> = water.iter().map(|point| (point.at_h, point.size)).collect();
     let mut field = DiscField::new(&soak.grid);
@@ -137,7 +130,7 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
         }
     })?;
     let beside = |ends: (f64, f64)| match given.runs {
-        Runs::WithLikely => Spread::of(&cheese, &bath, design.pickling_h, ends),
+        Runs::WithLikely => Spread::of(&cheese, &bath, design.pickling_h, ends, beliefs),
         Runs::MiddleOnly => Ok(Spread { soak: shown.soak.clone(), targets: shown.targets, balance_ph }),
     };
     let slow = beside((ACID_OBSTRUCTION.range.0, BUFFER_SCALE.range.1))?;
@@ -223,6 +216,18 @@ fn left_as_it_is(design: &PicklingDesign, dried: &DryingOutcome) -> PicklingOutc
     }
 }
 
+/// Returns one dried cheese as it comes into the vinegar.
+fn one_cheese(dried: &DryingOutcome, count: f64, design: &PicklingDesign, beliefs: &Beliefs) -> PickledCheese {
+    PickledCheese {
+        matter: dried.cheese * (1.0 / count),
+        diameter_mm: dried.end.diameter_mm,
+        thickness_mm: dried.end.thickness_mm,
+        start_ph: design.cheese_ph,
+        buffer_scale: beliefs.buffer,
+        diffusivity_scale: beliefs.acid_obstruction,
+    }
+}
+
 /// Returns one dried cheese as it takes up water: in the frame of the fresh cheese that it was, from the moisture that it has now.
 fn swelling<'a>(dried: &'a DryingOutcome, count: f64, design: &PicklingDesign, beliefs: &Beliefs) -> Swelling<'a> {
     let one = dried.cheese * (1.0 / count);
@@ -264,13 +269,14 @@ impl Spread {
         bath: &VinegarBath,
         soak_h: f64,
         (obstruction, buffer): (f64, f64),
+        beliefs: &Beliefs,
     ) -> Result<Self, PicklingError> {
         let cheese = PickledCheese {
             buffer_scale: buffer / BUFFER_SCALE.value,
             diffusivity_scale: obstruction / ACID_OBSTRUCTION.value,
             ..*cheese
         };
-        let soak = Soak::with(&cheese, bath, Fineness::SOAK_SPREAD)?;
+        let soak = Soak::with(&cheese, bath, Fineness::SOAK_SPREAD)?.believing(beliefs);
         let balance_ph = soak.balance_ph()?;
         let Course { soak, targets, .. } = Course::follow(&soak, balance_ph, &[soak_h], &mut |_| ())?;
         Ok(Self { soak, targets, balance_ph })

@@ -6,7 +6,7 @@ use super::run::{SaltRun, SaltStuck};
 use crate::law::density::WHEY_DENSITY;
 use crate::law::food_density::cheese_volume_ml;
 use crate::law::salt::{SALT_DIFFUSIVITY, salt_diffusivity_m2_s};
-use crate::law::syneresis::{left_share, mould_time_h};
+use crate::law::syneresis::left_share;
 use crate::process::frames::FrameClock;
 use crate::process::{DrainingOutcome, Given, Runs};
 
@@ -55,7 +55,7 @@ impl MouldWater {
     fn of(strewing: &Strewing<'_>) -> Self {
         let (drained, temperature_c) = (strewing.drained, strewing.draining_temperature_c);
         let beliefs = &strewing.given.beliefs;
-        let (solids_kg, time_h) = (strewing.solids_kg(), beliefs.mould_time * mould_time_h(temperature_c));
+        let (solids_kg, time_h) = (strewing.solids_kg(), beliefs.drip().in_moulds_h(temperature_c));
         Self {
             at_the_end: drained.curd.water_kg / solids_kg,
             still_to_leave: drained.whey.water_kg / solids_kg,

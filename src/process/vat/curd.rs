@@ -3,7 +3,7 @@
 use super::VatError;
 use crate::design::VatDesign;
 use crate::law::Matter;
-use crate::law::syneresis::{VAT_SHARE, left_share, vat_time_h};
+use crate::law::syneresis::{VAT_SHARE, left_share};
 use crate::law::yields::{PHOSPHATE_SHARE, serum_solids_per_water, soft_curd_percent, van_slyke_percent};
 use crate::process::{Beliefs, MilkOutcome};
 
@@ -67,7 +67,7 @@ pub fn curd(
     if !possible {
         return Err(VatError::TooMoist { drip_end_moisture_percent, curd_kg, milk_kg: vat.total_kg() });
     }
-    let vat_share = VAT_SHARE.value * left_share(design.whey_rest_min / 60.0, beliefs.vat_time * vat_time_h(temperature_c));
+    let vat_share = VAT_SHARE.value * left_share(design.whey_rest_min / 60.0, beliefs.drip().in_vat_h(temperature_c));
     let whey = whey_in_all * vat_share;
     Ok(Curd {
         drained_curd,

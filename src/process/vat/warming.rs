@@ -7,7 +7,7 @@ use super::{VatError, WarmingEvent, WarmingPoint};
 use crate::design::{Heating, PotRest, VatDesign};
 use crate::law::Matter;
 use crate::law::bath::{Bath, Course, DoubleBoiler, End, Hob, Leg, Moment, Pot, Thermostat, bath_of, inner_wall_c};
-use crate::law::bath::{MILK_HEAT, SIDE_LOSS, STEAM_TEMPERATURE, THERMOSTAT_BAND};
+use crate::law::bath::{MILK_HEAT, POWER_REACHES, SIDE_LOSS, STEAM_TEMPERATURE, THERMOSTAT_BAND};
 use crate::law::heat::LIQUID_WATER_HEAT;
 use crate::process::{Beliefs, MilkOutcome};
 
@@ -61,6 +61,8 @@ pub(super) struct Warming {
     nodes: Bath,
     heat: Heat,
     milk_j_k: f64,
+    /// What comes to a pot without a bath.
+    reaches_w: f64,
     now: Moment,
     energy_j: f64,
     events: Vec<WarmingEvent>,
@@ -101,7 +103,8 @@ impl Warming {
         let now = Moment { at_s: 0.0, bath_c: design.bath_start_temperature_c, milk_c: milk.start_c };
         // Without a bath all of the pot's steel goes with the milk.
         let alone_j_k = nodes.milk_j_k.max(milk.vat_milk_kg * MILK_HEAT.value + pot.steel_j_k());
-        let mut warming = Self { pot, nodes, heat, milk_j_k: alone_j_k, now, energy_j: 0.0, events: Vec::new() };
+        let reaches_w = beliefs.power_reaches * POWER_REACHES.value * design.heater_power_w;
+        let mut warming = Self { pot, nodes, heat, milk_j_k: alone_j_k, reaches_w, now, energy_j: 0.0, events: Vec::new() };
         warming.note("start");
         warming
     }
@@ -121,7 +124,7 @@ impl Warming {
                     self.energy_j = course.energy_j;
                 }
                 Heat::Single(pieces) => {
-                    let run = single(design, &self.pot, &self.nodes, self.milk_j_k);
+                    let run = single(design, &self.pot, &self.nodes, self.milk_j_k, self.reaches_w);
                     let spent_s = match run {
                         Run::Boiler(boiler) => boiler.warming_s(self.now.milk_c, milk_c),
                         Run::Hob(hob) => hob.warming_s(self.now.milk_c, milk_c),
@@ -273,20 +276,20 @@ fn alone_loss_w_k(pot: &Pot) -> f64 {
 }
 
 /// Returns how the milk warms without a bath.
-fn single(design: &VatDesign, pot: &Pot, nodes: &Bath, milk_j_k: f64) -> Run {
+fn single(design: &VatDesign, pot: &Pot, nodes: &Bath, milk_j_k: f64, reaches_w: f64) -> Run {
     let room_c = nodes.room_c;
     match design.heating {
         Heating::DoubleBoiler => Run::Boiler(DoubleBoiler {
             milk_j_k,
             steam_w_k: pot.overall_w_m2_k() * (pot.side_m2() + pot.base_m2()),
             steam_c: STEAM_TEMPERATURE.value,
-            most_w: design.heater_power_w,
+            most_w: reaches_w,
             loss_w_k: pot.surface_loss_w_k(),
             room_c,
         }),
         Heating::Hob => Run::Hob(Hob {
             milk_j_k,
-            power_w: design.heater_power_w,
+            power_w: reaches_w,
             loss_w_k: alone_loss_w_k(pot),
             room_c,
             base_m2: pot.base_m2(),

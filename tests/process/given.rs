@@ -1,0 +1,145 @@
+//! What is believed of the uncertain constants, and how it is drawn.
+
+use proptest::prelude::*;
+use std::collections::BTreeSet;
+use vatsketch::batch::{batch_given, constants};
+use vatsketch::design::{Design, MilkTreatment, Stage};
+use vatsketch::law::rennet::CLOTTING_LEAST;
+use vatsketch::law::yields::{FAT_KEPT, FAT_KEPT_HOMOGENISED};
+use vatsketch::process::{BELIEFS, Belief, Beliefs, Drawn, Given, Runs};
+
+fn belief(key: &str) -> &'static Belief {
+    BELIEFS.iter().find(|belief| belief.key == key).unwrap()
+}
+
+fn raw() -> Design {
+    let mut design = Design::default();
+    design.milk.milk_treatment = MilkTreatment::Raw;
+    design
+}
+
+#[test]
+fn each_quantity_is_told_apart_and_rests_on_a_record_that_is_listed() {
+    let listed: BTreeSet<&str> = constants().iter().map(|record| record.name).collect();
+    let keys: BTreeSet<&str> = BELIEFS.iter().map(|belief| belief.key).collect();
+    let words: BTreeSet<&str> = BELIEFS.iter().map(|belief| belief.words).collect();
+    let records: BTreeSet<&str> = BELIEFS.iter().map(|belief| belief.record(&Design::default()).name).collect();
+    assert_eq!((keys.len(), words.len(), records.len()), (BELIEFS.len(), BELIEFS.len(), BELIEFS.len()));
+    assert!(records.is_subset(&listed));
+    assert!(BELIEFS.iter().all(|belief| !belief.stages.is_empty()));
+}
+
+#[test]
+fn the_ends_of_a_draw_are_those_of_the_record_and_its_middle_is_the_value() {
+    for (design, belief) in [Design::default(), raw()].iter().flat_map(|design| BELIEFS.iter().map(move |belief| (design, belief)))
+    {
+        let (least, most) = belief.ends(design);
+        assert!(0.0 < least && least < 1.0 && 1.0 < most, "{}: {least} {most}", belief.key);
+        let record = belief.record(design);
+        for (share, want) in [(0.0, record.range.0), (0.5, record.value), (1.0, record.range.1)] {
+            let got = record.value * belief.at_share(design, share);
+            // The logarithm and back, of numbers near one.
+            assert!((got / want - 1.0).abs() < 1e-14, "{} at {share}: {got}", belief.key);
+        }
+    }
+}
+
+#[test]
+fn another_treatment_of_the_milk_rests_on_another_record() {
+    assert_eq!(belief("fat_kept").record(&Design::default()), FAT_KEPT_HOMOGENISED);
+    assert_eq!(belief("fat_kept").record(&raw()), FAT_KEPT);
+}
+
+/// Of a triangular distribution an eighth lies below the middle between its least and its most likely value, where both sides are alike
+/// (textbook; its distribution function is (x − a)²/((b − a)(c − a)) below the mode). The diffusivity's range is alike in its logarithm.
+#[test]
+fn a_range_that_is_alike_to_both_sides_is_triangular() {
+    let design = Design::default();
+    let water = belief("moisture_diffusivity");
+    assert_eq!(water.drawn(&design), Drawn::InLogarithm);
+    assert!((water.at_share(&design, 0.125) - 0.5_f64.sqrt()).abs() < 1e-14);
+    assert!((water.at_share(&design, 0.875) - 2.0_f64.sqrt()).abs() < 1e-14);
+    let clotting = belief("clotting");
+    assert_eq!(clotting.drawn(&design), Drawn::Straight);
+    assert!((clotting.at_share(&design, 0.125) - 0.85).abs() < 1e-14, "half way from 0.7 to 1");
+}
+
+proptest! {
+    #[test]
+    fn a_greater_share_gives_a_greater_factor_within_the_range(number in 0..BELIEFS.len(), one in 0.0..=1.0_f64, other in 0.0..=1.0_f64) {
+        let (design, belief) = (Design::default(), &BELIEFS[number]);
+        let (least, most) = belief.ends(&design);
+        let (low, high) = (belief.at_share(&design, one.min(other)), belief.at_share(&design, one.max(other)));
+        prop_assert!(least - 1e-12 <= low && low <= high && high <= most + 1e-12);
+    }
+}
+
+#[test]
+fn only_the_stages_that_look_at_a_quantity_differ_by_it() {
+    let usual = Given::default();
+    for belief in BELIEFS {
+        let other = Given { beliefs: belief.set(Beliefs::default(), 0.9), ..usual };
+        for stage in Stage::ALL {
+            assert_eq!(usual.same_for(stage, &other), !belief.stages.contains(&stage), "{} {stage:?}", belief.key);
+        }
+    }
+    let middle = Given { runs: Runs::MiddleOnly, ..usual };
+    assert!(!usual.same_for(Stage::Drying, &middle));
+}
+
+/// Returns the soaking hours until the centre has each of the two pH, and the share of salt that is left.
+fn soaked(set: &dyn Fn(&mut Beliefs), hours: f64) -> ([Option<f64>; 2], f64) {
+    let mut design = Design::default();
+    design.pickling.pickled = true;
+    design.pickling.pickling_h = hours;
+    let mut beliefs = Beliefs::default();
+    set(&mut beliefs);
+    let batch = batch_given(&design, &Given { beliefs, runs: Runs::MiddleOnly }).unwrap();
+    let soaked = batch.pickling.done().unwrap();
+    (soaked.targets.map(|target| target.centre_h), soaked.salt_left_share)
+}
+
+/// Diffusion knows time only as D t/L² (Crank 1975, The Mathematics of Diffusion, chapter 2): twice the diffusivity, half the hours. The
+/// film at the face does not change with it: at a tenth of its transfer the hours are 3 % more, so at half of it 0.3 %; and the steps may
+/// err by 2 % in the hours to a pH.
+#[test]
+fn acid_that_moves_twice_as_fast_comes_in_half_the_time() {
+    let (judged, _) = soaked(&|_| (), 240.0);
+    let (fast, _) = soaked(&|beliefs| beliefs.acid_obstruction = 2.0, 240.0);
+    for (judged, fast) in judged.iter().zip(&fast) {
+        let (judged, fast) = (judged.unwrap(), fast.unwrap());
+        assert!((judged / fast - 2.0).abs() < 0.05, "{judged} h and {fast} h");
+    }
+}
+
+/// The same of the salt on its way out: as much is left after half the hours. No film to speak of; steps err by a hundredth.
+#[test]
+fn salt_that_moves_twice_as_fast_is_as_far_out_in_half_the_time() {
+    let (_, judged) = soaked(&|_| (), 24.0);
+    let (_, fast) = soaked(&|beliefs| beliefs.salt_obstruction = 2.0, 12.0);
+    assert!(judged > 0.1 && judged < 0.9, "{judged} would say little");
+    assert!((judged - fast).abs() < 0.01, "{judged} and {fast}");
+}
+
+/// Holter's law (t = a + k/E, the form that the record was set in): the part of the time that is no constant goes with the product. The
+/// milk cools a little more in the longer time, which slows it by less than a hundredth.
+#[test]
+fn milk_that_clots_slower_by_a_fifth_does_so_beside_the_constant_part() {
+    let minutes = |clotting: f64| {
+        let given = Given { beliefs: Beliefs { clotting, ..Beliefs::default() }, runs: Runs::MiddleOnly };
+        batch_given(&Design::default(), &given).unwrap().vat.done().unwrap().clotting_min - CLOTTING_LEAST.value
+    };
+    assert!((minutes(1.2) / minutes(1.0) - 1.2).abs() < 0.012);
+}
+
+/// First-order drip, w = W (1 − e^(−t/τ)): all of it takes ln 50 τ until a fiftieth is left, whatever τ. Exact.
+#[test]
+fn a_slower_drip_stops_later_in_proportion() {
+    let hours = |mould_time: f64| {
+        let given = Given { beliefs: Beliefs { mould_time, ..Beliefs::default() }, runs: Runs::MiddleOnly };
+        let batch = batch_given(&Design::default(), &given).unwrap();
+        (batch.draining.done().unwrap().drip_stops_h, batch.keeping.done().unwrap().cold.drip_stops_at_4_h)
+    };
+    let ((room, cold), (slow_room, slow_cold)) = (hours(1.0), hours(1.25));
+    assert!((slow_room / room - 1.25).abs() < 1e-12 && (slow_cold / cold - 1.25).abs() < 1e-12);
+}
