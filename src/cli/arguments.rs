@@ -47,7 +47,7 @@ pub enum Command {
         #[arg(long)]
         json: bool,
     },
-    /// Write a design as a file; its ending says which kind: .pdf and .txt hold the plan, .csv and .json all figures.
+    /// Write a design as a file; its ending says which kind: .pdf and .txt hold the plan, .ics the week for a calendar, .csv and .json all figures.
     ///
     /// With --curve one curve is written: .csv holds every point of it, .svg and .png the drawing.
     Export {
@@ -65,6 +65,9 @@ pub enum Command {
         /// The paper of a plan.
         #[arg(long, value_enum, default_value = "a4")]
         paper: PaperChoice,
+        /// When to begin or to be ready.
+        #[command(flatten)]
+        week: WeekOptions,
     },
     /// Set two designs side by side: the choices that differ, and every figure of A and B with B − A.
     Compare {

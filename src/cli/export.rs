@@ -1,11 +1,12 @@
 //! `vatsketch export`: the plan, the figures or a curve as a file, by the ending of its name.
 
-use super::arguments::PaperChoice;
-use super::{CliError, Ending, open};
+use super::arguments::{PaperChoice, WeekOptions};
+use super::{CliError, Ending, open, week};
 use crate::batch::{Batch, StageEnd, batch, stage_ends};
-use crate::export::{ExportError, Format, Paper, curve_csv, curve_png, curve_svg, figures_csv, json, pdf, text};
+use crate::export::{ExportError, Format, Paper, calendar, curve_csv, curve_png, curve_svg, figures_csv, json, pdf, text};
 use crate::figure::{Figure, FigureKey, figure};
 use crate::file::write_safely;
+use crate::plan::{Now, kitchen_week};
 use crate::report::plan;
 use std::io::Write;
 use std::path::Path;
@@ -15,13 +16,15 @@ pub(super) struct Wanted<'a> {
     pub(super) to: &'a Path,
     pub(super) curve: Option<&'a str>,
     pub(super) paper: PaperChoice,
+    pub(super) week: &'a WeekOptions,
 }
 
-/// What is written. A calendar will be one more, with its ending in [`Format`].
+/// What is written.
 #[derive(Clone, Copy)]
 enum Job {
     PlanPdf(Paper),
     PlanText,
+    Calendar,
     FiguresCsv,
     FiguresJson,
     Curve(FigureKey, fn(&Figure) -> Result<Vec<u8>, ExportError>),
@@ -29,8 +32,10 @@ enum Job {
 
 pub(super) fn run(path: &Path, set: &[String], wanted: &Wanted<'_>, words: &mut dyn Write) -> Result<Ending, CliError> {
     let job = job(wanted)?;
-    let batch = batch(&open::design(path, set)?)?;
-    let bytes = bytes(job, &batch).map_err(|error| CliError::Stage(error.to_string()))?;
+    let mut design = open::design(path, set)?;
+    let now = week::laid_over(wanted.week, &mut design.week)?;
+    let batch = batch(&design)?;
+    let bytes = bytes(job, &batch, &now)?;
     write_safely(wanted.to, &bytes, false)?;
     writeln!(words, "wrote {}", wanted.to.display())?;
     // A curve that was drawn is whole, whatever became of the stages after it.
@@ -48,6 +53,7 @@ fn job(wanted: &Wanted<'_>) -> Result<Job, CliError> {
     match (format, wanted.curve.map(curve).transpose()?) {
         (Format::Pdf, None) => Ok(Job::PlanPdf(Paper::from(wanted.paper))),
         (Format::Text, None) => Ok(Job::PlanText),
+        (Format::Calendar, None) => Ok(Job::Calendar),
         (Format::Csv, None) => Ok(Job::FiguresCsv),
         (Format::Json, None) => Ok(Job::FiguresJson),
         (Format::Csv, Some(key)) => Ok(Job::Curve(key, curve_csv)),
@@ -56,7 +62,7 @@ fn job(wanted: &Wanted<'_>) -> Result<Job, CliError> {
         (Format::Svg | Format::Png, None) => {
             Err(CliError::Arguments(format!("a .{} holds one curve; say which with --curve: {}", format.ending(), curves())))
         }
-        (Format::Pdf | Format::Text | Format::Json, Some(_)) => {
+        (Format::Pdf | Format::Text | Format::Calendar | Format::Json, Some(_)) => {
             let endings = Format::endings(Format::of_curves);
             Err(CliError::Arguments(format!("a curve is written as {endings}, not as .{}", format.ending())))
         }
@@ -73,14 +79,24 @@ fn curves() -> String {
     FigureKey::ALL.map(FigureKey::key).join(", ")
 }
 
-fn bytes(job: Job, batch: &Batch) -> Result<Vec<u8>, ExportError> {
-    match job {
-        Job::PlanPdf(paper) => pdf(&plan(batch), paper),
-        Job::PlanText => Ok(text(&plan(batch)).into_bytes()),
-        Job::FiguresCsv => figures_csv(batch),
-        Job::FiguresJson => Ok(json(batch).into_bytes()),
-        Job::Curve(key, write) => write(&figure(batch, key)),
-    }
+fn bytes(job: Job, batch: &Batch, now: &Now) -> Result<Vec<u8>, CliError> {
+    Ok(match job {
+        Job::PlanPdf(paper) => pdf(&plan(batch), paper)?,
+        Job::PlanText => text(&plan(batch)).into_bytes(),
+        Job::Calendar => week_calendar(batch, now)?,
+        Job::FiguresCsv => figures_csv(batch)?,
+        Job::FiguresJson => json(batch).into_bytes(),
+        Job::Curve(key, write) => write(&figure(batch, key))?,
+    })
+}
+
+fn week_calendar(batch: &Batch, now: &Now) -> Result<Vec<u8>, CliError> {
+    let no_time = || {
+        let say = "a calendar holds times of the clock, and none is wished yet; say when with --start, --soon or --ready, as in --start 2031-05-09T18:30";
+        CliError::Arguments(say.to_owned())
+    };
+    let week = kitchen_week(batch, now)?.ok_or_else(no_time)?;
+    Ok(calendar(&week, &batch.design.title, now)?)
 }
 
 impl From<PaperChoice> for Paper {

@@ -57,6 +57,8 @@ enum CliError {
     File(#[from] crate::file::FileError),
     #[error("{0}")]
     Stage(String),
+    #[error(transparent)]
+    Export(#[from] crate::export::ExportError),
     #[error("cannot write the output: {0}")]
     Output(#[from] std::io::Error),
     #[error("cannot write the output as JSON: {0}")]
@@ -68,7 +70,7 @@ impl CliError {
         match self {
             Self::Arguments(_) | Self::Design(_) => Ending::BadArguments,
             Self::File(_) | Self::Output(_) | Self::Json(_) => Ending::FileTrouble,
-            Self::Stage(_) => Ending::StageFailed,
+            Self::Stage(_) | Self::Export(_) => Ending::StageFailed,
         }
     }
 }
@@ -107,8 +109,8 @@ pub fn run<T: Into<OsString> + Clone>(
         Command::Figures { file, set, json } => figures::run(&file, &set, json, data, words),
         Command::Inputs { json } => inputs::run(json, data),
         Command::Stage { name, set, json } => stage::run(&name, &set, json, data, words),
-        Command::Export { file, to, set, curve, paper } => {
-            let wanted = export::Wanted { to: &to, curve: curve.as_deref(), paper };
+        Command::Export { file, to, set, curve, paper, week } => {
+            let wanted = export::Wanted { to: &to, curve: curve.as_deref(), paper, week: &week };
             export::run(&file, &set, &wanted, words)
         }
         Command::Compare { first, second, milk, json } => {

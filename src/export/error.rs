@@ -40,4 +40,10 @@ pub enum ExportError {
         /// What the writer says.
         why: String,
     },
+    /// The calendar could not be written.
+    #[error("the calendar could not be made: {why}")]
+    Calendar {
+        /// What stands in the way.
+        why: String,
+    },
 }

@@ -7,6 +7,8 @@ pub enum Format {
     Pdf,
     /// The plan as plain text.
     Text,
+    /// The week for a calendar.
+    Calendar,
     /// The figures as a table, or the points of one curve.
     Csv,
     /// The figures for another program.
@@ -19,7 +21,7 @@ pub enum Format {
 
 impl Format {
     /// Every kind; a new one is added here and the compiler lists who must know it.
-    pub const ALL: [Self; 6] = [Self::Pdf, Self::Text, Self::Csv, Self::Json, Self::Svg, Self::Png];
+    pub const ALL: [Self; 7] = [Self::Pdf, Self::Text, Self::Calendar, Self::Csv, Self::Json, Self::Svg, Self::Png];
 
     /// Returns the ending of a file's name, without its point.
     #[must_use]
@@ -27,6 +29,7 @@ impl Format {
         match self {
             Self::Pdf => "pdf",
             Self::Text => "txt",
+            Self::Calendar => "ics",
             Self::Csv => "csv",
             Self::Json => "json",
             Self::Svg => "svg",

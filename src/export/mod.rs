@@ -1,5 +1,6 @@
 //! From a report to bytes; nothing is written here.
 
+mod calendar;
 #[cfg(feature = "paper")]
 mod chart;
 mod csv;
@@ -15,6 +16,7 @@ mod sheet;
 mod template;
 mod text;
 
+pub use calendar::calendar;
 pub use csv::{curve_csv, figures_csv};
 pub use curve::{curve_png, curve_svg};
 pub use error::ExportError;

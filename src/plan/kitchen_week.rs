@@ -70,6 +70,17 @@ pub struct WeekTask {
     pub begun: bool,
 }
 
+/// Key of the last day of the planned keeping, which is no task of the hands.
+const LAST_DAY: &str = "last_day";
+
+impl WeekTask {
+    /// Returns whether this is the last day of the planned keeping: a day, not an hour.
+    #[must_use]
+    pub fn is_last_day(&self) -> bool {
+        self.key == LAST_DAY
+    }
+}
+
 /// Hours that are taken, on the wall clock.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct TakenSpan {
@@ -249,7 +260,7 @@ fn keep_until(batch: &Batch, tasks: &mut Vec<WeekTask>) -> Result<(), KitchenWee
     let last = from.end.checked_add(days_min.minutes()).map_err(|_| ClockError::Beyond { at: from.end.to_string() })?;
     tasks.retain(|task| task.start < last);
     tasks.push(WeekTask {
-        key: "last_day".to_owned(),
+        key: LAST_DAY.to_owned(),
         stage: Stage::Keeping,
         name: "Last day of the planned keeping".to_owned(),
         what: "What is left is thrown away, whatever it looks and smells like; local rules may say sooner.".to_owned(),

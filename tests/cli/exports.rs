@@ -1,10 +1,14 @@
 //! `export`: each kind of file by its ending, and what is refused.
 
 use super::{Run, example, run};
+use jiff::civil::date;
+use jiff::tz::TimeZone;
 use std::path::Path;
 use vatsketch::batch::batch;
-use vatsketch::export::{curve_csv, figures_csv, text};
+use vatsketch::design::Wish;
+use vatsketch::export::{calendar, curve_csv, figures_csv, text};
 use vatsketch::figure::{FigureKey, figure};
+use vatsketch::plan::{Now, kitchen_week};
 use vatsketch::report::plan;
 use vatsketch::session::EXAMPLES;
 
@@ -34,6 +38,42 @@ fn the_ending_says_what_is_written_and_it_is_what_the_library_gives() {
         assert!(run.words.starts_with("wrote ") && run.words.contains(name), "{}", run.words);
         assert!(std::fs::read(folder.path().join(name)).unwrap() == bytes, "{name} is not what the library gives");
     }
+}
+
+#[test]
+fn a_calendar_is_that_of_the_library_for_the_wish_on_the_command_line() {
+    let folder = tempfile::tempdir().unwrap();
+    let when = ["--start", "2031-05-09T17:20", "--zone", "Etc/UTC", "--as-of", "2031-05-06T08:00"];
+    let run = export(folder.path(), "week.ics", &when);
+    assert_eq!((run.code, run.data.as_str()), (0, ""), "{}", run.words);
+    let mut design = EXAMPLES[0].design().unwrap();
+    design.week.wish = Wish::StartAt(date(2031, 5, 9).at(17, 20, 0, 0));
+    let now = Now { at: date(2031, 5, 6).at(8, 0, 0, 0), zone: TimeZone::UTC };
+    let week = kitchen_week(&batch(&design).unwrap(), &now).unwrap().unwrap();
+    let written = std::fs::read(folder.path().join("week.ics")).unwrap();
+    assert!(written == calendar(&week, &design.title, &now).unwrap());
+    // A stage that fails leaves the tasks before it.
+    let failing = [&when[..], &["--set", "mould_count=1"]].concat();
+    assert_eq!(export(folder.path(), "part.ics", &failing).code, 1);
+    let part = std::fs::read_to_string(folder.path().join("part.ics")).unwrap();
+    assert!(part.contains("SUMMARY:Stir in the rennet\r\n") && !part.contains("Unmould"));
+}
+
+#[test]
+fn a_calendar_without_a_time_or_of_a_time_that_cannot_be_is_refused_and_nothing_is_written() {
+    let folder = tempfile::tempdir().unwrap();
+    for (more, code, said) in [
+        (&[][..], 2, "--start, --soon or --ready"),
+        (&["--ready", "2031-05-06T07:00", "--as-of", "2031-05-06T08:00"], 1, "lies in the past"),
+        (&["--ready", "2031-05-07T07:00", "--as-of", "2031-05-06T08:00"], 1, "at the earliest"),
+        (&["--start", "noon"], 2, "2031-05-09 18:30"),
+        (&["--start", "2031-05-07T07:00", "--curve", "warming"], 2, "not as .ics"),
+    ] {
+        let run = export(folder.path(), "week.ics", more);
+        assert_eq!(run.code, code, "{more:?}: {}", run.words);
+        assert!(run.words.contains(said), "{more:?}: {}", run.words);
+    }
+    assert_eq!(std::fs::read_dir(folder.path()).unwrap().count(), 0);
 }
 
 #[cfg(feature = "paper")]
@@ -72,7 +112,7 @@ fn a_program_without_paper_says_so_and_writes_nothing() {
 #[test]
 fn what_cannot_be_written_is_refused_with_what_can() {
     let folder = tempfile::tempdir().unwrap();
-    let every_ending = ".pdf, .txt, .csv, .json, .svg or .png";
+    let every_ending = ".pdf, .txt, .ics, .csv, .json, .svg or .png";
     for (name, more, word) in [
         ("plan.docx", [].as_slice(), every_ending),
         ("plan", &[], every_ending),

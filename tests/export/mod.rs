@@ -1,5 +1,6 @@
 //! Reports as bytes.
 
+mod calendar;
 #[cfg(feature = "paper")]
 mod curve;
 #[cfg(feature = "paper")]

@@ -7,7 +7,7 @@ use crate::plan::{KitchenWeek, Lost, Now, Placed, Reason, Schedule, Stretch, Tak
 use serde_json::{Value, json};
 
 pub(super) fn of_week(batch: &Batch, week: &KitchenWeek, now: &Now) -> Value {
-    let last = week.tasks.iter().find(|task| task.key == "last_day");
+    let last = week.tasks.iter().find(|task| task.is_last_day());
     json!({
         "title": batch.design.title,
         "wish": wish(batch.design.week.wish),

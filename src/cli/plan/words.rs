@@ -31,7 +31,7 @@ pub(super) fn write_week(batch: &Batch, week: &KitchenWeek, data: &mut dyn Write
     if let Some(ready) = week.ready {
         writeln!(data, "Cheeses ready: {}", moment(ready))?;
     }
-    if let Some(last) = week.tasks.iter().find(|task| task.key == "last_day") {
+    if let Some(last) = week.tasks.iter().find(|task| task.is_last_day()) {
         writeln!(data, "Last day of the planned keeping: {}", day(last.start.date()))?;
     }
     if let Some(stage) = week.ends_before {
@@ -59,7 +59,11 @@ fn write_foot(data: &mut dyn Write) -> Result<()> {
 
 fn write_task(task: &WeekTask, data: &mut dyn Write) -> Result<()> {
     let (from, to) = (hour(task.start.time()), hour(task.end.time()));
-    let times = if task.hands_min > 0 { format!("{from}–{to}") } else { from };
+    let times = match (task.hands_min, task.is_last_day()) {
+        (_, true) => String::new(),
+        (0, false) => from,
+        _ => format!("{from}–{to}"),
+    };
     let mut more = vec![lower_first(task.stage.short_title())];
     if task.hands_min > 0 {
         more.push(format!("{} of hands", length(task.hands_min)));

@@ -1,0 +1,175 @@
+//! The week as a calendar file, one event a task, for the calendar that the maker already keeps.
+
+mod lines;
+
+use super::{ExportError, printable};
+use crate::plan::{KitchenWeek, Now, WeekTask};
+use jiff::ToSpan;
+use jiff::civil::{Date, DateTime};
+use jiff::tz::TimeZone;
+use lines::Lines;
+use uuid::Uuid;
+
+/// Who wrote the file (RFC 5545, 3.7.3).
+const PRODUCT: &str = concat!("-//Vatsketch//Vatsketch ", env!("CARGO_PKG_VERSION"), "//EN");
+/// Where the names of the events are counted: chosen once at random, and never changed again.
+const NAMES: Uuid = Uuid::from_u128(0x2035_8962_8195_492e_862d_b598_85e3_6223);
+/// When the calendar calls: five minutes before hands are needed, time to wash and to go there. Our own choice.
+const CALLS: &str = "-PT5M";
+/// Said in every event.
+const FROM_A_MODEL: &str = "A plan from a model, not a measurement.";
+/// 2020-01-01 00:00 UTC, in seconds from 1970: from here revisions are counted.
+const REVISIONS_FROM_S: i64 = 1_577_836_800;
+
+/// Returns a week as iCalendar, one event a task.
+///
+/// Times are those of the wall clock without a zone ("floating"), so a task is at 06:15 whatever the season, and the file needs no table of
+/// zones. A task without hands takes no time: it has a start and no end. The last day of keeping is a whole day. Only what needs hands calls, five
+/// minutes before it begins, and only that shows as busy.
+///
+/// An event keeps its name (UID) as long as the title of the design and the key of the task stay the same: planned anew to another start,
+/// or from where the maker stands, it is the same event at another time, and the later plan has the higher revision (SEQUENCE). Another title makes
+/// other events; two designs of one title, spelled with capitals or not, share theirs. What is no task any more stays in the maker's calendar.
+///
+/// # Arguments
+/// * `week`: as [`crate::plan::kitchen_week()`] plans it
+/// * `title`: the design's
+/// * `now`: when the plan was made
+///
+/// # Errors
+/// [`ExportError::Calendar`] for years that have not four digits.
+///
+/// # Source
+/// RFC 5545: 3.1 lines and folding, 3.3.5 form 1 floating times, 3.3.11 text, 3.6.1 events without an end, 3.6.6 alarms, 3.8.2.7 what shows as
+/// busy, 3.8.4.7 UID, 3.8.7.2 DTSTAMP, 3.8.7.4 SEQUENCE; RFC 9562, 5.5 names of version 5; RFC 7986, 5.1 NAME.
+///
+/// # Example
+/// ```
+/// use jiff::{civil::date, tz::TimeZone};
+/// use vatsketch::{batch::batch, design::{Design, Wish}, export::calendar, plan::{Now, kitchen_week}};
+/// let now = Now { at: date(2031, 5, 5).at(8, 0, 0, 0), zone: TimeZone::UTC };
+/// let mut design = Design::default();
+/// design.week.wish = Wish::StartAt(date(2031, 5, 9).at(14, 30, 0, 0));
+/// let week = kitchen_week(&batch(&design)?, &now)?.ok_or("no wish")?;
+/// let text = String::from_utf8(calendar(&week, "Trial", &now)?)?;
+/// assert!(text.contains("DTSTART:20310509T143000\r\n"));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+pub fn calendar(week: &KitchenWeek, title: &str, now: &Now) -> Result<Vec<u8>, ExportError> {
+    let stamp = Stamp::of(now)?;
+    let title = plain(title);
+    let events = week.tasks.iter().map(|task| Event::of(task, &title)).collect::<Result<Vec<_>, _>>()?;
+    let mut lines = Lines::default();
+    lines.component("VCALENDAR", |lines| {
+        lines.value("VERSION", "2.0");
+        lines.value("PRODID", PRODUCT);
+        lines.value("CALSCALE", "GREGORIAN");
+        if !title.is_empty() {
+            lines.text("NAME", &title);
+            // Read by calendars that do not know the newer word.
+            lines.text("X-WR-CALNAME", &title);
+        }
+        for event in &events {
+            event.write(&stamp, lines);
+        }
+    });
+    Ok(lines.into_bytes())
+}
+
+/// When a plan was made, as events say it.
+struct Stamp {
+    utc: String,
+    revision: i64,
+}
+
+impl Stamp {
+    fn of(now: &Now) -> Result<Self, ExportError> {
+        let moment = now.zone.to_timestamp(now.at).map_err(|_| beyond(now.at))?;
+        // An integer of the standard has 32 bits (3.3.8): enough for four thousand years.
+        let revision = (moment.as_second() - REVISIONS_FROM_S).div_euclid(60).clamp(0, i64::from(i32::MAX));
+        Ok(Self { utc: format!("{}Z", date_time(TimeZone::UTC.to_datetime(moment))?), revision })
+    }
+}
+
+/// One task as it is written.
+struct Event {
+    name: String,
+    summary: String,
+    description: String,
+    /// The property with its parameter, and its value.
+    start: (&'static str, String),
+    /// When the hands are off, if any are needed.
+    end: Option<String>,
+}
+
+impl Event {
+    fn of(task: &WeekTask, title: &str) -> Result<Self, ExportError> {
+        let start =
+            if task.is_last_day() { ("DTSTART;VALUE=DATE", date(task.start.date())?) } else { ("DTSTART", date_time(task.start)?) };
+        let end = if task.hands_min > 0 { Some(date_time(end(task)?)?) } else { None };
+        let (summary, description) = (plain(&task.name), described(task, title));
+        Ok(Self { name: name(title, &task.key), summary, description, start, end })
+    }
+
+    fn write(&self, stamp: &Stamp, lines: &mut Lines) {
+        lines.component("VEVENT", |lines| {
+            lines.value("UID", &self.name);
+            lines.value("DTSTAMP", &stamp.utc);
+            lines.value("SEQUENCE", &stamp.revision.to_string());
+            lines.value(self.start.0, &self.start.1);
+            match &self.end {
+                Some(end) => lines.value("DTEND", end),
+                None => lines.value("TRANSP", "TRANSPARENT"),
+            }
+            lines.text("SUMMARY", &self.summary);
+            lines.text("DESCRIPTION", &self.description);
+            if self.end.is_some() {
+                lines.component("VALARM", |lines| {
+                    lines.value("ACTION", "DISPLAY");
+                    lines.value("TRIGGER", CALLS);
+                    lines.text("DESCRIPTION", &self.summary);
+                });
+            }
+        });
+    }
+}
+
+/// Returns when the hands are off. Where the wall clock repeats an hour it may show less than at the start, but an event must end after it begins.
+fn end(task: &WeekTask) -> Result<DateTime, ExportError> {
+    if task.end > task.start {
+        return Ok(task.end);
+    }
+    task.start.checked_add(task.hands_min.minutes()).map_err(|_| beyond(task.start))
+}
+
+fn described(task: &WeekTask, title: &str) -> String {
+    let note = task.note.as_deref().unwrap_or_default();
+    let lines = [title, &task.what, note, FROM_A_MODEL].map(plain);
+    lines.into_iter().filter(|line| !line.is_empty()).collect::<Vec<_>>().join("\n")
+}
+
+/// Returns words without what a calendar's text cannot hold: control characters, but for the ends of lines, which are one kind here.
+fn plain(words: &str) -> String {
+    printable(&words.replace("\r\n", "\n").replace('\r', "\n").replace('\t', " ")).trim().to_owned()
+}
+
+/// Returns the name that an event has for ever.
+fn name(title: &str, key: &str) -> String {
+    let title = title.split_whitespace().collect::<Vec<_>>().join(" ").to_lowercase();
+    Uuid::new_v5(&NAMES, format!("{title}\n{key}").as_bytes()).to_string()
+}
+
+/// Returns a date as RFC 5545, 3.3.4 has it.
+fn date(date: Date) -> Result<String, ExportError> {
+    let writable = (0..=9999).contains(&date.year());
+    if writable { Ok(format!("{:04}{:02}{:02}", date.year(), date.month(), date.day())) } else { Err(beyond(date.at(0, 0, 0, 0))) }
+}
+
+/// Returns a time of the wall clock as RFC 5545, 3.3.5 has it in its first form.
+fn date_time(at: DateTime) -> Result<String, ExportError> {
+    Ok(format!("{}T{:02}{:02}00", date(at.date())?, at.hour(), at.minute()))
+}
+
+fn beyond(at: DateTime) -> ExportError {
+    ExportError::Calendar { why: format!("{at} lies beyond the years that a calendar file can hold; choose one of four digits") }
+}

@@ -1,0 +1,288 @@
+//! The calendar file, read back by the crate `ical`, which shares nothing with the one that writes it. Dates, titles and hours are invented.
+//!
+//! Sections are those of RFC 5545.
+
+use crate::design::any::{any_design, any_text};
+use ical::IcalParser;
+use ical::parser::Component;
+use ical::parser::ical::component::{IcalCalendar, IcalEvent};
+use ical::property::Property;
+use jiff::ToSpan;
+use jiff::civil::{DateTime, date};
+use jiff::tz::TimeZone;
+use proptest::prelude::*;
+use std::collections::BTreeSet;
+use vatsketch::batch::batch;
+use vatsketch::design::{Design, Reached, Stage, Value, Wish};
+use vatsketch::export::{ExportError, calendar};
+use vatsketch::plan::{KitchenWeek, Now, WeekTask, kitchen_week};
+
+const TITLE: &str = "Trial, with a comma; and more";
+
+/// Friday.
+fn friday(hour: i8) -> DateTime {
+    date(2031, 5, 9).at(hour, 0, 0, 0)
+}
+
+fn now() -> Now {
+    Now { at: date(2031, 5, 5).at(8, 0, 0, 0), zone: TimeZone::UTC }
+}
+
+fn planned(design: &Design) -> KitchenWeek {
+    kitchen_week(&batch(design).unwrap(), &now()).unwrap().unwrap()
+}
+
+fn starting(at: DateTime) -> Design {
+    let mut design = Design::default();
+    design.week.wish = Wish::StartAt(at);
+    design
+}
+
+fn written(week: &KitchenWeek, title: &str) -> String {
+    String::from_utf8(calendar(week, title, &now()).unwrap()).unwrap()
+}
+
+/// Returns the only calendar of a file.
+fn read(text: &str) -> IcalCalendar {
+    let all: Vec<IcalCalendar> = IcalParser::new(text.as_bytes()).map(Result::unwrap).collect();
+    let [only] = <[IcalCalendar; 1]>::try_from(all).unwrap_or_else(|all| panic!("{} calendars", all.len()));
+    only
+}
+
+fn property<'a>(of: &'a IcalEvent, name: &str) -> Option<&'a Property> {
+    let mut found = of.properties.iter().filter(|property| property.name == name);
+    let first = found.next();
+    assert!(found.next().is_none(), "{name} stands twice");
+    first
+}
+
+fn value(of: &IcalEvent, name: &str) -> Option<String> {
+    property(of, name).map(|property| property.value.clone().unwrap_or_default())
+}
+
+/// Returns a text as it was before it was written (3.3.11); a comma, semicolon or backslash that is not escaped fails the test.
+fn text(written: &str) -> String {
+    let mut plain = String::new();
+    let mut letters = written.chars();
+    while let Some(letter) = letters.next() {
+        assert!(!matches!(letter, ',' | ';'), "not escaped in {written}");
+        plain.push(match letter {
+            '\\' => match letters.next() {
+                Some('n' | 'N') => '\n',
+                Some(escaped @ ('\\' | ',' | ';')) => escaped,
+                other => panic!("{other:?} after a backslash in {written}"),
+            },
+            other => other,
+        });
+    }
+    plain
+}
+
+/// A week of one task, for what no batch gives.
+fn one_task(task: WeekTask) -> KitchenWeek {
+    KitchenWeek {
+        zone: "Etc/UTC".to_owned(),
+        tasks: vec![task],
+        ready: None,
+        points: 0,
+        reasons: Vec::new(),
+        stretches: Vec::new(),
+        taken: Vec::new(),
+        ends_before: None,
+    }
+}
+
+fn task(start: DateTime, end: DateTime, hands_min: i64) -> WeekTask {
+    WeekTask {
+        key: "turn_1".to_owned(),
+        stage: Stage::Draining,
+        name: "Turn 1".to_owned(),
+        what: String::new(),
+        note: None,
+        start,
+        end,
+        after_min: 0,
+        hands_min,
+        lost: Vec::new(),
+        shift_min: 0,
+        begun: false,
+    }
+}
+
+/// 3.3.5, form 1: a date and a time of the wall clock, without a zone and without the Z of UTC.
+fn floating(at: DateTime) -> String {
+    at.strftime("%Y%m%dT%H%M%S").to_string()
+}
+
+fn check(week: &KitchenWeek, title: &str) -> IcalCalendar {
+    let written = written(week, title);
+    // 3.1: lines end in CR LF and are no longer than 75 octets; neither stands alone.
+    assert!(written.ends_with("\r\n") && !written.replace("\r\n", "").contains(['\r', '\n']));
+    assert!(written.split("\r\n").all(|line| line.len() <= 75), "a line is too long");
+    let read = read(&written);
+    assert!(read.timezones.is_empty() && !written.contains("TZID"));
+    assert_eq!(read.events.len(), week.tasks.len());
+    for (event, task) in read.events.iter().zip(&week.tasks) {
+        assert_eq!(text(&value(event, "SUMMARY").unwrap()), task.name);
+        let described = text(&value(event, "DESCRIPTION").unwrap());
+        assert!(described.contains(&task.what) && described.contains("A plan from a model, not a measurement."), "{described}");
+        if let Some(note) = &task.note {
+            assert!(described.contains(note), "{described}");
+        }
+        if task.is_last_day() {
+            // 3.6.1: a date without an end is that whole day.
+            let start = property(event, "DTSTART").unwrap();
+            assert_eq!(start.params, Some(vec![("VALUE".to_owned(), vec!["DATE".to_owned()])]));
+            assert_eq!(start.value, Some(task.start.date().strftime("%Y%m%d").to_string()));
+        } else {
+            assert_eq!(
+                (property(event, "DTSTART").unwrap().params.clone(), value(event, "DTSTART")),
+                (None, Some(floating(task.start)))
+            );
+        }
+        let hands = task.hands_min > 0;
+        // 3.6.1: a time without an end takes no time; 3.8.2.2: an end is later than the start; 3.8.2.7: what takes no hands leaves the time free.
+        assert_eq!(value(event, "DTEND").is_some(), hands, "{}", task.key);
+        assert_eq!(value(event, "TRANSP").is_some_and(|busy| busy == "TRANSPARENT"), !hands, "{}", task.key);
+        if hands {
+            assert!(value(event, "DTEND") > value(event, "DTSTART"), "{}", task.key);
+        }
+        // 3.6.6: an alarm that shows something has an action, a description and a trigger.
+        assert_eq!(event.alarms.len(), usize::from(hands), "{}", task.key);
+        for alarm in &event.alarms {
+            let of = |name: &str| alarm.get_property(name).and_then(|property| property.value.as_deref());
+            assert_eq!((of("ACTION"), of("TRIGGER")), (Some("DISPLAY"), Some("-PT5M")));
+            assert_eq!(of("DESCRIPTION").map(text).as_deref(), Some(task.name.as_str()));
+        }
+    }
+    let names: BTreeSet<String> = read.events.iter().map(|event| value(event, "UID").unwrap()).collect();
+    assert_eq!(names.len(), week.tasks.len(), "3.8.4.7: no two events have one name");
+    read
+}
+
+#[test]
+fn every_task_is_an_event_that_another_reader_finds_with_its_times_and_words() {
+    let mut design = starting(friday(15));
+    design.set("kept_in", Value::Choice("oil")).unwrap();
+    let week = planned(&design);
+    assert!(week.tasks.iter().any(|task| task.hands_min == 0 && !task.is_last_day()), "the jars rest without hands");
+    let read = check(&week, TITLE);
+    for (event, task) in read.events.iter().zip(&week.tasks).filter(|(_, task)| task.hands_min > 0) {
+        assert_eq!(value(event, "DTEND"), Some(floating(task.end)));
+    }
+    let of = |name: &str| read.get_property(name).and_then(|property| property.value.clone()).unwrap();
+    assert_eq!((of("VERSION"), of("CALSCALE")), ("2.0".to_owned(), "GREGORIAN".to_owned()));
+    assert!(of("PRODID").starts_with("-//Vatsketch//"));
+    assert_eq!([text(&of("NAME")), text(&of("X-WR-CALNAME"))], [TITLE, TITLE]);
+}
+
+#[test]
+fn a_plan_to_another_time_moves_the_same_events_and_is_a_later_revision() {
+    let (week, later) = (planned(&starting(friday(15))), planned(&starting(friday(15).checked_add(3.days()).unwrap())));
+    let names = |week: &KitchenWeek, title: &str| {
+        let read = read(&written(week, title));
+        let named = week.tasks.iter().zip(&read.events);
+        named.map(|(task, event)| (task.key.clone(), value(event, "UID").unwrap())).collect::<BTreeSet<_>>()
+    };
+    assert_eq!(names(&week, TITLE), names(&later, TITLE));
+    assert_eq!(
+        names(&week, TITLE),
+        names(&week, &format!(" {}  ", TITLE.to_uppercase())),
+        "capitals and spaces are no other title"
+    );
+    assert!(names(&week, TITLE).is_disjoint(&names(&week, "Another vat")));
+    // From where the maker stands, the rest keeps its names.
+    let began = week.tasks.iter().find(|task| task.key == "cut").unwrap().start;
+    let mut design = starting(friday(15));
+    design.week.reached = Some(Reached { task: "cut".to_owned(), began });
+    let rest = names(&planned(&design), TITLE);
+    assert!(rest.len() > 5 && rest.is_subset(&names(&week, TITLE)));
+    // Made a day later: 1440 minutes more.
+    let tomorrow = Now { at: now().at.checked_add(1.day()).unwrap(), ..now() };
+    let revision = |now: &Now| {
+        let read = read(&String::from_utf8(calendar(&week, TITLE, now).unwrap()).unwrap());
+        value(&read.events[0], "SEQUENCE").unwrap().parse::<u32>().unwrap()
+    };
+    assert_eq!(revision(&tomorrow) - revision(&now()), 1440);
+    assert_eq!(calendar(&week, TITLE, &now()), calendar(&week, TITLE, &now()), "the same plan is the same file");
+}
+
+/// RFC 9562, 5.5: a name of version 5. The value is that of Python's `uuid.uuid5` for the same namespace and words.
+#[test]
+fn the_name_of_an_event_is_what_another_library_makes_of_title_and_key() {
+    let read = read(&written(&planned(&starting(friday(15))), "Twelve for the garden table"));
+    assert_eq!(value(&read.events[0], "UID").unwrap(), "20649095-320f-5631-8e48-23ad09e88201");
+}
+
+#[test]
+fn the_stamp_is_the_time_of_the_plan_in_utc() {
+    let ahead = Now { at: friday(1), zone: TimeZone::fixed(jiff::tz::offset(2)) };
+    let bytes = calendar(&planned(&starting(friday(15))), TITLE, &ahead).unwrap();
+    let read = read(&String::from_utf8(bytes).unwrap());
+    assert!(read.events.iter().all(|event| value(event, "DTSTAMP").unwrap() == "20310508T230000Z"), "3.8.7.2");
+}
+
+/// The rule of the zone is the test's own: one hour ahead, two in summer; forward on 2031-03-30 at 02:00, back on 2031-10-26 at 03:00.
+#[test]
+fn over_a_change_of_the_clock_times_are_those_of_the_wall() {
+    let zone = TimeZone::posix("CET-1CEST,M3.5.0,M10.5.0/3").unwrap();
+    for day in [date(2031, 3, 29), date(2031, 10, 25)] {
+        let now = Now { at: day.at(8, 0, 0, 0), zone: zone.clone() };
+        let week = kitchen_week(&batch(&starting(day.at(16, 0, 0, 0))).unwrap(), &now).unwrap().unwrap();
+        check(&week, TITLE);
+    }
+    // Ten minutes from 02:55, when the clock goes back at 03:00: the wall then shows 02:05.
+    let day = date(2031, 10, 26);
+    let week = one_task(task(day.at(2, 55, 0, 0), day.at(2, 5, 0, 0), 10));
+    assert_eq!(value(&check(&week, TITLE).events[0], "DTEND").unwrap(), "20311026T030500");
+}
+
+#[test]
+fn a_title_cannot_smuggle_anything_into_the_file() {
+    let week = one_task(task(friday(15), friday(16), 60));
+    for title in ["a\r\nEND:VCALENDAR\r\nBEGIN:VEVENT", "a\nUID:b", "a\\nb, c; d\\", "\u{1b}[2J\u{7}\u{85}", "x\ty"] {
+        let read = check(&week, title);
+        assert_eq!((read.events.len(), read.properties.len()), (1, 5), "{title:?}");
+        assert!(!written(&week, title).contains(['\u{1b}', '\u{7}', '\t', '\u{85}']));
+    }
+    assert_eq!(read(&written(&week, " ")).properties.len(), 3, "without a title there is no name");
+}
+
+#[test]
+fn a_year_that_the_file_cannot_hold_is_refused() {
+    let past = date(-5, 5, 9).at(15, 0, 0, 0);
+    let error = calendar(&one_task(task(past, past, 0)), TITLE, &now()).unwrap_err();
+    assert!(matches!(error, ExportError::Calendar { .. }) && error.to_string().contains("four digits"), "{error}");
+}
+
+proptest! {
+    #[test]
+    fn any_words_come_back_but_for_what_no_calendar_can_hold(title in any_text(300), note in any_text(300)) {
+        // The reader loses colons at the beginning of a value.
+        let title = format!("a{title}");
+        let noted = WeekTask { note: Some(note.clone()), ..task(friday(15), friday(16), 60) };
+        let written = written(&one_task(noted), &title);
+        prop_assert!(written.split("\r\n").all(|line| line.len() <= 75));
+        let event = &read(&written).events[0];
+        let described = text(&value(event, "DESCRIPTION").unwrap());
+        let kept = |words: &str| {
+            let ends = words.replace("\r\n", "\n").replace('\r', "\n").replace('\t', " ");
+            ends.chars().map(|letter| if letter.is_control() && letter != '\n' { '\u{fffd}' } else { letter }).collect::<String>().trim().to_owned()
+        };
+        prop_assert!(described.starts_with(&kept(&title)) && described.contains(&kept(&note)), "{described:?}");
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(24))]
+
+    #[test]
+    fn the_week_of_any_design_is_a_calendar_that_another_reader_reads(design in any_design(0.1), hour in 0_i8..24) {
+        let mut design = design;
+        design.week.wish = Wish::StartAt(friday(hour));
+        // A vat of which no task can be planned has no week, and its design is told why.
+        if let Ok(Some(week)) = kitchen_week(&batch(&design).unwrap(), &now()) {
+            check(&week, &design.title);
+        }
+    }
+}
