@@ -8,6 +8,7 @@ use crate::batch::{
 };
 use crate::design::{Design, Field, MilkKind, Stage, Value};
 use crate::export::{json_figures, printable};
+use crate::report::{ComparedRow, Comparison, comparison};
 use serde_json::{Map, json};
 use std::io::Write;
 use std::path::Path;
@@ -36,7 +37,7 @@ pub(super) fn run(
     if as_json {
         write_json(&to_json(&a, &b, &choices, &figures, milk.as_ref()), data)?;
     } else {
-        write_text(&a, &b, &choices, &figures, milk.as_ref(), data)?;
+        write_text(&comparison(&a, &b), data)?;
     }
     let mut done = true;
     for (name, batch) in [("A", &a), ("B", &b)] {
@@ -98,6 +99,7 @@ fn to_json(
     json!({
         "a": a.design.title, "b": b.design.title, "choices": choices, "figures": stages,
         "milk": milk.map(MilkMending::in_words).unwrap_or_default(),
+        "costs": comparison(a, b).costs.iter().map(|row| json!({ "label": row.label, "a": row.a, "b": row.b, "b_less_a": row.change })).collect::<Vec<_>>(),
     })
 }
 
@@ -116,46 +118,31 @@ fn figure_json(figure: &Difference) -> serde_json::Value {
     })
 }
 
-fn write_text(
-    a: &Batch,
-    b: &Batch,
-    choices: &[DifferingChoice],
-    figures: &[Difference],
-    milk: Option<&MilkMending>,
-    data: &mut dyn Write,
-) -> Result<(), CliError> {
-    for (name, batch) in [("A", a), ("B", b)] {
-        let title = if batch.design.title.is_empty() { "untitled" } else { &batch.design.title };
+fn write_text(both: &Comparison, data: &mut dyn Write) -> Result<(), CliError> {
+    for (name, title) in ["A", "B"].into_iter().zip(&both.titles) {
         writeln!(data, "{name}: {}", printable(title))?;
     }
     writeln!(data, "\nChoices that differ")?;
-    let rows: Vec<[String; 4]> = choices
-        .iter()
-        .map(|choice| {
-            let effect = if choice.in_use { "" } else { "(no effect in either)" };
-            let words = |value| choice.field.words_with_unit(value);
-            [choice.field.label.to_owned(), words(choice.a), words(choice.b), effect.to_owned()]
-        })
-        .collect();
-    if rows.is_empty() {
+    if both.choices.is_empty() {
         writeln!(data, "  none")?;
     } else {
-        write_columns(["", "A", "B", ""], &rows, data)?;
+        write_columns(["", "A", "B", ""], &both.choices, data)?;
     }
-    for stage in Stage::ALL {
-        let of_stage: Vec<[String; 4]> = figures
-            .iter()
-            .filter(|figure| figure.stage == stage)
-            .map(|figure| [figure.label.to_owned(), figure.a_text(), figure.b_text(), figure.change_text()])
-            .collect();
-        if !of_stage.is_empty() {
-            writeln!(data, "\n{}", stage.title())?;
-            write_columns(["", "A", "B", "B − A"], &of_stage, data)?;
-        }
+    for (stage, rows) in &both.stages {
+        writeln!(data, "\n{}", stage.title())?;
+        write_columns(["", "A", "B", "B − A"], rows, data)?;
     }
-    if let Some(milk) = milk {
+    if !both.costs.is_empty() {
+        writeln!(data, "\nCosts")?;
+        write_columns(["", "A", "B", "B − A"], &both.costs, data)?;
+    }
+    if !both.milk.is_empty() {
         writeln!(data, "\nThe milk of A brought to the fat and casein of B")?;
-        milk.in_words().iter().try_for_each(|line| writeln!(data, "  {line}"))?;
+        both.milk.iter().try_for_each(|line| writeln!(data, "  {line}"))?;
+    }
+    for (name, cautions) in ["A", "B"].into_iter().zip(&both.cautions).filter(|(_, cautions)| !cautions.is_empty()) {
+        writeln!(data, "\nCautions that only {name} has")?;
+        cautions.iter().try_for_each(|caution| writeln!(data, "  {}: {}", caution.severity.word(), caution.what))?;
     }
     writeln!(data, "\n≈ same: less apart than the model can tell. A plan from a model, not a measurement.")?;
     Ok(())
@@ -164,13 +151,12 @@ fn write_text(
 /// Cells that are longer stand out of their column.
 const WIDEST: usize = 40;
 
-/// Writes rows of four under headings; each column but the last is as wide as its widest, within reason.
-fn write_columns(headings: [&str; 4], rows: &[[String; 4]], data: &mut dyn Write) -> std::io::Result<()> {
-    let headings = headings.map(str::to_owned);
-    let all: Vec<&[String; 4]> = std::iter::once(&headings).chain(rows).collect();
-    let width =
-        |column: fn(&[String; 4]) -> &String| all.iter().map(|row| column(row).chars().count().min(WIDEST)).max().unwrap_or(0);
-    let widths = (width(|row| &row[0]), width(|row| &row[1]), width(|row| &row[2]));
+/// Writes rows under headings; each column but the last is as wide as its widest, within reason.
+fn write_columns(headings: [&str; 4], rows: &[ComparedRow], data: &mut dyn Write) -> std::io::Result<()> {
+    let cells = rows.iter().map(|row| [&row.label, &row.a, &row.b, &row.change].map(String::as_str));
+    let all: Vec<[&str; 4]> = std::iter::once(headings).chain(cells).collect();
+    let width = |column: fn(&[&str; 4]) -> usize| all.iter().map(|row| column(row).min(WIDEST)).max().unwrap_or(0);
+    let widths = (width(|row| row[0].chars().count()), width(|row| row[1].chars().count()), width(|row| row[2].chars().count()));
     for [label, a, b, change] in all {
         let line = format!("  {label:<0$}  {a:<1$}  {b:<2$}  {change}", widths.0, widths.1, widths.2);
         writeln!(data, "{}", line.trim_end())?;

@@ -1,70 +1,11 @@
-//! What is worked out in the background: the newest order only, without ever keeping the window waiting.
+//! What is worked out in the background: the spread of the open design, and what matters to one of its figures.
 
+use super::background::Background;
 use super::draws::{Work, cores, spread};
-use crate::batch::DRAWS;
+use crate::batch::{Batch, DRAWS, Mover, matters};
 use crate::design::Design;
 use crate::figure::Spread;
-use std::sync::{Arc, Condvar, Mutex, MutexGuard, PoisonError};
-use std::thread::{Builder, JoinHandle};
-
-/// What the window and the background share.
-#[derive(Default)]
-struct Board {
-    state: Mutex<State>,
-    /// Told when there is something new to do.
-    changed: Condvar,
-}
-
-#[derive(Default)]
-struct State {
-    /// Number of the newest order; the worker stops at an older one.
-    newest: u64,
-    /// The newest order, until it is taken up.
-    waiting: Option<Design>,
-    running: bool,
-    answer: Option<Arc<Spread>>,
-    closing: bool,
-}
-
-impl Board {
-    /// Returns the state; a thread that broke down while it held it has left it whole, for every change is a single one.
-    fn state(&self) -> MutexGuard<'_, State> {
-        self.state.lock().unwrap_or_else(PoisonError::into_inner)
-    }
-
-    /// Waits for an order; none when the board closes.
-    fn next(&self) -> Option<(u64, Design)> {
-        let mut state = self.state();
-        loop {
-            if state.closing {
-                return None;
-            }
-            if let Some(design) = state.waiting.take() {
-                return Some((state.newest, design));
-            }
-            state = self.changed.wait(state).unwrap_or_else(PoisonError::into_inner);
-        }
-    }
-
-    /// Returns whether an order is still the newest.
-    fn wants(&self, order: u64) -> bool {
-        let state = self.state();
-        !state.closing && state.newest == order
-    }
-
-    /// Pins up what came of an order; returns whether it is still the newest.
-    fn pin(&self, order: u64, spread: Option<Spread>) -> bool {
-        let mut state = self.state();
-        let newest = state.newest == order && !state.closing;
-        if newest {
-            state.running = false;
-            if let Some(spread) = spread {
-                state.answer = Some(Arc::new(spread));
-            }
-        }
-        newest
-    }
-}
+use std::sync::Arc;
 
 /// The spread of the open design, worked out in the background on all cores.
 ///
@@ -80,10 +21,7 @@ impl Board {
 /// assert_eq!(job.answer().unwrap().design, Design::default());
 /// assert!(!job.is_running());
 /// ```
-pub struct SpreadJob {
-    board: Arc<Board>,
-    worker: Option<JoinHandle<()>>,
-}
+pub struct SpreadJob(Background<Design, Spread>);
 
 impl SpreadJob {
     /// Returns a job that waits for orders.
@@ -98,61 +36,78 @@ impl SpreadJob {
     /// Returns the same with another number of draws.
     #[must_use]
     pub fn with_draws(draws: usize, wake: Box<dyn Fn() + Send>) -> Self {
-        let board = Arc::new(Board::default());
-        let shared = Arc::clone(&board);
-        let work = move || {
-            while let Some((order, design)) = shared.next() {
-                let work = Work { draws, threads: cores(), goes_on: &|| shared.wants(order) };
-                // A design that is out of its ranges has no spread; the session refuses it before it comes here.
-                let answer = spread(&design, &work).ok().flatten();
-                if shared.pin(order, answer) {
-                    wake();
-                }
-            }
+        let work = move |design: &Design, goes_on: &(dyn Fn() -> bool + Sync)| {
+            // A design that is out of its ranges has no spread; the session refuses it before it comes here.
+            spread(design, &Work { draws, threads: cores(), goes_on }).ok().flatten()
         };
-        // Where the machine refuses the thread, there is no answer, and nothing else is lost.
-        let worker = Builder::new().name("spread".to_owned()).spawn(work).ok();
-        Self { board, worker }
+        Self(Background::new("spread", work, wake))
     }
 
     /// Orders the spread of a design; an older order is dropped.
     pub fn order(&self, design: &Design) {
-        let mut state = self.board.state();
-        state.newest += 1;
-        state.waiting = Some(design.clone());
-        state.running = self.worker.is_some();
-        self.board.changed.notify_one();
+        self.0.order(design.clone());
     }
 
     /// Drops the order that is being worked out, if there is one.
     pub fn stop(&self) {
-        let mut state = self.board.state();
-        state.newest += 1;
-        state.waiting = None;
-        state.running = false;
+        self.0.stop();
     }
 
     /// Returns the last answer.
     #[must_use]
     pub fn answer(&self) -> Option<Arc<Spread>> {
-        self.board.state().answer.clone()
+        self.0.answer()
     }
 
     /// Returns whether the newest order is still without its answer.
     #[must_use]
     pub fn is_running(&self) -> bool {
-        self.board.state().running
+        self.0.is_running()
     }
 }
 
-impl Drop for SpreadJob {
-    /// Stops between two draws and waits for the background to end.
-    fn drop(&mut self) {
-        self.board.state().closing = true;
-        self.board.changed.notify_one();
-        if let Some(worker) = self.worker.take() {
-            // A worker that broke down is no reason to break down here.
-            let _ = worker.join();
-        }
+/// What matters to a figure of a design, strongest first, or in words why nothing can be said.
+#[derive(Clone, Debug)]
+pub struct Matters {
+    /// The design.
+    pub design: Design,
+    /// The figure.
+    pub figure: String,
+    /// What moves it.
+    pub movers: Result<Vec<Mover>, String>,
+}
+
+/// What matters to one figure, worked out in the background.
+pub struct MattersJob(Background<(Batch, String), Matters>);
+
+impl MattersJob {
+    /// Returns a job that waits for orders.
+    ///
+    /// # Arguments
+    /// * `wake`: called in the background when an answer is there
+    #[must_use]
+    pub fn new(wake: Box<dyn Fn() + Send>) -> Self {
+        let work = |(batch, figure): &(Batch, String), _: &(dyn Fn() -> bool + Sync)| {
+            let movers = matters(batch, figure).map_err(|error| error.to_string());
+            Some(Matters { design: batch.design.clone(), figure: figure.clone(), movers })
+        };
+        Self(Background::new("matters", work, wake))
+    }
+
+    /// Orders what matters to a figure of a batch; an older order is dropped.
+    pub fn order(&self, batch: &Batch, figure: &str) {
+        self.0.order((batch.clone(), figure.to_owned()));
+    }
+
+    /// Returns the last answer.
+    #[must_use]
+    pub fn answer(&self) -> Option<Arc<Matters>> {
+        self.0.answer()
+    }
+
+    /// Returns whether the newest order is still without its answer.
+    #[must_use]
+    pub fn is_running(&self) -> bool {
+        self.0.is_running()
     }
 }

@@ -1,6 +1,7 @@
 //! The open design and what was done to it: commands, undo, the dirty mark, the last change in words; no widget.
 
 mod aim;
+mod background;
 mod change;
 mod command;
 mod draws;
@@ -15,11 +16,12 @@ mod second;
 mod undo;
 
 pub use aim::{AimError, Way};
+pub use background::Background;
 pub use change::what_changed;
 pub use command::Command;
 pub use draws::{Work, cores, spread};
 pub use examples::{EXAMPLES, Example};
-pub use jobs::SpreadJob;
+pub use jobs::{Matters, MattersJob, SpreadJob};
 pub use look::{Colours, KeptLook, Look};
 pub use now::{WallClock, now};
 pub use open::{Session, SessionError};

@@ -1,5 +1,6 @@
 //! The plan as data.
 
 mod amounts;
+mod comparison;
 mod plan;
 pub mod sample;

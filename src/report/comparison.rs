@@ -1,0 +1,151 @@
+//! Two designs side by side as data: the choices that differ, every figure, the milk, the costs, the cautions, the curves.
+
+use crate::batch::{Batch, Caution, Likeness, Weight, compare, differing_choices, mending, milks_differ};
+use crate::design::{Stage, Value};
+use crate::figure::{Figure, FigureKey, figure};
+use crate::plan::{Shopping, shop};
+
+/// One line of two designs.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct ComparedRow {
+    /// What it is.
+    pub label: String,
+    /// It in A.
+    pub a: String,
+    /// It in B.
+    pub b: String,
+    /// B less A; empty where that says nothing.
+    pub change: String,
+    /// Whether it is one of the few that count most.
+    pub lead: bool,
+    /// Whether the model can tell the two apart.
+    pub differs: bool,
+}
+
+/// Two designs side by side.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Comparison {
+    /// The titles of A and B.
+    pub titles: [String; 2],
+    /// The choices that differ.
+    pub choices: Vec<ComparedRow>,
+    /// The figures of each stage.
+    pub stages: Vec<(Stage, Vec<ComparedRow>)>,
+    /// What it costs, where both designs name their supplies in one currency.
+    pub costs: Vec<ComparedRow>,
+    /// What differs in the milk, and what cream and dry milk can and cannot mend, a sentence each.
+    pub milk: Vec<String>,
+    /// The cautions that only A has, and those that only B has.
+    pub cautions: [Vec<Caution>; 2],
+    /// Each curve of A and of B.
+    pub curves: Vec<(Figure, Figure)>,
+}
+
+/// Returns two batches side by side.
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::{batch, from_milk}, design::{Design, MilkKind}, report::comparison};
+/// let cow = Design::default();
+/// let sheep = from_milk(&cow, MilkKind::Sheep);
+/// let both = comparison(&batch(&cow)?, &batch(&sheep)?);
+/// assert!(both.choices.iter().any(|row| row.label == "Kind of milk" && row.b == "Sheep"));
+/// assert!(!both.milk.is_empty());
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[must_use]
+pub fn comparison(a: &Batch, b: &Batch) -> Comparison {
+    let milk = mending(a, b).filter(|_| milks_differ(a, b));
+    Comparison {
+        titles: [title(a), title(b)],
+        choices: choices(a, b),
+        stages: stages(a, b),
+        costs: costs(a, b),
+        milk: milk.map(|milk| milk.in_words()).unwrap_or_default(),
+        cautions: [only(&a.cautions, &b.cautions), only(&b.cautions, &a.cautions)],
+        curves: curves(a, b),
+    }
+}
+
+fn title(batch: &Batch) -> String {
+    let title = batch.design.title.trim();
+    if title.is_empty() { "untitled".to_owned() } else { title.to_owned() }
+}
+
+fn choices(a: &Batch, b: &Batch) -> Vec<ComparedRow> {
+    let row = |choice: &crate::batch::DifferingChoice| {
+        let words = |value: Value| choice.field.words_with_unit(value);
+        ComparedRow {
+            label: choice.field.label.to_owned(),
+            a: words(choice.a),
+            b: words(choice.b),
+            change: if choice.in_use { String::new() } else { "no effect in either".to_owned() },
+            lead: choice.in_use,
+            differs: true,
+        }
+    };
+    differing_choices(&a.design, &b.design).iter().map(row).collect()
+}
+
+fn stages(a: &Batch, b: &Batch) -> Vec<(Stage, Vec<ComparedRow>)> {
+    let all = compare(a, b);
+    let of = |stage: Stage| {
+        all.iter()
+            .filter(|figure| figure.stage == stage)
+            .map(|figure| ComparedRow {
+                label: figure.label.to_owned(),
+                a: figure.a_text(),
+                b: figure.b_text(),
+                change: figure.change_text(),
+                lead: figure.weight == Weight::Lead,
+                differs: figure.likeness == Likeness::Differs,
+            })
+            .collect::<Vec<_>>()
+    };
+    Stage::ALL.into_iter().map(|stage| (stage, of(stage))).filter(|(_, rows)| !rows.is_empty()).collect()
+}
+
+/// Returns the costs, as far as packages can be chosen for both; what one of the two has no supply of would make them say nothing.
+fn costs(a: &Batch, b: &Batch) -> Vec<ComparedRow> {
+    let currency = &a.design.supplies.currency;
+    let Some((one, other)) = shop(a).ok().zip(shop(b).ok()) else { return Vec::new() };
+    let known = |shopping: &Shopping| !shopping.bought.is_empty() && shopping.without_supply.is_empty();
+    if !known(&one) || !known(&other) || *currency != b.design.supplies.currency {
+        return Vec::new();
+    }
+    let money = |price: f64| if currency.is_empty() { format!("{price:.2}") } else { format!("{price:.2} {currency}") };
+    let row = |label: &str, a: Option<f64>, b: Option<f64>| {
+        let (a, b) = a.zip(b)?;
+        let apart = (b - a).abs() >= 0.005;
+        let sign = if b < a { '−' } else { '+' };
+        Some(ComparedRow {
+            label: label.to_owned(),
+            a: money(a),
+            b: money(b),
+            change: if apart { format!("{sign}{}", money((b - a).abs())) } else { "same".to_owned() },
+            lead: true,
+            differs: apart,
+        })
+    };
+    [
+        row("What is bought", Some(one.price), Some(other.price)),
+        row("What goes into the vat", Some(one.used_price), Some(other.used_price)),
+        row("Each cheese", one.each_price, other.each_price),
+        row("A kilogram of dried cheese", one.kilogram_price, other.kilogram_price),
+    ]
+    .into_iter()
+    .flatten()
+    .collect()
+}
+
+/// Returns the cautions that the other list does not have.
+fn only(cautions: &[Caution], others: &[Caution]) -> Vec<Caution> {
+    cautions.iter().filter(|caution| others.iter().all(|other| other.what != caution.what)).cloned().collect()
+}
+
+/// Returns the curves that say most, of both: warming, loss, and the pH where one of the two is soured.
+fn curves(a: &Batch, b: &Batch) -> Vec<(Figure, Figure)> {
+    let keys = [FigureKey::Warming, FigureKey::DryingLoss, FigureKey::Souring];
+    let pairs = keys.map(|key| (figure(a, key), figure(b, key)));
+    pairs.into_iter().filter(|(a, b)| a.empty_because.is_none() || b.empty_because.is_none()).collect()
+}

@@ -1,0 +1,65 @@
+//! Two designs side by side as data.
+
+use vatsketch::batch::{batch, from_milk};
+use vatsketch::design::{Design, Good, MilkKind, Supply, Value};
+use vatsketch::report::{Comparison, comparison};
+use vatsketch::session::EXAMPLES;
+
+fn both(a: &Design, b: &Design) -> Comparison {
+    comparison(&batch(a).unwrap(), &batch(b).unwrap())
+}
+
+#[test]
+fn a_design_beside_itself_differs_in_nothing() {
+    for example in EXAMPLES {
+        let design = example.design().unwrap();
+        let same = both(&design, &design);
+        assert!(same.choices.is_empty() && same.milk.is_empty() && same.cautions.iter().all(Vec::is_empty), "{}", example.name);
+        let rows = same.stages.iter().flat_map(|(_, rows)| rows).chain(&same.costs);
+        assert!(rows.into_iter().all(|row| row.change == "same" && !row.differs && row.a == row.b), "{}", example.name);
+    }
+}
+
+#[test]
+fn swapping_swaps_every_column_and_turns_every_sign() {
+    let cow = EXAMPLES[0].design().unwrap();
+    let sheep = from_milk(&cow, MilkKind::Sheep);
+    let (one, other) = (both(&cow, &sheep), both(&sheep, &cow));
+    let find = |of: &Comparison, label: &str| {
+        of.stages.iter().flat_map(|(_, rows)| rows).chain(&of.costs).find(|row| row.label == label).cloned().unwrap()
+    };
+    for label in ["Curd when drained", "Casein"] {
+        let (forth, back) = (find(&one, label), find(&other, label));
+        assert_eq!((&forth.a, &forth.b), (&back.b, &back.a), "{label}");
+        let turned: String = forth
+            .change
+            .chars()
+            .map(|c| match c {
+                '+' => '−',
+                '−' => '+',
+                c => c,
+            })
+            .collect();
+        assert_eq!(turned, back.change, "{label}");
+    }
+    assert_eq!(one.cautions[0], other.cautions[1]);
+    assert!(one.milk.iter().any(|line| line.contains("cream alone") || line.contains("Cream alone")));
+}
+
+/// Six litres at 1.72 for 1250 mL and 1.15 for 750 mL, invented prices.
+#[test]
+fn costs_are_told_only_where_both_are_wholly_known() {
+    let a = EXAMPLES[0].design().unwrap();
+    let mut b = a.clone();
+    b.set("milk_l", Value::Number(9.0)).unwrap();
+    let dearer = both(&a, &b);
+    assert!(
+        dearer.costs.iter().any(|row| row.label == "What is bought" && row.change.starts_with('+') && row.a.ends_with("coins"))
+    );
+    b.supplies.goods.remove(&Good::Pepper);
+    assert!(both(&a, &b).costs.is_empty(), "pepper of unknown price");
+    b.supplies.goods.insert(Good::Pepper, Supply { at_home: 500.0, ..Supply::default() });
+    assert!(!both(&a, &b).costs.is_empty());
+    b.supplies.currency = "shells".to_owned();
+    assert!(both(&a, &b).costs.is_empty(), "two currencies");
+}
