@@ -1,6 +1,7 @@
 //! Curves as data: axes, series, bands and events; no widget.
 
 mod axes;
+mod both;
 mod curve;
 mod drying;
 mod figures;
@@ -12,9 +13,10 @@ mod spread;
 mod table;
 mod wet;
 
+pub use both::in_one_frame;
 pub use curve::{Axis, Band, Event, Figure, Role, Series};
 pub use figures::{FigureKey, figure};
 pub use ribbon::{Ribbon, Side, SideStream, Station, ribbon};
 pub use section::{Section, SectionKey, section};
 pub use spread::{Kept, LineSpread, SPREAD_NAME, Spread, Spreading};
-pub use table::{Table, every_point, table};
+pub use table::{Table, every_point, table, table_of_both};

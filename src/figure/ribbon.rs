@@ -11,6 +11,14 @@ pub struct Ribbon {
     pub stations: Vec<Station>,
 }
 
+impl Ribbon {
+    /// Returns the greatest mass that goes on from any station, kg; the scale of the picture; 0 if none was worked out.
+    #[must_use]
+    pub fn heaviest_kg(&self) -> f64 {
+        self.stations.iter().filter_map(|station| station.goes_on_kg).fold(0.0, f64::max)
+    }
+}
+
 /// One station.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Station {

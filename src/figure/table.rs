@@ -1,6 +1,6 @@
 //! Every curve as a table, for a reader who cannot see it.
 
-use super::Figure;
+use super::{Figure, Series};
 
 /// A figure as rows of numbers.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -22,15 +22,34 @@ pub struct Table {
 /// ```
 #[must_use]
 pub fn table(figure: &Figure, rows: usize) -> Table {
-    let mut headings = vec![with_unit(figure.x.label, figure.x.unit)];
-    headings.extend(figure.series.iter().map(|series| with_unit(series.name, figure.y.unit)));
-    let last = figure.series.iter().filter_map(|series| series.points.last()).map(|[x, _]| *x).fold(0.0, f64::max);
+    spread_evenly(figure, &[("", figure)], rows)
+}
+
+/// Returns the table of a curve of two designs: the columns of A, then those of B, as many rows.
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::batch, design::Design, figure::{figure, table_of_both, FigureKey}};
+/// let loss = figure(&batch(&Design::default())?, FigureKey::DryingLoss);
+/// let both = table_of_both(&loss, &loss, 12);
+/// assert_eq!(both.headings[1..], ["A: middle tray, %", "B: middle tray, %"]);
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[must_use]
+pub fn table_of_both(a: &Figure, b: &Figure, rows: usize) -> Table {
+    let framed = if a.series.is_empty() { b } else { a };
+    spread_evenly(framed, &[("A: ", a), ("B: ", b)], rows)
+}
+
+fn spread_evenly(framed: &Figure, figures: &[(&str, &Figure)], rows: usize) -> Table {
+    let all: Vec<(&str, &Series)> =
+        figures.iter().flat_map(|(whose, figure)| figure.series.iter().map(move |series| (*whose, series))).collect();
+    let mut headings = vec![with_unit(framed.x.label, framed.x.unit)];
+    headings.extend(all.iter().map(|(whose, series)| format!("{whose}{}", with_unit(series.name, framed.y.unit))));
+    let last = all.iter().filter_map(|(_, series)| series.points.last()).map(|[x, _]| *x).fold(0.0, f64::max);
     let steps = rows.max(1);
-    let rows = if figure.series.is_empty() {
-        Vec::new()
-    } else {
-        (0..=steps).map(|step| row(figure, last * step as f64 / steps as f64)).collect()
-    };
+    let row = |x: f64| std::iter::once(Some(x)).chain(all.iter().map(|(_, series)| value_at(&series.points, x))).collect();
+    let rows = if all.is_empty() { Vec::new() } else { (0..=steps).map(|step| row(last * step as f64 / steps as f64)).collect() };
     Table { headings, rows }
 }
 
@@ -85,10 +104,6 @@ fn same(one: f64, other: f64) -> bool {
 
 fn with_unit(label: &str, unit: &str) -> String {
     if unit.is_empty() { label.to_owned() } else { format!("{label}, {unit}") }
-}
-
-fn row(figure: &Figure, x: f64) -> Vec<Option<f64>> {
-    std::iter::once(Some(x)).chain(figure.series.iter().map(|series| value_at(&series.points, x))).collect()
 }
 
 /// Returns the value at x, straight between points; none outside them.

@@ -21,12 +21,24 @@ pub fn what_changed(name: &str, before: Option<&Batch>, after: &Batch) -> String
 }
 
 /// Returns how far a figure moved, relative to its size, and that in words; nothing if it shows the same as before.
+///
+/// A number that became words, or words that became a number, went as far as can be: a time that is never reached any more is named first.
 fn moved(old: &[Readout], figure: &Readout) -> Option<(f64, String)> {
     let before = old.iter().find(|before| before.key == figure.key)?;
-    let (Reading::Number(from), Reading::Number(to)) = (&before.reading, &figure.reading) else { return None };
-    if before.text() == figure.text() {
-        return None;
-    }
-    let size = from.abs().max(to.abs()).max(f64::MIN_POSITIVE);
-    Some(((to - from).abs() / size, format!("{} {} → {}", lower_first(figure.label), before.text(), figure.text())))
+    let (far, from, to) = match (&before.reading, &figure.reading) {
+        (Reading::Number(_), Reading::Number(_)) if before.text() == figure.text() => return None,
+        (Reading::Number(from), Reading::Number(to)) => {
+            let size = from.abs().max(to.abs()).max(f64::MIN_POSITIVE);
+            ((to - from).abs() / size, before.text(), figure.text())
+        }
+        (Reading::Number(_), Reading::Words(words)) => (f64::INFINITY, before.text(), in_short(words).to_owned()),
+        (Reading::Words(words), Reading::Number(_)) => (f64::INFINITY, in_short(words).to_owned(), figure.text()),
+        _ => return None,
+    };
+    Some((far, format!("{} {from} → {to}", lower_first(figure.label))))
+}
+
+/// Returns what stands before the reason: "never" of "never, it comes to rest at pH 4.48".
+fn in_short(words: &str) -> &str {
+    words.split_once(", ").map_or(words, |(short, _)| short)
 }

@@ -132,19 +132,11 @@ impl Session {
     /// [`SessionError::ChangedOnDisk`] once for each time that somebody else wrote the file; [`SessionError::File`], also for a title or a
     /// note that is too long to be kept whole. Nothing is lost either way.
     pub fn save(&mut self, path: &Path) -> Result<(), SessionError> {
-        check_texts(&self.design)?;
-        let same = self.path.as_deref() == Some(path);
-        let now = stamp(path);
-        if same && self.seen.is_some() && self.seen != now {
-            // Told once; saving again writes over what is there now, but not over what is put there later.
-            self.seen = now;
-            return Err(SessionError::ChangedOnDisk { path: path.to_owned() });
-        }
+        let kept = keep(&self.design, path, self.path.as_deref(), &mut self.seen)?;
         self.end_drag();
-        write_safely(path, file::to_text(&self.design).as_bytes(), true)?;
         self.saved = self.design.clone();
         self.path = Some(path.to_owned());
-        self.seen = stamp(path);
+        self.seen = kept;
         Ok(())
     }
 
@@ -211,10 +203,10 @@ impl Session {
     fn replace(&mut self, design: Design, swaps: bool, name: &str) -> Result<(), SessionError> {
         if swaps {
             self.swap_to(design)?;
-        } else {
-            self.before = Some(self.batch.clone());
-            self.design = design;
+            return self.swapped(name);
         }
+        self.before = Some(self.batch.clone());
+        self.design = design;
         self.recompute(name)
     }
 
@@ -223,6 +215,27 @@ impl Session {
         self.last_change = what_changed(name, self.before.as_ref(), &self.batch);
         Ok(())
     }
+}
+
+/// Writes a design to a file, and keeps the last version beside it; returns the stamp of what stands there now.
+///
+/// # Errors
+/// As for [`Session::save`].
+pub(super) fn keep(
+    design: &Design,
+    path: &Path,
+    own: Option<&Path>,
+    seen: &mut Option<Stamp>,
+) -> Result<Option<Stamp>, SessionError> {
+    check_texts(design)?;
+    let now = stamp(path);
+    if own == Some(path) && seen.is_some() && *seen != now {
+        // Told once; saving again writes over what is there now, but not over what is put there later.
+        *seen = now;
+        return Err(SessionError::ChangedOnDisk { path: path.to_owned() });
+    }
+    write_safely(path, file::to_text(design).as_bytes(), true)?;
+    Ok(stamp(path))
 }
 
 /// Returns what stands for the saved design where none was ever saved: no design has such a title.

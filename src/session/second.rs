@@ -1,9 +1,9 @@
 //! The second design, beside the open one.
 
-use super::open::never_saved;
+use super::open::{keep, never_saved};
 use super::{Command, Session, SessionError, Step};
-use crate::batch::{Batch, Difference, DifferingChoice, batch, batch_after, compare, differing_choices, from_milk};
-use crate::design::{Design, DesignError, MilkKind, field};
+use crate::batch::{Batch, Difference, DifferingChoice, batch, batch_after, compare, differing_choices, from_milk, same_vat_from};
+use crate::design::{Design, DesignError, MilkKind, field, lower_first};
 use crate::file::{self, Stamp, stamp};
 use std::path::{Path, PathBuf};
 
@@ -62,6 +62,7 @@ impl Session {
     /// [`SessionError`], which a checked design never gives.
     pub fn second_from_first(&mut self) -> Result<(), SessionError> {
         self.second = Some(Second { batch: self.batch.clone(), ..Second::without_file(self.design.clone())? });
+        "B is a copy of A. Change A and see what follows.".clone_into(&mut self.last_change);
         Ok(())
     }
 
@@ -71,6 +72,7 @@ impl Session {
     /// [`SessionError`], which a checked design never gives.
     pub fn second_from_milk(&mut self, kind: MilkKind) -> Result<(), SessionError> {
         self.second = Some(Second::without_file(from_milk(&self.design, kind))?);
+        self.last_change = format!("B is {}.", lower_first(&same_vat_from(kind)));
         Ok(())
     }
 
@@ -82,12 +84,33 @@ impl Session {
         let seen = stamp(path);
         let design = file::read(path)?;
         self.second = Some(Second { saved: design.clone(), path: Some(path.to_owned()), seen, ..Second::without_file(design)? });
+        self.last_change = format!("B is {}.", path.display());
+        Ok(())
+    }
+
+    /// Saves the second design; the first one and its file stay as they are. Does nothing without a second.
+    ///
+    /// # Errors
+    /// As for [`Session::save`].
+    pub fn save_second(&mut self, path: &Path) -> Result<(), SessionError> {
+        let Some(second) = &mut self.second else { return Ok(()) };
+        second.seen = keep(&second.design, path, second.path.as_deref(), &mut second.seen)?;
+        second.saved = second.design.clone();
+        second.path = Some(path.to_owned());
+        self.last_change = format!("B is saved as {}.", path.display());
         Ok(())
     }
 
     /// Puts the second design away.
     pub fn drop_second(&mut self) {
-        self.second = None;
+        if self.second.take().is_some() {
+            "B is put away.".clone_into(&mut self.last_change);
+        }
+    }
+
+    /// Takes the second design of another session over: opening another first design puts no second one away.
+    pub fn take_second_of(&mut self, other: &mut Self) {
+        self.second = other.second.take();
     }
 
     /// Puts the second design first and the first one second, each with its own file; one step to undo. Does nothing without a second.
@@ -102,7 +125,14 @@ impl Session {
         }
         let name = "Swap A and B".to_owned();
         self.history.push(Step { name: name.clone(), before, after: self.design.clone(), swaps: true });
-        self.recompute(&name)
+        self.swapped(&name)
+    }
+
+    /// Works the first design out after an exchange, and leaves no ghost: it would lie on the second design's curve.
+    pub(super) fn swapped(&mut self, name: &str) -> Result<(), SessionError> {
+        self.recompute(name)?;
+        self.before = None;
+        Ok(())
     }
 
     /// Takes a choice of the second design over into the first: one step to undo. Does nothing without a second.
@@ -124,8 +154,11 @@ impl Session {
     pub fn copy_to_second(&mut self, key: &str) -> Result<(), SessionError> {
         let Some(second) = &mut self.second else { return Ok(()) };
         let field = field(key)?;
-        field.set(&mut second.design, field.get(&self.design))?;
+        let given = Command::SetInput { key: field.key, value: field.get(&self.design) };
+        let name = given.name(&second.design);
+        given.apply(&mut second.design)?;
         second.batch = batch_after(&second.design, Some(&second.batch))?.0;
+        self.last_change = format!("B: {name}");
         Ok(())
     }
 

@@ -1,7 +1,7 @@
 //! What a part of the window asks for; one place carries it out.
 
 use super::view::{CutView, Page};
-use crate::design::Stage;
+use crate::design::{MilkKind, Stage};
 use crate::export::Paper;
 use crate::figure::FigureKey;
 use crate::session::Command;
@@ -54,4 +54,27 @@ pub enum Ask {
     Cut(CutView),
     /// Show or hide the keys.
     Help,
+    /// Something about the second design.
+    Second(SecondAsk),
+}
+
+/// Something that is asked about the second design.
+#[derive(Clone, Debug, PartialEq)]
+pub enum SecondAsk {
+    /// Lay a copy of the first beside it.
+    Copy,
+    /// Lay the same vat from this milk beside it.
+    Milk(MilkKind),
+    /// Choose a file and lay its design beside the first.
+    Open,
+    /// Exchange the two.
+    Swap,
+    /// Save it where it was saved last.
+    Save,
+    /// Put it away.
+    PutAway,
+    /// Take its choice over into the first.
+    Take(&'static str),
+    /// Give it the choice of the first.
+    Give(&'static str),
 }

@@ -1,26 +1,28 @@
 //! The choices, grouped by stage in the trade's order.
 
-use super::ask::Ask;
+use super::ask::{Ask, SecondAsk};
+use super::beside::value_text;
 use super::number_field::{BOX_WIDTH, box_ui, number_rail_ui, reset_ui, said_ui};
 use super::theme::{CAPTION, Palette, TITLE, bold};
 use super::view::{Room, View};
+use crate::batch::DifferingChoice;
 use crate::design::{Choice, Design, Field, Kind, Stage, Value, fields};
 use crate::session::Command;
 use egui::{Align, CornerRadius, Layout, RichText, Role, Sense, Stroke, Ui, WidgetInfo, vec2};
 
-/// Draws the form and returns what is asked for.
-pub(super) fn choices_ui(ui: &mut Ui, view: &mut View, design: &Design, room: Room) -> Vec<Ask> {
+/// Draws the form and returns what is asked for; what differs from a second design is marked.
+pub(super) fn choices_ui(ui: &mut Ui, view: &mut View, design: &Design, differing: &[DifferingChoice], room: Room) -> Vec<Ask> {
     let mut asks = Vec::new();
     room.scrolled(ui, "choices", |ui| {
         for stage in Stage::ALL {
-            stage_ui(ui, view, design, stage, &mut asks);
+            stage_ui(ui, view, design, (stage, differing), &mut asks);
             ui.add_space(14.0);
         }
     });
     asks
 }
 
-fn stage_ui(ui: &mut Ui, view: &mut View, design: &Design, stage: Stage, asks: &mut Vec<Ask>) {
+fn stage_ui(ui: &mut Ui, view: &mut View, design: &Design, (stage, differing): (Stage, &[DifferingChoice]), asks: &mut Vec<Ask>) {
     let palette = Palette::of(ui);
     let heading = ui
         .horizontal(|ui| {
@@ -45,11 +47,25 @@ fn stage_ui(ui: &mut Ui, view: &mut View, design: &Design, stage: Stage, asks: &
     ui.painter().hline(ui.max_rect().x_range(), heading.rect.bottom() + 2.0, Stroke::new(1.0, palette.grid));
     ui.add_space(6.0);
     for field in fields().filter(|field| field.stage == stage && (field.used)(design)) {
-        row_ui(ui, view, design, field, asks);
+        let other = differing.iter().find(|choice| choice.field.key == field.key);
+        row_ui(ui, view, design, (field, other), asks);
+    }
+    // What has an effect in the second design alone has no row of its own.
+    for choice in differing.iter().filter(|choice| choice.field.stage == stage && choice.in_use && !(choice.field.used)(design)) {
+        egui::Frame::new().inner_margin(egui::Margin::symmetric(6, 4)).show(ui, |ui| {
+            ui.label(RichText::new(format!("{}, only in B", choice.field.label)).color(palette.soft));
+            other_ui(ui, view, choice, asks);
+        });
     }
 }
 
-fn row_ui(ui: &mut Ui, view: &mut View, design: &Design, field: &'static Field, asks: &mut Vec<Ask>) {
+fn row_ui(
+    ui: &mut Ui,
+    view: &mut View,
+    design: &Design,
+    (field, other): (&'static Field, Option<&DifferingChoice>),
+    asks: &mut Vec<Ask>,
+) {
     let palette = Palette::of(ui);
     let marked = view.marked == Some(field.key);
     let fill = if marked { palette.changed } else { egui::Color32::TRANSPARENT };
@@ -61,7 +77,14 @@ fn row_ui(ui: &mut Ui, view: &mut View, design: &Design, field: &'static Field, 
             Kind::Choice(choices) => choice_row(ui, design, field, choices, asks),
             Kind::Switch => switch_row(ui, design, field, asks),
         }
+        if let Some(other) = other {
+            other_ui(ui, view, other, asks);
+        }
     });
+    if other.is_some() {
+        let rect = shown.response.rect;
+        ui.painter().vline(rect.left() + 1.0, rect.y_range(), Stroke::new(3.0, palette.second));
+    }
     if marked && view.mark_scrolls {
         shown.response.scroll_to_me(Some(Align::Center));
         view.mark_scrolls = false;
@@ -87,6 +110,27 @@ fn number_row(ui: &mut Ui, view: &mut View, design: &Design, field: &'static Fie
     if let Some(said) = said {
         said_ui(ui, &said);
     }
+}
+
+/// Draws what the second design has instead, and the ways to make the two alike.
+fn other_ui(ui: &mut Ui, view: &View, choice: &DifferingChoice, asks: &mut Vec<Ask>) {
+    let palette = Palette::of(ui);
+    let (a, b) = (value_text(view.units, choice, choice.a), value_text(view.units, choice, choice.b));
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing = vec2(6.0, 4.0);
+        ui.label(RichText::new(format!("B: {b}")).font(bold(CAPTION)).color(palette.text));
+        for (words, does, ask) in [
+            ("Take B's", format!("take B's, {b}"), SecondAsk::Take(choice.field.key)),
+            ("Give to B", format!("give A's to B, {a}"), SecondAsk::Give(choice.field.key)),
+        ] {
+            let response = ui.add(egui::Button::new(RichText::new(words).size(CAPTION)).min_size(vec2(0.0, 24.0)));
+            response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{}: {does}", choice.field.label)));
+            focus_ring(ui, &response);
+            if response.clicked() {
+                asks.push(Ask::Second(ask));
+            }
+        }
+    });
 }
 
 /// Draws the words beside a control, wrapped in their room; returns the id that names the control.

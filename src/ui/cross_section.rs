@@ -18,8 +18,8 @@ const AROUND: f32 = 34.0 + 24.0 + 20.0 + SCALE_HEIGHT + 36.0;
 /// Steps of the rail.
 const RAIL_STEP: f64 = 0.02;
 
-/// Draws the picture with what governs it; returns what is asked for.
-pub(super) fn cross_section_ui(ui: &mut Ui, cut: CutView, batch: &Batch, height: f32) -> Vec<Ask> {
+/// Draws the picture with what governs it, and says whose it is; returns what is asked for.
+pub(super) fn cross_section_ui(ui: &mut Ui, cut: CutView, batch: &Batch, whose: &str, height: f32) -> Vec<Ask> {
     let mut asks = Vec::new();
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 6.0;
@@ -41,7 +41,7 @@ pub(super) fn cross_section_ui(ui: &mut Ui, cut: CutView, batch: &Batch, height:
     let words = RailWords { label: "Hour of the cut", value: value.clone() };
     let moved = rail_ui(ui, limits, cut.share, Marks::default(), &words);
     asks.extend(moved.to.map(|share| Ask::Cut(CutView { share, ..cut })));
-    ui.label(RichText::new(format!("after {value}, of {:.0}", drawn.last_h)).size(CAPTION).color(Palette::of(ui).soft));
+    ui.label(RichText::new(format!("{whose}after {value}, of {:.0}", drawn.last_h)).size(CAPTION).color(Palette::of(ui).soft));
     asks
 }
 

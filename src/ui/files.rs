@@ -11,6 +11,10 @@ pub(super) enum Purpose {
     Open,
     /// Save the design.
     Save,
+    /// Open a design beside the first.
+    OpenSecond,
+    /// Save the second design.
+    SaveSecond,
     /// Write the plan.
     Export,
 }
@@ -21,6 +25,8 @@ impl Purpose {
         match self {
             Self::Open => "Open a design",
             Self::Save => "Save the design",
+            Self::OpenSecond => "Open a design beside this one",
+            Self::SaveSecond => "Save the second design",
             Self::Export => "Write the plan as PDF",
         }
     }
@@ -71,8 +77,10 @@ impl Dialogs {
             let began = Instant::now();
             let dialog = rfd::FileDialog::new().set_title(purpose.title());
             let path = match purpose {
-                Purpose::Open => dialog.add_filter("Vatsketch design", &["ron"]).pick_file(),
-                Purpose::Save => dialog.add_filter("Vatsketch design", &["ron"]).set_file_name(suggested).save_file(),
+                Purpose::Open | Purpose::OpenSecond => dialog.add_filter("Vatsketch design", &["ron"]).pick_file(),
+                Purpose::Save | Purpose::SaveSecond => {
+                    dialog.add_filter("Vatsketch design", &["ron"]).set_file_name(suggested).save_file()
+                }
                 Purpose::Export => dialog.add_filter("PDF", &["pdf"]).set_file_name(suggested).save_file(),
             };
             // The window may have closed in the meantime; then nobody waits.

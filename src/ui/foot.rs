@@ -1,43 +1,32 @@
-//! The foot: the few figures that are always in sight, and what the last change did.
+//! The foot: the few figures that are always in sight, of both designs where there are two, and what the last change did.
 
 use super::results::sign;
-use super::theme::{BODY, CAPTION, FOOT, Palette, bold, plain};
-use crate::batch::{Batch, Severity, hours_in_words, summary};
-use egui::{RichText, Role, Ui, WidgetInfo};
+use super::theme::{BODY, CAPTION, FOOT, Palette, TITLE, bold, plain};
+use crate::batch::{Batch, Severity, Summary, hours_in_words, summary};
+use egui::{RichText, Role, Ui, WidgetInfo, vec2};
 
 /// Width of a sign and the gap after it.
 const SIGN_ROOM: f32 = 28.0;
+/// Width below which two designs have no room for more than their stops.
+const NARROW: f32 = 900.0;
+
+/// Returns the height that the foot needs.
+pub(super) fn height(one_column: bool, two: bool) -> f32 {
+    match (one_column, two) {
+        (false, false) => 78.0,
+        (false, true) => 90.0,
+        (true, _) => 112.0,
+    }
+}
 
 /// Draws the foot.
-pub(super) fn foot_ui(ui: &mut Ui, batch: &Batch, last_change: &str) {
+pub(super) fn foot_ui(ui: &mut Ui, batch: &Batch, second: Option<&Batch>, last_change: &str) {
     let palette = Palette::of(ui);
-    let summary = summary(batch);
-    ui.horizontal_wrapped(|ui| {
-        ui.spacing_mut().item_spacing.x = 6.0;
-        let unknown = || "–".to_owned();
-        figure(ui, "cheeses", &summary.cheese_count.map_or_else(unknown, |count| count.to_string()), false);
-        figure(ui, "each", &summary.dried_cheese_g.map_or_else(unknown, |grams| format!("{grams:.0} g")), true);
-        figure(ui, "ready after", &summary.ready_h.map_or_else(unknown, hours_in_words), true);
-        let [stops, cautions, notes] = summary.cautions;
-        for (severity, count, colour) in [
-            (Severity::Stop, stops, palette.stop_fill),
-            (Severity::Caution, cautions, palette.caution_text),
-            (Severity::Note, notes, palette.soft),
-        ] {
-            if count > 0 {
-                let plural = if count == 1 { "" } else { "s" };
-                let words = format!("{count} {}{plural}", severity.word().to_lowercase());
-                // Sign, number and word in one piece: a sign alone at the end of a line says nothing.
-                let wide = ui.painter().layout_no_wrap(words.clone(), plain(BODY), palette.text).size().x;
-                if ui.available_size_before_wrap().x < SIGN_ROOM + wide {
-                    ui.end_row();
-                }
-                sign(ui, severity, colour);
-                ui.add(egui::Label::new(RichText::new(words).size(BODY)).extend());
-                ui.add_space(8.0);
-            }
-        }
-    });
+    if let Some(second) = second {
+        both_ui(ui, &summary(batch), &summary(second));
+    } else {
+        one_ui(ui, &summary(batch));
+    }
     let words = if last_change.is_empty() {
         "A plan from a model, not a measurement. Move a slider to see what follows."
     } else {
@@ -45,6 +34,86 @@ pub(super) fn foot_ui(ui: &mut Ui, batch: &Batch, last_change: &str) {
     };
     let response = ui.add(egui::Label::new(RichText::new(words).size(CAPTION).color(palette.soft)).truncate());
     response.widget_info(|| WidgetInfo::labeled(Role::Label, true, format!("Last change: {words}")));
+}
+
+/// The figures of a summary in words: cheeses, the mass of each, when it is ready.
+fn texts(summary: &Summary) -> [String; 3] {
+    let unknown = || "–".to_owned();
+    [
+        summary.cheese_count.map_or_else(unknown, |count| count.to_string()),
+        summary.dried_cheese_g.map_or_else(unknown, |grams| format!("{grams:.0} g")),
+        summary.ready_h.map_or_else(unknown, hours_in_words),
+    ]
+}
+
+fn one_ui(ui: &mut Ui, summary: &Summary) {
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing.x = 6.0;
+        let [cheeses, each, ready] = texts(summary);
+        figure(ui, "cheeses", &cheeses, false);
+        figure(ui, "each", &each, true);
+        figure(ui, "ready after", &ready, true);
+        cautions_ui(ui, summary, 3);
+    });
+}
+
+/// Draws two lines, figure below figure, so that they are read against each other.
+fn both_ui(ui: &mut Ui, a: &Summary, b: &Summary) {
+    let palette = Palette::of(ui);
+    let told = if ui.available_width() < NARROW { 1 } else { 3 };
+    egui::Grid::new("foot of both").num_columns(5).spacing(vec2(18.0, 0.0)).min_row_height(27.0).show(ui, |ui| {
+        for (name, colour, summary) in [("A", palette.design, a), ("B", palette.second, b)] {
+            let [cheeses, each, ready] = texts(summary);
+            let letter = ui.label(RichText::new(name).font(bold(TITLE)).color(colour));
+            let words = format!("{name}: {cheeses} cheeses, each {each}, ready after {ready}");
+            letter.widget_info(|| WidgetInfo::labeled(Role::Label, true, &words));
+            for (before, value, after) in [("", cheeses, "cheeses"), ("each", each, ""), ("ready after", ready, "")] {
+                ui.horizontal(|ui| {
+                    ui.spacing_mut().item_spacing.x = 6.0;
+                    let said = |ui: &mut Ui, words: &str| {
+                        if !words.is_empty() {
+                            ui.label(RichText::new(words).size(BODY).color(palette.soft));
+                        }
+                    };
+                    said(ui, before);
+                    ui.label(RichText::new(value).font(bold(TITLE)));
+                    said(ui, after);
+                });
+            }
+            ui.horizontal(|ui| {
+                ui.spacing_mut().item_spacing.x = 6.0;
+                cautions_ui(ui, summary, told);
+            });
+            ui.end_row();
+        }
+    });
+}
+
+/// Draws how many stops, cautions and notes there are, the loudest few kinds of them.
+fn cautions_ui(ui: &mut Ui, summary: &Summary, kinds: usize) {
+    let palette = Palette::of(ui);
+    let [stops, cautions, notes] = summary.cautions;
+    for (severity, count, colour) in [
+        (Severity::Stop, stops, palette.stop_fill),
+        (Severity::Caution, cautions, palette.caution_text),
+        (Severity::Note, notes, palette.soft),
+    ]
+    .into_iter()
+    .take(kinds)
+    {
+        if count > 0 {
+            let plural = if count == 1 { "" } else { "s" };
+            let words = format!("{count} {}{plural}", severity.word().to_lowercase());
+            // Sign, number and word in one piece: a sign alone at the end of a line says nothing.
+            let wide = ui.painter().layout_no_wrap(words.clone(), plain(BODY), palette.text).size().x;
+            if ui.layout().main_wrap() && ui.available_size_before_wrap().x < SIGN_ROOM + wide {
+                ui.end_row();
+            }
+            sign(ui, severity, colour);
+            ui.add(egui::Label::new(RichText::new(words).size(BODY)).extend());
+            ui.add_space(8.0);
+        }
+    }
 }
 
 /// Draws one figure, its name after it or before it.

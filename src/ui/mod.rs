@@ -2,21 +2,27 @@
 
 mod app;
 mod ask;
+mod beside;
 mod choices;
+mod compared;
 mod cross_section;
 mod curves;
 mod files;
 mod foot;
 mod look;
+mod milk_against;
 mod number_field;
 mod number_text;
 mod plan_desk;
 mod plan_page;
+mod plot;
+mod plot_labels;
 mod preview;
 mod printing;
 mod prompt;
 mod rail;
 mod results;
+mod results_both;
 mod run_ribbon;
 mod sources_page;
 mod theme;
@@ -26,7 +32,7 @@ mod view;
 mod window;
 
 pub use app::{WindowError, run};
-pub use ask::Ask;
+pub use ask::{Ask, SecondAsk};
 pub use number_text::{Misread, Understood, read_number};
 pub use theme::{Palette, install};
 pub use units::Units;

@@ -7,11 +7,22 @@ use super::top_bar::KEYS;
 use crate::design::Design;
 use egui::{Button, Key, RichText, Ui};
 
+/// One of the two designs.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Which {
+    /// The open one.
+    First,
+    /// The one beside it.
+    Second,
+}
+
 /// A question in front of the window.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) enum Prompt {
-    /// The design is not saved, and something would lose it.
+    /// A design is not saved, and something would lose it.
     Unsaved {
+        /// Which.
+        which: Which,
         /// What to do once that is settled.
         then: Ask,
     },
@@ -29,10 +40,10 @@ pub(super) enum Prompt {
 /// The answer to a question.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) enum Reply {
-    /// Save first, then do what was asked for.
-    Save(Ask),
-    /// Give the changes up and do what was asked for.
-    Discard(Ask),
+    /// Save this design first, then do what was asked for.
+    Save(Which, Ask),
+    /// Give this design's changes up and do what was asked for.
+    Discard(Which, Ask),
     /// Leave everything as it is.
     Cancel,
     /// Open the recovery copy.
@@ -49,16 +60,25 @@ pub(super) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> Option<Repl
     let modal = egui::Modal::new(egui::Id::unique("prompt")).frame(front(ctx)).show(ctx, |ui| {
         ui.set_max_width(520.0);
         match prompt {
-            Prompt::Unsaved { then } => {
-                heading(ui, "Save your changes first?");
-                ui.label("The design has changes that are in no file. Discarding them cannot be undone.");
+            Prompt::Unsaved { which, then } => {
+                let (question, why) = match which {
+                    Which::First => (
+                        "Save your changes first?",
+                        "The design has changes that are in no file. Discarding them cannot be undone.",
+                    ),
+                    Which::Second => {
+                        ("Save B first?", "The second design is in no file as it stands. Discarding it cannot be undone.")
+                    }
+                };
+                heading(ui, question);
+                ui.label(why);
                 ui.add_space(10.0);
                 ui.horizontal(|ui| {
                     if choice(ui, "Save") {
-                        reply = Some(Reply::Save(then.clone()));
+                        reply = Some(Reply::Save(*which, then.clone()));
                     }
                     if choice(ui, "Discard") {
-                        reply = Some(Reply::Discard(then.clone()));
+                        reply = Some(Reply::Discard(*which, then.clone()));
                     }
                     if choice(ui, "Cancel") {
                         reply = Some(Reply::Cancel);

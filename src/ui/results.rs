@@ -32,7 +32,7 @@ pub(super) fn results_ui(ui: &mut Ui, view: &View, batch: &Batch, ribbon: &Ribbo
     ui.label(RichText::new("Cautions").font(bold(TITLE)));
     room.scrolled(ui, "cautions", |ui| {
         for caution in &batch.cautions {
-            asks.extend(caution_ui(ui, caution));
+            asks.extend(caution_ui(ui, caution, None));
             ui.add_space(6.0);
         }
     });
@@ -145,7 +145,8 @@ pub(super) fn sign(ui: &mut Ui, severity: Severity, colour: Color32) {
     }
 }
 
-fn caution_ui(ui: &mut Ui, caution: &Caution) -> Option<Ask> {
+/// Draws one caution; of two designs with whose it is, and what the second says where it says something else.
+pub(super) fn caution_ui(ui: &mut Ui, caution: &Caution, whose: Option<(&str, Option<&str>)>) -> Option<Ask> {
     let palette = Palette::of(ui);
     let (text, fill) = colours(&palette, caution.severity);
     let mut asked = None;
@@ -157,13 +158,23 @@ fn caution_ui(ui: &mut Ui, caution: &Caution) -> Option<Ask> {
     });
     let shown = card.show(ui, |ui| {
         ui.set_width(ui.available_width());
-        egui::Frame::new().fill(fill).corner_radius(12).inner_margin(egui::Margin::symmetric(8, 2)).show(ui, |ui| {
-            ui.horizontal(|ui| {
-                sign(ui, caution.severity, text);
-                ui.label(RichText::new(caution.severity.word()).font(bold(CAPTION)).color(text));
+        ui.horizontal(|ui| {
+            egui::Frame::new().fill(fill).corner_radius(12).inner_margin(egui::Margin::symmetric(8, 2)).show(ui, |ui| {
+                ui.horizontal(|ui| {
+                    sign(ui, caution.severity, text);
+                    ui.label(RichText::new(caution.severity.word()).font(bold(CAPTION)).color(text));
+                });
             });
+            if let Some((whose, _)) = whose {
+                ui.label(RichText::new(whose).font(bold(CAPTION)));
+            }
         });
-        ui.label(RichText::new(&caution.what).size(CAPTION));
+        let of_b = whose.and_then(|(_, of_b)| of_b);
+        let what = if of_b.is_some() { format!("A: {}", caution.what) } else { caution.what.clone() };
+        ui.label(RichText::new(what).size(CAPTION));
+        if let Some(of_b) = of_b {
+            ui.label(RichText::new(format!("B: {of_b}")).size(CAPTION));
+        }
         ui.label(RichText::new(&caution.remedy).size(CAPTION).color(palette.soft));
         if let Some((key, label)) = caution.caused_by.and_then(|key| field(key).ok()).map(|field| (field.key, field.label)) {
             let button = egui::Button::new(RichText::new(format!("Go to “{label}”")).size(CAPTION).color(palette.link))

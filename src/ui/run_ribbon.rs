@@ -8,29 +8,76 @@ use crate::design::Stage;
 use crate::figure::{Ribbon, Side, SideStream, Station};
 use egui::{Align2, Color32, CornerRadius, Pos2, Rect, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
 
-/// Height of the whole picture.
-pub(super) const HEIGHT: f32 = 112.0;
-/// Where the ribbon's middle lies, from the top.
-const MIDDLE: f32 = 70.0;
-/// Thickness of the heaviest part.
-const THICKEST: f32 = 40.0;
+/// Height of the titles.
+const TITLES: f32 = 28.0;
 /// Width of a station from which on mass and moisture stand side by side.
 const BOTH_WIDTH: f32 = 160.0;
 /// Thickness below which nothing would be seen.
 const THINNEST: f32 = 3.0;
 
-/// Draws the run and returns the station that is asked for.
-pub(super) fn run_ribbon_ui(ui: &mut Ui, ribbon: &Ribbon, chosen: Stage) -> Option<Ask> {
-    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), HEIGHT), Sense::hover());
-    let width = rect.width() / ribbon.stations.len().max(1) as f32;
-    let heaviest = ribbon.stations.iter().filter_map(|station| station.goes_on_kg).fold(f64::MIN_POSITIVE, f64::max);
-    let thickness = |station: &Station| station.goes_on_kg.map(|kg| ((kg / heaviest) as f32 * THICKEST).max(THINNEST));
-    paint_band(ui, rect, width, &ribbon.stations.iter().map(thickness).collect::<Vec<_>>());
+/// One run in the picture.
+pub(super) struct Lane<'a> {
+    /// What comes before its words where there are two: "A".
+    pub name: Option<&'static str>,
+    /// What it is made of.
+    pub ribbon: &'a Ribbon,
+    /// Its colour.
+    pub colour: Color32,
+}
+
+/// Where things lie in one run.
+#[derive(Clone, Copy)]
+struct Measures {
+    /// Height of the whole.
+    high: f32,
+    /// From the top of its words to the top of its heaviest part.
+    words: f32,
+    /// Thickness of that.
+    thickest: f32,
+    /// From the line of what joins and leaves to the bottom.
+    streams: f32,
+}
+
+/// Returns where things lie in each of so many runs.
+const fn measures(lanes: usize) -> Measures {
+    if lanes < 2 {
+        Measures { high: 84.0, words: 22.0, thickest: 40.0, streams: 24.0 }
+    } else {
+        Measures { high: 60.0, words: 20.0, thickest: 18.0, streams: 22.0 }
+    }
+}
+
+/// Returns the height of the whole picture with so many runs.
+pub(super) fn height(lanes: usize) -> f32 {
+    TITLES + measures(lanes).high * lanes as f32
+}
+
+/// Draws the runs above each other, with one scale of mass, and returns the station that is asked for.
+pub(super) fn run_ribbon_ui(ui: &mut Ui, lanes: &[Lane<'_>], chosen: Stage) -> Option<Ask> {
+    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), height(lanes.len())), Sense::hover());
+    let measures = measures(lanes.len());
+    let count = lanes.first().map_or(1, |lane| lane.ribbon.stations.len().max(1));
+    let width = rect.width() / count as f32;
+    let heaviest = lanes.iter().map(|lane| lane.ribbon.heaviest_kg()).fold(f64::MIN_POSITIVE, f64::max);
+    let thickness = |station: &Station| station.goes_on_kg.map(|kg| ((kg / heaviest) as f32 * measures.thickest).max(THINNEST));
     let mut asked = None;
-    for (place, station) in ribbon.stations.iter().enumerate() {
-        let own = Rect::from_min_size(pos2(rect.left() + place as f32 * width, rect.top()), vec2(width, HEIGHT));
-        if station_ui(ui, own, station, station.stage == chosen) {
-            asked = Some(Ask::Station(station.stage));
+    for (row, lane) in lanes.iter().enumerate() {
+        let top = rect.top() + TITLES + row as f32 * measures.high;
+        let middle = top + measures.words + 0.5 * measures.thickest;
+        let thick: Vec<Option<f32>> = lane.ribbon.stations.iter().map(thickness).collect();
+        paint_band(ui, pos2(rect.left(), middle), width, &thick, lane.colour);
+        for (place, station) in lane.ribbon.stations.iter().enumerate() {
+            let left = rect.left() + place as f32 * width;
+            // The title belongs to the button of the first run.
+            let from = if row == 0 { rect.top() } else { top };
+            let own = Rect::from_min_max(pos2(left, from), pos2(left + width, top + measures.high));
+            if station_ui(ui, own, station, lane, measures) {
+                asked = Some(Ask::Station(station.stage));
+            }
+            if row == 0 {
+                let whole = Rect::from_min_size(pos2(left, rect.top()), vec2(width, rect.height()));
+                title_ui(ui, whole, station.stage, station.stage == chosen);
+            }
         }
     }
     asked
@@ -40,15 +87,15 @@ pub(super) fn run_ribbon_ui(ui: &mut Ui, ribbon: &Ribbon, chosen: Stage) -> Opti
 const TURN_STEPS: u32 = 16;
 
 /// Paints the ribbon: level at each station, smooth between. One mesh, so that no seams show.
-fn paint_band(ui: &Ui, rect: Rect, width: f32, thickness: &[Option<f32>]) {
-    let colour = Palette::of(ui).design.gamma_multiply(0.32);
-    let middle = rect.top() + MIDDLE;
+fn paint_band(ui: &Ui, start: Pos2, width: f32, thickness: &[Option<f32>], colour: Color32) {
+    let colour = colour.gamma_multiply(0.32);
+    let middle = start.y;
     let mut mesh = egui::Mesh::default();
     let mut before = thickness.first().copied().flatten().unwrap_or(THINNEST);
     for (place, now) in thickness.iter().enumerate() {
         // A stage that was not worked out ends the ribbon.
         let Some(now) = *now else { break };
-        let left = rect.left() + place as f32 * width;
+        let left = start.x + place as f32 * width;
         for step in 0..=TURN_STEPS {
             let share = step as f32 / TURN_STEPS as f32;
             // The change happens in the first third of a station's room; the rest is level.
@@ -77,21 +124,32 @@ fn edge(mesh: &mut egui::Mesh, x: f32, middle: f32, thick: f32, colour: Color32)
     }
 }
 
-/// Draws one station as a button; returns whether it was chosen.
-fn station_ui(ui: &mut Ui, rect: Rect, station: &Station, chosen: bool) -> bool {
+/// Writes the title of a station and marks it where it is the chosen one.
+fn title_ui(ui: &Ui, rect: Rect, stage: Stage, chosen: bool) {
     let palette = Palette::of(ui);
-    let response = ui.interact(rect.shrink(2.0), ui.make_persistent_id(("station", station.stage.key())), Sense::click());
-    let words = in_words(station);
-    response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &words));
     if chosen {
         ui.painter().rect_stroke(rect.shrink(3.0), CornerRadius::same(8), Stroke::new(2.0, palette.link), egui::StrokeKind::Inside);
-    } else if response.hovered() {
+    }
+    let title = shortened(ui, stage.short_title(), &bold(BODY), rect.width() - 20.0);
+    ui.painter().text(pos2(rect.left() + 14.0, rect.top() + 8.0), Align2::LEFT_TOP, title, bold(BODY), palette.text);
+}
+
+/// Draws one station of one run as a button; returns whether it was chosen.
+fn station_ui(ui: &mut Ui, rect: Rect, station: &Station, lane: &Lane<'_>, measures: Measures) -> bool {
+    let palette = Palette::of(ui);
+    let id = ui.make_persistent_id(("station", station.stage.key(), lane.name));
+    let response = ui.interact(rect.shrink(2.0), id, Sense::click());
+    let words = lane.name.map_or_else(|| in_words(station), |name| format!("{name}: {}", in_words(station)));
+    response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &words));
+    if response.hovered() {
         ui.painter().rect_stroke(rect.shrink(3.0), CornerRadius::same(8), Stroke::new(1.0, palette.edge), egui::StrokeKind::Inside);
     }
     focus_ring(ui, &response);
-    let left = rect.left() + 14.0;
-    let title = shortened(ui, station.stage.short_title(), &bold(BODY), rect.width() - 20.0);
-    ui.painter().text(pos2(left, rect.top() + 8.0), Align2::LEFT_TOP, title, bold(BODY), palette.text);
+    let mut left = rect.left() + 14.0;
+    let top = rect.bottom() - measures.high;
+    if let Some(name) = lane.name {
+        left = ui.painter().text(pos2(left, top), Align2::LEFT_TOP, name, bold(CAPTION), lane.colour).right() + 6.0;
+    }
     let line = station.goes_on_kg.map_or_else(
         || "not worked out".to_owned(),
         |kg| {
@@ -100,9 +158,9 @@ fn station_ui(ui: &mut Ui, rect: Rect, station: &Station, chosen: bool) -> bool 
             if rect.width() < BOTH_WIDTH { mass(kg) } else { whole }
         },
     );
-    let line = shortened(ui, &line, &super::theme::plain(CAPTION), rect.width() - 20.0);
-    text_at(ui, pos2(left, rect.top() + 28.0), Align2::LEFT_TOP, &line, CAPTION, palette.soft);
-    streams(ui, rect, station);
+    let line = shortened(ui, &line, &super::theme::plain(CAPTION), rect.right() - 6.0 - left);
+    text_at(ui, pos2(left, top), Align2::LEFT_TOP, &line, CAPTION, palette.soft);
+    streams(ui, rect.with_min_y(rect.bottom() - measures.streams), station, lane.colour);
     response.on_hover_text(words).clicked()
 }
 
@@ -122,8 +180,8 @@ fn shortened(ui: &Ui, words: &str, font: &egui::FontId, width: f32) -> String {
     String::new()
 }
 
-/// Writes what joins and leaves on one line below the ribbon, as much as there is room for.
-fn streams(ui: &Ui, rect: Rect, station: &Station) {
+/// Writes what joins and leaves on one line, as much as there is room for.
+fn streams(ui: &Ui, rect: Rect, station: &Station, colour: Color32) {
     let palette = Palette::of(ui);
     let mut left = rect.left() + 14.0;
     // The heaviest first: where room is short, it is the one to name.
@@ -135,10 +193,10 @@ fn streams(ui: &Ui, rect: Rect, station: &Station) {
         if left + 14.0 + galley.size().x > rect.right() - 6.0 {
             break;
         }
-        let tip = pos2(left + 4.0, rect.bottom() - 14.0);
-        arrow(ui, tip, stream.side, palette.design);
+        let tip = pos2(left + 4.0, rect.top() + 10.0);
+        arrow(ui, tip, stream.side, colour);
         let width = galley.size().x;
-        ui.painter().galley(pos2(left + 13.0, rect.bottom() - 24.0), galley, palette.text);
+        ui.painter().galley(pos2(left + 13.0, rect.top()), galley, palette.text);
         left += width + 26.0;
     }
 }

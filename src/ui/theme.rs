@@ -30,6 +30,8 @@ pub struct Palette {
     pub changed: Color32,
     /// The design's curves.
     pub design: Color32,
+    /// The second design's curves.
+    pub second: Color32,
     /// The curve before the last change.
     pub ghost: Color32,
     /// Grid lines.
@@ -55,6 +57,7 @@ impl Palette {
         stop_fill: rgb(0x00A3_173A),
         changed: rgb(0x00FF_F3C4),
         design: rgb(0x00C2_410C),
+        second: rgb(0x000C_3466),
         ghost: rgb(0x008C_847A),
         grid: rgb(0x00D9_D4CC),
     };
@@ -73,6 +76,7 @@ impl Palette {
         stop_fill: rgb(0x00FF_9AA8),
         changed: rgb(0x004A_3F12),
         design: rgb(0x00FF_B27A),
+        second: rgb(0x005C_8AD6),
         ghost: rgb(0x0085_7D74),
         grid: rgb(0x003A_3530),
     };

@@ -1,12 +1,16 @@
 //! The top bar: menus, the design's title, the pages.
 
-use super::ask::Ask;
+use super::ask::{Ask, SecondAsk};
 use super::choices::focus_ring;
 use super::theme::{BODY, Palette, bold};
 use super::view::{Page, View};
+use crate::batch::{other_milks, same_vat_from};
 use crate::session::{Command, EXAMPLES, Recent, Session};
 use egui::{Align, Button, Key, KeyboardShortcut, Layout, Modifiers, RichText, Role, Sense, ThemePreference, Ui, WidgetInfo, vec2};
 
+/// Name of the menu of the second design, and the room below which it shortens.
+const SECOND: &str = "Second design";
+const SHORT_NAMES: f32 = 640.0;
 const CTRL: Modifiers = Modifiers::COMMAND;
 const CTRL_SHIFT: Modifiers = Modifiers { shift: true, ..Modifiers::COMMAND };
 
@@ -36,6 +40,7 @@ pub(super) fn top_bar_ui(ui: &mut Ui, view: &mut View, session: &Session, recent
     ui.horizontal_centered(|ui| {
         file_menu(ui, recent, &mut asks);
         change_menu(ui, session, &mut asks);
+        second_menu(ui, session, &mut asks);
         look_menu(ui, view, &mut asks);
         ui.add_space(12.0);
         title_ui(ui, view, session, &mut asks);
@@ -123,6 +128,27 @@ fn change_menu(ui: &mut Ui, session: &Session, asks: &mut Vec<Ask>) {
             ui.add_enabled_ui(name.is_some(), |ui| entry(ui, name.as_deref().unwrap_or(nothing), Some(&ask), ask.clone(), asks));
         }
     });
+}
+
+/// Draws the menu of the second design.
+fn second_menu(ui: &mut Ui, session: &Session, asks: &mut Vec<Ask>) {
+    let name = if ui.available_width() < SHORT_NAMES { "B" } else { SECOND };
+    let menu = ui.menu_button(name, |ui| {
+        let mut ask = |ui: &mut Ui, name: &str, ask: SecondAsk| entry(ui, name, None, Ask::Second(ask), asks);
+        if session.second().is_some() {
+            ask(ui, "Swap A and B", SecondAsk::Swap);
+            ask(ui, "Save B…", SecondAsk::Save);
+            ask(ui, "Put B away", SecondAsk::PutAway);
+            ui.separator();
+            ui.label("Another B");
+        }
+        ask(ui, "A copy beside this one", SecondAsk::Copy);
+        for kind in other_milks(session.design().milk.milk_kind) {
+            ask(ui, &same_vat_from(kind), SecondAsk::Milk(kind));
+        }
+        ask(ui, "A file beside this one…", SecondAsk::Open);
+    });
+    menu.response.widget_info(|| WidgetInfo::labeled(Role::Button, true, SECOND));
 }
 
 /// Draws one entry of a menu, with the key that does the same.

@@ -1,7 +1,7 @@
 //! Other units as a way of showing: never in the file, never a reason for the dirty mark.
 
 use super::number_text::trimmed;
-use crate::batch::{Reading, Readout};
+use crate::batch::{Difference, Likeness, Reading, Readout};
 use crate::design::Unit;
 use crate::figure::Figure;
 use crate::law::kitchen::CUP;
@@ -60,6 +60,27 @@ impl Units {
         }
     }
 
+    /// Returns a figure of two designs as it is shown.
+    #[must_use]
+    pub(super) fn compared(self, figure: &Difference) -> Compared {
+        let bare = |readout: &Readout| match readout.reading {
+            Reading::Number(value) => readout.digits(self.shown(readout.unit, value).0),
+            Reading::Words(_) | Reading::Switch(_) => readout.text(),
+        };
+        let of = |readout: &Option<Readout>| readout.as_ref().map_or_else(|| "–".to_owned(), bare);
+        let either = figure.a.as_ref().or(figure.b.as_ref());
+        let change = match (figure.likeness, figure.change, either) {
+            (Likeness::Differs, Some(change), Some(readout)) => {
+                // A difference of degrees has no zero point.
+                let apart = self.shown(readout.unit, change).0 - self.shown(readout.unit, 0.0).0;
+                format!("{}{}", if apart < 0.0 { '−' } else { '+' }, readout.digits(apart.abs()))
+            }
+            _ => figure.change_text(),
+        };
+        let symbol = either.map_or("", |readout| self.shown(readout.unit, 0.0).1);
+        Compared { unit: symbol, a: of(&figure.a), b: of(&figure.b), change }
+    }
+
     /// Returns a curve as it is shown.
     #[must_use]
     pub fn figure(self, mut figure: Figure) -> Figure {
@@ -73,4 +94,17 @@ impl Units {
         }
         figure
     }
+}
+
+/// A figure of two designs as it is shown: without units, which stand in its name.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) struct Compared {
+    /// Symbol of the unit.
+    pub unit: &'static str,
+    /// The first design's.
+    pub a: String,
+    /// The second design's.
+    pub b: String,
+    /// Second less first, with its sign, or in words.
+    pub change: String,
 }

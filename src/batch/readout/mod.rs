@@ -159,14 +159,17 @@ impl Readout {
 
     /// Returns a number as this figure shows it: to its decimals, with its unit.
     pub(in crate::batch) fn number_text(&self, value: f64) -> String {
-        // A number that rounds to zero from below must not be shown as "-0".
+        let plain = self.digits(value);
+        if self.unit.symbol().is_empty() { plain } else { format!("{plain} {}", self.unit.symbol()) }
+    }
+
+    /// Returns a number to the decimals of this figure, without its unit.
+    #[must_use]
+    pub fn digits(&self, value: f64) -> String {
         let rounded = format!("{value:.*}", self.decimals);
-        let plain = if rounded.trim_start_matches('-').chars().all(|digit| digit == '0' || digit == '.') {
-            rounded.trim_start_matches('-')
-        } else {
-            &rounded
-        };
-        if self.unit.symbol().is_empty() { plain.to_owned() } else { format!("{plain} {}", self.unit.symbol()) }
+        // A number that rounds to zero from below must not be shown as "-0".
+        let plain = rounded.trim_start_matches('-');
+        if plain.chars().all(|digit| digit == '0' || digit == '.') { plain.to_owned() } else { rounded }
     }
 }
 

@@ -1,22 +1,28 @@
 //! The window: lays its parts out, collects what they ask for, and has the session do it.
 
 mod on_disk;
+mod second;
 
 use crate::design::{Design, field};
 use crate::figure::{Ribbon, ribbon};
 use crate::session::{Command, EXAMPLES, KeptLook, Recent, Recovery, Session, WallClock};
 use crate::ui::ask::Ask;
+use crate::ui::beside::Beside;
+use crate::ui::curves::Batches;
 use crate::ui::files::{Dialogs, Purpose};
 use crate::ui::plan_desk::PlanDesk;
-use crate::ui::prompt::{Prompt, Reply, keys_ui, notice_ui, prompt_ui};
+use crate::ui::prompt::{Prompt, Reply, Which, keys_ui, notice_ui, prompt_ui};
+use crate::ui::run_ribbon::Lane;
 use crate::ui::theme::Palette;
 use crate::ui::view::{Page, Room, View, station_cut};
-use crate::ui::{choices, curves, foot, results, run_ribbon, sources_page, top_bar};
+use crate::ui::{choices, curves, foot, results, results_both, run_ribbon, sources_page, top_bar};
 use egui::{Frame, Margin, Panel, ScrollArea, Ui, ViewportCommand};
 use std::path::{Path, PathBuf};
 
 /// Width below which everything stands in one column.
 const ONE_COLUMN: f32 = 1000.0;
+/// Height below which, in one column, the run scrolls with the rest.
+const LOW: f32 = 620.0;
 /// Width of the choices and of the results.
 const CHOICES_WIDTH: f32 = 340.0;
 const RESULTS_WIDTH: f32 = 360.0;
@@ -44,6 +50,8 @@ pub struct Window {
     desktop_title: String,
     /// The picture of the run, drawn anew only after a change.
     ribbon: Ribbon,
+    /// What is shown of the second design, worked out anew only after a change.
+    beside: Option<Beside>,
 }
 
 impl Window {
@@ -51,6 +59,7 @@ impl Window {
     #[must_use]
     pub fn plain(session: Session, clock: WallClock) -> Self {
         let ribbon = ribbon(session.batch());
+        let beside = Beside::of(&session);
         let dialogs = Dialogs::typed();
         Self {
             session,
@@ -67,6 +76,7 @@ impl Window {
             leaving: false,
             desktop_title: String::new(),
             ribbon,
+            beside,
         }
     }
 
@@ -113,9 +123,9 @@ impl Window {
             Some(Err(words)) => self.tell(words),
             None => {}
         }
-        if ctx.input(|input| input.viewport().close_requested()) && !self.leaving && self.session.is_dirty() {
+        if ctx.input(|input| input.viewport().close_requested()) && !self.leaving && self.is_unsaved() {
             ctx.send_viewport_cmd(ViewportCommand::CancelClose);
-            self.prompt = Some(Prompt::Unsaved { then: Ask::Quit });
+            self.carry_out(ctx, Ask::Quit);
         } else if ctx.input(|input| input.viewport().close_requested())
             && let Some(recovery) = &mut self.recovery
         {
@@ -146,10 +156,13 @@ impl Window {
             }
         }
         let foot = Frame::new().fill(palette.panel).inner_margin(Margin::symmetric(16, 8));
-        Panel::bottom("foot")
-            .exact_size(if ui.available_width() < ONE_COLUMN { 112.0 } else { 78.0 })
-            .frame(foot)
-            .show(ui, |ui| foot::foot_ui(ui, self.session.batch(), &self.session.last_change));
+        Panel::bottom("foot").exact_size(foot::height(ui.available_width() < ONE_COLUMN, self.beside.is_some())).frame(foot).show(
+            ui,
+            |ui| {
+                let second = self.session.second().map(crate::session::Second::batch);
+                foot::foot_ui(ui, self.session.batch(), second, &self.session.last_change);
+            },
+        );
         match self.view.page {
             Page::Design => asks.extend(self.design_page(ui)),
             Page::Plan => asks.extend(self.plan_desk.page_ui(ui, self.session.batch(), self.view.paper)),
@@ -171,30 +184,49 @@ impl Window {
         let mut asks = Vec::new();
         let side = Frame::new().fill(palette.background).inner_margin(Margin::symmetric(12, 10));
         let station = self.view.station;
-        Panel::top("run").exact_size(run_ribbon::HEIGHT).frame(Frame::new().fill(palette.background)).show(ui, |ui| {
-            asks.extend(run_ribbon::run_ribbon_ui(ui, &self.ribbon, station));
-        });
-        let (batch, before) = (self.session.batch(), self.session.before());
-        if ui.available_width() < ONE_COLUMN {
+        let lane = |name, ribbon, colour| Lane { name, ribbon, colour };
+        let lanes = self.beside.as_ref().map_or_else(
+            || vec![lane(None, &self.ribbon, palette.design)],
+            |beside| vec![lane(Some("A"), &self.ribbon, palette.design), lane(Some("B"), &beside.ribbon, palette.second)],
+        );
+        let one_column = ui.available_width() < ONE_COLUMN;
+        let run_scrolls = one_column && ui.available_height() < LOW;
+        if !run_scrolls {
+            let run = Panel::top("run").exact_size(run_ribbon::height(lanes.len())).frame(Frame::new().fill(palette.background));
+            asks.extend(run.show(ui, |ui| run_ribbon::run_ribbon_ui(ui, &lanes, station)).inner);
+        }
+        let beside = self.beside.as_ref();
+        let second = self.session.second().map(crate::session::Second::batch).zip(beside);
+        let batches = Batches { now: self.session.batch(), before: self.session.before(), second };
+        let differing = beside.map_or(&[][..], |beside| &beside.choices);
+        let results_of = |ui: &mut Ui, view: &View, room| match beside {
+            Some(beside) => results_both::results_both_ui(ui, view, &self.ribbon, beside, room),
+            None => results::results_ui(ui, view, batches.now, &self.ribbon, room),
+        };
+        if one_column {
             egui::CentralPanel::default().frame(side).show(ui, |ui| {
                 ScrollArea::vertical().id_salt("one column").auto_shrink(false).show(ui, |ui| {
-                    asks.extend(curves::curves_ui(ui, &self.view, batch, before, Room::Column));
+                    if run_scrolls {
+                        asks.extend(run_ribbon::run_ribbon_ui(ui, &lanes, station));
+                        ui.separator();
+                    }
+                    asks.extend(curves::curves_ui(ui, &self.view, batches, Room::Column));
                     ui.separator();
-                    asks.extend(choices::choices_ui(ui, &mut self.view, self.session.design(), Room::Column));
+                    asks.extend(choices::choices_ui(ui, &mut self.view, self.session.design(), differing, Room::Column));
                     ui.separator();
-                    asks.extend(results::results_ui(ui, &self.view, batch, &self.ribbon, Room::Column));
+                    asks.extend(results_of(ui, &self.view, Room::Column));
                 });
             });
             return asks;
         }
         Panel::left("choices").exact_size(CHOICES_WIDTH).resizable(false).frame(side).show(ui, |ui| {
-            asks.extend(choices::choices_ui(ui, &mut self.view, self.session.design(), Room::Own));
+            asks.extend(choices::choices_ui(ui, &mut self.view, self.session.design(), differing, Room::Own));
         });
         Panel::right("results").exact_size(RESULTS_WIDTH).resizable(false).frame(side).show(ui, |ui| {
-            asks.extend(results::results_ui(ui, &self.view, batch, &self.ribbon, Room::Own));
+            asks.extend(results_of(ui, &self.view, Room::Own));
         });
         egui::CentralPanel::default().frame(side).show(ui, |ui| {
-            asks.extend(curves::curves_ui(ui, &self.view, batch, before, Room::Own));
+            asks.extend(curves::curves_ui(ui, &self.view, batches, Room::Own));
         });
         asks
     }
@@ -209,10 +241,14 @@ impl Window {
         self.prompt = None;
         match reply {
             Reply::Cancel => self.after_save = None,
-            Reply::Discard(then) => self.settled(ctx, then),
-            Reply::Save(then) => {
+            Reply::Discard(Which::First, then) => self.unless_second_is_lost(ctx, then),
+            Reply::Discard(Which::Second, then) => self.settled(ctx, then),
+            Reply::Save(which, then) => {
                 self.after_save = Some(then);
-                self.save(ctx);
+                match which {
+                    Which::First => self.save(ctx),
+                    Which::Second => self.save_second(ctx),
+                }
             }
             Reply::Recover(design) => self.replace(Session::recovered(*design).map_err(Into::into)),
             Reply::ForgetRecovery => {
@@ -233,9 +269,9 @@ impl Window {
             Ask::Redo => self.step(ctx, Session::redo),
             Ask::New | Ask::Open | Ask::OpenFile(_) | Ask::OpenExample(_) | Ask::Quit => {
                 if self.session.is_dirty() {
-                    self.prompt = Some(Prompt::Unsaved { then: ask });
+                    self.prompt = Some(Prompt::Unsaved { which: Which::First, then: ask });
                 } else {
-                    self.settled(ctx, ask);
+                    self.unless_second_is_lost(ctx, ask);
                 }
             }
             Ask::Save => self.save(ctx),
@@ -261,6 +297,7 @@ impl Window {
             }
             Ask::Table(key) => self.view.table = if self.view.table == Some(key) { None } else { Some(key) },
             Ask::Cut(cut) => self.view.cut = cut,
+            Ask::Second(ask) => self.about_second(ctx, ask),
             Ask::Help => self.view.help = !self.view.help,
         }
     }
@@ -283,6 +320,7 @@ impl Window {
                 }
                 ctx.send_viewport_cmd(ViewportCommand::Close);
             }
+            Ask::Second(ask) => self.second_settled(ctx, ask),
             _ => {}
         }
     }
@@ -294,7 +332,7 @@ impl Window {
     fn step(&mut self, ctx: &egui::Context, step: impl FnOnce(&mut Session) -> Result<(), crate::session::SessionError>) {
         match step(&mut self.session) {
             Ok(()) => {
-                self.ribbon = ribbon(self.session.batch());
+                self.refresh();
                 if let Some(recovery) = &mut self.recovery {
                     recovery.changed(ctx.input(|input| input.time));
                 }
@@ -305,9 +343,11 @@ impl Window {
 
     fn replace(&mut self, session: Result<Session, crate::session::SessionError>) {
         match session {
-            Ok(session) => {
+            Ok(mut session) => {
+                // The second design stays where it is.
+                session.take_second_of(&mut self.session);
                 self.session = session;
-                self.ribbon = ribbon(self.session.batch());
+                self.refresh();
                 // The units and the cut are how the maker looks at any design.
                 self.view = View { units: self.view.units, cut: self.view.cut, ..View::default() };
                 self.notice = None;

@@ -36,7 +36,7 @@ impl Window {
                 self.notice = None;
                 self.session.last_change = format!("Saved as {}.", path.display());
                 if let Some(then) = self.after_save.take() {
-                    self.settled(ctx, then);
+                    self.unless_second_is_lost(ctx, then);
                 }
             }
             Err(error) => {
@@ -47,8 +47,7 @@ impl Window {
     }
 
     pub(super) fn ask_path(&mut self, ctx: &egui::Context, purpose: Purpose) {
-        let ending = if purpose == Purpose::Export { ".pdf" } else { ".vat.ron" };
-        let suggested = file_name(&self.session.design().title, ending);
+        let suggested = self.suggested(purpose);
         if let Some(answer) = self.dialogs.ask(ctx, purpose, suggested) {
             self.answered(ctx, answer);
         }
@@ -59,19 +58,28 @@ impl Window {
             Answer::Path(purpose, path) => self.with_path(ctx, purpose, path),
             Answer::Cancelled => self.after_save = None,
             Answer::NoDialog(purpose) => {
-                let text = match purpose {
-                    Purpose::Open => String::new(),
-                    Purpose::Save => file_name(&self.session.design().title, ".vat.ron"),
-                    Purpose::Export => file_name(&self.session.design().title, ".pdf"),
-                };
+                let text = self.suggested(purpose);
                 self.prompt = Some(Prompt::Path { purpose, text });
             }
+        }
+    }
+
+    /// Returns the name that a file is offered; none for one that is to be opened.
+    fn suggested(&self, purpose: Purpose) -> String {
+        let title = &self.session.design().title;
+        match purpose {
+            Purpose::Open | Purpose::OpenSecond => String::new(),
+            Purpose::Save => file_name(title, ".vat.ron"),
+            Purpose::SaveSecond => file_name(self.session.second().map_or("", |second| &second.design().title), ".vat.ron"),
+            Purpose::Export => file_name(title, ".pdf"),
         }
     }
 
     pub(super) fn with_path(&mut self, ctx: &egui::Context, purpose: Purpose, path: PathBuf) {
         match purpose {
             Purpose::Open => self.open(&path),
+            Purpose::OpenSecond => self.open_second(&path),
+            Purpose::SaveSecond => self.save_second_to(ctx, &with_ending(path, ".ron", ".vat.ron")),
             Purpose::Save => self.save_to(ctx, &with_ending(path, ".ron", ".vat.ron")),
             Purpose::Export => self.export(&with_ending(path, ".pdf", ".pdf")),
         }

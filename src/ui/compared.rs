@@ -1,0 +1,133 @@
+//! One figure of two designs as a row: its name with its unit, A, B and B less A.
+
+use super::theme::{BODY, CAPTION, Palette, bold, plain};
+use super::units::Units;
+use crate::batch::{Difference, Likeness, Readout, Weight};
+use egui::text::LayoutJob;
+use egui::{Align2, Color32, FontId, Rect, Role, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
+
+/// Narrowest and widest column of values.
+const COLUMN: (f32, f32) = (64.0, 120.0);
+/// Gap between a name and the first column.
+const GAP: f32 = 8.0;
+
+/// Where the columns of a table end.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Columns {
+    name: f32,
+    each: f32,
+}
+
+impl Columns {
+    /// Returns the columns that fit into a width.
+    pub(super) fn of(width: f32) -> Self {
+        let each = (0.2 * width).clamp(COLUMN.0, COLUMN.1);
+        Self { name: width - 3.0 * each, each }
+    }
+
+    fn end(self, column: usize) -> f32 {
+        self.name + (column + 1) as f32 * self.each
+    }
+}
+
+/// Draws the heads of the columns, each with its stroke.
+pub(super) fn heads_ui(ui: &mut Ui) {
+    let palette = Palette::of(ui);
+    let columns = Columns::of(ui.available_width());
+    let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), 22.0), Sense::hover());
+    for (column, (name, colour)) in [("A", palette.design), ("B", palette.second), ("B − A", palette.soft)].into_iter().enumerate()
+    {
+        let end = pos2(rect.left() + columns.end(column), rect.center().y);
+        let written = ui.painter().text(end, Align2::RIGHT_CENTER, name, bold(CAPTION), palette.text);
+        if column < 2 {
+            stroke(
+                ui,
+                Rect::from_min_max(pos2(written.left() - 30.0, rect.top()), pos2(written.left() - 6.0, rect.bottom())),
+                column,
+                colour,
+            );
+        }
+    }
+}
+
+/// Draws how a design's lines look: solid for A, dashed for B.
+pub(super) fn stroke(ui: &Ui, rect: Rect, column: usize, colour: Color32) {
+    let ends = [rect.left_center(), rect.right_center()];
+    let stroke = Stroke::new(3.0, colour);
+    if column == 0 {
+        ui.painter().line_segment(ends, stroke);
+    } else {
+        ui.painter().extend(egui::Shape::dashed_line(&ends, stroke, 6.0, 4.0));
+    }
+}
+
+/// Draws one figure of two designs.
+pub(super) fn compared_ui(ui: &mut Ui, units: Units, figure: &Difference) {
+    let palette = Palette::of(ui);
+    let shown = units.compared(figure);
+    let lead = figure.weight == Weight::Lead;
+    let font = if lead { bold(BODY) } else { plain(CAPTION) };
+    let name = if shown.unit.is_empty() { figure.label.to_owned() } else { format!("{}, {}", figure.label, shown.unit) };
+    let columns = Columns::of(ui.available_width());
+    let wide = |text: &str| ui.painter().layout_no_wrap(text.to_owned(), font.clone(), palette.text).size().x;
+    let in_columns = wide(&shown.a).max(wide(&shown.b)) <= columns.each - 4.0;
+    let name_width = if in_columns { columns.name - GAP } else { columns.end(1) - GAP };
+    let name = ui.painter().layout(name, plain(CAPTION), if lead { palette.text } else { palette.soft }, name_width);
+    let words = if in_columns { None } else { Some(words_job(&shown.a, &shown.b, ui.available_width(), &palette)) };
+    let words = words.map(|job| ui.painter().layout_job(job));
+    let below = words.as_ref().map_or(0.0, |words| words.size().y + 2.0);
+    let first = name.size().y.max(20.0);
+    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), first + below), Sense::hover());
+    let line = rect.top() + 10.0;
+    ui.painter().galley(pos2(rect.left(), rect.top() + 1.0), name, palette.text);
+    let at = |column: usize| pos2(rect.left() + columns.end(column), line);
+    if let Some(words) = words {
+        ui.painter().galley(pos2(rect.left(), rect.top() + first), words, palette.text);
+    } else {
+        ui.painter().text(at(0), Align2::RIGHT_CENTER, &shown.a, font.clone(), palette.text);
+        ui.painter().text(at(1), Align2::RIGHT_CENTER, &shown.b, font, palette.text);
+    }
+    let apart = figure.likeness == Likeness::Differs;
+    let (change_font, colour) = change_style(apart, &palette);
+    ui.painter().text(at(2), Align2::RIGHT_CENTER, &shown.change, change_font, colour);
+    let whole = format!(
+        "{}: A {}, B {}, B − A {}{}",
+        figure.label,
+        with_unit(&shown.a, shown.unit, figure.a.is_some()),
+        with_unit(&shown.b, shown.unit, figure.b.is_some()),
+        with_unit(&shown.change, shown.unit, apart && figure.change.is_some()),
+        likely(figure)
+    );
+    response.widget_info(|| WidgetInfo::labeled(Role::Label, true, &whole));
+    let law = figure.a.as_ref().or(figure.b.as_ref()).map_or("", |readout| readout.law);
+    response.on_hover_text(format!("{whole}\n{law}"));
+}
+
+fn change_style(apart: bool, palette: &Palette) -> (FontId, Color32) {
+    if apart { (bold(CAPTION), palette.text) } else { (plain(CAPTION), palette.soft) }
+}
+
+fn with_unit(words: &str, unit: &str, is_number: bool) -> String {
+    if is_number && !unit.is_empty() { format!("{words} {unit}") } else { words.to_owned() }
+}
+
+/// Returns the likely ranges of both, where they are known.
+fn likely(figure: &Difference) -> String {
+    let of = |name: &str, readout: &Option<Readout>| {
+        readout.as_ref().and_then(Readout::likely_text).map(|range| format!("{name} {range}"))
+    };
+    let ranges: Vec<String> = of("A", &figure.a).into_iter().chain(of("B", &figure.b)).collect();
+    if ranges.is_empty() { String::new() } else { format!("; likely {}", ranges.join(", ")) }
+}
+
+/// Returns the words of the two below each other.
+fn words_job(a: &str, b: &str, width: f32, palette: &Palette) -> LayoutJob {
+    let mut job = LayoutJob::default();
+    job.wrap.max_width = width;
+    for (name, words) in [("A  ", a), ("\nB  ", b)] {
+        for (text, font) in [(name, bold(CAPTION)), (words, plain(CAPTION))] {
+            job.append(text, 0.0, egui::TextFormat { font_id: font, color: palette.text, ..Default::default() });
+        }
+    }
+    job
+}

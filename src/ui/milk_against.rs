@@ -1,0 +1,50 @@
+//! One milk against another: what it holds, gives and becomes, and what cream and dry milk can and cannot mend.
+
+use super::compared::{compared_ui, heads_ui};
+use super::theme::{BODY, CAPTION, bold};
+use super::units::Units;
+use super::view::Room;
+use crate::batch::MilkComparison;
+use egui::{RichText, ScrollArea, Ui, vec2};
+
+/// Width from which on figures and words stand side by side.
+const SIDE_BY_SIDE: f32 = 520.0;
+
+/// Draws the figures and the words, as high as it is told where it has a room of its own.
+pub(super) fn milk_against_ui(ui: &mut Ui, units: Units, milk: &MilkComparison, height: f32, room: Room) {
+    ui.label(RichText::new("The milk of A against the milk of B").font(bold(BODY)));
+    let wide = ui.available_width();
+    if room == Room::Column || wide < SIDE_BY_SIDE {
+        figures_ui(ui, units, milk);
+        ui.add_space(6.0);
+        words_ui(ui, milk);
+        return;
+    }
+    ui.horizontal_top(|ui| {
+        let mut part = |id: &str, draw: &mut dyn FnMut(&mut Ui)| {
+            ui.allocate_ui(vec2(0.5 * wide - 8.0, height), |ui| {
+                ui.vertical(|ui| {
+                    ui.set_width(0.5 * wide - 8.0);
+                    ScrollArea::vertical().id_salt(id).max_height(height).auto_shrink(false).show(ui, |ui| draw(ui));
+                });
+            });
+        };
+        part("milk figures", &mut |ui| figures_ui(ui, units, milk));
+        part("milk words", &mut |ui| words_ui(ui, milk));
+    });
+}
+
+fn figures_ui(ui: &mut Ui, units: Units, milk: &MilkComparison) {
+    ui.spacing_mut().item_spacing.y = 3.0;
+    heads_ui(ui);
+    for figure in &milk.figures {
+        compared_ui(ui, units, figure);
+    }
+}
+
+fn words_ui(ui: &mut Ui, milk: &MilkComparison) {
+    ui.label(RichText::new("Bringing A's milk to B's fat and casein").font(bold(CAPTION)));
+    for line in milk.mending.in_words() {
+        ui.label(RichText::new(line).size(CAPTION));
+    }
+}

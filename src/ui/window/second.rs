@@ -1,0 +1,103 @@
+//! What the window does about the second design.
+
+use super::Window;
+use crate::figure::ribbon;
+use crate::session::{Session, SessionError};
+use crate::ui::Ask;
+use crate::ui::ask::SecondAsk;
+use crate::ui::beside::Beside;
+use crate::ui::files::Purpose;
+use crate::ui::prompt::{Prompt, Which};
+use std::path::Path;
+
+impl Window {
+    /// Draws what follows from the designs anew.
+    pub(super) fn refresh(&mut self) {
+        self.ribbon = ribbon(self.session.batch());
+        self.beside = Beside::of(&self.session);
+    }
+
+    /// Returns whether leaving would lose something that is in no file.
+    pub(super) fn is_unsaved(&self) -> bool {
+        self.session.is_dirty() || self.second_is_dirty()
+    }
+
+    fn second_is_dirty(&self) -> bool {
+        self.session.second().is_some_and(crate::session::Second::is_dirty)
+    }
+
+    /// Does what is asked about the second design, unless it would lose one that is not saved: then it asks first.
+    pub(super) fn about_second(&mut self, ctx: &egui::Context, ask: SecondAsk) {
+        match ask {
+            SecondAsk::Copy | SecondAsk::Milk(_) | SecondAsk::Open | SecondAsk::PutAway => {
+                self.unless_second_is_lost(ctx, Ask::Second(ask));
+            }
+            SecondAsk::Save => self.save_second(ctx),
+            SecondAsk::Swap => self.step(ctx, Session::swap_second),
+            SecondAsk::Take(key) => self.step(ctx, |session| session.copy_from_second(key)),
+            SecondAsk::Give(key) => self.with_second(|session| session.copy_to_second(key)),
+        }
+    }
+
+    /// Does what would lose the second design, or asks about it first.
+    pub(super) fn unless_second_is_lost(&mut self, ctx: &egui::Context, ask: Ask) {
+        let loses = matches!(ask, Ask::Second(_) | Ask::Quit);
+        if loses && self.second_is_dirty() {
+            self.prompt = Some(Prompt::Unsaved { which: Which::Second, then: ask });
+        } else {
+            self.settled(ctx, ask);
+        }
+    }
+
+    /// Does what would have lost the second design, now that this is settled.
+    pub(super) fn second_settled(&mut self, ctx: &egui::Context, ask: SecondAsk) {
+        match ask {
+            SecondAsk::Copy => self.with_second(Session::second_from_first),
+            SecondAsk::Milk(kind) => self.with_second(|session| session.second_from_milk(kind)),
+            SecondAsk::Open => self.ask_path(ctx, Purpose::OpenSecond),
+            SecondAsk::PutAway => self.with_second(|session| {
+                session.drop_second();
+                Ok(())
+            }),
+            SecondAsk::Swap | SecondAsk::Save | SecondAsk::Take(_) | SecondAsk::Give(_) => {}
+        }
+    }
+
+    pub(super) fn open_second(&mut self, path: &Path) {
+        self.with_second(|session| session.second_from_file(path));
+        if self.session.second().is_some_and(|second| second.path() == Some(path)) {
+            self.recent.note(path);
+        }
+    }
+
+    pub(super) fn save_second(&mut self, ctx: &egui::Context) {
+        match self.session.second().and_then(|second| second.path()).map(Path::to_owned) {
+            Some(path) => self.save_second_to(ctx, &path),
+            None => self.ask_path(ctx, Purpose::SaveSecond),
+        }
+    }
+
+    pub(super) fn save_second_to(&mut self, ctx: &egui::Context, path: &Path) {
+        match self.session.save_second(path) {
+            Ok(()) => {
+                self.recent.note(path);
+                self.notice = None;
+                if let Some(then) = self.after_save.take() {
+                    self.settled(ctx, then);
+                }
+            }
+            Err(error) => {
+                self.after_save = None;
+                self.tell(error.to_string());
+            }
+        }
+    }
+
+    /// Does something to the second design alone: the first one and its recovery copy stay as they are.
+    fn with_second(&mut self, step: impl FnOnce(&mut Session) -> Result<(), SessionError>) {
+        if let Err(error) = step(&mut self.session) {
+            self.tell(error.to_string());
+        }
+        self.refresh();
+    }
+}
