@@ -7,7 +7,7 @@ use egui::text::LayoutJob;
 use egui::{Align2, Color32, FontId, Rect, Role, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
 
 /// Narrowest and widest column of values.
-const COLUMN: (f32, f32) = (64.0, 120.0);
+const COLUMN: (f32, f32) = (54.0, 120.0);
 /// Gap between a name and the first column.
 const GAP: f32 = 8.0;
 
@@ -21,7 +21,7 @@ pub(super) struct Columns {
 impl Columns {
     /// Returns the columns that fit into a width.
     pub(super) fn of(width: f32) -> Self {
-        let each = (0.2 * width).clamp(COLUMN.0, COLUMN.1);
+        let each = (0.185 * width).clamp(COLUMN.0, COLUMN.1);
         Self { name: width - 3.0 * each, each }
     }
 
@@ -88,7 +88,8 @@ pub(super) fn compared_ui(ui: &mut Ui, units: Units, figure: &Difference) {
         ui.painter().text(at(1), Align2::RIGHT_CENTER, &shown.b, font, palette.text);
     }
     let apart = figure.likeness == Likeness::Differs;
-    let (change_font, colour) = change_style(apart, &palette);
+    // Words such as "only in B" are wider than the numbers above and below them.
+    let (change_font, colour) = change_style(apart && figure.change.is_some(), &palette);
     ui.painter().text(at(2), Align2::RIGHT_CENTER, &shown.change, change_font, colour);
     let whole = format!(
         "{}: A {}, B {}, B − A {}{}",

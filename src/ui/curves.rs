@@ -49,8 +49,9 @@ pub(super) fn curves_ui(ui: &mut Ui, view: &View, batches: Batches<'_>, room: Ro
     let left = ui.available_height() - 3.0 * HEADING;
     let (least_each, least_last) = if batches.second.is_some() { (LEAST_OF_TWO, CUT_OF_TWO) } else { (LEAST_HEIGHT, CUT_HEIGHT) };
     let (each, last) = if room == Room::Own {
-        let last = (left / 3.0).max(least_last);
-        ((0.5 * (left - last)).max(least_each), last)
+        // Whole points, so that rounding makes nothing scroll.
+        let last = (left / 3.0).max(least_last).floor();
+        ((0.5 * (left - last)).max(least_each).floor(), last)
     } else {
         (COLUMN_HEIGHT, COLUMN_HEIGHT.max(CUT_HEIGHT))
     };

@@ -14,8 +14,8 @@ const NARROW: f32 = 900.0;
 pub(super) fn height(one_column: bool, two: bool) -> f32 {
     match (one_column, two) {
         (false, false) => 78.0,
-        (false, true) => 90.0,
-        (true, _) => 112.0,
+        (_, true) => 92.0,
+        (true, false) => 112.0,
     }
 }
 
@@ -61,32 +61,35 @@ fn one_ui(ui: &mut Ui, summary: &Summary) {
 fn both_ui(ui: &mut Ui, a: &Summary, b: &Summary) {
     let palette = Palette::of(ui);
     let told = if ui.available_width() < NARROW { 1 } else { 3 };
-    egui::Grid::new("foot of both").num_columns(5).spacing(vec2(18.0, 0.0)).min_row_height(27.0).show(ui, |ui| {
-        for (name, colour, summary) in [("A", palette.design, a), ("B", palette.second, b)] {
-            let [cheeses, each, ready] = texts(summary);
-            let letter = ui.label(RichText::new(name).font(bold(TITLE)).color(colour));
-            let words = format!("{name}: {cheeses} cheeses, each {each}, ready after {ready}");
-            letter.widget_info(|| WidgetInfo::labeled(Role::Label, true, &words));
-            for (before, value, after) in [("", cheeses, "cheeses"), ("each", each, ""), ("ready after", ready, "")] {
+    egui::Grid::new("foot of both").num_columns(5).min_col_width(0.0).spacing(vec2(18.0, 0.0)).min_row_height(27.0).show(
+        ui,
+        |ui| {
+            for (name, colour, summary) in [("A", palette.design, a), ("B", palette.second, b)] {
+                let [cheeses, each, ready] = texts(summary);
+                let letter = ui.label(RichText::new(name).font(bold(TITLE)).color(colour));
+                let words = format!("{name}: {cheeses} cheeses, each {each}, ready after {ready}");
+                letter.widget_info(|| WidgetInfo::labeled(Role::Label, true, &words));
+                for (before, value, after) in [("", cheeses, "cheeses"), ("each", each, ""), ("ready after", ready, "")] {
+                    ui.horizontal(|ui| {
+                        ui.spacing_mut().item_spacing.x = 6.0;
+                        let said = |ui: &mut Ui, words: &str| {
+                            if !words.is_empty() {
+                                ui.label(RichText::new(words).size(BODY).color(palette.soft));
+                            }
+                        };
+                        said(ui, before);
+                        ui.label(RichText::new(value).font(bold(TITLE)));
+                        said(ui, after);
+                    });
+                }
                 ui.horizontal(|ui| {
                     ui.spacing_mut().item_spacing.x = 6.0;
-                    let said = |ui: &mut Ui, words: &str| {
-                        if !words.is_empty() {
-                            ui.label(RichText::new(words).size(BODY).color(palette.soft));
-                        }
-                    };
-                    said(ui, before);
-                    ui.label(RichText::new(value).font(bold(TITLE)));
-                    said(ui, after);
+                    cautions_ui(ui, summary, told);
                 });
+                ui.end_row();
             }
-            ui.horizontal(|ui| {
-                ui.spacing_mut().item_spacing.x = 6.0;
-                cautions_ui(ui, summary, told);
-            });
-            ui.end_row();
-        }
-    });
+        },
+    );
 }
 
 /// Draws how many stops, cautions and notes there are, the loudest few kinds of them.

@@ -21,16 +21,16 @@ pub(super) fn milk_against_ui(ui: &mut Ui, units: Units, milk: &MilkComparison, 
         return;
     }
     ui.horizontal_top(|ui| {
-        let mut part = |id: &str, draw: &mut dyn FnMut(&mut Ui)| {
-            ui.allocate_ui(vec2(0.5 * wide - 8.0, height), |ui| {
+        let mut part = |share: f32, id: &str, draw: &mut dyn FnMut(&mut Ui)| {
+            ui.allocate_ui(vec2(share * wide - 8.0, height), |ui| {
                 ui.vertical(|ui| {
-                    ui.set_width(0.5 * wide - 8.0);
+                    ui.set_width(share * wide - 8.0);
                     ScrollArea::vertical().id_salt(id).max_height(height).auto_shrink(false).show(ui, |ui| draw(ui));
                 });
             });
         };
-        part("milk figures", &mut |ui| figures_ui(ui, units, milk));
-        part("milk words", &mut |ui| words_ui(ui, milk));
+        part(0.54, "milk figures", &mut |ui| figures_ui(ui, units, milk));
+        part(0.46, "milk words", &mut |ui| words_ui(ui, milk));
     });
 }
 

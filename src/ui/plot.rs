@@ -10,6 +10,9 @@ use egui_plot::{FilledArea, GridMark, Line, LineStyle, Plot, PlotPoints, PlotRes
 /// Opacity of a band, and of the second design's.
 const BAND: (f32, f32) = (0.18, 0.12);
 
+/// Height of a tick, as a share of the plot.
+const TICK: f64 = 0.1;
+
 /// What one plot shows.
 pub(super) struct Drawn<'a> {
     /// The open design's curve.
@@ -67,13 +70,16 @@ pub(super) fn plot_ui(ui: &mut Ui, drawn: &Drawn<'_>, height: f32) {
             std::iter::once((drawn.a, palette.design, BAND.0)).chain(drawn.b.map(|b| (b, palette.second, BAND.1)))
         {
             bands(plot, figure, colour.gamma_multiply(opacity));
-            // The second design's moments in its own colour; only the first's are named.
-            let edge = if colour == palette.second { palette.second } else { palette.edge };
-            for event in &figure.events {
-                plot.vline(
-                    VLine::new(event.name, event.at).color(edge).width(1.0).style(LineStyle::dotted_dense()).allow_hover(false),
-                );
-            }
+        }
+        for event in &drawn.a.events {
+            let line = VLine::new(event.name, event.at).color(palette.edge).width(1.0);
+            plot.vline(line.style(LineStyle::dotted_dense()).allow_hover(false));
+        }
+        // The second design's moments as ticks on the axis, so that they run through no name.
+        let tick = frame.y.least + TICK * (frame.y.most - frame.y.least);
+        for event in drawn.b.into_iter().flat_map(|b| &b.events) {
+            let ends = PlotPoints::from(vec![[event.at, frame.y.least], [event.at, tick]]);
+            plot.line(Line::new(event.name, ends).color(palette.second).width(2.0).allow_hover(false));
         }
         for series in drawn.ghost.into_iter().flat_map(|ghost| &ghost.series).filter(|series| series.role == Role::Main) {
             plot.line(line(series, palette.ghost, 2.0).style(LineStyle::dotted_dense()));

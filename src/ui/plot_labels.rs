@@ -8,8 +8,8 @@ use egui::{Color32, Galley, Pos2, Rect, Ui, pos2};
 use egui_plot::PlotResponse;
 use std::sync::Arc;
 
-/// Ends of the same line of two designs that are nearer to each other have one name, points.
-const ONE_NAME: f32 = 10.0;
+/// Ends of the same line of two designs that are nearer to each other have one name, points across and down.
+const ONE_NAME: (f32, f32) = (90.0, 10.0);
 
 /// The name of one line, or of the same line of both designs.
 struct Name {
@@ -49,9 +49,13 @@ fn names(drawn: &Drawn<'_>, response: &PlotResponse<()>, palette: &Palette) -> V
     {
         let Some(end) = end_of(series) else { continue };
         let is_limit = series.role == Role::Limit;
-        let near = |name: &&mut Name| name.words == series.name && (is_limit || name.end.distance(end) < ONE_NAME);
+        let near = |name: &&mut Name| {
+            let apart = (name.end - end).abs();
+            name.words == series.name && (is_limit || (apart.x < ONE_NAME.0 && apart.y < ONE_NAME.1))
+        };
         if let Some(same) = names.iter_mut().find(near) {
             same.whose.push(whose);
+            same.end.x = same.end.x.max(end.x);
         } else {
             names.push(Name { whose: vec![whose], words: series.name, is_limit, end });
         }
@@ -87,7 +91,12 @@ fn lines(ui: &Ui, frame: Rect, names: Vec<Name>) -> Vec<Rect> {
             if !name.is_limit {
                 below = place.y + galley.size().y + 1.0;
             }
-            taken.push(Rect::from_min_size(place, galley.size()));
+            let rect = Rect::from_min_size(place, galley.size());
+            taken.push(rect);
+            if !name.whose.is_empty() {
+                // With two designs there are lines everywhere: what runs behind a name is toned down.
+                painter.rect_filled(rect, 3.0, palette.background.gamma_multiply(0.75));
+            }
             painter.galley(place, galley, palette.text);
         }
     }
@@ -118,6 +127,9 @@ fn job(whose: &[(&'static str, Color32)], words: &str, text: Color32) -> LayoutJ
     job
 }
 
+/// Height of a plot for each row of events, so that a low one keeps its lines free.
+const ROW_WANTS: f32 = 36.0;
+
 /// Writes the names of the events, in up to three rows at the top.
 fn events(ui: &Ui, frame: Rect, events: &[Event], taken: &[Rect], x_of: &dyn Fn(f64) -> f32) {
     let palette = Palette::of(ui);
@@ -131,7 +143,8 @@ fn events(ui: &Ui, frame: Rect, events: &[Event], taken: &[Rect], x_of: &dyn Fn(
             let rect = Rect::from_min_size(pos2(left, frame.top() + 15.0 * row as f32), size);
             *end < left && taken.iter().all(|other| !other.intersects(rect))
         };
-        if let Some(row) = rows.iter().enumerate().find(|place| free(*place)).map(|(row, _)| row)
+        let most = (frame.height() / ROW_WANTS).max(1.0) as usize;
+        if let Some(row) = rows.iter().enumerate().take(most).find(|place| free(*place)).map(|(row, _)| row)
             && let Some(end) = rows.get_mut(row)
         {
             *end = left + size.x + 6.0;

@@ -213,7 +213,11 @@ fn short(stream: &SideStream) -> String {
 }
 
 fn mass(kg: f64) -> String {
-    if kg < 0.0995 { format!("{:.0} g", 1000.0 * kg) } else { format!("{kg:.2} kg") }
+    match kg {
+        kg if kg < 0.0995 => format!("{:.0} g", 1000.0 * kg),
+        kg if kg < 9.995 => format!("{kg:.2} kg"),
+        kg => format!("{kg:.1} kg"),
+    }
 }
 
 /// Returns a station in one sentence.

@@ -132,7 +132,7 @@ fn change_menu(ui: &mut Ui, session: &Session, asks: &mut Vec<Ask>) {
 
 /// Draws the menu of the second design.
 fn second_menu(ui: &mut Ui, session: &Session, asks: &mut Vec<Ask>) {
-    let name = if ui.available_width() < SHORT_NAMES { "B" } else { SECOND };
+    let name = if ui.available_width() < SHORT_NAMES { "A / B" } else { SECOND };
     let menu = ui.menu_button(name, |ui| {
         let mut ask = |ui: &mut Ui, name: &str, ask: SecondAsk| entry(ui, name, None, Ask::Second(ask), asks);
         if session.second().is_some() {
@@ -165,7 +165,7 @@ fn entry(ui: &mut Ui, name: &str, key: Option<&Ask>, ask: Ask, asks: &mut Vec<As
 fn title_ui(ui: &mut Ui, view: &mut View, session: &Session, asks: &mut Vec<Ask>) {
     let palette = Palette::of(ui);
     let mut text = view.title.clone().unwrap_or_else(|| session.design().title.clone());
-    let width = (ui.available_width() - 330.0).clamp(120.0, 420.0);
+    let width = (ui.available_width() - 330.0).clamp(80.0, 420.0);
     let edit = egui::TextEdit::singleline(&mut text)
         .hint_text("Untitled design")
         .char_limit(120)

@@ -2,6 +2,8 @@
 
 mod cautions;
 mod compare;
+mod compare_cautions;
+mod compare_milk;
 mod given;
 mod inputs;
 mod matters;

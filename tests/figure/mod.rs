@@ -1,6 +1,7 @@
 //! Tests of `src/figure`.
 
 mod axes;
+mod both;
 mod ribbon;
 mod spread;
 mod tables;

@@ -112,3 +112,16 @@ fn a_change_that_moves_no_main_figure_says_so() {
     let now = batch(&Design::default()).unwrap();
     assert_eq!(what_changed("Opened", None, &now), "Opened");
 }
+
+/// In weak vinegar the centre never comes below pH 4.2; that is said before anything that only moves.
+#[test]
+fn a_time_that_became_never_is_named_first_and_so_is_one_that_came_back() {
+    let mut session = session();
+    session.apply(number("acid_g_per_100ml", 0.5)).unwrap();
+    let line = session.last_change.clone();
+    let named = line.split_once(": ").unwrap().1;
+    assert!(named.starts_with("centre below pH 4.2 after ") && named.contains(" h → never"), "{line}");
+    session.undo().unwrap();
+    let named = session.last_change.rsplit_once("vinegar 6 → 0.5 g/100 mL: ").unwrap().1;
+    assert!(named.starts_with("centre below pH 4.2 after never → "), "{}", session.last_change);
+}

@@ -142,3 +142,83 @@ fn a_swap_ends_a_running_drag_as_its_own_step() {
     session.undo().unwrap();
     assert_eq!((milks(&session), session.history().undo_name()), ((7.0, Some(6.0)), Some("Milk 6 → 7 L")));
 }
+
+#[test]
+fn the_second_is_saved_to_its_own_file_and_the_first_keeps_its_own() {
+    let folder = tempfile::tempdir().unwrap();
+    let (one, other) = (folder.path().join("one.vat.ron"), folder.path().join("other.vat.ron"));
+    std::fs::write(&one, file::to_text(&Design::default())).unwrap();
+    let mut session = Session::open_file(&one).unwrap();
+    session.save_second(&other).unwrap();
+    assert!(!other.exists(), "without a second there is nothing to save");
+    session.second_from_milk(MilkKind::Sheep).unwrap();
+    session.apply(number("milk_l", 9.0)).unwrap();
+    session.save_second(&other).unwrap();
+    let second = session.second().unwrap();
+    assert!(!second.is_dirty() && second.path() == Some(other.as_path()));
+    assert_eq!(file::read(&other).unwrap(), *second.design());
+    assert!(session.is_dirty() && session.path() == Some(one.as_path()));
+    assert_eq!(file::read(&one).unwrap(), Design::default());
+}
+
+#[test]
+fn a_second_that_somebody_else_wrote_over_is_told_once_before_it_is_saved() {
+    let folder = tempfile::tempdir().unwrap();
+    let other = folder.path().join("other.vat.ron");
+    let mut session = session();
+    session.second_from_milk(MilkKind::Sheep).unwrap();
+    session.save_second(&other).unwrap();
+    std::fs::write(&other, file::to_text(&Design::default())).unwrap();
+    session.apply(number("milk_l", 9.0)).unwrap();
+    session.copy_to_second("milk_l").unwrap();
+    let told = session.save_second(&other).unwrap_err();
+    assert!(matches!(told, vatsketch::session::SessionError::ChangedOnDisk { .. }), "{told}");
+    assert!(session.second().unwrap().is_dirty());
+    session.save_second(&other).unwrap();
+    assert_eq!(file::read(&other).unwrap().milk.milk_l, 9.0);
+}
+
+#[test]
+fn a_save_that_fails_leaves_the_second_unsaved() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut session = session();
+    session.second_from_first().unwrap();
+    assert!(session.save_second(&folder.path().join("missing").join("b.vat.ron")).is_err());
+    let second = session.second().unwrap();
+    assert!(second.is_dirty() && second.path().is_none());
+}
+
+#[test]
+fn another_first_design_takes_the_second_along() {
+    let mut session = session();
+    session.second_from_milk(MilkKind::Sheep).unwrap();
+    let mut other = Session::open(Design::default(), None).unwrap();
+    other.take_second_of(&mut session);
+    assert!(session.second().is_none());
+    assert_eq!(other.second().unwrap().design().milk.milk_kind, MilkKind::Sheep);
+    holds_together(&other);
+}
+
+/// The ghost of the first design would lie on the second one's curve.
+#[test]
+fn a_swap_leaves_no_ghost_and_says_what_it_moved() {
+    let mut session = session();
+    session.second_from_first().unwrap();
+    session.apply(number("milk_l", 9.0)).unwrap();
+    assert!(session.before().is_some());
+    session.swap_second().unwrap();
+    assert!(session.before().is_none() && session.last_change.starts_with("Swap A and B: "), "{}", session.last_change);
+    session.undo().unwrap();
+    assert!(session.before().is_none() && session.last_change.starts_with("Undid: Swap A and B: "), "{}", session.last_change);
+}
+
+#[test]
+fn what_was_done_to_the_second_is_said() {
+    let mut session = session();
+    session.second_from_milk(MilkKind::Sheep).unwrap();
+    assert_eq!(session.last_change, "B is the same vat from sheep's milk.");
+    session.copy_to_second("milk_kind").unwrap();
+    assert_eq!(session.last_change, "B: Kind of milk Sheep → Cow");
+    session.drop_second();
+    assert_eq!(session.last_change, "B is put away.");
+}

@@ -2,6 +2,7 @@
 
 mod pictures;
 mod plan;
+mod second;
 mod soft;
 mod theme;
 mod units;
@@ -48,4 +49,13 @@ fn shown(session: Session, size: [f32; 2], theme: egui::Theme) -> Harness<'stati
     );
     harness.run();
     harness
+}
+
+/// Chooses an entry of the menu of the second design.
+fn about_second(harness: &mut Harness<'_, Window>, entry: &str) {
+    use egui_kittest::kittest::Queryable;
+    harness.get_by_label("Second design").click();
+    harness.run();
+    harness.get_by_label_contains(entry).click();
+    harness.run();
 }

@@ -1,6 +1,6 @@
 //! Pictures of the window, made from the examples.
 
-use super::{example, settled, shown};
+use super::{about_second, example, settled, shown};
 use egui::Theme;
 use vatsketch::design::Stage;
 use vatsketch::figure::SectionKey;
@@ -10,9 +10,20 @@ use vatsketch::ui::CutView;
 const MARGIN: f32 = 8.0;
 
 fn picture(name: &str, index: usize, size: [f32; 2], theme: Theme, prepare: impl FnOnce(&mut vatsketch::ui::Window)) {
+    picture_after(name, index, size, theme, |harness| prepare(harness.state_mut()));
+}
+
+fn picture_after(
+    name: &str,
+    index: usize,
+    size: [f32; 2],
+    theme: Theme,
+    prepare: impl FnOnce(&mut egui_kittest::Harness<'static, vatsketch::ui::Window>),
+) {
     // The test's own frame leaves a margin around the window, which is cut away.
     let mut harness = shown(example(index), [size[0] + 2.0 * MARGIN, size[1] + 2.0 * MARGIN], theme);
-    prepare(harness.state_mut());
+    prepare(&mut harness);
+    harness.event(egui::Event::PointerGone);
     settled(&mut harness);
     let folder = std::env::var_os("VATSKETCH_PICTURES").map_or_else(|| std::path::PathBuf::from("screenshots"), Into::into);
     let mut whole = harness.render().unwrap();
@@ -40,6 +51,10 @@ fn screenshots() {
     });
     picture("window-1920-light", 2, [1920.0, 1080.0], Theme::Light, at(Stage::Draining));
     picture("narrow-720-light", 4, [720.0, 1000.0], Theme::Light, at(Stage::Draining));
+    for (name, size, theme) in [("two-1280-light", [1280.0, 800.0], Theme::Light), ("two-1920-dark", [1920.0, 1080.0], Theme::Dark)]
+    {
+        picture_after(name, 0, size, theme, |harness| about_second(harness, "The same vat from sheep's milk"));
+    }
     picture("plan-1280-light", 0, [1280.0, 800.0], Theme::Light, |window| window.view.page = vatsketch::ui::Page::Plan);
     picture("sources-1280-light", 0, [1280.0, 800.0], Theme::Light, |window| window.view.page = vatsketch::ui::Page::Sources);
 }
