@@ -320,7 +320,7 @@ impl Window {
                 }
                 ctx.send_viewport_cmd(ViewportCommand::Close);
             }
-            Ask::Second(ask) => self.second_settled(ctx, ask),
+            Ask::Second(ask) => self.second_settled(ctx, &ask),
             _ => {}
         }
     }

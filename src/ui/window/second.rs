@@ -50,10 +50,10 @@ impl Window {
     }
 
     /// Does what would have lost the second design, now that this is settled.
-    pub(super) fn second_settled(&mut self, ctx: &egui::Context, ask: SecondAsk) {
+    pub(super) fn second_settled(&mut self, ctx: &egui::Context, ask: &SecondAsk) {
         match ask {
             SecondAsk::Copy => self.with_second(Session::second_from_first),
-            SecondAsk::Milk(kind) => self.with_second(|session| session.second_from_milk(kind)),
+            SecondAsk::Milk(kind) => self.with_second(|session| session.second_from_milk(*kind)),
             SecondAsk::Open => self.ask_path(ctx, Purpose::OpenSecond),
             SecondAsk::PutAway => self.with_second(|session| {
                 session.drop_second();
