@@ -39,6 +39,15 @@ pub struct BusyOnce {
     pub to: DateTime,
 }
 
+impl BusyOnce {
+    /// Returns the same length from another time on.
+    #[must_use]
+    pub fn moved_to(self, from: DateTime) -> Self {
+        let to = from.checked_add(self.from.until(self.to).unwrap_or_default()).unwrap_or(self.to);
+        Self { from, to }
+    }
+}
+
 /// Where the maker really stands: the task that was begun last, and when.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Reached {
@@ -117,6 +126,46 @@ impl WeekDesign {
             }
         }
         Ok(())
+    }
+}
+
+impl WeekDesign {
+    /// Returns the week with one more row of taken hours: a night, or a working day from Monday to Friday.
+    #[must_use]
+    pub fn with_taken(&self, by: Habitual) -> Self {
+        let (days, from, to) = match by {
+            Habitual::Sleep => ([true; 7], 23, 7),
+            Habitual::Work => ([true, true, true, true, true, false, false], 9, 17),
+        };
+        let row = TakenHours { by, days, from: Time::constant(from, 0, 0, 0), to: Time::constant(to, 0, 0, 0) };
+        let mut week = self.clone();
+        week.taken.push(row);
+        week
+    }
+
+    /// Returns the week without a row of taken hours.
+    #[must_use]
+    pub fn without_taken(&self, row: usize) -> Self {
+        let mut week = self.clone();
+        week.taken = self.taken.iter().enumerate().filter(|(place, _)| *place != row).map(|(_, taken)| *taken).collect();
+        week
+    }
+
+    /// Returns the week with one more busy time: two hours in the afternoon after a day.
+    #[must_use]
+    pub fn with_busy(&self, now: DateTime) -> Self {
+        let day = now.date().tomorrow().unwrap_or(now.date());
+        let mut week = self.clone();
+        week.busy.push(BusyOnce { from: day.at(14, 0, 0, 0), to: day.at(16, 0, 0, 0) });
+        week
+    }
+
+    /// Returns the week without a busy time.
+    #[must_use]
+    pub fn without_busy(&self, row: usize) -> Self {
+        let mut week = self.clone();
+        week.busy = self.busy.iter().enumerate().filter(|(place, _)| *place != row).map(|(_, busy)| *busy).collect();
+        week
     }
 }
 

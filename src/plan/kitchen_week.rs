@@ -39,6 +39,14 @@ impl Now {
         let moment = self.zone.to_timestamp(self.at).map_err(|_| ClockError::Beyond { at: self.at.to_string() })?;
         Ok(zone.to_datetime(moment))
     }
+
+    /// Returns the same moment by the clock of the zone that a week names; as it is where it names none that is known.
+    #[must_use]
+    pub fn for_week(&self, week: &WeekDesign) -> Self {
+        let named = if week.zone.is_empty() { None } else { zone_named(&week.zone).ok() };
+        let there = named.and_then(|zone| Some(Self { at: self.in_zone(&zone).ok()?, zone }));
+        there.unwrap_or_else(|| self.clone())
+    }
 }
 
 /// A task with its time.
@@ -152,6 +160,24 @@ pub fn kitchen_week(batch: &Batch, now: &Now) -> Result<Option<KitchenWeek>, Kit
     written(batch, &all, &plan, first, &asked).map(Some)
 }
 
+fn zone_named(name: &str) -> Result<TimeZone, KitchenWeekError> {
+    TimeZone::get(name).map_err(|_| KitchenWeekError::NoSuchZone { zone: name.to_owned() })
+}
+
+/// Checks the name of a time zone; an empty one is the computer's.
+///
+/// # Errors
+/// [`KitchenWeekError::NoSuchZone`].
+///
+/// # Example
+/// ```
+/// assert!(vatsketch::plan::check_zone("Etc/UTC").is_ok());
+/// assert!(vatsketch::plan::check_zone("Kitchen").is_err());
+/// ```
+pub fn check_zone(name: &str) -> Result<(), KitchenWeekError> {
+    if name.is_empty() { Ok(()) } else { zone_named(name).map(|_| ()) }
+}
+
 /// What is asked of the clock.
 pub(super) struct Asked {
     pub(super) clock: Clock,
@@ -168,7 +194,7 @@ impl Asked {
         let (zone, name, at) = if design.zone.is_empty() {
             (now.zone.clone(), now.zone.iana_name().unwrap_or("the computer’s").to_owned(), now.at)
         } else {
-            let zone = TimeZone::get(&design.zone).map_err(|_| KitchenWeekError::NoSuchZone { zone: design.zone.clone() })?;
+            let zone = zone_named(&design.zone)?;
             let at = now.in_zone(&zone)?;
             (zone, design.zone.clone(), at)
         };

@@ -132,6 +132,16 @@ pub enum ShoppingError {
     },
 }
 
+impl ShoppingError {
+    /// Returns the thing that it is about.
+    #[must_use]
+    pub const fn good(&self) -> Good {
+        match self {
+            Self::Packages { good, .. } | Self::NoNumber { good, .. } => *good,
+        }
+    }
+}
+
 /// The most that may be given of anything, in its unit or in the currency.
 const MOST: f64 = 1e6;
 /// What rounding may add to a whole number before it is rounded up.

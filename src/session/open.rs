@@ -157,6 +157,19 @@ impl Session {
         }
     }
 
+    /// Gives a drag up: the design is as it was when it began, and no step is noted.
+    ///
+    /// # Errors
+    /// [`SessionError`], which a design that was checked before never gives.
+    pub fn give_up_drag(&mut self) -> Result<(), SessionError> {
+        let Some((before, _)) = self.drag.take() else { return Ok(()) };
+        if before == self.design {
+            return Ok(());
+        }
+        self.design = before;
+        self.recompute("Given up")
+    }
+
     /// Does a command: the design, its batch, the undo list and the line of the last change follow.
     ///
     /// # Errors

@@ -1,6 +1,6 @@
 //! What a part of the window asks for; one place carries it out.
 
-use super::view::{CutView, Page};
+use super::view::{CutView, Page, PlanPart};
 use crate::design::{MilkKind, Stage};
 use crate::export::Paper;
 use crate::figure::FigureKey;
@@ -16,6 +16,8 @@ pub enum Ask {
     BeginDrag,
     /// The drag ends.
     EndDrag,
+    /// The drag is given up: all is as it was before.
+    GiveUpDrag,
     /// Take the last step back.
     Undo,
     /// Do it again.
@@ -44,6 +46,8 @@ pub enum Ask {
     Quit,
     /// Show a page.
     Show(Page),
+    /// Show a part of the plan.
+    ShowPart(PlanPart),
     /// Choose a station: its controls and its curve come into sight.
     Station(Stage),
     /// Bring an input into sight and mark it.

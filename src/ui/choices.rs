@@ -2,8 +2,9 @@
 
 use super::ask::{Ask, SecondAsk};
 use super::beside::value_text;
-use super::number_field::{BOX_WIDTH, box_ui, number_rail_ui, reset_ui, said_ui};
+use super::number_field::{BOX_WIDTH, box_ui, number_rail_ui, reset_ui};
 use super::theme::{CAPTION, Palette, TITLE, bold};
+use super::typed_box::said_ui;
 use super::view::{Room, View};
 use crate::batch::DifferingChoice;
 use crate::design::{Choice, Design, Field, Kind, Stage, Value, fields};

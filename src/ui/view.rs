@@ -1,9 +1,11 @@
 //! What the window remembers that is not part of the design.
 
+use super::supplies_good::Draft;
 use super::units::Units;
-use crate::design::Stage;
+use crate::design::{Good, Stage};
 use crate::export::Paper;
 use crate::figure::{FigureKey, SectionKey};
+use std::collections::BTreeMap;
 
 /// A page of the window.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -11,7 +13,7 @@ pub enum Page {
     /// Choices, curves and results.
     #[default]
     Design,
-    /// The plan on paper.
+    /// The week, what to buy, and the plan on paper.
     Plan,
     /// Every constant with its source.
     Sources,
@@ -28,6 +30,33 @@ impl Page {
             Self::Design => "Design",
             Self::Plan => "Plan",
             Self::Sources => "Sources",
+        }
+    }
+}
+
+/// A part of the page of the plan.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum PlanPart {
+    /// When everything is done.
+    #[default]
+    Week,
+    /// What is at home, and what to buy.
+    Shopping,
+    /// The plan on paper.
+    Paper,
+}
+
+impl PlanPart {
+    /// Every part.
+    pub const ALL: [Self; 3] = [Self::Week, Self::Shopping, Self::Paper];
+
+    /// Returns its name.
+    #[must_use]
+    pub const fn title(self) -> &'static str {
+        match self {
+            Self::Week => "Week",
+            Self::Shopping => "Shopping",
+            Self::Paper => "Paper",
         }
     }
 }
@@ -62,11 +91,11 @@ pub struct CutView {
     pub share: f64,
 }
 
-/// The text being typed into one box.
+/// The text being typed into a box.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Typing {
-    /// Key of the input.
-    pub key: &'static str,
+    /// What the box showed before.
+    pub was: String,
     /// The text so far.
     pub text: String,
 }
@@ -84,14 +113,18 @@ pub struct View {
     pub marked: Option<&'static str>,
     /// Whether the marked input is still to come into sight.
     pub mark_scrolls: bool,
-    /// The box that is being typed into.
-    pub typing: Option<Typing>,
+    /// What is typed into boxes and does not count yet, by the key of the box.
+    pub typing: BTreeMap<String, Typing>,
+    /// Packages that are not on the list yet.
+    pub drafts: BTreeMap<Good, Draft>,
     /// The title being typed.
     pub title: Option<String>,
     /// The curve whose table is shown.
     pub table: Option<FigureKey>,
     /// The cut through a cheese that is shown.
     pub cut: CutView,
+    /// The part of the plan in sight.
+    pub plan_part: PlanPart,
     /// The paper of the plan.
     pub paper: Paper,
     /// What the sources are searched for.
@@ -110,10 +143,12 @@ impl Default for View {
             scroll_to: None,
             marked: None,
             mark_scrolls: false,
-            typing: None,
+            typing: BTreeMap::new(),
+            drafts: BTreeMap::new(),
             title: None,
             table: None,
             cut: CutView { key: SectionKey::Moisture, share: 1.0 },
+            plan_part: PlanPart::Week,
             paper: Paper::A4,
             search: String::new(),
             help: false,

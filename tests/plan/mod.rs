@@ -10,5 +10,7 @@ mod schedule_cases;
 mod schedule_properties;
 mod schedule_refusals;
 mod shopping;
+mod spoken;
 mod tasks;
+mod timeline;
 mod week;

@@ -4,8 +4,11 @@ mod pictures;
 mod plan;
 mod second;
 mod soft;
+mod supplies;
 mod theme;
 mod units;
+mod week;
+mod week_pictures;
 mod window;
 
 use egui_kittest::Harness;

@@ -9,7 +9,7 @@ use vatsketch::ui::CutView;
 /// Margin of the test's own frame, points.
 const MARGIN: f32 = 8.0;
 
-fn picture(name: &str, index: usize, size: [f32; 2], theme: Theme, prepare: impl FnOnce(&mut vatsketch::ui::Window)) {
+pub fn picture(name: &str, index: usize, size: [f32; 2], theme: Theme, prepare: impl FnOnce(&mut vatsketch::ui::Window)) {
     picture_after(name, index, size, theme, |harness| prepare(harness.state_mut()));
 }
 
@@ -55,7 +55,10 @@ fn screenshots() {
     {
         picture_after(name, 0, size, theme, |harness| about_second(harness, "The same vat from sheep's milk"));
     }
-    picture("plan-1280-light", 0, [1280.0, 800.0], Theme::Light, |window| window.view.page = vatsketch::ui::Page::Plan);
+    picture("plan-1280-light", 0, [1280.0, 800.0], Theme::Light, |window| {
+        window.view.page = vatsketch::ui::Page::Plan;
+        window.view.plan_part = vatsketch::ui::PlanPart::Paper;
+    });
     picture("sources-1280-light", 0, [1280.0, 800.0], Theme::Light, |window| window.view.page = vatsketch::ui::Page::Sources);
 }
 

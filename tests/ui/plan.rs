@@ -13,6 +13,8 @@ fn plan_page() -> Harness<'static, Window> {
     let mut harness = shown(example(0), [1296.0, 816.0], Theme::Light);
     harness.get_by_label("Page Plan").click();
     settled(&mut harness);
+    harness.get_by_label("Plan: Paper").click();
+    settled(&mut harness);
     harness
 }
 
@@ -69,6 +71,8 @@ mod with_paper {
     fn it_says_that_it_is_drawing_and_then_shows_every_page() {
         let mut harness = shown(example(0), [1296.0, 816.0], Theme::Light);
         harness.get_by_label("Page Plan").click();
+        harness.run();
+        harness.get_by_label("Plan: Paper").click();
         harness.step();
         harness.step();
         harness.get_by_label_contains("Drawing the plan…");

@@ -14,8 +14,11 @@ use crate::ui::plan_desk::PlanDesk;
 use crate::ui::prompt::{Prompt, Reply, Which, keys_ui, notice_ui, prompt_ui};
 use crate::ui::run_ribbon::Lane;
 use crate::ui::theme::Palette;
-use crate::ui::view::{Page, Room, View, station_cut};
-use crate::ui::{choices, curves, foot, results, results_both, run_ribbon, sources_page, top_bar};
+use crate::ui::view::{Page, PlanPart, Room, View, station_cut};
+use crate::ui::week_desk::WeekDesk;
+use crate::ui::{
+    choices, curves, foot, plan_parts, results, results_both, run_ribbon, sources_page, supplies_page, top_bar, week_page,
+};
 use egui::{Frame, Margin, Panel, ScrollArea, Ui, ViewportCommand};
 use std::path::{Path, PathBuf};
 
@@ -41,6 +44,7 @@ pub struct Window {
     look: Option<(KeptLook, bool)>,
     dialogs: Dialogs,
     plan_desk: PlanDesk,
+    week_desk: WeekDesk,
     prompt: Option<Prompt>,
     notice: Option<String>,
     /// What waits for the design to be saved.
@@ -70,6 +74,7 @@ impl Window {
             look: None,
             dialogs,
             plan_desk: PlanDesk::without_viewer(),
+            week_desk: WeekDesk::default(),
             prompt: None,
             notice: None,
             after_save: None,
@@ -165,7 +170,7 @@ impl Window {
         );
         match self.view.page {
             Page::Design => asks.extend(self.design_page(ui)),
-            Page::Plan => asks.extend(self.plan_desk.page_ui(ui, self.session.batch(), self.view.paper)),
+            Page::Plan => asks.extend(self.plan_page(ui)),
             Page::Sources => {
                 egui::CentralPanel::default()
                     .frame(Frame::new().fill(palette.background).inner_margin(20))
@@ -231,6 +236,22 @@ impl Window {
         asks
     }
 
+    fn plan_page(&mut self, ui: &mut Ui) -> Vec<Ask> {
+        let parts = Frame::new().fill(Palette::of(ui).panel).inner_margin(Margin { left: 12, right: 12, top: 2, bottom: 6 });
+        let part = self.view.plan_part;
+        let mut asks = Panel::top("plan parts").frame(parts).show(ui, |ui| plan_parts::plan_parts_ui(ui, part)).inner;
+        let room = if ui.available_width() < ONE_COLUMN { Room::Column } else { Room::Own };
+        let batch = self.session.batch();
+        asks.extend(match part {
+            PlanPart::Week => week_page::week_page_ui(ui, &mut self.week_desk, &mut self.view, batch, &self.clock.now(), room),
+            PlanPart::Shopping => {
+                supplies_page::supplies_page_ui(ui, &mut self.week_desk, &mut self.view, batch, &self.clock.now(), room)
+            }
+            PlanPart::Paper => self.plan_desk.page_ui(ui, batch, self.view.paper),
+        });
+        asks
+    }
+
     /// Draws what stands in front of everything, and does what it answers.
     fn ask_in_front(&mut self, ctx: &egui::Context) {
         if self.view.help && keys_ui(ctx) {
@@ -265,6 +286,7 @@ impl Window {
             Ask::Do(command) => self.do_command(ctx, command),
             Ask::BeginDrag => self.session.begin_drag(),
             Ask::EndDrag => self.session.end_drag(),
+            Ask::GiveUpDrag => self.step(ctx, Session::give_up_drag),
             Ask::Undo => self.step(ctx, Session::undo),
             Ask::Redo => self.step(ctx, Session::redo),
             Ask::New | Ask::Open | Ask::OpenFile(_) | Ask::OpenExample(_) | Ask::Quit => {
@@ -281,6 +303,7 @@ impl Window {
             Ask::Print => self.plan_desk.print(ctx, self.session.batch(), self.view.paper),
             Ask::CopyPlan => self.session.last_change = PlanDesk::copy(ctx, self.session.batch()),
             Ask::Show(page) => self.view.page = page,
+            Ask::ShowPart(part) => self.view.plan_part = part,
             Ask::Station(stage) => {
                 self.view.station = stage;
                 self.view.scroll_to = Some(stage);
@@ -349,7 +372,7 @@ impl Window {
                 self.session = session;
                 self.refresh();
                 // The units and the cut are how the maker looks at any design.
-                self.view = View { units: self.view.units, cut: self.view.cut, ..View::default() };
+                self.view = View { units: self.view.units, cut: self.view.cut, plan_part: self.view.plan_part, ..View::default() };
                 self.notice = None;
             }
             Err(error) => self.tell(error.to_string()),

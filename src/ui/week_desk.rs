@@ -1,0 +1,80 @@
+//! What the page of the plan keeps of the week and of the shopping: worked out when the design or the quarter of an hour changes, not for each drawing.
+
+use crate::batch::Batch;
+use crate::design::Design;
+use crate::plan::{
+    Counted, GRID_MIN, KitchenWeek, KitchenWeekError, Now, Shopping, ShoppingError, WishOffer, counted, kitchen_week, moved_start,
+    shop, wish_offers,
+};
+use egui::Pos2;
+use jiff::civil::{Date, DateTime};
+
+/// The week and the shopping of one design at one time.
+pub(super) struct Reckoned {
+    design: Design,
+    quarter: Option<DateTime>,
+    /// The time that it was worked out for.
+    pub(super) now: Now,
+    /// The week, if there is a wish.
+    pub(super) week: Result<Option<KitchenWeek>, KitchenWeekError>,
+    /// The tasks with counted times.
+    pub(super) counted: Counted,
+    /// Wishes to take over.
+    pub(super) offers: Vec<WishOffer>,
+    /// What is bought.
+    pub(super) shopping: Result<Shopping, ShoppingError>,
+}
+
+/// The start on its way.
+#[derive(Clone, Copy)]
+pub(super) struct StartDrag {
+    /// Where it began to move.
+    pub(super) from: DateTime,
+    /// Where the pointer was then.
+    pub(super) pressed: Pos2,
+    /// The first day of the picture then; it stays in sight, so that nothing jumps away below the pointer.
+    pub(super) first: Date,
+}
+
+/// What the page keeps.
+#[derive(Default)]
+pub(super) struct WeekDesk {
+    reckoned: Option<Reckoned>,
+    /// The start while it is dragged.
+    pub(super) drag: Option<StartDrag>,
+}
+
+impl WeekDesk {
+    /// Returns the week and the shopping, worked out anew only if something changed.
+    pub(super) fn reckon(&mut self, batch: &Batch, now: &Now) -> &Reckoned {
+        let now = &now.for_week(&batch.design.week);
+        let quarter = moved_start(now.at, -GRID_MIN / 2);
+        let known = |known: &Reckoned| known.design == batch.design && known.quarter == quarter;
+        // Taken out and put back, so that what is returned is never borrowed from a place that may be empty.
+        let reckoned = match self.reckoned.take().filter(known) {
+            Some(reckoned) => reckoned,
+            None => Reckoned::of(batch, now, quarter),
+        };
+        self.reckoned.insert(reckoned)
+    }
+}
+
+impl Reckoned {
+    fn of(batch: &Batch, now: &Now, quarter: Option<DateTime>) -> Self {
+        let counted = counted(batch);
+        Self {
+            design: batch.design.clone(),
+            quarter,
+            now: now.clone(),
+            week: kitchen_week(batch, now),
+            offers: wish_offers(now, &counted),
+            counted,
+            shopping: shop(batch),
+        }
+    }
+
+    /// Returns the week, if there is one.
+    pub(super) fn planned(&self) -> Option<&KitchenWeek> {
+        self.week.as_ref().ok().and_then(Option::as_ref)
+    }
+}

@@ -1,0 +1,145 @@
+//! The week: when, the picture of it, and the same as a list.
+
+use super::ask::Ask;
+use super::theme::{BODY, CAPTION, FOOT, Palette, bold};
+use super::view::{Room, View};
+use super::week_desk::{Reckoned, WeekDesk};
+use super::{week_hours, week_line, week_list, week_when};
+use crate::batch::Batch;
+use crate::plan::{KitchenWeek, Now, length, time_words};
+use egui::{CentralPanel, Frame, Margin, Panel, RichText, ScrollArea, Ui};
+
+/// Width of the choices at the left.
+const CHOICES_WIDTH: f32 = 400.0;
+/// Reasons that are named at most; the list has them all.
+const MOST_REASONS: usize = 4;
+
+/// Draws the page and returns what is asked for.
+pub(super) fn week_page_ui(ui: &mut Ui, desk: &mut WeekDesk, view: &mut View, batch: &Batch, now: &Now, room: Room) -> Vec<Ask> {
+    let side = Frame::new().fill(Palette::of(ui).background).inner_margin(Margin::symmetric(12, 10));
+    let mut drag = desk.drag;
+    let reckoned = desk.reckon(batch, now);
+    let mut asks = Vec::new();
+    match room {
+        Room::Own => {
+            Panel::left("week choices").exact_size(CHOICES_WIDTH).resizable(false).frame(side).show(ui, |ui| {
+                ScrollArea::vertical().id_salt("week choices").auto_shrink(false).show(ui, |ui| {
+                    asks.extend(choices_ui(ui, view, batch, reckoned));
+                });
+            });
+            CentralPanel::default().frame(side).show(ui, |ui| {
+                ScrollArea::vertical().id_salt("week").auto_shrink(false).show(ui, |ui| {
+                    asks.extend(plan_ui(ui, &mut drag, view, batch, reckoned));
+                });
+            });
+        }
+        Room::Column => {
+            CentralPanel::default().frame(side).show(ui, |ui| {
+                ScrollArea::vertical().id_salt("week").auto_shrink(false).show(ui, |ui| {
+                    asks.extend(week_when::when_ui(ui, view, &batch.design.week, reckoned));
+                    ui.add_space(10.0);
+                    asks.extend(plan_ui(ui, &mut drag, view, batch, reckoned));
+                    ui.separator();
+                    asks.extend(week_hours::hours_ui(ui, view, &batch.design.week, reckoned));
+                });
+            });
+        }
+    }
+    // Whatever became of the picture, a drag ends with the button.
+    if drag.is_some() && !ui.input(|input| input.pointer.any_down()) {
+        drag = None;
+        asks.push(Ask::EndDrag);
+    }
+    desk.drag = drag;
+    asks
+}
+
+fn choices_ui(ui: &mut Ui, view: &mut View, batch: &Batch, reckoned: &Reckoned) -> Vec<Ask> {
+    let mut asks = week_when::when_ui(ui, view, &batch.design.week, reckoned);
+    ui.add_space(14.0);
+    asks.extend(week_hours::hours_ui(ui, view, &batch.design.week, reckoned));
+    asks
+}
+
+fn plan_ui(
+    ui: &mut Ui,
+    drag: &mut Option<super::week_desk::StartDrag>,
+    view: &mut View,
+    batch: &Batch,
+    reckoned: &Reckoned,
+) -> Vec<Ask> {
+    let mut asks = Vec::new();
+    match &reckoned.week {
+        Ok(Some(week)) => {
+            summary_ui(ui, week);
+            asks.extend(week_line::timeline_ui(ui, drag, &batch.design.week, week, &reckoned.now));
+            ui.add_space(10.0);
+        }
+        Ok(None) => asks.extend(invitation_ui(ui, batch, reckoned)),
+        Err(_) => {
+            let words = "There is no week as you wish it; what is in the way stands beside the wish. Below, times count from the first task.";
+            ui.label(RichText::new(words).size(BODY));
+        }
+    }
+    asks.extend(week_list::list_ui(ui, view, &batch.design.week, reckoned));
+    asks
+}
+
+/// Draws what the week comes to, what it costs and what it does to the cheese.
+fn summary_ui(ui: &mut Ui, week: &KitchenWeek) {
+    let soft = Palette::of(ui).soft;
+    ui.horizontal_wrapped(|ui| {
+        let begun = week.tasks.first().is_some_and(|task| task.begun);
+        let first = week.tasks.first().map_or_else(String::new, |task| time_words(task.start));
+        ui.label(RichText::new(if begun { "begun" } else { "begin" }).color(soft));
+        ui.label(RichText::new(first).font(bold(FOOT)));
+        ui.add_space(12.0);
+        ui.label(RichText::new("ready").color(soft));
+        let ready = week.ready.map_or_else(|| "not worked out".to_owned(), time_words);
+        ui.label(RichText::new(ready).font(bold(FOOT)));
+    });
+    let mut lines: Vec<String> = Vec::new();
+    if week.points == 0 {
+        lines.push("No task falls into sleep, work or busy times, and none is moved from its usual time.".to_owned());
+    } else {
+        let reasons: Vec<String> =
+            week.reasons.iter().take(MOST_REASONS).map(|reason| format!("{} ({})", reason.words, reason.points)).collect();
+        let more = week.reasons.len().saturating_sub(MOST_REASONS);
+        let more = if more > 0 { format!("; {more} more in the list") } else { String::new() };
+        lines.push(format!("Costs {} points, the least there is: {}{more}.", week.points, reasons.join("; ")));
+    }
+    if !week.stretches.is_empty() {
+        let words: Vec<&str> = week.stretches.iter().map(|stretch| stretch.words.as_str()).collect();
+        lines.push(format!("So that it fits: {}.", words.join("; ")));
+    }
+    if let Some(stage) = week.ends_before {
+        lines.push(format!("The plan ends before “{}”, which could not be worked out.", stage.title()));
+    }
+    for line in lines {
+        ui.label(RichText::new(line).size(CAPTION).color(soft));
+    }
+    ui.add_space(6.0);
+}
+
+/// Draws the invitation to choose a time.
+fn invitation_ui(ui: &mut Ui, batch: &Batch, reckoned: &Reckoned) -> Vec<Ask> {
+    let mut asks = Vec::new();
+    let palette = Palette::of(ui);
+    Frame::new().fill(palette.panel).corner_radius(8).inner_margin(14).show(ui, |ui| {
+        ui.set_width(ui.available_width());
+        let ready =
+            reckoned.counted.ready_min.map(|minutes| format!(" The cheeses are ready {} after the first task.", length(minutes)));
+        ui.label(RichText::new("No day yet").font(bold(BODY)));
+        ui.label(format!(
+            "Choose when to begin or by when to be ready, and every task gets its day and hour.{}",
+            ready.unwrap_or_default()
+        ));
+        ui.horizontal_wrapped(|ui| {
+            for offer in &reckoned.offers {
+                asks.extend(week_when::offer_ui(ui, &batch.design.week, offer));
+            }
+        });
+    });
+    ui.add_space(10.0);
+    asks
+}
