@@ -53,7 +53,11 @@ fn row(figure: &Readout) -> [String; 8] {
     [figure.stage.key().to_owned(), figure.key.to_owned(), figure.label.to_owned(), value, unit, low, high, words]
 }
 
-/// Returns every point of a curve as a table: its x axis, then one column a line and two a band, each with its unit in the heading.
+/// Heading of the last column of a curve.
+const EVENT: &str = "event (what is done or happens here)";
+
+/// Returns every point of a curve as a table: its x axis, then one column a line and two a band, each with its unit in the heading, and last
+/// what is done or happens at that place. An event has a row of its own where the curve has no point there.
 ///
 /// # Errors
 /// [`ExportError::NoCurve`] where the stage was not worked out; [`ExportError::Table`].
@@ -69,9 +73,10 @@ pub fn curve_csv(figure: &Figure) -> Result<Vec<u8>, ExportError> {
     refuse_empty(figure)?;
     let points = every_point(figure);
     let mut table = table();
-    table.write_record(&points.headings).map_err(refused)?;
-    for row in points.rows {
-        table.write_record(row.into_iter().map(|value| value.map(number).unwrap_or_default())).map_err(refused)?;
+    table.write_record(points.headings.iter().map(String::as_str).chain([EVENT])).map_err(refused)?;
+    for (row, mark) in points.rows.into_iter().zip(points.marks) {
+        let values = row.into_iter().map(|value| value.map(number).unwrap_or_default());
+        table.write_record(values.chain([mark])).map_err(refused)?;
     }
     finished(table)
 }

@@ -9,6 +9,8 @@ pub struct Table {
     pub headings: Vec<String>,
     /// Rows: x first, then one value a series where it has a point there.
     pub rows: Vec<Vec<Option<f64>>>,
+    /// What is done or happens at each row; nothing at most of them. Only [`every_point`] fills it.
+    pub marks: Vec<String>,
 }
 
 /// Returns the table of a figure, with at most about `rows` rows evenly spread over the x axis.
@@ -50,10 +52,10 @@ fn spread_evenly(framed: &Figure, figures: &[(&str, &Figure)], rows: usize) -> T
     let steps = rows.max(1);
     let row = |x: f64| std::iter::once(Some(x)).chain(all.iter().map(|(_, series)| value_at(&series.points, x))).collect();
     let rows = if all.is_empty() { Vec::new() } else { (0..=steps).map(|step| row(last * step as f64 / steps as f64)).collect() };
-    Table { headings, rows }
+    Table { headings, rows, marks: Vec::new() }
 }
 
-/// Returns the table of a figure with a row for every point of every line and band, bands as a column of lows and one of highs.
+/// Returns the table of a figure with a row for every point of every line and band and for every event, bands as a column of lows and one of highs.
 ///
 /// Where a line has no point of its own the value stands straight between its neighbours, as it is drawn; outside of its ends there is
 /// none. A line that jumps has two rows at one x.
@@ -79,18 +81,28 @@ pub fn every_point(figure: &Figure) -> Table {
         headings.push(with_unit(&format!("{}: high", band.name), figure.y.unit));
         columns.push(band.points.iter().map(|[x, _, high]| [*x, *high]).collect());
     }
-    let mut all_x: Vec<f64> = columns.iter().flatten().map(|[x, _]| *x).filter(|x| x.is_finite()).collect();
+    let events = figure.events.iter().map(|event| event.at);
+    let mut all_x: Vec<f64> = columns.iter().flatten().map(|[x, _]| *x).chain(events).filter(|x| x.is_finite()).collect();
     all_x.sort_by(f64::total_cmp);
     all_x.dedup_by(|next, x| same(*next, *x));
-    let rows = all_x.into_iter().flat_map(|x| rows_at(&columns, x)).collect();
-    Table { headings, rows }
+    // Of several rows at one x the first has the mark.
+    let marks_at = |x| std::iter::once(mark(figure, x)).chain(std::iter::repeat(String::new()));
+    let (rows, marks) = all_x.into_iter().flat_map(|x| rows_at(&columns, x).into_iter().zip(marks_at(x))).unzip();
+    Table { headings, rows, marks }
+}
+
+/// Returns the names of all events at one x.
+fn mark(figure: &Figure, x: f64) -> String {
+    let here = figure.events.iter().filter(|event| same(event.at, x));
+    here.map(|event| event.name).collect::<Vec<_>>().join("; ")
 }
 
 /// Returns the rows at one x: one, or as many as the line that jumps there has points.
 fn rows_at(columns: &[Vec<[f64; 2]>], x: f64) -> Vec<Vec<Option<f64>>> {
     let own: Vec<Vec<f64>> =
         columns.iter().map(|points| points.iter().filter(|[at, _]| same(*at, x)).map(|[_, y]| *y).collect()).collect();
-    let times = own.iter().map(Vec::len).max().unwrap_or(0);
+    // Where only an event stands every line is between its points.
+    let times = own.iter().map(Vec::len).max().unwrap_or(0).max(1);
     let value = |time: usize, (own, points): (&Vec<f64>, &Vec<[f64; 2]>)| {
         own.get(time).or_else(|| own.last()).copied().or_else(|| value_at(points, x))
     };

@@ -18,7 +18,6 @@ use vatsketch::batch::{Batch, batch};
 use vatsketch::design::Design;
 #[cfg(feature = "paper")]
 use vatsketch::export::{Paper, pdf};
-use vatsketch::plan::schedule;
 use vatsketch::process::{AirNow, AirPlan, Cheese, DiscRun, Fineness, Place, Problem, pickling, problem};
 #[cfg(feature = "paper")]
 use vatsketch::report::plan;
@@ -203,14 +202,7 @@ fn main() {
     if let Some(vinegar) = vinegar {
         lines.push(format!("The vinegar stage takes {vinegar:.2} ms (aim: at most 3)."));
     }
-    let run = week::run();
-    let hours = week::hours();
-    let planned = median_ms(&mut criterion, "the schedule over five weeks", 30, || {
-        black_box(schedule(black_box(&run), &hours, &week::START).unwrap());
-    });
-    if let Some(planned) = planned {
-        lines.push(format!("The schedule of {} steps over five weeks takes {planned:.2} ms (aim: at most 20).", run.len()));
-    }
+    lines.extend(week::measured(&mut criterion));
     lines.extend(draws::measured(&mut criterion));
     println!("{}", lines.join("\n"));
 }

@@ -157,16 +157,19 @@ fn a_missing_folder_is_named() {
 #[test]
 fn a_disk_that_is_full_leaves_the_old_file_and_nothing_half_written() {
     let folder = tempfile::tempdir().unwrap();
-    let to = folder.path().join("figures.csv");
-    std::fs::write(&to, "as it was").unwrap();
-    let limited = std::process::Command::new("sh")
-        .args(["-c", "trap '' XFSZ; ulimit -f 2; exec \"$0\" \"$@\"", env!("CARGO_BIN_EXE_vatsketch"), "export"])
-        .args([example("first-vat").as_str(), "--to", to.to_str().unwrap()])
-        .output()
-        .unwrap();
-    let words = String::from_utf8(limited.stderr).unwrap();
-    assert_eq!(limited.status.code(), Some(3), "{words}");
-    assert!(words.contains("cannot save") && words.contains("the old file is as it was"), "{words}");
-    assert_eq!(std::fs::read_to_string(&to).unwrap(), "as it was");
-    assert_eq!(std::fs::read_dir(folder.path()).unwrap().count(), 1, "nothing half-written stays");
+    for (name, more) in [("figures.csv", &[][..]), ("week.ics", &["--start", "2031-05-09T17:20"])] {
+        let to = folder.path().join(name);
+        std::fs::write(&to, "as it was").unwrap();
+        let limited = std::process::Command::new("sh")
+            .args(["-c", "trap '' XFSZ; ulimit -f 2; exec \"$0\" \"$@\"", env!("CARGO_BIN_EXE_vatsketch"), "export"])
+            .args([example("first-vat").as_str(), "--to", to.to_str().unwrap()])
+            .args(more)
+            .output()
+            .unwrap();
+        let words = String::from_utf8(limited.stderr).unwrap();
+        assert_eq!(limited.status.code(), Some(3), "{words}");
+        assert!(words.contains("cannot save") && words.contains("the old file is as it was"), "{words}");
+        assert_eq!(std::fs::read_to_string(&to).unwrap(), "as it was");
+    }
+    assert_eq!(std::fs::read_dir(folder.path()).unwrap().count(), 2, "nothing half-written stays");
 }

@@ -35,11 +35,14 @@ fn a_reader_that_has_gone_is_no_trouble() {
 #[cfg(target_os = "linux")]
 #[test]
 fn a_full_disk_behind_the_output_ends_with_three() {
-    let full = std::fs::OpenOptions::new().write(true).open("/dev/full").unwrap();
-    let ran = program().arg("inputs").stdout(full).output().unwrap();
-    let words = String::from_utf8(ran.stderr).unwrap();
-    assert_eq!(ran.status.code(), Some(3));
-    assert!(words.contains("cannot write the output"), "{words}");
+    let file = super::example("first-vat");
+    for arguments in [&["inputs"][..], &["plan", &file, "--start", "2031-05-09T17:20"], &["shop", &file, "--json"]] {
+        let full = std::fs::OpenOptions::new().write(true).open("/dev/full").unwrap();
+        let ran = program().args(arguments).stdout(full).output().unwrap();
+        let words = String::from_utf8(ran.stderr).unwrap();
+        assert_eq!(ran.status.code(), Some(3), "{arguments:?}");
+        assert!(words.contains("cannot write the output"), "{words}");
+    }
 }
 
 #[cfg(unix)]

@@ -60,7 +60,8 @@ fn lines_and_quotes_are_as_the_standard_has_them() {
         in_words: String::new(),
     };
     let text = String::from_utf8(curve_csv(&figure).unwrap()).unwrap();
-    assert_eq!(text, "at,\"so-called \"\"mean\"\", of two\"\r\n0,0.5\r\n1,\r\n");
+    let heading = "at,\"so-called \"\"mean\"\", of two\",event (what is done or happens here)";
+    assert_eq!(text, format!("{heading}\r\n0,0.5,\r\n1,,\r\n"));
 }
 
 #[test]
@@ -70,13 +71,28 @@ fn every_point_of_every_curve_comes_back_with_units_in_the_headings() {
         let figure = figure(&batch, key);
         let (headings, records) = read(&curve_csv(&figure).unwrap());
         let table = every_point(&figure);
-        assert_eq!(headings.iter().collect::<Vec<_>>(), table.headings);
+        let (event, others) = headings.iter().collect::<Vec<_>>().split_last().map(|(last, all)| (*last, all.to_vec())).unwrap();
+        assert_eq!(
+            (&others, event),
+            (&table.headings.iter().map(String::as_str).collect::<Vec<_>>(), "event (what is done or happens here)")
+        );
         assert!(headings[0].ends_with(figure.x.unit) && headings[1].ends_with(figure.y.unit), "{headings:?}");
         let longest = figure.series.iter().map(|series| series.points.len()).max().unwrap();
         assert!(records.len() >= longest && longest > 12, "{key:?}: {} rows of {longest} points", records.len());
         let back: Vec<Vec<Option<f64>>> =
-            records.iter().map(|record| record.iter().map(|field| field.parse().ok()).collect()).collect();
+            records.iter().map(|record| record.iter().take(others.len()).map(|field| field.parse().ok()).collect()).collect();
         assert_eq!(back, table.rows, "{key:?}");
+        // Each event stands once, at its time, and nothing else stands in its column.
+        let found: Vec<(f64, String)> = records
+            .iter()
+            .filter(|record| !record[others.len()].is_empty())
+            .flat_map(|record| {
+                record[others.len()].split("; ").map(|name| (record[0].parse().unwrap(), name.to_owned())).collect::<Vec<_>>()
+            })
+            .collect();
+        let mut wanted: Vec<(f64, String)> = figure.events.iter().map(|event| (event.at, event.name.to_owned())).collect();
+        wanted.sort_by(|one, other| one.0.total_cmp(&other.0));
+        assert_eq!(found, wanted, "{key:?}");
     }
 }
 

@@ -2,7 +2,7 @@
 
 use vatsketch::batch::batch;
 use vatsketch::design::Design;
-use vatsketch::figure::{Axis, Band, Figure, FigureKey, Role, Series, every_point, figure, table};
+use vatsketch::figure::{Axis, Band, Event, Figure, FigureKey, Role, Series, every_point, figure, table};
 
 #[test]
 fn a_table_has_a_column_for_x_and_for_each_line_and_a_row_more_than_asked_for() {
@@ -93,4 +93,18 @@ fn a_point_that_is_no_number_is_left_out_of_the_whole_table() {
     let table = every_point(&by_hand(vec![line("holed", &[[0.0, 1.0], [f64::NAN, 2.0], [3.0, 4.0]])], Vec::new()));
     assert_eq!(table.rows, [[Some(0.0), Some(1.0)], [Some(3.0), Some(4.0)]]);
     assert!(every_point(&by_hand(Vec::new(), Vec::new())).rows.is_empty());
+}
+
+/// By hand: an event between two points, one on a point where the line jumps, and two at once.
+#[test]
+fn an_event_marks_its_row_and_has_one_of_its_own_between_the_points() {
+    let event = |name, at| Event { name, at };
+    let jumps = line("jumps", &[[0.0, 0.0], [2.0, 4.0], [2.0, 6.0], [4.0, 6.0]]);
+    let events = vec![event("stirred", 1.0), event("cut", 2.0), event("done", 5.0), event("seen", 5.0)];
+    let table = every_point(&Figure { events, ..by_hand(vec![jumps], Vec::new()) });
+    let at = |row: usize| (table.rows[row][0].unwrap(), table.rows[row][1], table.marks[row].as_str());
+    assert_eq!([at(0), at(1)], [(0.0, Some(0.0), ""), (1.0, Some(2.0), "stirred")]);
+    assert_eq!([at(2), at(3)], [(2.0, Some(4.0), "cut"), (2.0, Some(6.0), "")]);
+    assert_eq!([at(4), at(5)], [(4.0, Some(6.0), ""), (5.0, None, "done; seen")]);
+    assert_eq!((table.rows.len(), table.marks.len()), (6, 6));
 }
