@@ -1,9 +1,10 @@
 //! One figure of a batch while one choice moves.
 
+use super::readout::rests_on_runs_beside;
 use super::run::batch_until;
 use super::{Batch, Reading, Readout, readouts};
 use crate::design::{Design, Field, Kind, Stage, Value, fields, nearest};
-use crate::process::{Belief, Given};
+use crate::process::{Belief, Given, Runs};
 
 /// Why a figure cannot be followed.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
@@ -32,13 +33,17 @@ pub(super) struct Moved<'a> {
     key: &'a str,
     /// The stage of the figure, so that no later one is worked out; the last one if the figure is not there now.
     last: Stage,
+    /// The same batch with the runs that are shown alone, where the figure rests on no others: they move every figure alike in half the time.
+    middle: Option<Batch>,
 }
 
 impl<'a> Moved<'a> {
     /// Returns a figure of a batch, to be followed.
     pub(super) fn of(batch: &'a Batch, key: &'a str) -> Self {
         let last = readouts(batch).iter().find(|figure| figure.key == key).map_or(Stage::Keeping, |figure| figure.stage);
-        Self { batch, key, last }
+        let given = Given { runs: Runs::MiddleOnly, ..batch.given };
+        let middle = if rests_on_runs_beside(key) { None } else { batch_until(&batch.design, &given, None, last).ok() };
+        Self { batch, key, last, middle: middle.map(|(middle, _)| middle) }
     }
 
     /// Returns the figure as it is now.
@@ -46,27 +51,46 @@ impl<'a> Moved<'a> {
         readouts(self.batch).into_iter().find(|figure| figure.key == self.key)
     }
 
-    /// Returns the figure with a choice at a value; nothing where it cannot be worked out.
+    /// Returns the figure with a choice at a value, with its likely range; nothing where it cannot be worked out.
+    pub(super) fn shown_at(&self, choice: &Field, value: f64) -> Option<Readout> {
+        self.with(&self.design_at(choice, value)?, &self.batch.given, self.batch)
+    }
+
+    /// Returns the same, but with or without its likely range.
     pub(super) fn at(&self, choice: &Field, value: f64) -> Option<Readout> {
-        let mut design = self.batch.design.clone();
-        choice.set(&mut design, Value::Number(value)).ok()?;
-        self.with(&design, &self.batch.given)
-    }
-
-    /// Returns the number of the figure with an uncertain constant at another factor of its record's value.
-    pub(super) fn number_believing(&self, belief: &Belief, factor: f64) -> Option<f64> {
-        let given = Given { beliefs: belief.set(self.batch.given.beliefs, factor), ..self.batch.given };
-        number(&self.with(&self.batch.design, &given)?)
-    }
-
-    fn with(&self, design: &Design, given: &Given) -> Option<Readout> {
-        let (batch, _) = batch_until(design, given, Some(self.batch), self.last).ok()?;
-        readouts(&batch).into_iter().find(|figure| figure.key == self.key)
+        let from = self.from();
+        self.with(&self.design_at(choice, value)?, &from.given, from)
     }
 
     /// Returns the number of the figure with a choice at a value.
     pub(super) fn number_at(&self, choice: &Field, value: f64) -> Option<f64> {
         number(&self.at(choice, value)?)
+    }
+
+    /// Returns the number of the figure with an uncertain constant at another factor of its record's value.
+    pub(super) fn number_believing(&self, belief: &Belief, factor: f64) -> Option<f64> {
+        let from = self.from();
+        let given = Given { beliefs: belief.set(from.given.beliefs, factor), ..from.given };
+        number(&self.with(&from.design, &given, from)?)
+    }
+
+    /// Returns the batch from which stages are taken over.
+    const fn from(&self) -> &Batch {
+        match &self.middle {
+            Some(middle) => middle,
+            None => self.batch,
+        }
+    }
+
+    fn design_at(&self, choice: &Field, value: f64) -> Option<Design> {
+        let mut design = self.batch.design.clone();
+        choice.set(&mut design, Value::Number(value)).ok()?;
+        Some(design)
+    }
+
+    fn with(&self, design: &Design, given: &Given, from: &Batch) -> Option<Readout> {
+        let (batch, _) = batch_until(design, given, Some(from), self.last).ok()?;
+        readouts(&batch).into_iter().find(|figure| figure.key == self.key)
     }
 
     /// Returns the error of a figure that was never a number: there it is words, or it is not there at all.

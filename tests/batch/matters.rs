@@ -1,8 +1,9 @@
 //! What moves a figure.
 
-use vatsketch::batch::{Batch, Cause, FigureError, Mover, Reading, batch, batch_given, matters, readouts};
+use std::collections::BTreeSet;
+use vatsketch::batch::{Batch, Cause, FigureError, Mover, Reading, batch, batch_given, link, matters, readouts};
 use vatsketch::design::{Design, Kind, Value};
-use vatsketch::process::{Beliefs, Given};
+use vatsketch::process::{BELIEFS, Beliefs, Given, Runs};
 
 fn key(mover: &Mover) -> &'static str {
     mover.cause.key()
@@ -84,4 +85,34 @@ fn an_uncertain_constant_is_ranked_by_what_its_whole_range_does() {
     }
     let keys: Vec<&str> = movers.iter().map(key).collect();
     assert!(keys.contains(&"moisture_diffusivity") && !keys.contains(&"acid_obstruction"), "{keys:?}");
+}
+
+/// The records behind a figure: those of its own link and of all that it rests on.
+fn records_behind(key: &str) -> BTreeSet<&'static str> {
+    let (mut records, mut seen, mut open) = (BTreeSet::new(), BTreeSet::new(), vec![link(key).unwrap()]);
+    while let Some(link) = open.pop() {
+        records.extend(link.constants.iter().flat_map(|list| list.iter().map(|record| record.name)));
+        open.extend(link.rests_on.iter().filter(|figure| seen.insert(**figure)).filter_map(|figure| self::link(figure)));
+    }
+    records
+}
+
+/// What moves a figure by as much as shows stands among the constants that its explanation names: two ways of asking the same.
+#[test]
+fn constants_that_move_a_figure_are_among_those_behind_it() {
+    let design = Design::default();
+    let with = |beliefs: Beliefs| readouts(&batch_given(&design, &Given { beliefs, runs: Runs::MiddleOnly }).unwrap());
+    let usual = with(Beliefs::default());
+    let mut missing = Vec::new();
+    for belief in BELIEFS {
+        let (least, most) = belief.ends(&design);
+        let moved = [least, most].map(|factor| with(belief.set(Beliefs::default(), factor)));
+        for figure in usual.iter().filter(|figure| matches!(figure.reading, Reading::Number(_))) {
+            let moves = moved.iter().flatten().any(|other| other.key == figure.key && other.text() != figure.text());
+            if moves && !records_behind(figure.key).contains(belief.record(&design).name) {
+                missing.push(format!("{} moves {}", belief.key, figure.key));
+            }
+        }
+    }
+    assert!(missing.is_empty(), "{missing:#?}");
 }

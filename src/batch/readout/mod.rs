@@ -194,9 +194,14 @@ pub fn readouts(batch: &Batch) -> Vec<Readout> {
     all.extend(batch.keeping.done().into_iter().flat_map(|outcome| keeping::readouts(outcome, &batch.design)));
     all.extend(ready::readouts(batch));
     if batch.given.runs == Runs::MiddleOnly {
-        all.retain(|figure| figure.key != pickling::IF_SLOW);
+        all.retain(|figure| !rests_on_runs_beside(figure.key));
     }
     all
+}
+
+/// Returns whether a figure rests on a run beside the one that is shown; where those are not worked out, it is not there.
+pub(super) fn rests_on_runs_beside(key: &str) -> bool {
+    key == pickling::IF_SLOW
 }
 
 /// Returns the figures of salting alone, for a cheese that was described.

@@ -144,7 +144,7 @@ pub fn solve(batch: &Batch, goal: &Goal, choice: &str) -> Result<Solved, SolveEr
         Sought::Nearest { at, .. } => (at, false),
         Sought::Nowhere => return Err(moved.never_a_number().into()),
     };
-    let figure = moved.at(choice, at).ok_or_else(|| moved.never_a_number())?;
+    let figure = moved.shown_at(choice, at).ok_or_else(|| moved.never_a_number())?;
     let answer = Answer { choice, value: at, figure };
     Ok(if met { Solved::Reached(answer) } else { Solved::NotReachable { nearest: answer } })
 }
