@@ -13,7 +13,7 @@ pub(super) const LINKS: &[Link] = &[
         inputs: &["milk_kind", "label_fat_percent", "label_protein_percent", "fridge_temperature_c"],
         source: SourceId::GuelphNotes,
         locator: "density table, 32 points, refitted",
-        constants: &[density::CONSTANTS],
+        constants: &[density::CONSTANTS, composition::CONSTANTS],
         correlations: &[density::CORRELATIONS, composition::CORRELATIONS],
         ..LINK
     },

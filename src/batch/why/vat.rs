@@ -44,8 +44,8 @@ pub(super) const LINKS: &[Link] = &[
         inputs: &["heat_while_setting"],
         rests_on: &["to_rennet_min", "rennet_imcu_kg", "rennet_water_ml", "milk_ph", "calcium_percent"],
         source: SourceId::Cengel2008,
-        locator: "the same two capacities after the rennet",
-        constants: &[bath::GEOMETRY_CONSTANTS],
+        locator: "the same two capacities after the rennet, over the time that it takes to clot",
+        constants: &[bath::GEOMETRY_CONSTANTS, rennet::CONSTANTS],
         ..LINK
     },
     Link {
