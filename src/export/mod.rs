@@ -8,6 +8,8 @@ mod curve;
 mod error;
 mod format;
 mod json;
+#[cfg(feature = "paper")]
+mod kitchen;
 mod pages;
 mod pdf;
 #[cfg(feature = "paper")]

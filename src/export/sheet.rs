@@ -2,8 +2,9 @@
 
 use super::Paper;
 use super::chart::Chart;
+use super::kitchen::{DayRow, LogRow, Short, days, log};
 use crate::batch::{Caution, Severity};
-use crate::report::{Plan, ShoppingRow, Step, Target, elapsed};
+use crate::report::{Plan, ShoppingRow, Target, Timing, day_words, short_moment};
 use serde::Serialize;
 
 /// The whole plan in words.
@@ -13,23 +14,40 @@ pub(super) struct Sheet {
     title: String,
     subtitle: &'static str,
     note: String,
-    figures: Vec<Aim>,
-    shopping: Vec<Bought>,
-    before_all: Vec<Warning>,
-    steps: Vec<Row>,
+    timing: Option<Hours>,
+    no_week: Option<String>,
+    /// For the kitchen: in few words.
+    before_all: Vec<Short>,
+    days: Vec<DayRow>,
+    log: Vec<LogRow>,
     stopped: Vec<Halt>,
+    /// For the desk.
+    shopping: Vec<Bought>,
+    cost: Option<String>,
+    shopping_trouble: Option<String>,
+    cautions: Vec<Warning>,
+    figures: Vec<Aim>,
     charts: Vec<Chart>,
     sources: Vec<String>,
 }
 
+/// A target in words.
 #[derive(Debug, Serialize)]
-struct Aim {
+pub(super) struct Aim {
     label: &'static str,
     amount: String,
     tolerance: Option<String>,
     kitchen: Option<String>,
-    /// Temperatures and times are printed large.
+    /// Temperatures are printed large, as the times of the clock are.
     large: bool,
+}
+
+#[derive(Debug, Serialize)]
+struct Hours {
+    begins: Option<String>,
+    ready: Option<String>,
+    zone: String,
+    remarks: Vec<String>,
 }
 
 #[derive(Debug, Serialize)]
@@ -39,6 +57,8 @@ struct Bought {
     also: Option<String>,
     kitchen: Option<String>,
     look_for: String,
+    buy: Option<String>,
+    rest: String,
 }
 
 #[derive(Debug, Serialize)]
@@ -49,20 +69,6 @@ struct Warning {
     note: bool,
     what: String,
     remedy: String,
-}
-
-#[derive(Debug, Serialize)]
-struct Row {
-    stage: &'static str,
-    at: String,
-    verb: &'static str,
-    what: String,
-    targets: Vec<Aim>,
-    lasts: Option<Aim>,
-    each: Vec<String>,
-    if_off: String,
-    write_down: &'static str,
-    cautions: Vec<Warning>,
 }
 
 #[derive(Debug, Serialize)]
@@ -81,11 +87,17 @@ impl Sheet {
             title: plan.title.clone(),
             subtitle: plan.subtitle,
             note: plan.note.clone(),
-            figures: plan.figures.iter().map(Aim::of).collect(),
-            shopping: plan.shopping.iter().map(Bought::of).collect(),
-            before_all: plan.before_all.iter().map(Warning::of).collect(),
-            steps: plan.steps.iter().map(Row::of).collect(),
+            timing: plan.timing.as_ref().map(Hours::of),
+            no_week: plan.no_week.clone(),
+            before_all: plan.before_all.iter().map(Short::of).collect(),
+            days: days(&plan.steps),
+            log: log(&plan.steps),
             stopped: plan.stopped.iter().map(|halt| Halt { stage: halt.stage.title(), why: halt.why.clone() }).collect(),
+            shopping: plan.shopping.iter().map(Bought::of).collect(),
+            cost: plan.cost.as_ref().map(crate::report::Cost::words),
+            shopping_trouble: plan.shopping_trouble.clone(),
+            cautions: plan.cautions.iter().map(Warning::of).collect(),
+            figures: plan.figures.iter().map(Aim::of).collect(),
             charts: plan.curves.iter().map(Chart::of).collect(),
             sources: plan.sources.iter().map(|source| format!("{} (seen: {})", source.title, source.seen)).collect(),
         }
@@ -93,14 +105,25 @@ impl Sheet {
 }
 
 impl Aim {
-    fn of(target: &Target) -> Self {
+    pub(super) fn of(target: &Target) -> Self {
         use crate::design::Unit;
         Self {
             label: target.label,
             amount: target.amount.to_string(),
             tolerance: target.tolerance(),
             kitchen: target.kitchen.clone(),
-            large: matches!(target.amount.unit, Unit::Celsius | Unit::Minute | Unit::Hour),
+            large: target.amount.unit == Unit::Celsius,
+        }
+    }
+}
+
+impl Hours {
+    fn of(timing: &Timing) -> Self {
+        Self {
+            begins: timing.begins.map(|begins| day_words(begins.date())),
+            ready: timing.ready.map(short_moment),
+            zone: timing.zone.clone(),
+            remarks: timing.remarks.clone(),
         }
     }
 }
@@ -113,6 +136,8 @@ impl Bought {
             also: row.also.map(|also| also.to_string()),
             kitchen: row.kitchen.clone(),
             look_for: row.look_for.clone(),
+            buy: row.buy.as_ref().map(crate::report::Purchase::words),
+            rest: row.buy.as_ref().map(crate::report::Purchase::rest).unwrap_or_default(),
         }
     }
 }
@@ -120,32 +145,11 @@ impl Bought {
 impl Warning {
     fn of(caution: &Caution) -> Self {
         Self {
-            word: match caution.severity {
-                Severity::Note => "Note",
-                Severity::Caution => "Caution",
-                Severity::Stop => "Stop",
-            },
+            word: caution.severity.word(),
             grave: caution.severity == Severity::Stop,
             note: caution.severity == Severity::Note,
             what: caution.what.clone(),
             remedy: caution.remedy.clone(),
-        }
-    }
-}
-
-impl Row {
-    fn of(step: &Step) -> Self {
-        Self {
-            stage: step.stage.title(),
-            at: elapsed(step.at_min),
-            verb: step.verb,
-            what: step.what.clone(),
-            targets: step.targets.iter().map(Aim::of).collect(),
-            lasts: step.lasts.as_ref().map(Aim::of),
-            each: step.each_min.iter().map(|at_min| elapsed(*at_min)).collect(),
-            if_off: step.if_off.clone(),
-            write_down: step.write_down,
-            cautions: step.cautions.iter().map(Warning::of).collect(),
         }
     }
 }

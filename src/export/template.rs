@@ -31,8 +31,12 @@ impl Main {
 }
 
 /// The templates, by the names under which they call each other.
-const TEMPLATES: [(&str, &str); 3] = [
+const TEMPLATES: [(&str, &str); 7] = [
     ("plan.typ", include_str!("../../resources/plan.typ")),
+    ("parts.typ", include_str!("../../resources/parts.typ")),
+    ("kitchen.typ", include_str!("../../resources/kitchen.typ")),
+    ("record.typ", include_str!("../../resources/record.typ")),
+    ("reading.typ", include_str!("../../resources/reading.typ")),
     ("curve.typ", include_str!("../../resources/curve.typ")),
     ("chart.typ", include_str!("../../resources/chart.typ")),
 ];

@@ -1,7 +1,7 @@
 //! The plan as plain text, for a terminal, a message or the clipboard.
 
 use crate::batch::Caution;
-use crate::report::{Plan, ShoppingRow, Step, Target, elapsed};
+use crate::report::{Cost, Line, Plan, Purchase, ShoppingRow, StepTime, Target, Timing, agenda, day_words, short_moment};
 
 /// Columns of a terminal that everybody has.
 const COLUMNS: usize = 80;
@@ -37,6 +37,11 @@ pub fn text(plan: &Plan) -> String {
         page.gap();
         plan.note.lines().for_each(|line| page.paragraph("", "", line));
     }
+    if let Some(timing) = &plan.timing {
+        page.gap();
+        page.paragraph("", "", &when(timing));
+        timing.remarks.iter().for_each(|remark| page.paragraph("- ", "  ", remark));
+    }
     if !plan.before_all.is_empty() {
         page.heading("Before you begin");
         plan.before_all.iter().for_each(|caution| page.paragraph("! ", "  ", &warning(caution)));
@@ -44,12 +49,22 @@ pub fn text(plan: &Plan) -> String {
     if !plan.shopping.is_empty() {
         page.heading("To buy and to have at hand");
         plan.shopping.iter().for_each(|row| page.paragraph("[ ] ", "    ", &bought(row)));
+        let costs = plan.cost.iter().map(Cost::words);
+        costs.chain(plan.shopping_trouble.iter().map(|why| no_packages(why))).for_each(|words| page.paragraph("", "", &words));
     }
     page.heading("Steps");
-    if !plan.steps.is_empty() {
+    if let Some(why) = &plan.no_week {
+        page.paragraph("! ", "  ", &format!("No times of the clock: {why}."));
+    }
+    if !plan.steps.is_empty() && plan.timing.is_none() {
         page.paragraph("", "", "Times count from the start of warming.");
     }
-    plan.steps.iter().for_each(|step| page.step(step));
+    for day in agenda(&plan.steps) {
+        if let Some(date) = day.date {
+            page.day(&day_words(date));
+        }
+        day.lines.iter().for_each(|line| page.step(line));
+    }
     if !plan.stopped.is_empty() {
         page.heading("From here on the plan stops");
         plan.stopped.iter().for_each(|halt| page.paragraph("", "  ", &format!("{}: {}", halt.stage.title(), halt.why)));
@@ -107,21 +122,34 @@ impl Page {
         self.0.push('\n');
     }
 
-    fn step(&mut self, step: &Step) {
-        let indent = " ".repeat(MARGIN);
+    /// Adds the rule at a change of day.
+    fn day(&mut self, words: &str) {
         self.gap();
+        self.paragraph("", "", &format!("=== {words} {}", "=".repeat(COLUMNS.saturating_sub(words.chars().count() + 5))));
+    }
+
+    fn step(&mut self, line: &Line<'_>) {
+        let (step, indent) = (line.step, " ".repeat(MARGIN));
+        self.gap();
+        if line.again {
+            let boxes = boxes(line.times.iter().map(StepTime::words));
+            self.paragraph("", "", &format!("{boxes}   {} {} As before.", step.verb, step.what));
+            return;
+        }
         for caution in &step.cautions {
             self.paragraph("  ! ", "    ", &warning(caution));
         }
         let lasts = step.lasts.as_ref().map(|lasts| format!(" {}", amount(lasts))).unwrap_or_default();
-        let at = format!("[ ] {:<width$}", elapsed(step.at_min), width = MARGIN - 4);
+        let first = line.times.first().filter(|_| !line.by_date).map(StepTime::words).unwrap_or_default();
+        let at = format!("[ ] {first:<width$}", width = MARGIN - 4);
         self.paragraph(&at, &indent, &format!("{} {}{lasts}", step.verb, step.what));
         for target in &step.targets {
             self.paragraph(&indent, &format!("{indent}  "), &aim(target));
         }
-        if !step.each_min.is_empty() {
-            let each: Vec<String> = step.each_min.iter().map(|at_min| format!("[\u{a0}]\u{a0}{}", elapsed(*at_min))).collect();
-            self.paragraph(&indent, &indent, &each.join("   "));
+        if line.by_date {
+            self.paragraph(&indent, &indent, &boxes(line.times.iter().map(StepTime::words_with_day)));
+        } else if line.times.len() > 1 {
+            self.paragraph(&indent, &indent, &boxes(line.times.iter().map(StepTime::words)));
         }
         if !step.if_off.is_empty() {
             self.paragraph(&indent, &format!("{indent}  "), &format!("If off: {}", step.if_off));
@@ -132,6 +160,21 @@ impl Page {
     }
 }
 
+/// Returns a box to tick before each time.
+fn boxes(times: impl Iterator<Item = String>) -> String {
+    times.map(|time| format!("[\u{a0}]\u{a0}{time}")).collect::<Vec<_>>().join("   ")
+}
+
+fn when(timing: &Timing) -> String {
+    let begins = timing.begins.map(|begins| format!("Begins {}.", short_moment(begins))).unwrap_or_default();
+    let ready = timing.ready.map(|ready| format!(" Ready {}.", short_moment(ready))).unwrap_or_default();
+    format!("{begins}{ready} Time zone {}.", timing.zone)
+}
+
+fn no_packages(why: &str) -> String {
+    format!("No packages could be chosen: {why}.")
+}
+
 fn warning(caution: &Caution) -> String {
     format!("{}: {} {}", caution.severity.word(), caution.what, caution.remedy)
 }
@@ -139,7 +182,9 @@ fn warning(caution: &Caution) -> String {
 fn bought(row: &ShoppingRow) -> String {
     let also = row.also.map(|also| format!(" = {also}")).unwrap_or_default();
     let kitchen = row.kitchen.as_ref().map(|kitchen| format!(" ({kitchen})")).unwrap_or_default();
-    format!("{}: {}{also}{kitchen}; {}", row.what, row.amount, row.look_for)
+    let rest = row.buy.as_ref().map(Purchase::rest).filter(|rest| !rest.is_empty()).map(|rest| format!(" ({rest})"));
+    let buy = row.buy.as_ref().map(|buy| format!("; {}{}", buy.words(), rest.unwrap_or_default())).unwrap_or_default();
+    format!("{}: {}{also}{kitchen}{buy}; {}", row.what, row.amount, row.look_for)
 }
 
 fn aim(target: &Target) -> String {

@@ -1,20 +1,30 @@
 //! The plan as data: what to buy, the steps, the curves, the cautions and the sources; no layout and no file.
 
+mod agenda;
 mod amount;
+mod brief;
 mod comparison;
 mod facts;
 mod plan;
+mod purchase;
 mod record;
 mod shopping;
 mod sources;
 mod steps;
+mod timing;
+mod when;
 mod why;
 
+pub use agenda::{Day, Line, agenda};
 pub use amount::{Amount, Target, duration, elapsed};
+pub use brief::brief;
 pub use comparison::{ComparedRow, Comparison, comparison};
-pub use plan::{Plan, Stopped, plan};
+pub use plan::{Plan, Stopped, plan, plan_at, week_plan};
+pub use purchase::{Cost, Purchase};
 pub use record::{RecordRow, constant_row, correlation_row, source_title};
 pub use shopping::ShoppingRow;
 pub use sources::UsedSource;
 pub use steps::Step;
+pub use timing::Timing;
+pub use when::{StepTime, day_words, short_day, short_moment};
 pub use why::{WhyWords, why_words};

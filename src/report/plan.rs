@@ -1,10 +1,11 @@
 //! The whole plan.
 
 use super::facts::Facts;
-use super::{ShoppingRow, Step, Target, UsedSource, shopping, sources, steps};
+use super::{Cost, ShoppingRow, Step, Target, Timing, UsedSource, shopping, sources, steps};
 use crate::batch::{Batch, Caution, Progress};
 use crate::design::Stage;
 use crate::figure::{Figure, FigureKey, figure};
+use crate::plan::{KitchenWeek, Now, kitchen_week};
 
 /// A stage that could not be worked out, and why.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -28,6 +29,14 @@ pub struct Plan {
     pub figures: Vec<Target>,
     /// What to buy and to have at hand.
     pub shopping: Vec<ShoppingRow>,
+    /// What it costs, where the maker's supplies say.
+    pub cost: Option<Cost>,
+    /// Why no packages could be chosen.
+    pub shopping_trouble: Option<String>,
+    /// When it begins and when the cheeses are ready, by the clock on the wall.
+    pub timing: Option<Timing>,
+    /// Why times only count from the start of warming although the maker asked for more.
+    pub no_week: Option<String>,
     /// Every caution, the gravest first; those of a step are also in [`Step::cautions`].
     pub cautions: Vec<Caution>,
     /// The cautions that belong to no step.
@@ -49,7 +58,7 @@ impl Plan {
     pub const SUBTITLE: &'static str = "A plan from a model, not a measurement. Local food rules and licensed practice come first.";
 }
 
-/// Returns the plan of a batch. A stage that failed is named with its reason; what could be worked out is planned all the same.
+/// Returns the plan of a batch with times that count from the start of warming. A stage that failed is named with its reason; what could be worked out is planned all the same.
 ///
 /// # Example
 /// ```
@@ -60,8 +69,44 @@ impl Plan {
 /// ```
 #[must_use]
 pub fn plan(batch: &Batch) -> Plan {
+    week_plan(batch, None)
+}
+
+/// Returns the plan of a batch with the times of its week, as the design wishes it; where there is no week it counts from the start of
+/// warming and says why ([`Plan::no_week`]).
+///
+/// # Arguments
+/// * `now`: what the clock on the wall says
+///
+/// # Example
+/// ```
+/// use jiff::{civil::date, tz::TimeZone};
+/// use vatsketch::{batch::batch, design::{Design, Wish}, plan::Now, report::plan_at};
+/// let now = Now { at: date(2031, 5, 5).at(8, 0, 0, 0), zone: TimeZone::UTC };
+/// let mut design = Design::default();
+/// design.week.wish = Wish::StartAt(date(2031, 5, 9).at(14, 30, 0, 0));
+/// assert_eq!(plan_at(&batch(&design)?, &now).steps[0].times[0].words(), "14:30");
+/// design.week.wish = Wish::ReadyBy(date(2031, 5, 6).at(14, 30, 0, 0));
+/// assert!(plan_at(&batch(&design)?, &now).no_week.is_some_and(|why| why.contains("at the earliest")));
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[must_use]
+pub fn plan_at(batch: &Batch, now: &Now) -> Plan {
+    match kitchen_week(batch, now) {
+        Ok(week) => week_plan(batch, week.as_ref()),
+        Err(error) => Plan { no_week: Some(error.to_string()), ..plan(batch) },
+    }
+}
+
+/// Returns the plan of a batch with the times of a week, or without one as [`plan`].
+#[must_use]
+pub fn week_plan(batch: &Batch, week: Option<&KitchenWeek>) -> Plan {
     let facts = Facts::of(batch);
     let mut steps = steps::steps(batch, &facts);
+    if let Some(week) = week {
+        steps = steps::of_week(steps, week, batch);
+    }
+    let shopping = shopping::list(batch, &facts);
     let before_all = place_cautions(&batch.cautions, &mut steps);
     let title = batch.design.title.trim();
     Plan {
@@ -69,7 +114,11 @@ pub fn plan(batch: &Batch) -> Plan {
         subtitle: Plan::SUBTITLE,
         note: batch.design.note.trim().to_owned(),
         figures: facts.lead(),
-        shopping: shopping::shopping(batch, &facts),
+        shopping: shopping.rows,
+        cost: shopping.cost,
+        shopping_trouble: shopping.trouble,
+        timing: week.map(Timing::of),
+        no_week: None,
         cautions: batch.cautions.clone(),
         before_all,
         steps,

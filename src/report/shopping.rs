@@ -1,9 +1,10 @@
 //! What to buy and to have at hand.
 
-use super::Amount;
 use super::facts::Facts;
+use super::{Amount, Cost, Purchase};
 use crate::batch::Batch;
-use crate::design::{CalciumForm, Unit, lower_first};
+use crate::design::{CalciumForm, Good, Unit, lower_first};
+use crate::plan::shop;
 
 /// One thing to buy.
 #[derive(Clone, Debug, PartialEq)]
@@ -18,10 +19,53 @@ pub struct ShoppingRow {
     pub kitchen: Option<String>,
     /// What to look for on the label.
     pub look_for: String,
+    /// In which packages, where the maker's supplies say.
+    pub buy: Option<Purchase>,
+}
+
+/// What to buy, and what it costs.
+pub(super) struct List {
+    pub(super) rows: Vec<ShoppingRow>,
+    pub(super) cost: Option<Cost>,
+    /// Why no packages could be chosen.
+    pub(super) trouble: Option<String>,
+}
+
+/// Returns what to buy, in packages where supplies are given.
+pub(super) fn list(batch: &Batch, facts: &Facts) -> List {
+    let (mut rows, supplies) = (shopping(batch, facts), &batch.design.supplies);
+    let shopping = match shop(batch) {
+        Ok(shopping) => shopping,
+        Err(error) => return List { rows, cost: None, trouble: Some(error.to_string()) },
+    };
+    for row in &mut rows {
+        let bought = shopping.bought.iter().find(|bought| good(row.what) == Some(bought.need.good));
+        row.buy = bought.and_then(|bought| {
+            let supply = supplies.goods.get(&bought.need.good)?;
+            Some(Purchase::of(bought, &supply.offers, &supplies.currency))
+        });
+    }
+    List { cost: Cost::of(&shopping, supplies), rows, trouble: None }
+}
+
+/// Returns the good that a row is about; none for what is not bought in packages.
+fn good(what: &str) -> Option<Good> {
+    Some(match what {
+        "Milk" => Good::Milk,
+        "Cream" => Good::Cream,
+        "Skimmed milk" => Good::SkimmedMilk,
+        "Calcium chloride" => Good::Calcium,
+        "Rennet" => Good::Rennet,
+        "Salt" => Good::Salt,
+        "Pepper" => Good::Pepper,
+        "Vinegar" => Good::Vinegar,
+        "Oil" => Good::Oil,
+        _ => return None,
+    })
 }
 
 /// Returns what to buy, as far as the stages were worked out. Rows of nothing are left out.
-pub(super) fn shopping(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
+fn shopping(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
     let mut rows = Vec::new();
     let design = &batch.design.milk;
     if let Some(milk) = batch.milk.done() {
@@ -31,6 +75,7 @@ pub(super) fn shopping(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
             also: Some(Amount::new(milk.bought_kg, Unit::Kilogram, 2)),
             kitchen: None,
             look_for: format!("{}, {}", design.milk_kind.label(), lower_first(design.milk_treatment.label())),
+            buy: None,
         });
         rows.push(ShoppingRow {
             what: "Cream",
@@ -38,6 +83,7 @@ pub(super) fn shopping(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
             also: Some(Amount::new(milk.cream_ml, Unit::Millilitre, 0)),
             kitchen: facts.kitchen("cream_ml").or_else(|| facts.kitchen("cream_g")),
             look_for: format!("{:.0}\u{a0}% fat on the carton", design.cream_strength_percent),
+            buy: None,
         });
         rows.push(ShoppingRow {
             what: "Skimmed milk",
@@ -45,6 +91,7 @@ pub(super) fn shopping(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
             also: Some(Amount::new(milk.skim_l, Unit::Litre, 2)),
             kitchen: facts.kitchen("skim_l").or_else(|| facts.kitchen("skim_kg")),
             look_for: "to bring the fat down".to_owned(),
+            buy: None,
         });
         rows.push(ShoppingRow {
             what: "Calcium chloride",
@@ -57,6 +104,7 @@ pub(super) fn shopping(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
                     format!("{}, food grade", lower_first(design.calcium_form.label()))
                 }
             },
+            buy: None,
         });
         rows.push(ShoppingRow {
             what: "Rennet",
@@ -64,6 +112,7 @@ pub(super) fn shopping(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
             also: None,
             kitchen: facts.kitchen("rennet_ml"),
             look_for: format!("{:.0}\u{a0}IMCU/mL; check the date", milk.rennet_strength_imcu_ml),
+            buy: None,
         });
         rows.push(ShoppingRow {
             what: "Water for the rennet",
@@ -71,6 +120,7 @@ pub(super) fn shopping(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
             also: None,
             kitchen: facts.kitchen("rennet_water_ml"),
             look_for: "cool, without chlorine".to_owned(),
+            buy: None,
         });
     }
     if let Some(salting) = batch.salting.done() {
@@ -80,6 +130,7 @@ pub(super) fn shopping(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
             also: None,
             kitchen: facts.kitchen("salt_g"),
             look_for: "fine and dry".to_owned(),
+            buy: None,
         });
     }
     rows.extend(pepper_vinegar_and_oil(batch, facts));
@@ -89,8 +140,14 @@ pub(super) fn shopping(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
 
 /// Returns what is bought for the coat and the jar.
 fn pepper_vinegar_and_oil(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
-    let row =
-        |what, amount, key: &str, look_for: String| ShoppingRow { what, amount, also: None, kitchen: facts.kitchen(key), look_for };
+    let row = |what, amount, key: &str, look_for: String| ShoppingRow {
+        what,
+        amount,
+        also: None,
+        kitchen: facts.kitchen(key),
+        look_for,
+        buy: None,
+    };
     let pepper = batch.salting.done().map(|salting| {
         let look_for =
             if batch.design.salting.pepper_treated { "ground, steam-treated" } else { "ground; treated pepper is better" };

@@ -25,6 +25,7 @@ mod rail;
 mod results;
 mod results_both;
 mod run_ribbon;
+mod saving;
 mod sources_page;
 mod supplies_bought;
 mod supplies_good;

@@ -6,6 +6,7 @@ use super::preview::Preview;
 use super::theme::{BODY, Palette, TITLE, bold};
 use crate::batch::Batch;
 use crate::export::Paper;
+use crate::plan::Now;
 use egui::{Align, Button, Frame, Image, RichText, Role, ScrollArea, Sense, Stroke, TextureHandle, Ui, WidgetInfo, vec2};
 
 /// Widest page; wider than that it is no easier to read.
@@ -16,8 +17,9 @@ const SCROLL_BAR: f32 = 24.0;
 /// Draws the page and returns what is asked for.
 ///
 /// # Arguments
+/// * `now`: what the clock on the wall says
 /// * `printing`: whether a plan is on its way to the viewer
-pub(super) fn plan_ui(ui: &mut Ui, preview: &mut Preview, batch: &Batch, paper: Paper, printing: bool) -> Vec<Ask> {
+pub(super) fn plan_ui(ui: &mut Ui, preview: &mut Preview, batch: &Batch, now: &Now, paper: Paper, printing: bool) -> Vec<Ask> {
     let mut asks = Vec::new();
     ui.horizontal_wrapped(|ui| {
         ui.label(RichText::new("The plan on paper").font(bold(TITLE)));
@@ -43,7 +45,7 @@ pub(super) fn plan_ui(ui: &mut Ui, preview: &mut Preview, batch: &Batch, paper: 
     });
     ui.add_space(6.0);
     let width = (ui.available_width() - SCROLL_BAR).clamp(120.0, WIDEST);
-    let shown = preview.look(ui.ctx(), batch, paper, width);
+    let shown = preview.look(ui.ctx(), batch, now, paper, width);
     if shown.drawing {
         let words = match shown.pages {
             Some(Ok(_)) => "Drawing the plan… Below it is as it was before the change.",

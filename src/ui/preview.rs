@@ -2,9 +2,12 @@
 
 use crate::batch::Batch;
 use crate::design::Design;
+use crate::design::Wish;
 use crate::export::{PageImage, Paper, pages};
-use crate::report::plan;
+use crate::plan::Now;
+use crate::report::plan_at;
 use egui::{ColorImage, TextureHandle, TextureOptions};
+use jiff::civil::DateTime;
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
 
 /// What is to be drawn.
@@ -14,6 +17,8 @@ struct Order {
     paper: Paper,
     /// Quarters of a pixel a point, so that a window that is pulled wider is not drawn anew for each pixel.
     quarters: u16,
+    /// The quarter of an hour in which it was asked for, where the plan depends on what time it is.
+    asked: Option<DateTime>,
 }
 
 /// Finest drawing, quarters of a pixel a point: 216 dots an inch.
@@ -44,13 +49,15 @@ impl Preview {
     /// Takes what was drawn, has drawn what is out of date, and returns what can be shown.
     ///
     /// # Arguments
+    /// * `now`: what the clock on the wall says
     /// * `width`: of a page in the window, in its points
-    pub(super) fn look(&mut self, ctx: &egui::Context, batch: &Batch, paper: Paper, width: f32) -> Shown<'_> {
-        let wanted = Order { design: batch.design.clone(), paper, quarters: quarters(ctx, paper, width) };
+    pub(super) fn look(&mut self, ctx: &egui::Context, batch: &Batch, now: &Now, paper: Paper, width: f32) -> Shown<'_> {
+        let wanted =
+            Order { design: batch.design.clone(), paper, quarters: quarters(ctx, paper, width), asked: asked(&batch.design, now) };
         self.take(ctx, &wanted);
         let known = self.shown.as_ref().is_some_and(|(order, _)| *order == wanted);
         if !known && self.running.is_none() {
-            self.start(ctx, batch, wanted);
+            self.start(ctx, batch, now, wanted);
         }
         Shown { pages: self.shown.as_ref().map(|(_, pages)| pages), drawing: self.running.is_some() }
     }
@@ -76,12 +83,12 @@ impl Preview {
         self.running = None;
     }
 
-    fn start(&mut self, ctx: &egui::Context, batch: &Batch, order: Order) {
+    fn start(&mut self, ctx: &egui::Context, batch: &Batch, now: &Now, order: Order) {
         let (sender, receiver) = channel();
-        let (batch, repaint, paper) = (batch.clone(), ctx.clone(), order.paper);
+        let (batch, now, repaint, paper) = (batch.clone(), now.clone(), ctx.clone(), order.paper);
         let pixels_per_point = f64::from(order.quarters) / 4.0;
         let spawned = std::thread::Builder::new().name("plan-preview".to_owned()).spawn(move || {
-            let drawn = pages(&plan(&batch), paper, pixels_per_point);
+            let drawn = pages(&plan_at(&batch, &now), paper, pixels_per_point);
             let drawn = drawn.map(|pages| pages.iter().map(image).collect()).map_err(|error| error.to_string());
             // The window may have closed in the meantime; then nobody waits.
             let _ = sender.send(drawn);
@@ -92,6 +99,13 @@ impl Preview {
             Err(error) => self.shown = Some((order, Err(format!("no thread could be started: {error}")))),
         }
     }
+}
+
+/// Returns the quarter of an hour that it is, where what is planned depends on it.
+fn asked(design: &Design, now: &Now) -> Option<DateTime> {
+    let depends = design.week.reached.is_some() || matches!(design.week.wish, Wish::ReadyBy(_));
+    let quarter = now.at.minute() / 15 * 15;
+    depends.then(|| now.at.date().at(now.at.hour(), quarter, 0, 0))
 }
 
 fn image(page: &PageImage) -> ColorImage {

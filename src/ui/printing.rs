@@ -3,7 +3,8 @@
 use crate::batch::Batch;
 use crate::export::{Paper, pdf};
 use crate::file::write_safely;
-use crate::report::plan;
+use crate::plan::Now;
+use crate::report::plan_at;
 use std::fs::DirBuilder;
 use std::io::{Error, ErrorKind, Result as IoResult};
 use std::path::{Path, PathBuf};
@@ -43,7 +44,7 @@ impl Printer {
     }
 
     /// Prints a plan, unless one is on its way.
-    pub(super) fn print(&mut self, ctx: &egui::Context, batch: &Batch, paper: Paper, name: String) {
+    pub(super) fn print(&mut self, ctx: &egui::Context, batch: &Batch, now: Now, paper: Paper, name: String) {
         if self.running.is_some() {
             return;
         }
@@ -55,7 +56,7 @@ impl Printer {
                 let _ = sender.send((folder, printed));
                 repaint.request_repaint();
             };
-            let (folder, path) = match written(&batch, paper, folder, &name) {
+            let (folder, path) = match written(&batch, &now, paper, folder, &name) {
                 Ok(places) => places,
                 Err(error) => return tell(None, Err(error)),
             };
@@ -103,8 +104,8 @@ fn no_viewer(path: &Path, error: &Error) -> String {
 }
 
 /// Writes the plan; returns its folder and its file.
-fn written(batch: &Batch, paper: Paper, folder: Option<PathBuf>, name: &str) -> Result<(PathBuf, PathBuf), String> {
-    let bytes = pdf(&plan(batch), paper).map_err(|error| error.to_string())?;
+fn written(batch: &Batch, now: &Now, paper: Paper, folder: Option<PathBuf>, name: &str) -> Result<(PathBuf, PathBuf), String> {
+    let bytes = pdf(&plan_at(batch, now), paper).map_err(|error| error.to_string())?;
     let folder = match folder.filter(|folder| folder.is_dir()) {
         Some(folder) => folder,
         None => own_folder().map_err(|error| {

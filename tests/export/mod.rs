@@ -9,6 +9,8 @@ mod pages;
 mod pdf;
 #[cfg(feature = "paper")]
 mod reader;
+#[cfg(feature = "paper")]
+mod sheets;
 mod tables;
 mod text;
 #[cfg(not(feature = "paper"))]

@@ -35,6 +35,8 @@ impl Device<'_> for Letters {
 pub struct Read {
     /// The letters of all pages, without any space.
     pub letters: String,
+    /// The letters of each page, without any space.
+    pub sheets: Vec<String>,
     /// Width and height of each page, in points.
     pub pages: Vec<(f32, f32)>,
     /// The document's title, without any space.
@@ -45,14 +47,17 @@ pub struct Read {
 pub fn read(bytes: &[u8]) -> Read {
     let pdf = Pdf::new(bytes.to_vec()).expect("a PDF that another program reads");
     let cache = InterpreterCache::new();
-    let mut letters = Letters::default();
+    let mut sheets = Vec::new();
     for page in pdf.pages().iter() {
+        let mut letters = Letters::default();
         let size = Rect::new(0.0, 0.0, 1.0, 1.0);
         let mut context = Context::new(Affine::IDENTITY, size, &cache, pdf.xref(), InterpreterSettings::default());
         interpret_page(page, &mut context, &mut letters);
+        sheets.push(squeezed(&letters.0));
     }
     Read {
-        letters: squeezed(&letters.0),
+        letters: sheets.concat(),
+        sheets,
         pages: pdf.pages().iter().map(Page::render_dimensions).collect(),
         title: squeezed(&text_string(pdf.metadata().title.as_deref().unwrap_or_default())),
     }

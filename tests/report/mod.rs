@@ -4,3 +4,5 @@ mod amounts;
 mod comparison;
 mod plan;
 pub mod sample;
+mod shopping;
+mod week;

@@ -4,15 +4,15 @@ use super::{Facts, Step};
 use crate::batch::Batch;
 use crate::design::{DrainingDesign, SaltingDesign, Stage, Unit};
 use crate::process::{DrainingOutcome, SaltingOutcome, VatOutcome};
-use crate::report::Amount;
+use crate::report::{Amount, StepTime};
 
 pub(super) fn ladle(design: &DrainingDesign, vat: &VatOutcome, draining: &DrainingOutcome) -> Step {
     let what = if draining.fits { "the curd into the moulds, evenly." } else { "the curd into the moulds; top up as it sinks." };
-    let mut step = Step::once(Stage::Draining, vat.to_ladle_min, "Ladle", what);
+    let mut step = Step::once(("ladle", "Ladle"), Stage::Draining, vat.to_ladle_min, "Ladle", what);
     step.targets.push(Facts::plain("moulds", f64::from(design.mould_count), Unit::One, 0));
-    step.targets.push(Facts::plain("curd in each", draining.ladled_ml, Unit::Millilitre, 0));
+    step.targets.push(Facts::plain("curd each", draining.ladled_ml, Unit::Millilitre, 0));
     step.targets.push(Facts::plain("drains at", design.draining_temperature_c, Unit::Celsius, 0));
-    "Too much curd: one mould more. Too little: one fewer.".clone_into(&mut step.if_off);
+    "Curd left over: one mould more.".clone_into(&mut step.if_off);
     step.write_down = "moulds filled";
     step.governed_by =
         &["mould_count", "mould_diameter_mm", "mould_height_mm", "drip_end_moisture_percent", "draining_temperature_c"];
@@ -27,19 +27,20 @@ pub(super) fn turns(batch: &Batch, vat: &VatOutcome, draining: &DrainingOutcome,
     let (salted_min, plain_min) = at_min.split_at(salted);
     let mut steps = Vec::new();
     if let (Some(first_min), Some(salting)) = (salted_min.first(), salting) {
-        let mut step = Step::once(Stage::Salting, *first_min, "Turn", "the cheeses and salt the face now on top.");
+        let mut step =
+            Step::once(("turn_1", "Turn 1"), Stage::Salting, *first_min, "Turn", "the cheeses and salt the face now on top.");
         let each = Amount::new(salting.salt_each_turn_g, Unit::Gram, 1);
         step.targets.push(facts.target("salt_each_turn_g", "salt on each cheese", each));
-        step.each_min = salted_min.to_vec();
+        step.times = turn_times(salted_min, 0);
         "Salt missed: give it at the next turn.".clone_into(&mut step.if_off);
         step.write_down = "salt, g";
         step.governed_by = &["salt_percent", "salted_turns", "salt_run_off_percent"];
         steps.push(step);
     }
     if let Some(first_min) = plain_min.first() {
-        let mut step = Step::once(Stage::Draining, *first_min, "Turn", "the cheeses in their moulds.");
+        let mut step = Step::once(("turn", "Turn"), Stage::Draining, *first_min, "Turn", "the cheeses in their moulds.");
         step.targets.push(Facts::plain("from turn to turn", batch.design.draining.turn_gap_h, Unit::Hour, 1));
-        step.each_min = plain_min.to_vec();
+        step.times = turn_times(plain_min, salted);
         "Curd sticks or breaks: wait an hour and turn again.".clone_into(&mut step.if_off);
         step.write_down = "whey, g";
         step.governed_by = &["turn_count", "turn_gap_h"];
@@ -48,14 +49,20 @@ pub(super) fn turns(batch: &Batch, vat: &VatOutcome, draining: &DrainingOutcome,
     steps
 }
 
+/// Returns the times of some turns, counted on from those before them.
+fn turn_times(at_min: &[f64], before: usize) -> Vec<StepTime> {
+    let numbered = at_min.iter().zip(before + 1..);
+    numbered.map(|(at_min, turn)| StepTime::counted(format!("turn_{turn}"), format!("Turn {turn}"), *at_min)).collect()
+}
+
 pub(super) fn unmould(vat: &VatOutcome, draining: &DrainingOutcome, facts: &Facts) -> Step {
     let at_min = vat.to_ladle_min + 60.0 * draining.draining_h;
-    let mut step = Step::once(Stage::Draining, at_min, "Unmould", "the cheeses and weigh one.");
+    let mut step = Step::once(("unmould", "Unmould"), Stage::Draining, at_min, "Unmould", "the cheeses and weigh one.");
     step.targets.push(facts.target("drained_cheese_g", "one cheese", Amount::new(draining.cheese_g, Unit::Gram, 0)));
     let thick = Amount::new(draining.thickness_mm, Unit::Millimetre, 0);
     step.targets.push(facts.target("drained_thickness_mm", "thick", thick));
     step.if_off = if draining.drip_has_stopped {
-        "Heavier: it holds whey; drain on, cold, and weigh again.".to_owned()
+        "Heavier: drain on, cold, and weigh again.".to_owned()
     } else {
         format!("The drip is planned to stop only {:.0}\u{a0}h after ladling; drain on, cold, until it has.", draining.drip_stops_h)
     };
@@ -70,7 +77,7 @@ pub(super) fn pepper(design: &SaltingDesign, salting: &SaltingOutcome, at_min: f
         return None;
     }
     let what = if design.pepper_treated { "the cheeses in the treated pepper." } else { "the cheeses in the pepper." };
-    let mut step = Step::once(Stage::Salting, at_min, "Roll", what);
+    let mut step = Step::once(("unmould", "Pepper"), Stage::Salting, at_min, "Roll", what);
     step.targets.push(facts.target("pepper_g", "pepper in all", Amount::new(salting.pepper_g, Unit::Gram, 0)));
     step.targets.push(Facts::plain("on each", salting.pepper_each_g, Unit::Gram, 1));
     "Falls off: roll again while the face is damp.".clone_into(&mut step.if_off);

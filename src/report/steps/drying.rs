@@ -12,10 +12,15 @@ pub(super) fn drying(design: &DryingDesign, drying: &DryingOutcome, start_min: f
     }
     let mut steps = vec![lay(design, drying, start_min)];
     if let Some(swap_h) = drying.swap_h {
-        let mut swap =
-            Step::once(Stage::Drying, start_min + 60.0 * swap_h, "Swap", "the trays: the fastest to where it dries slowest.");
+        let mut swap = Step::once(
+            ("swap", "Swap"),
+            Stage::Drying,
+            start_min + 60.0 * swap_h,
+            "Swap",
+            "the trays: the fastest to where it dries slowest.",
+        );
         swap.targets.push(Facts::plain("apart at the end", drying.spread_swapped_percent, Unit::Percent, 1));
-        swap.if_off = format!("Forgotten: cheeses end {:.1}\u{a0}% of moisture apart; sort them.", drying.spread_unswapped_percent);
+        swap.if_off = format!("Forgotten: they end {:.1}\u{a0}% of moisture apart; sort them.", drying.spread_unswapped_percent);
         swap.write_down = "one cheese, g";
         swap.governed_by = &["tray_swap"];
         steps.push(swap);
@@ -29,7 +34,7 @@ fn lay(design: &DryingDesign, drying: &DryingOutcome, start_min: f64) -> Step {
         DryingPlace::Cabinet => "the cheeses on trays, apart, in the cabinet.",
         DryingPlace::OpenAir => "the cheeses on trays, apart, in the open, under a net.",
     };
-    let mut step = Step::once(Stage::Drying, start_min, "Lay", what);
+    let mut step = Step::once(("unmould", "Lay out"), Stage::Drying, start_min, "Lay", what);
     let air = |label, temperature| Target::near(label, Amount::new(temperature, Unit::Celsius, 1), 2.0 * THERMOMETER_SPREAD.value);
     match design.drying_place {
         DryingPlace::Cabinet => step.targets.push(air("air", design.cabinet_temperature_c)),
@@ -40,7 +45,7 @@ fn lay(design: &DryingDesign, drying: &DryingOutcome, start_min: f64) -> Step {
     step.targets.push(Facts::plain("humidity", drying.air_humidity_percent, Unit::Percent, 0));
     step.targets.push(Facts::plain("trays", f64::from(drying.trays_wanted.max(1)), Unit::One, 0));
     step.lasts = Some(Facts::plain("for", design.drying_h, Unit::Hour, 0));
-    "Wet to the touch after some hours: more air, more room.".clone_into(&mut step.if_off);
+    "Wet after hours: more air.".clone_into(&mut step.if_off);
     step.write_down = "air, °C";
     step.governed_by = &[
         "drying_place",
@@ -64,11 +69,9 @@ fn lay(design: &DryingDesign, drying: &DryingOutcome, start_min: f64) -> Step {
 
 fn weigh(design: &DryingDesign, drying: &DryingOutcome, start_min: f64, facts: &Facts) -> Step {
     let at_min = start_min + 60.0 * design.drying_h;
-    let mut step = Step::once(Stage::Drying, at_min, "Weigh", "one cheese of each tray; chill them all.");
+    let mut step = Step::once(("weigh", "Weigh"), Stage::Drying, at_min, "Weigh", "one cheese of each tray; chill them all.");
     step.targets.push(facts.target("dried_cheese_g", "one cheese", Amount::new(drying.end.cheese_g, Unit::Gram, 0)));
     step.targets.push(facts.target("drying_loss_percent", "lost", Amount::new(drying.end.loss_percent, Unit::Percent, 0)));
-    let thick = Amount::new(drying.end.thickness_mm, Unit::Millimetre, 0);
-    step.targets.push(facts.target("dried_thickness_mm", "thick", thick));
     step.if_off = match hours_per_gram(&drying.middle) {
         Some(hours) => format!("Heavier: dry on, about {} a gram.", duration(60.0 * hours)),
         None => "Heavier: dry on.".to_owned(),

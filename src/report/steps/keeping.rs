@@ -1,27 +1,35 @@
 //! The jar after the soak.
 
 use super::{Facts, Step};
-use crate::design::{KeepingDesign, KeptIn, Stage, Unit};
+use crate::design::{Design, KeptIn, Stage, Unit};
 use crate::law::kitchen::THERMOMETER_SPREAD;
 use crate::process::KeepingOutcome;
 use crate::report::{Amount, Target};
 
-pub(super) fn keep(design: &KeepingDesign, keeping: &KeepingOutcome, at_min: f64, facts: &Facts) -> Step {
+pub(super) fn keep(whole: &Design, keeping: &KeepingOutcome, at_min: f64, facts: &Facts) -> Step {
+    let design = &whole.keeping;
+    let task = match (whole.pickling.pickled, design.kept_in) {
+        (true, _) => "sour",
+        (false, KeptIn::Oil) => "oil",
+        (false, KeptIn::Vinegar | KeptIn::Bare) if whole.drying.drying_h > 0.0 => "weigh",
+        (false, KeptIn::Vinegar | KeptIn::Bare) => "unmould",
+    };
+    let name = if design.kept_in == KeptIn::Oil { "Oil" } else { "Keep" };
     let (verb, what) = match design.kept_in {
         KeptIn::Vinegar => ("Keep", "the jars cold, every cheese under the vinegar."),
         KeptIn::Oil => ("Pour", "off the vinegar and cover with oil, only after the pH was measured."),
         KeptIn::Bare => ("Keep", "the cheeses cold, covered, and eat them soon."),
     };
-    let mut step = Step::once(Stage::Keeping, at_min, verb, what);
+    let mut step = Step::once((task, name), Stage::Keeping, at_min, verb, what);
     if design.kept_in == KeptIn::Oil {
         let left = Amount::new(keeping.vinegar_left_ml, Unit::Millilitre, 0);
         step.targets.push(facts.target("vinegar_left_ml", "vinegar left in all", left));
         step.targets.push(facts.target("oil_ml", "oil in all", Amount::new(keeping.oil_ml, Unit::Millilitre, 0)));
     }
     let cold = Amount::new(design.keeping_temperature_c, Unit::Celsius, 1);
-    step.targets.push(Target::near("stands at", cold, 2.0 * THERMOMETER_SPREAD.value));
+    step.targets.push(Target::near("at", cold, 2.0 * THERMOMETER_SPREAD.value));
     step.lasts = Some(Facts::plain("for", design.keeping_days, Unit::Day, 0));
-    "Gas, swelling, an off smell: throw all away untasted. Toxin may give no sign at all.".clone_into(&mut step.if_off);
+    "Swelling, smell: throw out untasted; toxin may not show.".clone_into(&mut step.if_off);
     step.write_down = "fridge, °C";
     step.governed_by = &["kept_in", "poured_off_percent", "keeping_temperature_c", "keeping_days"];
     step

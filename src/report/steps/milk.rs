@@ -14,7 +14,7 @@ pub(super) fn measure(design: &MilkDesign, milk: &MilkOutcome, facts: &Facts) ->
     } else {
         "the milk into the pot, fridge-cold."
     };
-    let mut step = Step::once(Stage::Milk, 0.0, "Measure", with);
+    let mut step = Step::once(("measure", "Measure"), Stage::Milk, 0.0, "Measure", with);
     let litres = Amount::new(design.milk_l, Unit::Litre, 2);
     step.targets.push(crate::report::Target::near("milk", litres, JUG_SPREAD.value * design.milk_l));
     if milk.cream_g > 0.0 {
@@ -32,9 +32,9 @@ pub(super) fn measure(design: &MilkDesign, milk: &MilkOutcome, facts: &Facts) ->
         let fat_percent = 100.0 * milk.vat_milk.fat_kg / mass_kg;
         // A small addition x of strength s to m of strength f moves the fat by x (s − f) / m.
         let moved = 0.01 * (design.cream_strength_percent - fat_percent) / mass_kg;
-        format!("10\u{a0}g of cream more or less moves the fat by {moved:.2}\u{a0}%.")
+        format!("10\u{a0}g of cream are {moved:.2}\u{a0}% of fat.")
     } else {
-        "Weigh again; go by mass, because volume changes with temperature.".to_owned()
+        "Weigh again: volume changes with temperature.".to_owned()
     };
     step.write_down = if milk.cream_g > 0.0 { "cream, g" } else { "milk, L" };
     step.governed_by = &[

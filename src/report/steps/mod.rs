@@ -6,11 +6,13 @@ mod keeping;
 mod milk;
 mod pickling;
 mod vat;
+mod week;
 
-use super::Target;
 use super::facts::Facts;
+use super::{StepTime, Target};
 use crate::batch::{Batch, Caution, dried_min, soaked_min};
 use crate::design::Stage;
+use crate::plan::KitchenWeek;
 
 /// One step.
 #[derive(Clone, Debug, PartialEq)]
@@ -27,8 +29,10 @@ pub struct Step {
     pub targets: Vec<Target>,
     /// How long it takes.
     pub lasts: Option<Target>,
-    /// Minutes from the start of warming at which it is done again, if it is done more than once.
-    pub each_min: Vec<f64>,
+    /// When it is done, once or more often.
+    pub times: Vec<StepTime>,
+    /// Whether each of its times has a day of its own, weeks apart, and is named with it.
+    pub by_date: bool,
     /// What to do if it is off.
     pub if_off: String,
     /// What is written into the blank, with its unit.
@@ -40,8 +44,12 @@ pub struct Step {
 }
 
 impl Step {
-    /// Returns a step that is done once.
-    fn once(stage: Stage, at_min: f64, verb: &'static str, what: impl Into<String>) -> Self {
+    /// Returns a step that is done once, as a task of the week.
+    ///
+    /// # Arguments
+    /// * `task`, `name`: the key of the task, and the step's name in the log
+    fn once((task, name): (&str, &str), stage: Stage, at_min: f64, verb: &'static str, what: impl Into<String>) -> Self {
+        let time = StepTime::counted(task, name, at_min);
         Self {
             stage,
             at_min,
@@ -49,7 +57,8 @@ impl Step {
             what: what.into(),
             targets: Vec::new(),
             lasts: None,
-            each_min: Vec::new(),
+            times: vec![time],
+            by_date: false,
             if_off: String::new(),
             write_down: "",
             governed_by: &[],
@@ -80,6 +89,23 @@ pub(super) fn steps(batch: &Batch, facts: &Facts) -> Vec<Step> {
     let (Some(pickling), Some(dried_min)) = (batch.pickling.done(), dried_min(batch)) else { return steps };
     steps.extend(pickling::pickling(&design.pickling, pickling, dried_min, facts));
     let (Some(keeping), Some(soaked_min)) = (batch.keeping.done(), soaked_min(batch)) else { return steps };
-    steps.push(keeping::keep(&design.keeping, keeping, soaked_min, facts));
+    steps.push(keeping::keep(design, keeping, soaked_min, facts));
+    steps
+}
+
+/// Returns the steps of a week, each with its times on the wall clock: what lies behind the maker is left out, and what only the week knows
+/// (cleaning, the jars' rest and rolling, the last day) is put in its place.
+pub(super) fn of_week(mut steps: Vec<Step>, week: &KitchenWeek, batch: &Batch) -> Vec<Step> {
+    for step in &mut steps {
+        step.times.retain_mut(|time| {
+            time.clock = week.tasks.iter().find(|task| task.key == time.task).map(|task| task.start);
+            time.clock.is_some()
+        });
+    }
+    let more = week::more(&steps, week, batch);
+    steps.extend(more);
+    steps.retain(|step| !step.times.is_empty());
+    // What is done at the same time keeps its order.
+    steps.sort_by_key(|step| step.times.first().and_then(|time| time.clock));
     steps
 }

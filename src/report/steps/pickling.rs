@@ -19,14 +19,14 @@ fn cover(design: &PicklingDesign, pickling: &PicklingOutcome, at_min: f64, facts
         JarLay::Flat => "the cheeses, flat in their jars, with the vinegar.",
         JarLay::OnEdge => "the cheeses, on edge in their jars, with the vinegar.",
     };
-    let mut step = Step::once(Stage::Pickling, at_min, "Cover", what);
+    let mut step = Step::once(("vinegar", "Vinegar"), Stage::Pickling, at_min, "Cover", what);
     step.targets.push(facts.target("jars", "jars", Amount::new(f64::from(pickling.jars), Unit::One, 0)));
     step.targets.push(Facts::plain("cheeses in a jar, at most", f64::from(pickling.cheeses_per_jar), Unit::One, 0));
     let each = Amount::new(pickling.vinegar_each_ml, Unit::Millilitre, 0);
     step.targets.push(Target::near("vinegar for each cheese", each, JUG_SPREAD.value * pickling.vinegar_each_ml));
     let cold = Amount::new(design.pickling_temperature_c, Unit::Celsius, 1);
-    step.targets.push(Target::near("stands at", cold, 2.0 * THERMOMETER_SPREAD.value));
-    "A cheese floats or stands out: weigh it down, add vinegar of the same strength.".clone_into(&mut step.if_off);
+    step.targets.push(Target::near("at", cold, 2.0 * THERMOMETER_SPREAD.value));
+    "A cheese stands out: weigh it down, add vinegar as strong.".clone_into(&mut step.if_off);
     step.write_down = "vinegar, mL";
     step.governed_by = &[
         "pickled",
@@ -45,14 +45,18 @@ fn cover(design: &PicklingDesign, pickling: &PicklingOutcome, at_min: f64, facts
 fn test(design: &PicklingDesign, pickling: &PicklingOutcome, dried_min: f64, facts: &Facts) -> Step {
     let at_min = dried_min + 60.0 * design.pickling_h;
     let [_, wanted] = PH_TARGETS;
-    let mut step =
-        Step::once(Stage::Pickling, at_min, "Measure", "the pH with a meter: the centre of one cheese, and one cheese blended.");
+    let mut step = Step::once(
+        ("sour", "pH"),
+        Stage::Pickling,
+        at_min,
+        "Measure",
+        "the pH with a meter: the centre of one cheese, and one cheese blended.",
+    );
     let ph = |value: f64| Amount::new(value, Unit::One, 1);
     step.targets.push(Facts::plain("wanted below, both", wanted, Unit::One, 1));
     step.targets.push(facts.target("centre_ph", "centre, by the model", ph(pickling.end.centre_ph)));
     step.targets.push(facts.target("slurry_ph", "blended, by the model", ph(pickling.end.slurry_ph)));
-    step.if_off =
-        format!("{wanted} or above: leave them in the cold vinegar and measure again after some days. The model proves nothing.");
+    step.if_off = format!("{wanted} or above: leave them in, cold, and measure again after days. The model proves nothing.");
     step.write_down = "pH, centre";
     step.governed_by = &["pickling_h"];
     step

@@ -247,7 +247,7 @@ impl Window {
             PlanPart::Shopping => {
                 supplies_page::supplies_page_ui(ui, &mut self.week_desk, &mut self.view, batch, &self.clock.now(), room)
             }
-            PlanPart::Paper => self.plan_desk.page_ui(ui, batch, self.view.paper),
+            PlanPart::Paper => self.plan_desk.page_ui(ui, batch, &self.clock.now(), self.view.paper),
         });
         asks
     }
@@ -300,8 +300,8 @@ impl Window {
             Ask::SaveAs => self.ask_path(ctx, Purpose::Save),
             Ask::ExportPlan => self.ask_path(ctx, Purpose::Export),
             Ask::Paper(paper) => self.view.paper = paper,
-            Ask::Print => self.plan_desk.print(ctx, self.session.batch(), self.view.paper),
-            Ask::CopyPlan => self.session.last_change = PlanDesk::copy(ctx, self.session.batch()),
+            Ask::Print => self.plan_desk.print(ctx, self.session.batch(), self.clock.now(), self.view.paper),
+            Ask::CopyPlan => self.session.last_change = PlanDesk::copy(ctx, self.session.batch(), &self.clock.now()),
             Ask::Show(page) => self.view.page = page,
             Ask::ShowPart(part) => self.view.plan_part = part,
             Ask::Station(stage) => {

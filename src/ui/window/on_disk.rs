@@ -1,8 +1,6 @@
 //! What the window keeps on the disk: designs, plans, the recovery copy and its own look.
 
 use super::Window;
-use crate::export::pdf;
-use crate::file::write_safely;
 use crate::session::Session;
 use crate::ui::files::{Answer, Purpose, file_name, with_ending};
 use crate::ui::look;
@@ -81,15 +79,14 @@ impl Window {
             Purpose::OpenSecond => self.open_second(&path),
             Purpose::SaveSecond => self.save_second_to(ctx, &with_ending(path, ".ron", ".vat.ron")),
             Purpose::Save => self.save_to(ctx, &with_ending(path, ".ron", ".vat.ron")),
-            Purpose::Export => self.export(&with_ending(path, ".pdf", ".pdf")),
+            Purpose::Export => self.export(ctx, with_ending(path, ".pdf", ".pdf")),
         }
     }
 
-    pub(super) fn export(&mut self, path: &Path) {
-        let bytes = pdf(&crate::report::plan(self.session.batch()), self.view.paper).map_err(|error| error.to_string());
-        match bytes.and_then(|bytes| write_safely(path, &bytes, false).map_err(|error| error.to_string())) {
-            Ok(()) => self.session.last_change = format!("The plan is in {}.", path.display()),
-            Err(error) => self.tell(error),
+    pub(super) fn export(&mut self, ctx: &egui::Context, path: PathBuf) {
+        match self.plan_desk.save(ctx, self.session.batch(), self.clock.now(), self.view.paper, path) {
+            Ok(()) => self.session.last_change = "Saving the plan as PDF…".to_owned(),
+            Err(words) => self.tell(words),
         }
     }
 

@@ -1,0 +1,123 @@
+//! The packages to buy, as they stand on a shopping list.
+
+use super::Amount;
+use crate::design::{Offer, SuppliesDesign, Unit};
+use crate::plan::{Bought, Shopping};
+
+/// What is bought of one thing, in packages.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Purchase {
+    /// How many of which package; empty where what is at home will do.
+    pub packages: Vec<(i64, Amount)>,
+    /// What they cost, in the maker's currency.
+    pub price: f64,
+    /// The maker's currency; may be empty.
+    pub currency: String,
+    /// What is at home already, if anything.
+    pub at_home: Option<Amount>,
+    /// What is left over in the end, if anything.
+    pub left_over: Option<Amount>,
+    /// What is short, which the maker said would do.
+    pub short: Option<Amount>,
+}
+
+/// What all of it costs.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Cost {
+    /// The maker's currency; may be empty.
+    pub currency: String,
+    /// What is paid.
+    pub price: f64,
+    /// What of that goes into this vat.
+    pub used_price: f64,
+    /// The same for one cheese.
+    pub each_price: Option<f64>,
+    /// The same for a kilogram of dried cheese.
+    pub kilogram_price: Option<f64>,
+}
+
+impl Purchase {
+    pub(super) fn of(bought: &Bought, offers: &[Offer], currency: &str) -> Self {
+        let unit = bought.need.unit;
+        let some = |value: f64| (value > 0.0).then(|| handy(value, unit));
+        let packages = bought.counts.iter().zip(offers).filter(|(count, _)| **count > 0);
+        Self {
+            packages: packages.map(|(count, offer)| (*count, handy(offer.size, unit))).collect(),
+            price: bought.price,
+            currency: currency.to_owned(),
+            at_home: some(bought.at_home),
+            left_over: some(bought.left_over),
+            short: some(bought.short),
+        }
+    }
+
+    /// Returns what to put into the basket and what it costs: `4 × 1.25 L + 1 × 750 mL, 8.03 coins`.
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::{design::Unit, report::{Amount, Purchase}};
+    /// let size = Amount::new(1.25, Unit::Litre, 2);
+    /// let milk = Purchase { packages: vec![(5, size)], price: 8.6, currency: "coins".to_owned(), at_home: None, left_over: None, short: None };
+    /// assert_eq!(milk.words(), "5 × 1.25 L, 8.60 coins".replace(" L", "\u{a0}L").replace("5 ×", "5\u{a0}×").replace("× ", "×\u{a0}").replace("60 ", "60\u{a0}"));
+    /// ```
+    #[must_use]
+    pub fn words(&self) -> String {
+        if self.packages.is_empty() {
+            return "nothing to buy".to_owned();
+        }
+        let packages: Vec<String> = self.packages.iter().map(|(count, size)| format!("{count}\u{a0}×\u{a0}{size}")).collect();
+        format!("{}, {}", packages.join(" + "), money(self.price, &self.currency))
+    }
+
+    /// Returns what is at home, left over or short; empty where there is nothing of it.
+    #[must_use]
+    pub fn rest(&self) -> String {
+        let said = |what: &str, amount: Option<Amount>| amount.map(|amount| format!("{what} {amount}"));
+        let all = [said("at home", self.at_home), said("left over", self.left_over), said("short by", self.short)];
+        all.into_iter().flatten().collect::<Vec<_>>().join(", ")
+    }
+}
+
+impl Cost {
+    /// Returns what everything costs; nothing where no supplies are given.
+    pub(super) fn of(shopping: &Shopping, supplies: &SuppliesDesign) -> Option<Self> {
+        (!shopping.bought.is_empty()).then(|| Self {
+            currency: supplies.currency.clone(),
+            price: shopping.price,
+            used_price: shopping.used_price,
+            each_price: shopping.each_price,
+            kilogram_price: shopping.kilogram_price,
+        })
+    }
+
+    /// Returns the costs in words, the sum first.
+    #[must_use]
+    pub fn words(&self) -> String {
+        let money = |price: f64| money(price, &self.currency);
+        let each = self.each_price.map(|price| format!(", {} a cheese", money(price))).unwrap_or_default();
+        let kilogram =
+            self.kilogram_price.map(|price| format!(", {} a kilogram of dried cheese", money(price))).unwrap_or_default();
+        format!("In all {}. What goes into this vat {}{each}{kilogram}.", money(self.price), money(self.used_price))
+    }
+}
+
+/// Returns a price with the maker's currency.
+fn money(price: f64, currency: &str) -> String {
+    if currency.is_empty() { format!("{price:.2}") } else { format!("{price:.2}\u{a0}{currency}") }
+}
+
+/// Returns an amount as it is printed on packages: litres and kilograms from a thousand on, no more decimals than it has.
+fn handy(value: f64, unit: Unit) -> Amount {
+    let (value, unit) = match unit {
+        Unit::Millilitre if value >= 1000.0 => (0.001 * value, Unit::Litre),
+        Unit::Gram if value >= 1000.0 => (0.001 * value, Unit::Kilogram),
+        _ => (value, unit),
+    };
+    let whole = |decimals: i32| {
+        let scaled = value * 10_f64.powi(decimals);
+        (scaled - scaled.round()).abs() < 1e-6
+    };
+    let most = if matches!(unit, Unit::Litre | Unit::Kilogram) { 3 } else { 2 };
+    let decimals = (0..most).find(|decimals| whole(*decimals)).unwrap_or(most);
+    Amount::new(value, unit, usize::try_from(decimals).unwrap_or(0))
+}

@@ -1,0 +1,91 @@
+//! What only the week knows: cleaning, the jars' rest and their rolling, the last day.
+
+use super::{Facts, Step};
+use crate::batch::Batch;
+use crate::design::Unit;
+use crate::plan::{KitchenWeek, WeekTask};
+use crate::report::{StepTime, Target};
+
+/// Returns a step for every task of the week that no other step does.
+pub(super) fn more(steps: &[Step], week: &KitchenWeek, batch: &Batch) -> Vec<Step> {
+    let done = |task: &&WeekTask| !steps.iter().any(|step| step.times.iter().any(|time| time.task == task.key));
+    let mut more: Vec<Step> = Vec::new();
+    for task in week.tasks.iter().filter(done) {
+        let next = one(task, batch);
+        match more.last_mut() {
+            // The jars are rolled again and again: one step with many times.
+            Some(last) if last.by_date && next.by_date => last.times.extend(next.times),
+            Some(_) | None => more.push(next),
+        }
+    }
+    more
+}
+
+/// Returns the step of one task.
+fn one(task: &WeekTask, batch: &Batch) -> Step {
+    let hands = Facts::plain("takes", task.hands_min as f64, Unit::Minute, 0);
+    let cold = Facts::plain("at", batch.design.keeping.keeping_temperature_c, Unit::Celsius, 1);
+    let kept = Facts::plain("kept for", batch.design.keeping.keeping_days, Unit::Day, 0);
+    let said = match task.key.as_str() {
+        "sanitise" => Said {
+            name: "Sanitise",
+            verb: "Sanitise",
+            what: "pot, tools and moulds: steel by steam, the rest by its packet.".to_owned(),
+            target: hands,
+            if_off: "Vinegar does not do; nothing here kills spores.",
+            write_down: "how",
+        },
+        "rest" => Said {
+            name: "Jars rest",
+            verb: "Let",
+            what: "the jars rest in the cold.".to_owned(),
+            target: cold,
+            if_off: "Swelling, smell: throw out untasted; toxin may not show.",
+            write_down: "fridge, °C",
+        },
+        key if key.starts_with("roll_") => Said {
+            name: "Roll",
+            verb: "Roll",
+            what: "the jars, and look for gas.".to_owned(),
+            target: Facts::plain("jars", batch.pickling.done().map_or(0.0, |pickling| f64::from(pickling.jars)), Unit::One, 0),
+            if_off: "Swelling, smell: throw out untasted; toxin may not show.",
+            write_down: "fridge, °C",
+        },
+        "last_day" => Said {
+            name: "Last day",
+            verb: "Throw",
+            what: "away what is left, whatever it looks and smells like.".to_owned(),
+            target: kept,
+            if_off: "Local rules may say sooner.",
+            write_down: "cheeses left",
+        },
+        _ => Said {
+            name: "Task",
+            verb: "Do",
+            what: format!("this: {}. {}", task.name, task.what),
+            target: hands,
+            if_off: "Late: what follows comes later too.",
+            write_down: "clock time",
+        },
+    };
+    let name = task.key.strip_prefix("roll_").map_or_else(|| said.name.to_owned(), |number| format!("{} {number}", said.name));
+    let at_min = task.after_min as f64;
+    Step {
+        times: vec![StepTime { task: task.key.clone(), name, at_min, clock: Some(task.start) }],
+        by_date: said.name == "Roll",
+        targets: vec![said.target],
+        if_off: said.if_off.to_owned(),
+        write_down: said.write_down,
+        ..Step::once((&task.key, said.name), task.stage, at_min, said.verb, said.what)
+    }
+}
+
+/// What a step says.
+struct Said {
+    name: &'static str,
+    verb: &'static str,
+    what: String,
+    target: Target,
+    if_off: &'static str,
+    write_down: &'static str,
+}

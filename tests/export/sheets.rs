@@ -1,0 +1,135 @@
+//! The sheets of the plan: to do, to record, to read.
+
+use super::reader::{Read, read, squeezed};
+use jiff::civil::date;
+use jiff::tz::TimeZone;
+use std::sync::LazyLock;
+use vatsketch::batch::batch;
+use vatsketch::design::{Design, Wish};
+use vatsketch::export::{Paper, pdf, text};
+use vatsketch::plan::Now;
+use vatsketch::report::{Cost, Plan, Purchase, agenda, brief, day_words, plan, plan_at};
+use vatsketch::session::EXAMPLES;
+
+const RECORD: &str = "Whatreallyhappened";
+const READING: &str = "Toreadbeforeyoubegin";
+
+fn timed(mut design: Design) -> Plan {
+    design.week.wish = Wish::SoonAfter(date(2031, 5, 9).at(8, 0, 0, 0));
+    plan_at(&batch(&design).unwrap(), &Now { at: date(2031, 5, 5).at(7, 0, 0, 0), zone: TimeZone::UTC })
+}
+
+/// A plan with its name, and what a reader finds in its PDF on each paper.
+struct Printed {
+    name: String,
+    plan: Plan,
+    sheets: Vec<(Paper, Read)>,
+}
+
+/// The plans of all examples, with a week and without; set once, because that is what takes long here.
+static PRINTED: LazyLock<Vec<Printed>> = LazyLock::new(|| {
+    let plans = EXAMPLES.into_iter().flat_map(|example| {
+        let design = example.design().unwrap();
+        let counted = plan(&batch(&design).unwrap());
+        [(format!("{}, counted", example.name), counted), (format!("{}, timed", example.name), timed(design))]
+    });
+    let print = |(name, plan): (String, Plan)| {
+        let sheets = Paper::ALL.into_iter().map(|paper| (paper, read(&pdf(&plan, paper).unwrap()))).collect();
+        Printed { name, plan, sheets }
+    };
+    plans.map(print).collect()
+});
+
+/// Returns how many pages there are to do, to record and to read.
+fn parts(read: &Read) -> (usize, usize, usize) {
+    let of = |heading: &str| read.sheets.iter().position(|sheet| sheet.starts_with(heading)).unwrap();
+    let (record, reading) = (of(RECORD), of(READING));
+    (record, reading - record, read.sheets.len() - reading)
+}
+
+#[test]
+fn what_goes_without_vinegar_is_one_page_to_do_and_vinegar_takes_a_second_and_the_record_is_one_page() {
+    for Printed { name, sheets, .. } in PRINTED.iter() {
+        for (paper, read) in sheets {
+            let (to_do, record, reading) = parts(read);
+            let most = if name.starts_with("small-vat") { 1 } else { 2 };
+            assert!(to_do <= most && record == 1 && reading <= 3, "{name}, {paper:?}: {to_do}, {record}, {reading}");
+        }
+    }
+}
+
+#[test]
+fn days_times_steps_and_short_cautions_are_on_the_pages_to_do() {
+    for Printed { name, plan, sheets } in PRINTED.iter() {
+        for (_, read) in sheets {
+            let to_do: String = read.sheets[..parts(read).0].concat();
+            let said = |words: &str| assert!(to_do.contains(&squeezed(words)), "{name}: `{words}` is not on the pages to do");
+            said(Plan::SUBTITLE);
+            for day in agenda(&plan.steps) {
+                day.date.iter().for_each(|date| said(&day_words(*date)));
+                for line in day.lines {
+                    line.times.iter().filter(|_| !line.at_once).for_each(|time| said(&time.words()));
+                    said(&format!("{} {}", line.step.verb, line.step.what));
+                    line.step.cautions.iter().for_each(|caution| said(brief(caution)));
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn every_time_has_its_row_in_the_log_and_all_else_is_behind() {
+    for Printed { name, plan, sheets } in PRINTED.iter() {
+        for (_, read) in sheets {
+            let (to_do, record, _) = parts(read);
+            let log = read.sheets[to_do..to_do + record].concat();
+            for (step, time) in plan.steps.iter().flat_map(|step| step.times.iter().map(move |time| (step, time))) {
+                let wanted = squeezed(&format!("{} {}", time.name, step.write_down));
+                assert!(log.contains(&wanted), "{name}: `{wanted}` is not in the log");
+            }
+            for curve in plan.curves.iter().take(2) {
+                assert!(log.contains(&squeezed(curve.title)), "{name}: {} cannot be plotted", curve.title);
+            }
+            assert!(log.contains("WhatIwouldchange"), "{name}");
+            // What runs on overleaf has the foot of the page in its midst.
+            let count = read.sheets.len();
+            let foot = |page: usize| squeezed(&format!("{}{page}/{count}", Plan::SUBTITLE));
+            let behind = (1..=count).fold(read.sheets[to_do + record..].concat(), |behind, page| behind.replace(&foot(page), ""));
+            let bought = plan.shopping.iter().filter_map(|row| row.buy.as_ref()).map(Purchase::words);
+            let remedies = plan.cautions.iter().map(|caution| caution.remedy.clone());
+            for words in bought.chain(plan.cost.iter().map(Cost::words)).chain(remedies) {
+                assert!(behind.contains(&squeezed(&words)), "{name}: `{words}` is not behind");
+            }
+        }
+    }
+}
+
+#[test]
+fn the_rollings_of_many_months_are_all_printed() {
+    let mut design = EXAMPLES[1].design().unwrap();
+    design.keeping.keeping_days = 300.0;
+    let plan = timed(design);
+    let rolled = plan.steps.iter().find(|step| step.by_date).unwrap();
+    assert!(rolled.times.len() > 50, "{}", rolled.times.len());
+    let letters = read(&pdf(&plan, Paper::A4).unwrap()).letters;
+    for time in &rolled.times {
+        assert!(letters.contains(&squeezed(&time.words_with_day())), "{time:?}");
+    }
+}
+
+#[test]
+fn the_text_has_the_days_and_the_times_too() {
+    for Printed { name, plan, .. } in PRINTED.iter() {
+        let text = text(plan).replace('\u{a0}', " ").split_whitespace().collect::<Vec<_>>().join(" ");
+        for day in agenda(&plan.steps) {
+            assert!(day.date.is_none_or(|date| text.contains(&format!("=== {} ===", day_words(date)))), "{name}: {:?}", day.date);
+            for (line, time) in day.lines.iter().flat_map(|line| line.times.iter().map(move |time| (line, time))) {
+                let words = if line.by_date { time.words_with_day() } else { time.words() };
+                assert!(text.contains(&format!("[ ] {}", words.replace('\u{a0}', " "))), "{name}: {time:?}");
+            }
+        }
+        if let Some(cost) = &plan.cost {
+            assert!(text.contains(&cost.words().replace('\u{a0}', " ")), "{name}: {}", cost.words());
+        }
+    }
+}
