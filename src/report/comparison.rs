@@ -1,7 +1,7 @@
 //! Two designs side by side as data: the choices that differ, every figure, the milk, the costs, the cautions, the curves.
 
 use crate::batch::{Batch, Caution, Likeness, Weight, compare, differing_choices, mending, milks_differ};
-use crate::design::{Stage, Value};
+use crate::design::{Good, Stage, Value, lower_first};
 use crate::figure::{Figure, FigureKey, figure};
 use crate::plan::{Shopping, shop};
 
@@ -60,7 +60,7 @@ pub fn comparison(a: &Batch, b: &Batch) -> Comparison {
         titles: [title(a), title(b)],
         choices: choices(a, b),
         stages: stages(a, b),
-        costs: costs(a, b),
+        costs: compared_costs(a, b),
         milk: milk.map(|milk| milk.in_words()).unwrap_or_default(),
         cautions: [only(&a.cautions, &b.cautions), only(&b.cautions, &a.cautions)],
         curves: curves(a, b),
@@ -106,7 +106,8 @@ fn stages(a: &Batch, b: &Batch) -> Vec<(Stage, Vec<ComparedRow>)> {
 }
 
 /// Returns the costs, as far as packages can be chosen for both; what one of the two has no supply of would make them say nothing.
-fn costs(a: &Batch, b: &Batch) -> Vec<ComparedRow> {
+#[must_use]
+pub fn compared_costs(a: &Batch, b: &Batch) -> Vec<ComparedRow> {
     let currency = &a.design.supplies.currency;
     let Some((one, other)) = shop(a).ok().zip(shop(b).ok()) else { return Vec::new() };
     let known = |shopping: &Shopping| !shopping.bought.is_empty() && shopping.without_supply.is_empty();
@@ -136,6 +137,31 @@ fn costs(a: &Batch, b: &Batch) -> Vec<ComparedRow> {
     .into_iter()
     .flatten()
     .collect()
+}
+
+/// Returns what is to be known of the costs: why they cannot be compared, or that unlike milk is reckoned at one price; nothing where no
+/// supplies are named.
+#[must_use]
+pub fn cost_note(a: &Batch, b: &Batch) -> Option<String> {
+    if a.design.supplies.goods.is_empty() && b.design.supplies.goods.is_empty() {
+        return None;
+    }
+    for (name, batch) in [("A", a), ("B", b)] {
+        let missing = match shop(batch) {
+            Ok(shopping) => shopping.without_supply,
+            Err(error) => return Some(format!("No costs side by side: {name}: {error}.")),
+        };
+        if !missing.is_empty() {
+            let goods: Vec<String> = missing.iter().map(|need| lower_first(need.good.label())).collect();
+            return Some(format!("No costs side by side: {name} names no supply of {}.", goods.join(", ")));
+        }
+    }
+    if a.design.supplies.currency != b.design.supplies.currency {
+        return Some("No costs side by side: the two reckon in unlike currencies.".to_owned());
+    }
+    let milk = |batch: &Batch| batch.design.supplies.goods.get(&Good::Milk).cloned();
+    let one_price = a.design.milk.milk_kind != b.design.milk.milk_kind && milk(a) == milk(b);
+    one_price.then(|| "Both milks are reckoned at one price: B still names the packages of A's milk.".to_owned())
 }
 
 /// Returns the cautions that the other list does not have.

@@ -26,6 +26,6 @@ pub use look::{Colours, KeptLook, Look};
 pub use now::{WallClock, now};
 pub use open::{Session, SessionError};
 pub use recent::Recent;
-pub use recovery::{Recovery, WAIT_S};
+pub use recovery::{LeftBehind, Recovery, WAIT_S};
 pub use second::Second;
 pub use undo::{History, Step};

@@ -1,16 +1,38 @@
-//! The recovery copy: what was not saved when the program ended badly.
+//! The recovery copies: what was not saved when the program ended badly.
 
 use crate::design::Design;
 use crate::file::{self, FileError, write_safely};
 use std::path::{Path, PathBuf};
 
-/// Seconds after the last change at which the copy is written.
+/// Seconds after the last change at which the copies are written.
 pub const WAIT_S: f64 = 2.0;
 
-/// The place of the recovery copy, and when it is next due. Times are seconds on the caller's own clock.
+/// What was left behind.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct LeftBehind {
+    /// The open design.
+    pub first: Option<Design>,
+    /// The one beside it.
+    pub second: Option<Design>,
+}
+
+impl LeftBehind {
+    /// Returns the titles of what was left behind, in words.
+    #[must_use]
+    pub fn titles(&self) -> String {
+        let title = |design: &Design| {
+            if design.title.is_empty() { "an untitled design".to_owned() } else { format!("“{}”", design.title) }
+        };
+        let all: Vec<String> = self.first.iter().chain(&self.second).map(title).collect();
+        all.join(" and ")
+    }
+}
+
+/// The place of the recovery copies, and when they are next due. Times are seconds on the caller's own clock.
 #[derive(Clone, Debug)]
 pub struct Recovery {
-    path: PathBuf,
+    first: PathBuf,
+    second: PathBuf,
     due_s: Option<f64>,
 }
 
@@ -18,45 +40,66 @@ impl Recovery {
     /// Returns the recovery of a folder that is made when it is first needed.
     #[must_use]
     pub fn in_folder(folder: &Path) -> Self {
-        Self { path: folder.join("recovery.vat.ron"), due_s: None }
+        Self { first: folder.join("recovery.vat.ron"), second: folder.join("recovery-second.vat.ron"), due_s: None }
     }
 
-    /// Returns the design that was left behind, if there is one and it can be read.
+    /// Returns the designs that were left behind, if there are any that can be read.
     #[must_use]
-    pub fn left_behind(&self) -> Option<Design> {
-        file::read(&self.path).ok()
+    pub fn left_behind(&self) -> Option<LeftBehind> {
+        let left = LeftBehind { first: file::read(&self.first).ok(), second: file::read(&self.second).ok() };
+        (left != LeftBehind::default()).then_some(left)
     }
 
-    /// Notes that the design changed at a moment.
+    /// Notes that a design changed at a moment.
     pub const fn changed(&mut self, now_s: f64) {
         self.due_s = Some(now_s + WAIT_S);
     }
 
-    /// Returns the seconds until the copy is due, if one is.
+    /// Returns the seconds until the copies are due, if they are.
     #[must_use]
     pub fn due_in_s(&self, now_s: f64) -> Option<f64> {
         self.due_s.map(|due_s| (due_s - now_s).max(0.0))
     }
 
-    /// Writes the copy if it is due.
+    /// Writes the copies if they are due.
     ///
     /// # Errors
-    /// [`FileError`]; it is tried again after the next change.
-    pub fn write_if_due(&mut self, design: &Design, now_s: f64) -> Result<(), FileError> {
+    /// As for [`Recovery::keep`].
+    pub fn write_if_due(&mut self, first: Option<&Design>, second: Option<&Design>, now_s: f64) -> Result<(), FileError> {
         if self.due_s.is_none_or(|due_s| now_s < due_s) {
             return Ok(());
         }
-        self.due_s = None;
-        if let Some(folder) = self.path.parent() {
-            std::fs::create_dir_all(folder).map_err(|cause| FileError::Unwritable { path: self.path.clone(), cause })?;
-        }
-        write_safely(&self.path, file::to_text(design).as_bytes(), false)
+        self.keep(first, second)
     }
 
-    /// Removes the copy: the design was saved, or given up on purpose.
+    /// Keeps a copy of what is not saved, and removes that of what is.
+    ///
+    /// # Errors
+    /// [`FileError`]; it is tried again after the next change.
+    pub fn keep(&mut self, first: Option<&Design>, second: Option<&Design>) -> Result<(), FileError> {
+        self.due_s = None;
+        keep(&self.first, first)?;
+        keep(&self.second, second)
+    }
+
+    /// Removes the copies: the designs were saved, or given up on purpose.
     pub fn clear(&mut self) {
         self.due_s = None;
-        // Not there is as good as removed.
-        let _ = std::fs::remove_file(&self.path);
+        for path in [&self.first, &self.second] {
+            // Not there is as good as removed.
+            let _ = std::fs::remove_file(path);
+        }
     }
+}
+
+fn keep(path: &Path, design: Option<&Design>) -> Result<(), FileError> {
+    let Some(design) = design else {
+        // Not there is as good as removed.
+        let _ = std::fs::remove_file(path);
+        return Ok(());
+    };
+    if let Some(folder) = path.parent() {
+        std::fs::create_dir_all(folder).map_err(|cause| FileError::Unwritable { path: path.to_owned(), cause })?;
+    }
+    write_safely(path, file::to_text(design).as_bytes(), false)
 }

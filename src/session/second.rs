@@ -88,6 +88,22 @@ impl Session {
         Ok(())
     }
 
+    /// Lays a design that was never saved beside the first one: a recovered one.
+    ///
+    /// # Errors
+    /// [`SessionError`] if the design holds a number out of its range.
+    pub fn second_recovered(&mut self, design: Design) -> Result<(), SessionError> {
+        self.second = Some(Second::without_file(design)?);
+        Ok(())
+    }
+
+    /// Returns what is in no file: the first design and the second, each if it is so.
+    #[must_use]
+    pub fn unsaved(&self) -> (Option<&Design>, Option<&Design>) {
+        let second = self.second.as_ref().filter(|second| second.is_dirty()).map(Second::design);
+        (self.is_dirty().then_some(&self.design), second)
+    }
+
     /// Saves the second design; the first one and its file stay as they are. Does nothing without a second.
     ///
     /// # Errors

@@ -4,6 +4,7 @@ use super::units::Units;
 use crate::batch::{ComparedCaution, Difference, DifferingChoice, MilkComparison, compare_cautions, compare_milk};
 use crate::design::Value;
 use crate::figure::{Ribbon, ribbon};
+use crate::report::{ComparedRow, compared_costs, cost_note};
 use crate::session::Session;
 
 /// What is shown of a second design beside the first.
@@ -20,6 +21,8 @@ pub(super) struct Beside {
     pub cautions: Vec<ComparedCaution>,
     /// What tells unlike milk apart.
     pub milk: Option<MilkComparison>,
+    /// What the two cost, and what is to be known of that.
+    pub costs: (Vec<ComparedRow>, Option<String>),
 }
 
 impl Beside {
@@ -34,6 +37,7 @@ impl Beside {
             choices: session.differing_choices(),
             cautions: compare_cautions(session.batch(), second.batch()),
             milk: compare_milk(session.batch(), second.batch()),
+            costs: (compared_costs(session.batch(), second.batch()), cost_note(session.batch(), second.batch())),
         })
     }
 }

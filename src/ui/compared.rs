@@ -3,8 +3,9 @@
 use super::theme::{BODY, CAPTION, Palette, bold, plain};
 use super::units::Units;
 use crate::batch::{Difference, Likeness, Readout, Weight};
+use crate::report::ComparedRow;
 use egui::text::LayoutJob;
-use egui::{Align2, Color32, FontId, Rect, Role, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
+use egui::{Align2, Color32, FontId, Rect, RichText, Role, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
 
 /// Narrowest and widest column of values.
 const COLUMN: (f32, f32) = (54.0, 120.0);
@@ -61,19 +62,71 @@ pub(super) fn stroke(ui: &Ui, rect: Rect, column: usize, colour: Color32) {
     }
 }
 
+/// One line of the table.
+struct Row {
+    /// What it is, with its unit.
+    name: String,
+    /// The first design's.
+    a: String,
+    /// The second design's.
+    b: String,
+    /// Second less first.
+    change: String,
+    /// Whether it is one of the few that count most.
+    lead: bool,
+    /// Whether the change is a number that counts.
+    apart: bool,
+    /// The whole in one sentence.
+    whole: String,
+    /// What is said of it where the pointer rests.
+    hover: String,
+}
+
 /// Draws one figure of two designs.
 pub(super) fn compared_ui(ui: &mut Ui, units: Units, figure: &Difference) {
-    let palette = Palette::of(ui);
     let shown = units.compared(figure);
-    let lead = figure.weight == Weight::Lead;
-    let font = if lead { bold(BODY) } else { plain(CAPTION) };
+    let apart = figure.likeness == Likeness::Differs && figure.change.is_some();
+    let whole = format!(
+        "{}: A {}, B {}, B − A {}{}",
+        figure.label,
+        with_unit(&shown.a, shown.unit, figure.a.is_some()),
+        with_unit(&shown.b, shown.unit, figure.b.is_some()),
+        with_unit(&shown.change, shown.unit, apart),
+        likely(figure)
+    );
+    let law = figure.a.as_ref().or(figure.b.as_ref()).map_or("", |readout| readout.law);
     let name = if shown.unit.is_empty() { figure.label.to_owned() } else { format!("{}, {}", figure.label, shown.unit) };
+    let hover = format!("{whole}\n{law}");
+    row_ui(
+        ui,
+        Row { name, a: shown.a, b: shown.b, change: shown.change, lead: figure.weight == Weight::Lead, apart, whole, hover },
+    );
+}
+
+/// Draws what two designs cost.
+pub(super) fn costs_ui(ui: &mut Ui, (costs, note): &(Vec<ComparedRow>, Option<String>)) {
+    for ComparedRow { label, a, b, change, lead, differs } in costs {
+        let whole = format!("{label}: A {a}, B {b}, B − A {change}");
+        let (name, a, b, change) = (label.clone(), a.clone(), b.clone(), change.clone());
+        row_ui(ui, Row { name, a, b, change, lead: *lead, apart: *differs, hover: whole.clone(), whole });
+    }
+    if let Some(note) = note {
+        ui.label(RichText::new(note).size(CAPTION).color(Palette::of(ui).soft));
+    }
+}
+
+fn row_ui(ui: &mut Ui, row: Row) {
+    let palette = Palette::of(ui);
+    let font = if row.lead { bold(BODY) } else { plain(CAPTION) };
     let columns = Columns::of(ui.available_width());
-    let wide = |text: &str| ui.painter().layout_no_wrap(text.to_owned(), font.clone(), palette.text).size().x;
-    let in_columns = wide(&shown.a).max(wide(&shown.b)) <= columns.each - 4.0;
+    let wide = |text: &str, font: &FontId| ui.painter().layout_no_wrap(text.to_owned(), font.clone(), palette.text).size().x;
+    let fits = |text: &str, font: &FontId| wide(text, font) <= columns.each - 4.0;
+    // Numbers that are a little too wide are set smaller; words stand below each other.
+    let font = if fits(&row.a, &font) && fits(&row.b, &font) { font } else { plain(CAPTION) };
+    let in_columns = fits(&row.a, &font) && fits(&row.b, &font);
     let name_width = if in_columns { columns.name - GAP } else { columns.end(1) - GAP };
-    let name = ui.painter().layout(name, plain(CAPTION), if lead { palette.text } else { palette.soft }, name_width);
-    let words = if in_columns { None } else { Some(words_job(&shown.a, &shown.b, ui.available_width(), &palette)) };
+    let name = ui.painter().layout(row.name, plain(CAPTION), if row.lead { palette.text } else { palette.soft }, name_width);
+    let words = if in_columns { None } else { Some(words_job(&row.a, &row.b, ui.available_width(), &palette)) };
     let words = words.map(|job| ui.painter().layout_job(job));
     let below = words.as_ref().map_or(0.0, |words| words.size().y + 2.0);
     let first = name.size().y.max(20.0);
@@ -84,24 +137,14 @@ pub(super) fn compared_ui(ui: &mut Ui, units: Units, figure: &Difference) {
     if let Some(words) = words {
         ui.painter().galley(pos2(rect.left(), rect.top() + first), words, palette.text);
     } else {
-        ui.painter().text(at(0), Align2::RIGHT_CENTER, &shown.a, font.clone(), palette.text);
-        ui.painter().text(at(1), Align2::RIGHT_CENTER, &shown.b, font, palette.text);
+        ui.painter().text(at(0), Align2::RIGHT_CENTER, &row.a, font.clone(), palette.text);
+        ui.painter().text(at(1), Align2::RIGHT_CENTER, &row.b, font, palette.text);
     }
-    let apart = figure.likeness == Likeness::Differs;
     // Words such as "only in B" are wider than the numbers above and below them.
-    let (change_font, colour) = change_style(apart && figure.change.is_some(), &palette);
-    ui.painter().text(at(2), Align2::RIGHT_CENTER, &shown.change, change_font, colour);
-    let whole = format!(
-        "{}: A {}, B {}, B − A {}{}",
-        figure.label,
-        with_unit(&shown.a, shown.unit, figure.a.is_some()),
-        with_unit(&shown.b, shown.unit, figure.b.is_some()),
-        with_unit(&shown.change, shown.unit, apart && figure.change.is_some()),
-        likely(figure)
-    );
-    response.widget_info(|| WidgetInfo::labeled(Role::Label, true, &whole));
-    let law = figure.a.as_ref().or(figure.b.as_ref()).map_or("", |readout| readout.law);
-    response.on_hover_text(format!("{whole}\n{law}"));
+    let (change_font, colour) = change_style(row.apart, &palette);
+    ui.painter().text(at(2), Align2::RIGHT_CENTER, &row.change, change_font, colour);
+    response.widget_info(|| WidgetInfo::labeled(Role::Label, true, &row.whole));
+    response.on_hover_text(row.hover);
 }
 
 fn change_style(apart: bool, palette: &Palette) -> (FontId, Color32) {

@@ -43,7 +43,7 @@ pub(super) struct Batches<'a> {
 /// Draws the curves and returns what is asked for.
 pub(super) fn curves_ui(ui: &mut Ui, view: &View, batches: Batches<'_>, room: Room) -> Vec<Ask> {
     let mut asks = Vec::new();
-    let milk = batches.second.and_then(|(_, beside)| beside.milk.as_ref()).filter(|_| view.station == Stage::Milk);
+    let milk = batches.second.map(|(_, beside)| beside).filter(|beside| beside.milk.is_some() && view.station == Stage::Milk);
     // A cheese can be cut from the salting on; the heights are the same at every station, so that nothing jumps.
     let with_cut = view.station >= Stage::Salting;
     let left = ui.available_height() - 3.0 * HEADING;
@@ -61,9 +61,9 @@ pub(super) fn curves_ui(ui: &mut Ui, view: &View, batches: Batches<'_>, room: Ro
         }
         let key = station_curve(view.station);
         let wide = ui.available_width();
-        if let Some(milk) = milk {
+        if let Some(beside) = milk {
             // The milk has no curve of its own; its place is taken by what tells the two apart.
-            milk_against_ui(ui, view.units, milk, last + HEADING - 36.0, room);
+            milk_against_ui(ui, view.units, beside, last + HEADING - 36.0, room);
         } else if !with_cut {
             asks.extend(curve_ui(ui, view, key, batches, last));
         } else if wide < SIDE_BY_SIDE {

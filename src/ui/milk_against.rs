@@ -1,23 +1,23 @@
 //! One milk against another: what it holds, gives and becomes, and what cream and dry milk can and cannot mend.
 
-use super::compared::{compared_ui, heads_ui};
+use super::beside::Beside;
+use super::compared::{compared_ui, costs_ui, heads_ui};
 use super::theme::{BODY, CAPTION, bold};
 use super::units::Units;
 use super::view::Room;
-use crate::batch::MilkComparison;
 use egui::{RichText, ScrollArea, Ui, vec2};
 
 /// Width from which on figures and words stand side by side.
 const SIDE_BY_SIDE: f32 = 520.0;
 
 /// Draws the figures and the words, as high as it is told where it has a room of its own.
-pub(super) fn milk_against_ui(ui: &mut Ui, units: Units, milk: &MilkComparison, height: f32, room: Room) {
+pub(super) fn milk_against_ui(ui: &mut Ui, units: Units, beside: &Beside, height: f32, room: Room) {
     ui.label(RichText::new("The milk of A against the milk of B").font(bold(BODY)));
     let wide = ui.available_width();
     if room == Room::Column || wide < SIDE_BY_SIDE {
-        figures_ui(ui, units, milk);
+        figures_ui(ui, units, beside);
         ui.add_space(6.0);
-        words_ui(ui, milk);
+        words_ui(ui, beside);
         return;
     }
     ui.horizontal_top(|ui| {
@@ -29,22 +29,23 @@ pub(super) fn milk_against_ui(ui: &mut Ui, units: Units, milk: &MilkComparison, 
                 });
             });
         };
-        part(0.54, "milk figures", &mut |ui| figures_ui(ui, units, milk));
-        part(0.46, "milk words", &mut |ui| words_ui(ui, milk));
+        part(0.54, "milk figures", &mut |ui| figures_ui(ui, units, beside));
+        part(0.46, "milk words", &mut |ui| words_ui(ui, beside));
     });
 }
 
-fn figures_ui(ui: &mut Ui, units: Units, milk: &MilkComparison) {
+fn figures_ui(ui: &mut Ui, units: Units, beside: &Beside) {
     ui.spacing_mut().item_spacing.y = 3.0;
     heads_ui(ui);
-    for figure in &milk.figures {
+    for figure in beside.milk.iter().flat_map(|milk| &milk.figures) {
         compared_ui(ui, units, figure);
     }
+    costs_ui(ui, &beside.costs);
 }
 
-fn words_ui(ui: &mut Ui, milk: &MilkComparison) {
+fn words_ui(ui: &mut Ui, beside: &Beside) {
     ui.label(RichText::new("Bringing A's milk to B's fat and casein").font(bold(CAPTION)));
-    for line in milk.mending.in_words() {
+    for line in beside.milk.iter().flat_map(|milk| milk.mending.in_words()) {
         ui.label(RichText::new(line).size(CAPTION));
     }
 }

@@ -4,7 +4,7 @@ use super::ask::Ask;
 use super::files::Purpose;
 use super::theme::{BODY, Palette, TITLE, bold};
 use super::top_bar::KEYS;
-use crate::design::Design;
+use crate::session::LeftBehind;
 use egui::{Button, Key, RichText, Ui};
 
 /// One of the two designs.
@@ -27,7 +27,7 @@ pub(super) enum Prompt {
         then: Ask,
     },
     /// A recovery copy was left behind.
-    Recover(Box<Design>),
+    Recover(Box<LeftBehind>),
     /// A path must be typed.
     Path {
         /// What for.
@@ -47,7 +47,7 @@ pub(super) enum Reply {
     /// Leave everything as it is.
     Cancel,
     /// Open the recovery copy.
-    Recover(Box<Design>),
+    Recover(Box<LeftBehind>),
     /// Give the recovery copy up.
     ForgetRecovery,
     /// Use this path.
@@ -85,15 +85,15 @@ pub(super) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> Option<Repl
                     }
                 });
             }
-            Prompt::Recover(design) => {
+            Prompt::Recover(left) => {
                 heading(ui, "Go on where it ended?");
-                let title =
-                    if design.title.is_empty() { "an untitled design".to_owned() } else { format!("“{}”", design.title) };
-                ui.label(format!("Last time the program ended before {title} was saved. A copy was kept."));
+                let (copy, titles) =
+                    (if left.first.is_some() && left.second.is_some() { "Copies were" } else { "A copy was" }, left.titles());
+                ui.label(format!("Last time the program ended before {titles} could be saved. {copy} kept."));
                 ui.add_space(10.0);
                 ui.horizontal(|ui| {
                     if choice(ui, "Open the copy") {
-                        reply = Some(Reply::Recover(design.clone()));
+                        reply = Some(Reply::Recover(left.clone()));
                     }
                     if choice(ui, "Forget it") {
                         reply = Some(Reply::ForgetRecovery);

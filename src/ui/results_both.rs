@@ -2,7 +2,7 @@
 
 use super::ask::Ask;
 use super::beside::Beside;
-use super::compared::{compared_ui, heads_ui, stroke};
+use super::compared::{compared_ui, costs_ui, heads_ui, stroke};
 use super::results::caution_ui;
 use super::theme::{CAPTION, Palette, TITLE, bold};
 use super::view::{Room, View};
@@ -25,6 +25,10 @@ pub(super) fn results_both_ui(ui: &mut Ui, view: &View, ribbon: &Ribbon, beside:
             let others = Stage::ALL.into_iter().filter(|stage| *stage != view.station);
             for stage in std::iter::once(view.station).chain(others) {
                 stage_ui(ui, view, stage, ribbon, beside);
+            }
+            if !beside.costs.0.is_empty() || beside.costs.1.is_some() {
+                ui.label(RichText::new("Costs").font(bold(TITLE)));
+                costs_ui(ui, &beside.costs);
             }
         });
     });

@@ -2,7 +2,7 @@
 
 use vatsketch::batch::{batch, from_milk};
 use vatsketch::design::{Design, Good, MilkKind, Supply, Value};
-use vatsketch::report::{Comparison, comparison};
+use vatsketch::report::{Comparison, comparison, cost_note};
 use vatsketch::session::EXAMPLES;
 
 fn both(a: &Design, b: &Design) -> Comparison {
@@ -62,4 +62,23 @@ fn costs_are_told_only_where_both_are_wholly_known() {
     assert!(!both(&a, &b).costs.is_empty());
     b.supplies.currency = "shells".to_owned();
     assert!(both(&a, &b).costs.is_empty(), "two currencies");
+}
+
+#[test]
+fn what_is_to_be_known_of_the_costs_is_said() {
+    let note = |a: &Design, b: &Design| cost_note(&batch(a).unwrap(), &batch(b).unwrap());
+    let cow = EXAMPLES[0].design().unwrap();
+    let mut sheep = from_milk(&cow, MilkKind::Sheep);
+    assert_eq!(note(&Design::default(), &from_milk(&Design::default(), MilkKind::Sheep)), None, "nothing costs anything");
+    // Skimmed milk goes into the fat milk, and nothing says where it comes from.
+    assert_eq!(note(&cow, &sheep).unwrap(), "No costs side by side: B names no supply of skimmed milk.");
+    assert!(both(&cow, &sheep).costs.is_empty());
+    sheep.milk.fat_target_percent = 7.0;
+    assert!(note(&cow, &sheep).unwrap().starts_with("Both milks are reckoned at one price"));
+    assert!(!both(&cow, &sheep).costs.is_empty());
+    let mut dear = cow.clone();
+    dear.milk.milk_l = 5.0;
+    assert_eq!(note(&cow, &dear), None);
+    dear.supplies.currency = "shells".to_owned();
+    assert!(note(&cow, &dear).unwrap().contains("unlike currencies"));
 }

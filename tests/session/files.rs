@@ -75,14 +75,41 @@ fn the_recovery_copy_is_written_when_it_is_due_and_removed_when_it_is_not_needed
     let design = Design { title: "Half done".into(), ..Design::default() };
     recovery.changed(10.0);
     assert_eq!(recovery.due_in_s(10.5), Some(WAIT_S - 0.5));
-    recovery.write_if_due(&design, 10.0 + 0.5 * WAIT_S).unwrap();
+    recovery.write_if_due(Some(&design), None, 10.0 + 0.5 * WAIT_S).unwrap();
     assert_eq!(recovery.left_behind(), None);
-    recovery.write_if_due(&design, 10.0 + WAIT_S).unwrap();
+    recovery.write_if_due(Some(&design), None, 10.0 + WAIT_S).unwrap();
     assert_eq!(recovery.due_in_s(20.0), None);
-    let found = Recovery::in_folder(&place).left_behind().unwrap();
-    assert_eq!(found, design);
+    let left = Recovery::in_folder(&place).left_behind().unwrap();
+    assert_eq!((left.first.clone(), left.second), (Some(design), None));
+    let found = left.first.unwrap();
     let session = Session::recovered(found).unwrap();
     assert!(session.is_dirty() && session.path().is_none());
+    recovery.clear();
+    assert_eq!(recovery.left_behind(), None);
+}
+
+/// Each design has a copy of its own; saving one removes that one's alone.
+#[test]
+fn both_designs_are_kept_and_each_copy_goes_when_its_design_is_saved() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut recovery = Recovery::in_folder(folder.path());
+    let mut session = Session::open(Design::default(), None).unwrap();
+    assert_eq!(session.unsaved(), (None, None));
+    session.apply(milk(7.0)).unwrap();
+    session.second_from_first().unwrap();
+    let (first, second) = session.unsaved();
+    recovery.keep(first, second).unwrap();
+    let left = recovery.left_behind().unwrap();
+    assert_eq!((left.first.as_ref(), left.second.as_ref()), (Some(session.design()), Some(session.design())));
+    assert_eq!(left.titles(), "an untitled design and an untitled design");
+    session.save(&folder.path().join("a.vat.ron")).unwrap();
+    let (first, second) = session.unsaved();
+    recovery.keep(first, second).unwrap();
+    let left = recovery.left_behind().unwrap();
+    assert!(left.first.is_none() && left.second.is_some());
+    let mut again = Session::open(Design::default(), None).unwrap();
+    again.second_recovered(left.second.unwrap()).unwrap();
+    assert!(again.second().unwrap().is_dirty() && again.second().unwrap().design().milk.milk_l == 7.0);
     recovery.clear();
     assert_eq!(recovery.left_behind(), None);
 }

@@ -38,6 +38,11 @@ fn settled(harness: &mut Harness<'_, Window>) {
 
 /// Returns the window on a session, laid out once.
 fn shown(session: Session, size: [f32; 2], theme: egui::Theme) -> Harness<'static, Window> {
+    shown_window(Window::plain(session, stopped()), size, theme)
+}
+
+/// Returns a window, laid out once.
+fn shown_window(window: Window, size: [f32; 2], theme: egui::Theme) -> Harness<'static, Window> {
     let mut harness = Harness::builder().with_size(size).with_theme(theme).renderer(soft::SoftRenderer::default()).build_ui_state(
         |ui, window: &mut Window| {
             // Fonts count from the next frame on; the desktop sets them before its first.
@@ -48,7 +53,7 @@ fn shown(session: Session, size: [f32; 2], theme: egui::Theme) -> Harness<'stati
             window.logic(&ui.ctx().clone());
             window.ui(ui);
         },
-        Window::plain(session, stopped()),
+        window,
     );
     harness.run();
     harness

@@ -1,6 +1,6 @@
 //! Two designs in the window, by accessible label.
 
-use super::{about_second, example, shown};
+use super::{about_second, example, shown, shown_window};
 use egui::accesskit::Role;
 use egui::{Key, Modifiers, Theme};
 use egui_kittest::Harness;
@@ -8,7 +8,7 @@ use egui_kittest::kittest::{NodeT, Queryable};
 use vatsketch::batch::{Likeness, MilkMending};
 use vatsketch::design::{Design, MilkKind, Stage, Value};
 use vatsketch::file;
-use vatsketch::session::{Command, Session};
+use vatsketch::session::{Command, Recovery, Session};
 use vatsketch::ui::Window;
 
 const SIZE: [f32; 2] = [1296.0, 816.0];
@@ -268,4 +268,18 @@ fn every_control_still_has_a_name_with_two_designs_and_all_fits_a_narrow_window(
         let title = harness.get_by_label("Title of the design").rect();
         assert!(title.right() <= pages.left(), "{size:?}: {title:?} runs into {pages:?}");
     }
+}
+
+/// The program ended while only the second design was unsaved.
+#[test]
+fn a_second_design_that_was_left_behind_is_offered_again() {
+    let folder = tempfile::tempdir().unwrap();
+    let left = Design { title: "Left behind".into(), ..Design::default() };
+    Recovery::in_folder(folder.path()).keep(None, Some(&left)).unwrap();
+    let window = Window::with_folders(example(0), folder.path(), folder.path());
+    let mut harness = shown_window(window, SIZE, Theme::Light);
+    harness.get_by_label_contains("before “Left behind” could be saved. A copy was kept.");
+    click(&mut harness, "Open the copy");
+    assert_eq!(second(&harness), Some(left));
+    assert!(!harness.state().session.is_dirty());
 }

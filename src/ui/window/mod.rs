@@ -89,7 +89,7 @@ impl Window {
     #[must_use]
     pub fn with_folders(session: Session, config: &Path, state: &Path) -> Self {
         let recovery = Recovery::in_folder(state);
-        let prompt = recovery.left_behind().map(|design| Prompt::Recover(Box::new(design)));
+        let prompt = recovery.left_behind().map(|left| Prompt::Recover(Box::new(left)));
         Self {
             recent: Recent::in_folder(config),
             recovery: Some(recovery),
@@ -271,7 +271,7 @@ impl Window {
                     Which::Second => self.save_second(ctx),
                 }
             }
-            Reply::Recover(design) => self.replace(Session::recovered(*design).map_err(Into::into)),
+            Reply::Recover(left) => self.recover(ctx, *left),
             Reply::ForgetRecovery => {
                 if let Some(recovery) = &mut self.recovery {
                     recovery.clear();
@@ -356,9 +356,7 @@ impl Window {
         match step(&mut self.session) {
             Ok(()) => {
                 self.refresh();
-                if let Some(recovery) = &mut self.recovery {
-                    recovery.changed(ctx.input(|input| input.time));
-                }
+                self.note_change(ctx);
             }
             Err(error) => self.tell(error.to_string()),
         }

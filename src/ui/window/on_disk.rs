@@ -1,7 +1,7 @@
 //! What the window keeps on the disk: designs, plans, the recovery copy and its own look.
 
 use super::Window;
-use crate::session::Session;
+use crate::session::{LeftBehind, Session};
 use crate::ui::files::{Answer, Purpose, file_name, with_ending};
 use crate::ui::look;
 use crate::ui::prompt::Prompt;
@@ -28,9 +28,7 @@ impl Window {
         match self.session.save(path) {
             Ok(()) => {
                 self.recent.note(path);
-                if let Some(recovery) = &mut self.recovery {
-                    recovery.clear();
-                }
+                self.keep_copies();
                 self.notice = None;
                 self.session.last_change = format!("Saved as {}.", path.display());
                 if let Some(then) = self.after_save.take() {
@@ -76,7 +74,7 @@ impl Window {
     pub(super) fn with_path(&mut self, ctx: &egui::Context, purpose: Purpose, path: PathBuf) {
         match purpose {
             Purpose::Open => self.open(&path),
-            Purpose::OpenSecond => self.open_second(&path),
+            Purpose::OpenSecond => self.open_second(ctx, &path),
             Purpose::SaveSecond => self.save_second_to(ctx, &with_ending(path, ".ron", ".vat.ron")),
             Purpose::Save => self.save_to(ctx, &with_ending(path, ".ron", ".vat.ron")),
             Purpose::Export => self.export(ctx, with_ending(path, ".pdf", ".pdf")),
@@ -93,16 +91,40 @@ impl Window {
     pub(super) fn keep_recovery(&mut self, ctx: &egui::Context) {
         let now_s = ctx.input(|input| input.time);
         let Some(recovery) = &mut self.recovery else { return };
-        if !self.session.is_dirty() {
-            return;
-        }
-        match recovery.write_if_due(self.session.design(), now_s) {
+        let (first, second) = self.session.unsaved();
+        match recovery.write_if_due(first, second, now_s) {
             Ok(()) => {
                 if let Some(wait_s) = recovery.due_in_s(now_s) {
                     ctx.request_repaint_after(Duration::from_secs_f64(wait_s + 0.05));
                 }
             }
             Err(error) => self.tell(format!("No recovery copy can be kept: {error}")),
+        }
+    }
+
+    /// Notes that a design changed, so that its recovery copy becomes due.
+    pub(super) fn note_change(&mut self, ctx: &egui::Context) {
+        if let Some(recovery) = &mut self.recovery {
+            recovery.changed(ctx.input(|input| input.time));
+        }
+    }
+
+    /// Keeps the copies of what is not saved at once, and removes that of what was just saved.
+    pub(super) fn keep_copies(&mut self) {
+        let Some(recovery) = &mut self.recovery else { return };
+        let (first, second) = self.session.unsaved();
+        if let Err(error) = recovery.keep(first, second) {
+            self.tell(format!("No recovery copy can be kept: {error}"));
+        }
+    }
+
+    /// Opens what was left behind.
+    pub(super) fn recover(&mut self, ctx: &egui::Context, left: LeftBehind) {
+        if let Some(first) = left.first {
+            self.replace(Session::recovered(first).map_err(Into::into));
+        }
+        if let Some(second) = left.second {
+            self.with_second(ctx, |session| session.second_recovered(second));
         }
     }
 

@@ -35,7 +35,7 @@ impl Window {
             SecondAsk::Save => self.save_second(ctx),
             SecondAsk::Swap => self.step(ctx, Session::swap_second),
             SecondAsk::Take(key) => self.step(ctx, |session| session.copy_from_second(key)),
-            SecondAsk::Give(key) => self.with_second(|session| session.copy_to_second(key)),
+            SecondAsk::Give(key) => self.with_second(ctx, |session| session.copy_to_second(key)),
         }
     }
 
@@ -52,10 +52,10 @@ impl Window {
     /// Does what would have lost the second design, now that this is settled.
     pub(super) fn second_settled(&mut self, ctx: &egui::Context, ask: &SecondAsk) {
         match ask {
-            SecondAsk::Copy => self.with_second(Session::second_from_first),
-            SecondAsk::Milk(kind) => self.with_second(|session| session.second_from_milk(*kind)),
+            SecondAsk::Copy => self.with_second(ctx, Session::second_from_first),
+            SecondAsk::Milk(kind) => self.with_second(ctx, |session| session.second_from_milk(*kind)),
             SecondAsk::Open => self.ask_path(ctx, Purpose::OpenSecond),
-            SecondAsk::PutAway => self.with_second(|session| {
+            SecondAsk::PutAway => self.with_second(ctx, |session| {
                 session.drop_second();
                 Ok(())
             }),
@@ -63,8 +63,8 @@ impl Window {
         }
     }
 
-    pub(super) fn open_second(&mut self, path: &Path) {
-        self.with_second(|session| session.second_from_file(path));
+    pub(super) fn open_second(&mut self, ctx: &egui::Context, path: &Path) {
+        self.with_second(ctx, |session| session.second_from_file(path));
         if self.session.second().is_some_and(|second| second.path() == Some(path)) {
             self.recent.note(path);
         }
@@ -81,6 +81,7 @@ impl Window {
         match self.session.save_second(path) {
             Ok(()) => {
                 self.recent.note(path);
+                self.keep_copies();
                 self.notice = None;
                 if let Some(then) = self.after_save.take() {
                     self.settled(ctx, then);
@@ -93,11 +94,12 @@ impl Window {
         }
     }
 
-    /// Does something to the second design alone: the first one and its recovery copy stay as they are.
-    fn with_second(&mut self, step: impl FnOnce(&mut Session) -> Result<(), SessionError>) {
+    /// Does something to the second design alone: the first one stays as it is.
+    pub(super) fn with_second(&mut self, ctx: &egui::Context, step: impl FnOnce(&mut Session) -> Result<(), SessionError>) {
         if let Err(error) = step(&mut self.session) {
             self.tell(error.to_string());
         }
         self.refresh();
+        self.note_change(ctx);
     }
 }
