@@ -6,6 +6,9 @@ use crate::batch::Batch;
 use crate::law::growth::{DRY, SHELF_STABLE};
 use crate::process::{DryingOutcome, DryingPoint, TrayRun};
 
+/// The band between the trays, which is no uncertainty but how far apart they are.
+pub(super) const BETWEEN_TRAYS: &str = "between the fastest and the slowest tray";
+
 /// Points at which the band between the trays is drawn.
 const BAND_POINTS: u32 = 60;
 
@@ -58,7 +61,7 @@ fn bands(dried: &DryingOutcome, end_h: f64, of: fn(&DryingPoint) -> f64) -> Vec<
     };
     let mut bands = vec![between("if water moves half or twice as fast in your cheese", &dried.if_slow, &dried.if_fast)];
     if dried.spread_unswapped_percent >= 0.05 {
-        bands.push(between("between the fastest and the slowest tray", &dried.fastest, &dried.slowest));
+        bands.push(between(BETWEEN_TRAYS, &dried.fastest, &dried.slowest));
     }
     bands
 }

@@ -18,5 +18,5 @@ pub use curve::{Axis, Band, Event, Figure, Role, Series};
 pub use figures::{FigureKey, figure};
 pub use ribbon::{Ribbon, Side, SideStream, Station, ribbon};
 pub use section::{Section, SectionKey, section};
-pub use spread::{Kept, LineSpread, SPREAD_NAME, Spread, Spreading};
+pub use spread::{Kept, LineSpread, SPREAD_NAME, Spread, Spreading, with_spread};
 pub use table::{Table, every_point, table, table_of_both};

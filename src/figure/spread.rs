@@ -1,7 +1,8 @@
 //! How far figures and curves may be wrong, made of many draws of which only little is kept.
 
+use super::drying::BETWEEN_TRAYS;
 use super::table::value_at;
-use super::{FigureKey, Role, figure};
+use super::{Band, Figure, FigureKey, Role, figure};
 use crate::batch::{Batch, DrawnFigures, LIKELY_SHARES, LikelyFigure, likely_figures};
 use crate::design::Design;
 use crate::numeric::quantile;
@@ -46,6 +47,34 @@ impl Spread {
     pub fn of_curve(&self, key: FigureKey) -> impl Iterator<Item = &LineSpread> {
         self.lines.iter().filter(move |line| line.figure == key)
     }
+}
+
+/// Returns a curve with the band of the spread around each of its main lines, in the place of the band that it has of its own; the band
+/// between trays stays, for it is no uncertainty.
+///
+/// # Arguments
+/// * `spread`: of the same design
+///
+/// # Example
+/// ```
+/// use vatsketch::figure::{figure, with_spread, FigureKey, SPREAD_NAME};
+/// use vatsketch::{batch::batch, design::Design, session::{spread, Work}};
+/// let design = Design::default();
+/// let spread = spread(&design, &Work { draws: 10, threads: 1, goes_on: &|| true })?.unwrap();
+/// let warming = with_spread(FigureKey::Warming, figure(&batch(&design)?, FigureKey::Warming), &spread);
+/// assert_eq!(warming.bands[0].name, SPREAD_NAME);
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[must_use]
+pub fn with_spread(key: FigureKey, mut drawn: Figure, spread: &Spread) -> Figure {
+    let main: Vec<&str> = drawn.series.iter().filter(|series| series.role == Role::Main).map(|series| series.name).collect();
+    let lines = spread.of_curve(key).filter(|line| main.contains(&line.line) && !line.points.is_empty());
+    let own: Vec<Band> = lines.map(|line| Band { name: SPREAD_NAME, points: line.points.clone() }).collect();
+    if !own.is_empty() {
+        drawn.bands.retain(|band| band.name == BETWEEN_TRAYS);
+        drawn.bands.splice(0..0, own);
+    }
+    drawn
 }
 
 /// What is kept of one draw.

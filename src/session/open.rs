@@ -140,6 +140,12 @@ impl Session {
         Ok(())
     }
 
+    /// Returns whether a drag is going on.
+    #[must_use]
+    pub const fn is_dragging(&self) -> bool {
+        self.drag.is_some()
+    }
+
     /// Begins a drag: all commands until [`Session::end_drag`] become one step to undo.
     pub fn begin_drag(&mut self) {
         if self.drag.is_none() {

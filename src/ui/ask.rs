@@ -1,6 +1,7 @@
 //! What a part of the window asks for; one place carries it out.
 
 use super::view::{CutView, Page, PlanPart};
+use crate::batch::Goal;
 use crate::design::{MilkKind, Stage};
 use crate::export::Paper;
 use crate::figure::FigureKey;
@@ -56,6 +57,12 @@ pub enum Ask {
     Table(FigureKey),
     /// Show the cut through a cheese so.
     Cut(CutView),
+    /// Open the card of a figure, or close it.
+    Figure(Option<&'static str>),
+    /// Move a choice until a figure is what is wanted.
+    Aim(Goal, &'static str),
+    /// Pin a choice, so that no aim moves it, or take its pin out.
+    Pin(&'static str),
     /// Show or hide the keys.
     Help,
     /// Something about the second design.

@@ -3,6 +3,7 @@
 use super::ask::{Ask, SecondAsk};
 use super::beside::value_text;
 use super::number_field::{BOX_WIDTH, box_ui, number_rail_ui, reset_ui};
+use super::pin::pin_ui;
 use super::theme::{CAPTION, Palette, TITLE, bold};
 use super::typed_box::said_ui;
 use super::view::{Room, View};
@@ -10,20 +11,30 @@ use crate::batch::DifferingChoice;
 use crate::design::{Choice, Design, Field, Kind, Stage, Value, fields};
 use crate::session::Command;
 use egui::{Align, CornerRadius, Layout, RichText, Role, Sense, Stroke, Ui, WidgetInfo, vec2};
+use std::collections::BTreeSet;
 
-/// Draws the form and returns what is asked for; what differs from a second design is marked.
-pub(super) fn choices_ui(ui: &mut Ui, view: &mut View, design: &Design, differing: &[DifferingChoice], room: Room) -> Vec<Ask> {
+/// What is marked in the form.
+#[derive(Clone, Copy)]
+pub(super) struct Marks<'a> {
+    /// What differs from a second design.
+    pub(super) differing: &'a [DifferingChoice],
+    /// What no aim may move.
+    pub(super) pins: &'a BTreeSet<&'static str>,
+}
+
+/// Draws the form and returns what is asked for.
+pub(super) fn choices_ui(ui: &mut Ui, view: &mut View, design: &Design, marks: Marks<'_>, room: Room) -> Vec<Ask> {
     let mut asks = Vec::new();
     room.scrolled(ui, "choices", |ui| {
         for stage in Stage::ALL {
-            stage_ui(ui, view, design, (stage, differing), &mut asks);
+            stage_ui(ui, view, design, (stage, marks), &mut asks);
             ui.add_space(14.0);
         }
     });
     asks
 }
 
-fn stage_ui(ui: &mut Ui, view: &mut View, design: &Design, (stage, differing): (Stage, &[DifferingChoice]), asks: &mut Vec<Ask>) {
+fn stage_ui(ui: &mut Ui, view: &mut View, design: &Design, (stage, marks): (Stage, Marks<'_>), asks: &mut Vec<Ask>) {
     let palette = Palette::of(ui);
     let heading = ui
         .horizontal(|ui| {
@@ -48,11 +59,13 @@ fn stage_ui(ui: &mut Ui, view: &mut View, design: &Design, (stage, differing): (
     ui.painter().hline(ui.max_rect().x_range(), heading.rect.bottom() + 2.0, Stroke::new(1.0, palette.grid));
     ui.add_space(6.0);
     for field in fields().filter(|field| field.stage == stage && (field.used)(design)) {
-        let other = differing.iter().find(|choice| choice.field.key == field.key);
-        row_ui(ui, view, design, (field, other), asks);
+        let other = marks.differing.iter().find(|choice| choice.field.key == field.key);
+        row_ui(ui, view, design, (field, other, marks.pins.contains(field.key)), asks);
     }
     // What has an effect in the second design alone has no row of its own.
-    for choice in differing.iter().filter(|choice| choice.field.stage == stage && choice.in_use && !(choice.field.used)(design)) {
+    for choice in
+        marks.differing.iter().filter(|choice| choice.field.stage == stage && choice.in_use && !(choice.field.used)(design))
+    {
         egui::Frame::new().inner_margin(egui::Margin::symmetric(6, 4)).show(ui, |ui| {
             ui.label(RichText::new(format!("{}, only in B", choice.field.label)).color(palette.soft));
             other_ui(ui, view, choice, asks);
@@ -64,7 +77,7 @@ fn row_ui(
     ui: &mut Ui,
     view: &mut View,
     design: &Design,
-    (field, other): (&'static Field, Option<&DifferingChoice>),
+    (field, other, pinned): (&'static Field, Option<&DifferingChoice>, bool),
     asks: &mut Vec<Ask>,
 ) {
     let palette = Palette::of(ui);
@@ -74,7 +87,7 @@ fn row_ui(
     let shown = frame.show(ui, |ui| {
         ui.set_width(ui.available_width());
         match field.kind {
-            Kind::Number { .. } => number_row(ui, view, design, field, asks),
+            Kind::Number { .. } => number_row(ui, view, design, (field, pinned), asks),
             Kind::Choice(choices) => choice_row(ui, design, field, choices, asks),
             Kind::Switch => switch_row(ui, design, field, asks),
         }
@@ -92,16 +105,17 @@ fn row_ui(
     }
 }
 
-fn number_row(ui: &mut Ui, view: &mut View, design: &Design, field: &'static Field, asks: &mut Vec<Ask>) {
+fn number_row(ui: &mut Ui, view: &mut View, design: &Design, (field, pinned): (&'static Field, bool), asks: &mut Vec<Ask>) {
     let (Value::Number(value), Value::Number(default)) = (field.get(design), field.default()) else { return };
     let mut said = None;
     ui.horizontal(|ui| {
-        let room = ui.available_width() - BOX_WIDTH - 40.0;
+        let room = ui.available_width() - BOX_WIDTH - 68.0;
         let label = label_ui(ui, field, room);
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             let (asked, words) = box_ui(ui, view, field, value, label);
             asks.extend(asked);
             said = words;
+            asks.extend(pin_ui(ui, field, pinned));
             if value.to_bits() != default.to_bits() && reset_ui(ui, field) {
                 asks.push(Ask::Do(Command::SetInput { key: field.key, value: field.default() }));
             }

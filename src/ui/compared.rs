@@ -1,11 +1,13 @@
 //! One figure of two designs as a row: its name with its unit, A, B and B less A.
 
+use super::ask::Ask;
+use super::choices::focus_ring;
 use super::theme::{BODY, CAPTION, Palette, bold, plain};
 use super::units::Units;
 use crate::batch::{Difference, Likeness, Readout, Weight};
 use crate::report::ComparedRow;
 use egui::text::LayoutJob;
-use egui::{Align2, Color32, FontId, Rect, RichText, Role, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
+use egui::{Align2, Color32, FontId, Rect, Response, RichText, Role, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
 
 /// Narrowest and widest column of values.
 const COLUMN: (f32, f32) = (54.0, 120.0);
@@ -80,10 +82,12 @@ struct Row {
     whole: String,
     /// What is said of it where the pointer rests.
     hover: String,
+    /// Whether it opens a card.
+    opens: bool,
 }
 
-/// Draws one figure of two designs.
-pub(super) fn compared_ui(ui: &mut Ui, units: Units, figure: &Difference) {
+/// Draws one figure of two designs; chosen, it opens the card of the first design's.
+pub(super) fn compared_ui(ui: &mut Ui, units: Units, figure: &Difference) -> Option<Ask> {
     let shown = units.compared(figure);
     let apart = figure.likeness == Likeness::Differs && figure.change.is_some();
     let whole = format!(
@@ -97,10 +101,9 @@ pub(super) fn compared_ui(ui: &mut Ui, units: Units, figure: &Difference) {
     let law = figure.a.as_ref().or(figure.b.as_ref()).map_or("", |readout| readout.law);
     let name = if shown.unit.is_empty() { figure.label.to_owned() } else { format!("{}, {}", figure.label, shown.unit) };
     let hover = format!("{whole}\n{law}");
-    row_ui(
-        ui,
-        Row { name, a: shown.a, b: shown.b, change: shown.change, lead: figure.weight == Weight::Lead, apart, whole, hover },
-    );
+    let lead = figure.weight == Weight::Lead;
+    let row = Row { name, a: shown.a, b: shown.b, change: shown.change, lead, apart, whole, hover, opens: true };
+    row_ui(ui, row).clicked().then_some(Ask::Figure(Some(figure.key)))
 }
 
 /// Draws what two designs cost.
@@ -108,14 +111,14 @@ pub(super) fn costs_ui(ui: &mut Ui, (costs, note): &(Vec<ComparedRow>, Option<St
     for ComparedRow { label, a, b, change, lead, differs } in costs {
         let whole = format!("{label}: A {a}, B {b}, B − A {change}");
         let (name, a, b, change) = (label.clone(), a.clone(), b.clone(), change.clone());
-        row_ui(ui, Row { name, a, b, change, lead: *lead, apart: *differs, hover: whole.clone(), whole });
+        row_ui(ui, Row { name, a, b, change, lead: *lead, apart: *differs, hover: whole.clone(), whole, opens: false });
     }
     if let Some(note) = note {
         ui.label(RichText::new(note).size(CAPTION).color(Palette::of(ui).soft));
     }
 }
 
-fn row_ui(ui: &mut Ui, row: Row) {
+fn row_ui(ui: &mut Ui, row: Row) -> Response {
     let palette = Palette::of(ui);
     let font = if row.lead { bold(BODY) } else { plain(CAPTION) };
     let columns = Columns::of(ui.available_width());
@@ -130,7 +133,8 @@ fn row_ui(ui: &mut Ui, row: Row) {
     let words = words.map(|job| ui.painter().layout_job(job));
     let below = words.as_ref().map_or(0.0, |words| words.size().y + 2.0);
     let first = name.size().y.max(20.0);
-    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), first + below), Sense::hover());
+    let (rect, response) =
+        ui.allocate_exact_size(vec2(ui.available_width(), first + below), if row.opens { Sense::click() } else { Sense::hover() });
     let line = rect.top() + 10.0;
     ui.painter().galley(pos2(rect.left(), rect.top() + 1.0), name, palette.text);
     let at = |column: usize| pos2(rect.left() + columns.end(column), line);
@@ -143,8 +147,12 @@ fn row_ui(ui: &mut Ui, row: Row) {
     // Words such as "only in B" are wider than the numbers above and below them.
     let (change_font, colour) = change_style(row.apart, &palette);
     ui.painter().text(at(2), Align2::RIGHT_CENTER, &row.change, change_font, colour);
-    response.widget_info(|| WidgetInfo::labeled(Role::Label, true, &row.whole));
-    response.on_hover_text(row.hover);
+    let role = if row.opens { Role::Button } else { Role::Label };
+    response.widget_info(|| WidgetInfo::labeled(role, true, &row.whole));
+    if row.opens {
+        focus_ring(ui, &response);
+    }
+    response.on_hover_text(row.hover)
 }
 
 fn change_style(apart: bool, palette: &Palette) -> (FontId, Color32) {

@@ -9,7 +9,7 @@ use super::theme::{BODY, CAPTION, Palette, bold};
 use super::view::{Room, View, station_curve};
 use crate::batch::Batch;
 use crate::design::Stage;
-use crate::figure::{Figure, FigureKey, figure, in_one_frame, table, table_of_both};
+use crate::figure::{Figure, FigureKey, Spread, figure, in_one_frame, table, table_of_both, with_spread};
 use egui::{Align, Layout, RichText, ScrollArea, Ui, WidgetInfo, vec2};
 
 /// Rows of the table of a curve.
@@ -34,6 +34,8 @@ const HEADING: f32 = 44.0;
 pub(super) struct Batches<'a> {
     /// The open design's.
     pub now: &'a Batch,
+    /// How far its curves may be wrong, once that is known.
+    pub spread: Option<&'a Spread>,
     /// The same before the last change.
     pub before: Option<&'a Batch>,
     /// The second design's, and what is shown of it.
@@ -63,7 +65,7 @@ pub(super) fn curves_ui(ui: &mut Ui, view: &View, batches: Batches<'_>, room: Ro
         let wide = ui.available_width();
         if let Some(beside) = milk {
             // The milk has no curve of its own; its place is taken by what tells the two apart.
-            milk_against_ui(ui, view.units, beside, last + HEADING - 36.0, room);
+            asks.extend(milk_against_ui(ui, view.units, beside, last + HEADING - 36.0, room));
         } else if !with_cut {
             asks.extend(curve_ui(ui, view, key, batches, last));
         } else if wide < SIDE_BY_SIDE {
@@ -96,7 +98,10 @@ fn cut_ui(ui: &mut Ui, view: &View, batches: Batches<'_>, height: f32) -> Vec<As
 /// Draws one curve with its heading.
 fn curve_ui(ui: &mut Ui, view: &View, key: FigureKey, batches: Batches<'_>, height: f32) -> Vec<Ask> {
     let shown = |batch: &Batch| view.units.figure(figure(batch, key));
-    let now = shown(batches.now);
+    let now = match batches.spread {
+        Some(spread) => view.units.figure(with_spread(key, figure(batches.now, key), spread)),
+        None => shown(batches.now),
+    };
     let ghost = batches.before.map(shown);
     let (a, b) = match batches.second {
         Some((second, _)) => {

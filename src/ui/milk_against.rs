@@ -1,5 +1,6 @@
 //! One milk against another: what it holds, gives and becomes, and what cream and dry milk can and cannot mend.
 
+use super::ask::Ask;
 use super::beside::Beside;
 use super::compared::{compared_ui, costs_ui, heads_ui};
 use super::theme::{BODY, CAPTION, bold};
@@ -11,14 +12,15 @@ use egui::{RichText, ScrollArea, Ui, vec2};
 const SIDE_BY_SIDE: f32 = 520.0;
 
 /// Draws the figures and the words, as high as it is told where it has a room of its own.
-pub(super) fn milk_against_ui(ui: &mut Ui, units: Units, beside: &Beside, height: f32, room: Room) {
+pub(super) fn milk_against_ui(ui: &mut Ui, units: Units, beside: &Beside, height: f32, room: Room) -> Vec<Ask> {
+    let mut asks = Vec::new();
     ui.label(RichText::new("The milk of A against the milk of B").font(bold(BODY)));
     let wide = ui.available_width();
     if room == Room::Column || wide < SIDE_BY_SIDE {
-        figures_ui(ui, units, beside);
+        asks.extend(figures_ui(ui, units, beside));
         ui.add_space(6.0);
         words_ui(ui, beside);
-        return;
+        return asks;
     }
     ui.horizontal_top(|ui| {
         let mut part = |share: f32, id: &str, draw: &mut dyn FnMut(&mut Ui)| {
@@ -29,18 +31,21 @@ pub(super) fn milk_against_ui(ui: &mut Ui, units: Units, beside: &Beside, height
                 });
             });
         };
-        part(0.54, "milk figures", &mut |ui| figures_ui(ui, units, beside));
+        part(0.54, "milk figures", &mut |ui| asks.extend(figures_ui(ui, units, beside)));
         part(0.46, "milk words", &mut |ui| words_ui(ui, beside));
     });
+    asks
 }
 
-fn figures_ui(ui: &mut Ui, units: Units, beside: &Beside) {
+fn figures_ui(ui: &mut Ui, units: Units, beside: &Beside) -> Vec<Ask> {
     ui.spacing_mut().item_spacing.y = 3.0;
     heads_ui(ui);
+    let mut asks = Vec::new();
     for figure in beside.milk.iter().flat_map(|milk| &milk.figures) {
-        compared_ui(ui, units, figure);
+        asks.extend(compared_ui(ui, units, figure));
     }
     costs_ui(ui, &beside.costs);
+    asks
 }
 
 fn words_ui(ui: &mut Ui, beside: &Beside) {

@@ -1,5 +1,6 @@
 //! Draws a session; decides nothing. Each part takes data and returns what is asked for.
 
+mod aim_form;
 mod app;
 mod ask;
 mod beside;
@@ -7,12 +8,15 @@ mod choices;
 mod compared;
 mod cross_section;
 mod curves;
+mod figure_card;
 mod files;
 mod foot;
 mod look;
+mod matters_bars;
 mod milk_against;
 mod number_field;
 mod number_text;
+mod pin;
 mod plan_desk;
 mod plan_page;
 mod plan_parts;
@@ -48,6 +52,7 @@ mod window;
 
 pub use app::{WindowError, run};
 pub use ask::{Ask, SecondAsk};
+pub use figure_card::{CardView, Told};
 pub use number_text::{Misread, Understood, read_number};
 pub use supplies_good::Draft;
 pub use theme::{Palette, install};

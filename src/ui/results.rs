@@ -23,7 +23,13 @@ pub(super) fn results_ui(ui: &mut Ui, view: &View, batch: &Batch, ribbon: &Ribbo
             // The chosen station first, the others in their order.
             let others = Stage::ALL.into_iter().filter(|stage| *stage != view.station);
             for stage in std::iter::once(view.station).chain(others) {
-                stage_ui(ui, view.units, stage, &figures, ribbon.stations.iter().find(|station| station.stage == stage));
+                asks.extend(stage_ui(
+                    ui,
+                    view.units,
+                    stage,
+                    &figures,
+                    ribbon.stations.iter().find(|station| station.stage == stage),
+                ));
             }
         });
     });
@@ -39,7 +45,8 @@ pub(super) fn results_ui(ui: &mut Ui, view: &View, batch: &Batch, ribbon: &Ribbo
     asks
 }
 
-fn stage_ui(ui: &mut Ui, units: Units, stage: Stage, figures: &[Readout], station: Option<&Station>) {
+fn stage_ui(ui: &mut Ui, units: Units, stage: Stage, figures: &[Readout], station: Option<&Station>) -> Vec<Ask> {
+    let mut asks = Vec::new();
     let palette = Palette::of(ui);
     ui.label(RichText::new(stage.title()).font(bold(TITLE)));
     if let Some(why) = station.and_then(|station| station.stopped_because.as_ref()) {
@@ -56,7 +63,7 @@ fn stage_ui(ui: &mut Ui, units: Units, stage: Stage, figures: &[Readout], statio
                 ui.allocate_ui(vec2(room * 0.5 - 6.0, 0.0), |ui| {
                     ui.vertical(|ui| {
                         ui.set_width(room * 0.5 - 6.0);
-                        lead_ui(ui, units, figure);
+                        asks.extend(lead_ui(ui, units, figure));
                     });
                 });
             }
@@ -68,18 +75,19 @@ fn stage_ui(ui: &mut Ui, units: Units, stage: Stage, figures: &[Readout], statio
             .id_salt((stage.key(), "details"))
             .show(ui, |ui| {
                 for figure in details {
-                    detail_ui(ui, units, figure);
+                    asks.extend(detail_ui(ui, units, figure));
                 }
             });
     }
     ui.add_space(10.0);
+    asks
 }
 
-fn lead_ui(ui: &mut Ui, units: Units, figure: &Readout) {
+fn lead_ui(ui: &mut Ui, units: Units, figure: &Readout) -> Option<Ask> {
     let palette = Palette::of(ui);
     ui.spacing_mut().item_spacing.y = 0.0;
     let whole = format!("{}: {}", figure.label, units.readout_text(figure));
-    ui.label(RichText::new(figure.label).size(CAPTION).color(palette.soft));
+    let asked = name_ui(ui, figure);
     // Words, such as why a pH is never reached, take less room than a number.
     let size = if matches!(figure.reading, Reading::Words(_)) { BODY } else { FIGURE };
     let response = ui.label(RichText::new(units.readout_text(figure)).font(bold(size)));
@@ -91,21 +99,37 @@ fn lead_ui(ui: &mut Ui, units: Units, figure: &Readout) {
         ui.label(RichText::new(below.join(", ")).size(CAPTION).color(palette.soft));
     }
     ui.add_space(8.0);
+    asked
+}
+
+/// Draws the name of a figure; chosen, it opens the card of the figure.
+fn name_ui(ui: &mut Ui, figure: &Readout) -> Option<Ask> {
+    let palette = Palette::of(ui);
+    let name = |colour| egui::Label::new(RichText::new(figure.label).size(CAPTION).color(colour)).truncate().sense(Sense::click());
+    let response = ui
+        .add(name(palette.soft))
+        .on_hover_text(format!("{}\nSelect it to see why, what matters, and how to bring it elsewhere.", figure.law));
+    response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{}: why", figure.label)));
+    if response.hovered() {
+        ui.painter().hline(response.rect.x_range(), response.rect.bottom() - 1.0, Stroke::new(1.0, palette.link));
+    }
+    focus_ring(ui, &response);
+    response.clicked().then_some(Ask::Figure(Some(figure.key)))
 }
 
 /// Draws one figure of the list: its name at the left, its value at the right, on one line.
-fn detail_ui(ui: &mut Ui, units: Units, figure: &Readout) {
-    let palette = Palette::of(ui);
+fn detail_ui(ui: &mut Ui, units: Units, figure: &Readout) -> Option<Ask> {
+    let mut asked = None;
     ui.spacing_mut().interact_size.y = 20.0;
     ui.horizontal(|ui| {
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             ui.add(egui::Label::new(RichText::new(units.readout_text(figure)).font(bold(CAPTION))).extend());
             ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
-                ui.add(egui::Label::new(RichText::new(figure.label).size(CAPTION).color(palette.soft)).truncate())
-                    .on_hover_text(figure.law);
+                asked = name_ui(ui, figure);
             });
         });
     });
+    asked
 }
 
 /// Returns the colours of a severity: text, ground.

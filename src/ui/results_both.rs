@@ -24,7 +24,7 @@ pub(super) fn results_both_ui(ui: &mut Ui, view: &View, ribbon: &Ribbon, beside:
         room.scrolled(ui, ("results of both", view.station.key()), |ui| {
             let others = Stage::ALL.into_iter().filter(|stage| *stage != view.station);
             for stage in std::iter::once(view.station).chain(others) {
-                stage_ui(ui, view, stage, ribbon, beside);
+                asks.extend(stage_ui(ui, view, stage, ribbon, beside));
             }
             if !beside.costs.0.is_empty() || beside.costs.1.is_some() {
                 ui.label(RichText::new("Costs").font(bold(TITLE)));
@@ -66,7 +66,8 @@ fn titles_ui(ui: &mut Ui, beside: &Beside) {
     }
 }
 
-fn stage_ui(ui: &mut Ui, view: &View, stage: Stage, ribbon: &Ribbon, beside: &Beside) {
+fn stage_ui(ui: &mut Ui, view: &View, stage: Stage, ribbon: &Ribbon, beside: &Beside) -> Vec<Ask> {
+    let mut asks = Vec::new();
     let palette = Palette::of(ui);
     ui.spacing_mut().item_spacing.y = 3.0;
     ui.add_space(4.0);
@@ -88,18 +89,19 @@ fn stage_ui(ui: &mut Ui, view: &View, stage: Stage, ribbon: &Ribbon, beside: &Be
         heads_ui(ui);
     }
     for figure in lead {
-        compared_ui(ui, view.units, figure);
+        asks.extend(compared_ui(ui, view.units, figure));
     }
     if !details.is_empty() {
         egui::CollapsingHeader::new(RichText::new(format!("All of {}", stage.title().to_lowercase())).size(CAPTION))
             .id_salt((stage.key(), "details of both"))
             .show_unindented(ui, |ui| {
                 for figure in details {
-                    compared_ui(ui, view.units, figure);
+                    asks.extend(compared_ui(ui, view.units, figure));
                 }
             });
     }
     ui.add_space(8.0);
+    asks
 }
 
 /// Returns how many cautions both have, and each alone.

@@ -87,6 +87,9 @@ impl Units {
         if self.fahrenheit && figure.y.unit == Unit::Celsius.symbol() {
             let warm = |value: f64| self.shown(Unit::Celsius, value).0;
             figure.series.iter_mut().flat_map(|series| &mut series.points).for_each(|point| point[1] = warm(point[1]));
+            figure.bands.iter_mut().flat_map(|band| &mut band.points).for_each(|[_, low, high]| {
+                (*low, *high) = (warm(*low), warm(*high));
+            });
             // Round marks in the new unit, and the freezing point of water as the least.
             figure.y.most = (warm(figure.y.most) / 20.0).ceil() * 20.0;
             figure.y.least = 20.0;

@@ -1,5 +1,6 @@
 //! What the window remembers that is not part of the design.
 
+use super::figure_card::CardView;
 use super::supplies_good::Draft;
 use super::units::Units;
 use crate::design::{Good, Stage};
@@ -125,6 +126,8 @@ pub struct View {
     pub cut: CutView,
     /// The part of the plan in sight.
     pub plan_part: PlanPart,
+    /// The open card of a figure.
+    pub card: Option<CardView>,
     /// The paper of the plan.
     pub paper: Paper,
     /// What the sources are searched for.
@@ -149,6 +152,7 @@ impl Default for View {
             table: None,
             cut: CutView { key: SectionKey::Moisture, share: 1.0 },
             plan_part: PlanPart::Week,
+            card: None,
             paper: Paper::A4,
             search: String::new(),
             help: false,

@@ -1,5 +1,6 @@
 //! Tests of `src/ui`, by accessible label; no display and no graphics driver is needed.
 
+mod card;
 mod pictures;
 mod plan;
 mod second;
@@ -34,6 +35,8 @@ fn settled(harness: &mut Harness<'_, Window>) {
         std::thread::sleep(std::time::Duration::from_millis(5));
         harness.run();
     }
+    // What came between the last look and the end of the work.
+    harness.run();
 }
 
 /// Returns the window on a session, laid out once.

@@ -59,6 +59,13 @@ fn screenshots() {
         window.view.page = vatsketch::ui::Page::Plan;
         window.view.plan_part = vatsketch::ui::PlanPart::Paper;
     });
+    picture("figure-1280-light", 0, [1280.0, 800.0], Theme::Light, |window| {
+        at(Stage::Drying)(window);
+        window.view.card = Some(vatsketch::ui::CardView::of("drying_loss_percent"));
+        let work = vatsketch::session::Work { draws: 200, threads: 2, goes_on: &|| true };
+        let spread = vatsketch::session::spread(window.session.design(), &work).unwrap().unwrap();
+        window.show_spread(std::sync::Arc::new(spread));
+    });
     picture("sources-1280-light", 0, [1280.0, 800.0], Theme::Light, |window| window.view.page = vatsketch::ui::Page::Sources);
 }
 

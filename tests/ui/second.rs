@@ -69,7 +69,7 @@ fn every_main_figure_has_its_columns_and_says_where_the_model_cannot_tell() {
             .filter(|figure| figure.stage == stage && figure.weight == vatsketch::batch::Weight::Lead && figure.change.is_some());
         for figure in of_stage {
             let start = format!("{}: A {}, B {}, ", figure.label, figure.a_text(), figure.b_text());
-            let label = harness.query_all_by_label_contains(&start).next().and_then(|node| node.accesskit_node().value());
+            let label = harness.query_all_by_label_contains(&start).next().and_then(|node| node.accesskit_node().label());
             let label = label.unwrap_or_else(|| panic!("no row begins with “{start}”"));
             assert!(label.contains(&format!("B − A {}", figure.change_text())), "{label}");
         }
@@ -228,7 +228,7 @@ fn degrees_fahrenheit_apart_are_no_degrees_from_freezing() {
     let change = differences.iter().find(|figure| figure.key == "bath_most_c").and_then(|figure| figure.change).unwrap();
     assert!(change > 0.5);
     let said = format!("Hottest bath: A {:.1} °F, B ", 1.8 * hottest(&harness) + 32.0);
-    let row = harness.query_all_by_label_contains(&said).next().and_then(|node| node.accesskit_node().value());
+    let row = harness.query_all_by_label_contains(&said).next().and_then(|node| node.accesskit_node().label());
     assert!(row.as_ref().is_some_and(|row| row.contains(&format!("B − A +{:.1} °F", 1.8 * change))), "{row:?}");
 }
 

@@ -1,5 +1,8 @@
 //! The window: lays its parts out, collects what they ask for, and has the session do it.
 
+mod figure;
+mod in_background;
+mod in_front;
 mod on_disk;
 mod second;
 
@@ -9,18 +12,20 @@ use crate::session::{Command, EXAMPLES, KeptLook, Recent, Recovery, Session, Wal
 use crate::ui::ask::Ask;
 use crate::ui::beside::Beside;
 use crate::ui::curves::Batches;
+use crate::ui::figure_card::Known;
 use crate::ui::files::{Dialogs, Purpose};
 use crate::ui::plan_desk::PlanDesk;
-use crate::ui::prompt::{Prompt, Reply, Which, keys_ui, notice_ui, prompt_ui};
+use crate::ui::prompt::{Prompt, Which, notice_ui};
 use crate::ui::run_ribbon::Lane;
 use crate::ui::theme::Palette;
 use crate::ui::view::{Page, PlanPart, Room, View, station_cut};
 use crate::ui::week_desk::WeekDesk;
 use crate::ui::{
-    choices, curves, foot, plan_parts, results, results_both, run_ribbon, sources_page, supplies_page, top_bar, week_page,
+    choices, curves, figure_card, foot, plan_parts, results, results_both, run_ribbon, sources_page, supplies_page, top_bar,
+    week_page,
 };
 use egui::{Frame, Margin, Panel, ScrollArea, Ui, ViewportCommand};
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 /// Width below which everything stands in one column.
 const ONE_COLUMN: f32 = 1000.0;
@@ -56,6 +61,8 @@ pub struct Window {
     ribbon: Ribbon,
     /// What is shown of the second design, worked out anew only after a change.
     beside: Option<Beside>,
+    /// What is worked out in the background.
+    desk: in_background::Desk,
 }
 
 impl Window {
@@ -82,6 +89,7 @@ impl Window {
             desktop_title: String::new(),
             ribbon,
             beside,
+            desk: in_background::Desk::default(),
         }
     }
 
@@ -97,6 +105,7 @@ impl Window {
             prompt,
             dialogs: Dialogs::default(),
             plan_desk: PlanDesk::default(),
+            desk: in_background::Desk::with_spread(),
             ..Self::plain(session, WallClock::Computer)
         }
     }
@@ -108,8 +117,8 @@ impl Window {
 
     /// Returns whether something is being worked out in the background; the window is drawn anew when it is done.
     #[must_use]
-    pub const fn is_busy(&self) -> bool {
-        self.plan_desk.is_busy()
+    pub fn is_busy(&self) -> bool {
+        self.plan_desk.is_busy() || self.desk.is_busy()
     }
 
     /// Does what comes from keys, dialogs, the desktop and the clock; before each drawing.
@@ -136,6 +145,7 @@ impl Window {
         {
             recovery.clear();
         }
+        self.order_work(ctx);
         self.keep_recovery(ctx);
         let title = if self.session.design().title.is_empty() { "Untitled design" } else { &self.session.design().title };
         let mark = if self.session.is_dirty() { "• " } else { "" };
@@ -202,11 +212,19 @@ impl Window {
         }
         let beside = self.beside.as_ref();
         let second = self.session.second().map(crate::session::Second::batch).zip(beside);
-        let batches = Batches { now: self.session.batch(), before: self.session.before(), second };
+        let spread = self.desk.spread(self.session.design());
+        let batches = Batches { now: self.session.batch(), spread: spread.as_deref(), before: self.session.before(), second };
         let differing = beside.map_or(&[][..], |beside| &beside.choices);
-        let results_of = |ui: &mut Ui, view: &View, room| match beside {
-            Some(beside) => results_both::results_both_ui(ui, view, &self.ribbon, beside, room),
-            None => results::results_ui(ui, view, batches.now, &self.ribbon, room),
+        let marks = choices::Marks { differing, pins: self.session.pins() };
+        let (card, movers) = (self.desk.card(), self.desk.movers());
+        let mut open = self.view.card.take();
+        let mut results_of = |ui: &mut Ui, view: &View, room| match (&mut open, beside) {
+            (Some(open), _) => {
+                let likely = spread.as_ref().and_then(|spread| spread.figure(open.figure));
+                figure_card::results_card_ui(ui, view.units, open, Known { card, movers: movers.as_ref(), likely }, room)
+            }
+            (None, Some(beside)) => results_both::results_both_ui(ui, view, &self.ribbon, beside, room),
+            (None, None) => results::results_ui(ui, view, batches.now, &self.ribbon, room),
         };
         if one_column {
             egui::CentralPanel::default().frame(side).show(ui, |ui| {
@@ -217,15 +235,16 @@ impl Window {
                     }
                     asks.extend(curves::curves_ui(ui, &self.view, batches, Room::Column));
                     ui.separator();
-                    asks.extend(choices::choices_ui(ui, &mut self.view, self.session.design(), differing, Room::Column));
+                    asks.extend(choices::choices_ui(ui, &mut self.view, self.session.design(), marks, Room::Column));
                     ui.separator();
                     asks.extend(results_of(ui, &self.view, Room::Column));
                 });
             });
+            self.view.card = open;
             return asks;
         }
         Panel::left("choices").exact_size(CHOICES_WIDTH).resizable(false).frame(side).show(ui, |ui| {
-            asks.extend(choices::choices_ui(ui, &mut self.view, self.session.design(), differing, Room::Own));
+            asks.extend(choices::choices_ui(ui, &mut self.view, self.session.design(), marks, Room::Own));
         });
         Panel::right("results").exact_size(RESULTS_WIDTH).resizable(false).frame(side).show(ui, |ui| {
             asks.extend(results_of(ui, &self.view, Room::Own));
@@ -233,6 +252,7 @@ impl Window {
         egui::CentralPanel::default().frame(side).show(ui, |ui| {
             asks.extend(curves::curves_ui(ui, &self.view, batches, Room::Own));
         });
+        self.view.card = open;
         asks
     }
 
@@ -250,35 +270,6 @@ impl Window {
             PlanPart::Paper => self.plan_desk.page_ui(ui, batch, &self.clock.now(), self.view.paper),
         });
         asks
-    }
-
-    /// Draws what stands in front of everything, and does what it answers.
-    fn ask_in_front(&mut self, ctx: &egui::Context) {
-        if self.view.help && keys_ui(ctx) {
-            self.view.help = false;
-        }
-        let Some(prompt) = &mut self.prompt else { return };
-        let Some(reply) = prompt_ui(ctx, prompt) else { return };
-        self.prompt = None;
-        match reply {
-            Reply::Cancel => self.after_save = None,
-            Reply::Discard(Which::First, then) => self.unless_second_is_lost(ctx, then),
-            Reply::Discard(Which::Second, then) => self.settled(ctx, then),
-            Reply::Save(which, then) => {
-                self.after_save = Some(then);
-                match which {
-                    Which::First => self.save(ctx),
-                    Which::Second => self.save_second(ctx),
-                }
-            }
-            Reply::Recover(left) => self.recover(ctx, *left),
-            Reply::ForgetRecovery => {
-                if let Some(recovery) = &mut self.recovery {
-                    recovery.clear();
-                }
-            }
-            Reply::Path(purpose, path) => self.with_path(ctx, purpose, PathBuf::from(path)),
-        }
     }
 
     fn carry_out(&mut self, ctx: &egui::Context, ask: Ask) {
@@ -321,6 +312,9 @@ impl Window {
             Ask::Table(key) => self.view.table = if self.view.table == Some(key) { None } else { Some(key) },
             Ask::Cut(cut) => self.view.cut = cut,
             Ask::Second(ask) => self.about_second(ctx, ask),
+            Ask::Figure(figure) => self.open_card(figure),
+            Ask::Aim(goal, choice) => self.aim(ctx, &goal, choice),
+            Ask::Pin(key) => self.turn_pin(key),
             Ask::Help => self.view.help = !self.view.help,
         }
     }

@@ -1,0 +1,70 @@
+//! What matters to a figure: a bar for each choice and each uncertain constant, the longest first.
+
+use super::ask::Ask;
+use super::choices::focus_ring;
+use super::theme::{CAPTION, Palette, plain};
+use crate::batch::{Cause, Mover, Readout};
+use egui::{Rect, Role, Sense, Ui, WidgetInfo, pos2, vec2};
+
+/// Bars that are drawn at most.
+const MOST_BARS: usize = 10;
+/// Height of a bar with its name.
+const ROW: f32 = 38.0;
+
+/// Draws the bars and returns what is asked for.
+pub(super) fn matters_ui(ui: &mut Ui, figure: &Readout, movers: Option<&Result<Vec<Mover>, String>>) -> Vec<Ask> {
+    let soft = Palette::of(ui).soft;
+    let say = |ui: &mut Ui, words: &str| {
+        ui.label(egui::RichText::new(words).size(CAPTION).color(soft));
+    };
+    let mut asks = Vec::new();
+    match movers {
+        None => say(ui, "Being worked out…"),
+        Some(Err(why)) => say(ui, why),
+        Some(Ok(movers)) if movers.is_empty() => say(ui, "Nothing that is a number moves it."),
+        Some(Ok(movers)) => {
+            say(ui, "One step of a choice, down and up; an uncertain constant from end to end of its range.");
+            let longest = movers.first().map_or(1.0, Mover::reach).max(f64::MIN_POSITIVE);
+            for mover in movers.iter().take(MOST_BARS) {
+                asks.extend(bar_ui(ui, figure, mover, longest));
+            }
+        }
+    }
+    asks
+}
+
+fn bar_ui(ui: &mut Ui, figure: &Readout, mover: &Mover, longest: f64) -> Option<Ask> {
+    let palette = Palette::of(ui);
+    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), ROW), Sense::click());
+    let said = format!("{} / {}", figure.change_text(mover.down), figure.change_text(mover.up));
+    let constant = matches!(mover.cause, Cause::Constant(_));
+    let name = if constant { format!("{} (uncertain)", mover.cause.label()) } else { mover.cause.label().to_owned() };
+    let value = ui.painter().layout_no_wrap(said.clone(), plain(CAPTION), palette.text);
+    let right = rect.right() - value.size().x;
+    let mut job =
+        egui::text::LayoutJob::simple_singleline(name.clone(), plain(CAPTION), if constant { palette.soft } else { palette.link });
+    job.wrap = egui::text::TextWrapping::truncate_at_width((right - rect.left() - 8.0).max(20.0));
+    let named = ui.painter().layout_job(job);
+    ui.painter().galley(pos2(rect.left(), rect.top() + 2.0), named, palette.text);
+    ui.painter().galley(pos2(right, rect.top() + 2.0), value, palette.text);
+    let track = Rect::from_min_max(pos2(rect.left(), rect.bottom() - 13.0), pos2(rect.right(), rect.bottom() - 3.0));
+    let middle = track.center().x;
+    let half = 0.5 * track.width();
+    for change in [mover.down, mover.up].into_iter().flatten() {
+        let end = middle + half * (change / longest) as f32;
+        let bar = Rect::from_x_y_ranges(middle.min(end)..=middle.max(end), track.y_range());
+        // An uncertain constant is no choice: hollow, so that the two differ in grey as well.
+        if constant {
+            ui.painter().rect_stroke(bar, 2, egui::Stroke::new(1.5, palette.design), egui::StrokeKind::Inside);
+        } else {
+            ui.painter().rect_filled(bar, 2, palette.design);
+        }
+    }
+    ui.painter().vline(middle, track.expand2(vec2(0.0, 2.0)).y_range(), egui::Stroke::new(1.5, palette.edge));
+    response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{name}: {said}")));
+    focus_ring(ui, &response);
+    match mover.cause {
+        Cause::Choice(field) if response.clicked() => Some(Ask::ToInput(field.key)),
+        Cause::Choice(_) | Cause::Constant(_) => None,
+    }
+}

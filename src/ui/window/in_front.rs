@@ -1,0 +1,36 @@
+//! What stands in front of the window: the keys and the prompts.
+
+use super::Window;
+use crate::ui::prompt::{Reply, Which, keys_ui, prompt_ui};
+use std::path::PathBuf;
+
+impl Window {
+    /// Draws what stands in front of everything, and does what it answers.
+    pub(super) fn ask_in_front(&mut self, ctx: &egui::Context) {
+        if self.view.help && keys_ui(ctx) {
+            self.view.help = false;
+        }
+        let Some(prompt) = &mut self.prompt else { return };
+        let Some(reply) = prompt_ui(ctx, prompt) else { return };
+        self.prompt = None;
+        match reply {
+            Reply::Cancel => self.after_save = None,
+            Reply::Discard(Which::First, then) => self.unless_second_is_lost(ctx, then),
+            Reply::Discard(Which::Second, then) => self.settled(ctx, then),
+            Reply::Save(which, then) => {
+                self.after_save = Some(then);
+                match which {
+                    Which::First => self.save(ctx),
+                    Which::Second => self.save_second(ctx),
+                }
+            }
+            Reply::Recover(left) => self.recover(ctx, *left),
+            Reply::ForgetRecovery => {
+                if let Some(recovery) = &mut self.recovery {
+                    recovery.clear();
+                }
+            }
+            Reply::Path(purpose, path) => self.with_path(ctx, purpose, PathBuf::from(path)),
+        }
+    }
+}
