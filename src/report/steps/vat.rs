@@ -49,11 +49,11 @@ fn warm(task: &str, design: &Design, lasts_min: f64, to_c: f64, facts: &Facts, k
         step.targets.push(Target::near("bath", bath, THERMOMETER_SPREAD.value));
     }
     step.lasts = Some(facts.target(key, "for", Amount::new(lasts_min, Unit::Minute, 0)));
-    step.if_off = match design.vat.heating {
+    let if_off = match design.vat.heating {
         Heating::Bath | Heating::DoubleBoiler => "Slow: check lids, water. Fast: lift it out early.",
         Heating::Hob => "Slow: more heat. Fast: take it off early.",
-    }
-    .to_owned();
+    };
+    if_off.clone_into(&mut step.if_off);
     step.write_down = "milk, °C";
     step.governed_by = &[
         "heating",

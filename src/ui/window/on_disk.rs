@@ -83,7 +83,7 @@ impl Window {
 
     pub(super) fn export(&mut self, ctx: &egui::Context, path: PathBuf) {
         match self.plan_desk.save(ctx, self.session.batch(), self.clock.now(), self.view.paper, path) {
-            Ok(()) => self.session.last_change = "Saving the plan as PDF…".to_owned(),
+            Ok(()) => "Saving the plan as PDF…".clone_into(&mut self.session.last_change),
             Err(words) => self.tell(words),
         }
     }
