@@ -131,7 +131,7 @@ fn counted_tasks_are_those_of_the_week_in_the_same_order() {
     let planned = planned(&free);
     let apart = planned.tasks.iter().zip(&counted.tasks).map(|(planned, counted)| (planned.after_min - counted.after_min).abs());
     // Each wait that gives ends on a quarter of an hour.
-    assert!(apart.max().unwrap() <= 15 * counted.tasks.len() as i64);
+    assert!(apart.max().unwrap() <= 15 * i64::try_from(counted.tasks.len()).unwrap());
 }
 
 proptest! {
