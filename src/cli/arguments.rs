@@ -175,10 +175,10 @@ pub enum Command {
     },
 }
 
-/// When to begin or to be ready; what is given takes the place of the design's own wish. A time is written as 2031-05-09T18:30.
+/// When to begin or to be ready; what is given takes the place of the design's own wish.
 #[derive(Debug, Default, Args)]
 pub struct WeekOptions {
-    /// Begin at this time.
+    /// Begin at this time, as in 2031-05-09T18:30, "9 May 18:30" or "tomorrow 9:00".
     #[arg(long, value_name = "WHEN", conflicts_with_all = ["soon", "ready", "here"])]
     pub start: Option<String>,
     /// Begin as soon after this time as the hours of sleep and work allow.
@@ -190,10 +190,10 @@ pub struct WeekOptions {
     /// The time zone by its name in the IANA list, such as Etc/UTC.
     #[arg(long, value_name = "NAME")]
     pub zone: Option<String>,
-    /// Go on from this task, which really began at this time, as in cut@2031-05-09T12:10; a wrong name lists them all.
+    /// Go on from this task, which really began at this time, as in cut@12:10; a wrong name lists them all.
     #[arg(long, value_name = "TASK@WHEN")]
     pub here: Option<String>,
-    /// Plan as if it were this time, by the clock of the zone.
+    /// Plan as if it were this time by the clock of the zone, as in 2031-05-09T18:30.
     #[arg(long, value_name = "WHEN")]
     pub as_of: Option<String>,
 }

@@ -96,7 +96,7 @@ fn bytes(job: Job, batch: &Batch, plan: &Plan, now: &Now) -> Result<Vec<u8>, Cli
 
 fn week_calendar(batch: &Batch, now: &Now) -> Result<Vec<u8>, CliError> {
     let no_time = || {
-        let say = "a calendar holds times of the clock, and none is wished yet; say when with --start, --soon or --ready, as in --start 2031-05-09T18:30";
+        let say = "a calendar holds times of the clock, and none is wished yet; say when with --start, --soon or --ready, as in --start \"tomorrow 9:00\"";
         CliError::Arguments(say.to_owned())
     };
     let week = kitchen_week(batch, now)?.ok_or_else(no_time)?;

@@ -3,10 +3,9 @@
 use super::CliError;
 use super::arguments::WeekOptions;
 use crate::design::{Reached, WeekDesign, Wish, read_moment};
-use crate::plan::{KitchenWeekError, Now};
+use crate::plan::{KitchenWeekError, Lean, Now, SpokenError, spoken_time};
 use crate::session;
 use jiff::civil::DateTime;
-use jiff::tz::TimeZone;
 
 /// Lays the options over the week of a design, and returns what time counts as now.
 ///
@@ -15,38 +14,47 @@ pub(super) fn laid_over(options: &WeekOptions, week: &mut WeekDesign) -> Result<
     if let Some(zone) = &options.zone {
         week.zone.clone_from(zone);
     }
+    let now = now(options, week)?;
+    let wish = |text: &Option<String>| text.as_deref().map(|text| spoken_time(text, now.at, Lean::Ahead)).transpose();
     // No more than one of them is given.
-    if let Some(at) = moment(options.start.as_deref())? {
+    if let Some(at) = wish(&options.start)? {
         week.wish = Wish::StartAt(at);
     }
-    if let Some(at) = moment(options.soon.as_deref())? {
+    if let Some(at) = wish(&options.soon)? {
         week.wish = Wish::SoonAfter(at);
     }
-    if let Some(by) = moment(options.ready.as_deref())? {
+    if let Some(by) = wish(&options.ready)? {
         week.wish = Wish::ReadyBy(by);
     }
     if options.start.is_some() || options.soon.is_some() {
         week.reached = None;
     }
     if let Some(here) = &options.here {
-        week.reached = Some(reached(here)?);
+        week.reached = Some(reached(here, now.at)?);
     }
-    let clock = session::now();
-    let Some(at) = moment(options.as_of.as_deref())? else { return Ok(clock) };
-    // A zone that does not exist is told when the week is planned.
-    let named = if week.zone.is_empty() { None } else { TimeZone::get(&week.zone).ok() };
-    Ok(Now { at, zone: named.unwrap_or(clock.zone) })
+    Ok(now)
 }
 
-fn moment(text: Option<&str>) -> Result<Option<DateTime>, CliError> {
-    Ok(text.map(read_moment).transpose()?)
+/// Returns what the clock says in the zone of the week, or what is said instead of it.
+fn now(options: &WeekOptions, week: &WeekDesign) -> Result<Now, CliError> {
+    let clock = session::now().for_week(week);
+    Ok(match &options.as_of {
+        None => clock,
+        Some(text) => Now { at: read_moment(text)?, ..clock },
+    })
 }
 
-/// Reads `TASK@WHEN`.
-fn reached(text: &str) -> Result<Reached, CliError> {
-    let wrong = || CliError::Arguments(format!("`{text}` must be written TASK@WHEN, as in cut@2031-05-09T12:10"));
+/// Reads `TASK@WHEN`; what was begun lies behind.
+fn reached(text: &str, now: DateTime) -> Result<Reached, CliError> {
+    let wrong = || CliError::Arguments(format!("`{text}` must be written TASK@WHEN, as in cut@12:10 or cut@2031-05-09T12:10"));
     let (task, when) = text.split_once('@').ok_or_else(wrong)?;
-    Ok(Reached { task: task.trim().to_owned(), began: read_moment(when)? })
+    Ok(Reached { task: task.trim().to_owned(), began: spoken_time(when, now, Lean::Back)? })
+}
+
+impl From<SpokenError> for CliError {
+    fn from(error: SpokenError) -> Self {
+        Self::Arguments(error.to_string())
+    }
 }
 
 impl From<KitchenWeekError> for CliError {

@@ -15,6 +15,8 @@ pub struct CountedTask {
     pub name: String,
     /// More about it; may be empty.
     pub what: String,
+    /// What does not fit, if anything.
+    pub note: Option<String>,
     /// Minutes from the first task to this one.
     pub after_min: i64,
     /// How long hands are needed.
@@ -28,6 +30,8 @@ pub struct Counted {
     pub tasks: Vec<CountedTask>,
     /// Minutes from the first task until the cheeses are ready; none if that was not worked out.
     pub ready_min: Option<i64>,
+    /// The first stage that could not be worked out; its tasks and all later ones are missing.
+    pub ends_before: Option<Stage>,
 }
 
 /// Returns the tasks of a batch with the usual wait between them: no hours of a maker, no clock.
@@ -50,6 +54,7 @@ pub fn counted(batch: &Batch) -> Counted {
             stage: task.stage,
             name: task.handling.name.clone(),
             what: task.what.clone(),
+            note: task.note.clone(),
             after_min: at_min,
             hands_min: task.handling.hands_min,
         });
@@ -57,5 +62,5 @@ pub fn counted(batch: &Batch) -> Counted {
     }
     let last = all.until_ready.checked_sub(1).and_then(|place| counted.get(place));
     let ready_min = last.filter(|_| all.ends_before.is_none()).map(|task| task.after_min + task.hands_min);
-    Counted { tasks: counted, ready_min }
+    Counted { tasks: counted, ready_min, ends_before: all.ends_before }
 }

@@ -117,6 +117,19 @@ fn from_where_the_maker_stands_only_what_is_left_is_planned() {
 }
 
 #[test]
+fn times_may_be_written_as_a_maker_says_them() {
+    for (said, written) in [
+        (["--start", "tomorrow 9"], ["--start", "2031-05-07T09:00"]),
+        (["--soon", "Fri 18:30"], ["--soon", "2031-05-09T18:30"]),
+        (["--ready", "20 June 5:30 pm"], ["--ready", "2031-06-20T17:30"]),
+        (["--here", "cut@7:50"], ["--here", "cut@2031-05-06T07:50"]),
+    ] {
+        assert_eq!(plan(&said).data, plan(&written).data, "{said:?}");
+        assert_eq!(plan(&said).code, 0, "{said:?}");
+    }
+}
+
+#[test]
 fn a_time_that_cannot_be_kept_ends_with_one_and_offers_the_earliest() {
     let past = plan(&["--ready", "2031-05-06T07:00"]);
     assert_eq!((past.code, past.data.as_str()), (1, ""));

@@ -3,7 +3,7 @@
 use crate::batch::Batch;
 use crate::design::{Stage, Wish};
 use crate::export::json_cautions;
-use crate::plan::{KitchenWeek, Lost, Now, Placed, Reason, Schedule, Stretch, Taken, TakenSpan, Task, Tasks, WeekTask};
+use crate::plan::{Counted, CountedTask, KitchenWeek, Lost, Now, Reason, Stretch, Taken, TakenSpan, WeekTask};
 use serde_json::{Value, json};
 
 pub(super) fn of_week(batch: &Batch, week: &KitchenWeek, now: &Now) -> Value {
@@ -27,16 +27,15 @@ pub(super) fn of_week(batch: &Batch, week: &KitchenWeek, now: &Now) -> Value {
 }
 
 /// Returns the same members where no time is wished; what belongs to the clock is null.
-pub(super) fn of_open(batch: &Batch, tasks: &Tasks, plan: &Schedule, now: &Now) -> Value {
-    let each = tasks.all.iter().zip(&plan.placed).map(|(task, placed)| open_task(task, placed));
+pub(super) fn of_open(batch: &Batch, counted: &Counted, now: &Now) -> Value {
     json!({
         "title": batch.design.title,
         "wish": wish(batch.design.week.wish),
         "zone": null, "as_of": now.at.to_string(), "start": null, "ready": null, "last_day": null,
         "points": 0,
-        "tasks": each.collect::<Vec<_>>(),
+        "tasks": counted.tasks.iter().map(counted_task).collect::<Vec<_>>(),
         "reasons": [], "stretches": [], "taken": [],
-        "ends_before": tasks.ends_before.map(Stage::key),
+        "ends_before": counted.ends_before.map(Stage::key),
         "cautions": json_cautions(batch),
     })
 }
@@ -59,11 +58,11 @@ fn task(task: &WeekTask) -> Value {
     })
 }
 
-fn open_task(task: &Task, placed: &Placed) -> Value {
+fn counted_task(task: &CountedTask) -> Value {
     json!({
-        "key": task.key, "stage": task.stage.key(), "name": task.handling.name, "what": task.what, "note": task.note,
-        "start": null, "end": null, "after_min": placed.start_min, "hands_min": placed.hands_min,
-        "shift_min": placed.shift_min, "lost": [], "begun": false,
+        "key": task.key, "stage": task.stage.key(), "name": task.name, "what": task.what, "note": task.note,
+        "start": null, "end": null, "after_min": task.after_min, "hands_min": task.hands_min,
+        "shift_min": 0, "lost": [], "begun": false,
     })
 }
 

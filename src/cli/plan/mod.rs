@@ -6,8 +6,8 @@ mod words;
 use super::arguments::WeekOptions;
 use super::text::{write_failures, write_json};
 use super::{CliError, Ending, open, week};
-use crate::batch::{Batch, batch, stage_ends};
-use crate::plan::{Hours, Schedule, Start, Tasks, kitchen_week, tasks};
+use crate::batch::{batch, stage_ends};
+use crate::plan::{ScheduleError, counted, kitchen_week};
 use std::io::Write;
 use std::path::Path;
 
@@ -27,22 +27,16 @@ pub(super) fn run(
         Some(week) if as_json => write_json(&json::of_week(&batch, &week, &now), data)?,
         Some(week) => words::write_week(&batch, &week, data)?,
         None => {
-            let (tasks, plan) = without_a_clock(&batch)?;
+            let counted = counted(&batch);
+            if counted.tasks.is_empty() {
+                return Err(CliError::Stage(ScheduleError::NothingToPlan.to_string()));
+            }
             if as_json {
-                write_json(&json::of_open(&batch, &tasks, &plan, &now), data)?;
+                write_json(&json::of_open(&batch, &counted, &now), data)?;
             } else {
-                words::write_open(&batch, &tasks, &plan, data)?;
+                words::write_open(&batch, &counted, data)?;
             }
         }
     }
     Ok(ending)
-}
-
-/// Returns the tasks with their times from the start, as they were worked out: no hours are taken.
-fn without_a_clock(batch: &Batch) -> Result<(Tasks, Schedule), CliError> {
-    let tasks = tasks(batch);
-    let start = Start::Here { at_min: 0, by_min: None };
-    let plan = crate::plan::week(&tasks, &start, |until_min| Ok(Hours::new(Vec::new(), until_min)));
-    let plan = plan.map_err(|why| CliError::Stage(why.to_string()))?;
-    Ok((tasks, plan))
 }

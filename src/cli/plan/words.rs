@@ -3,7 +3,7 @@
 use crate::batch::Batch;
 use crate::cli::text::write_head;
 use crate::design::{hour, lower_first};
-use crate::plan::{KitchenWeek, Lost, Placed, Schedule, Taken, Task, Tasks, WeekTask, length};
+use crate::plan::{Counted, KitchenWeek, Lost, Taken, WeekTask, length, weekday_name};
 use crate::report::elapsed;
 use jiff::civil::{Date, DateTime};
 use std::io::{Result, Write};
@@ -13,7 +13,7 @@ const TIMES: usize = 13;
 
 /// Returns a day as a heading, such as "Friday 2031-05-09".
 fn day(date: Date) -> String {
-    format!("{} {date}", date.strftime("%A"))
+    format!("{} {date}", weekday_name(date.weekday()))
 }
 
 /// Returns a time with its day.
@@ -111,25 +111,21 @@ fn write_costs(week: &KitchenWeek, data: &mut dyn Write) -> Result<()> {
     Ok(())
 }
 
-pub(super) fn write_open(batch: &Batch, tasks: &Tasks, plan: &Schedule, data: &mut dyn Write) -> Result<()> {
+pub(super) fn write_open(batch: &Batch, counted: &Counted, data: &mut dyn Write) -> Result<()> {
     write_head(batch, data)?;
     writeln!(
         data,
         "\nNo time is wished yet: times count from the start. For times of the clock give --start, --soon or --ready, as in"
     )?;
-    writeln!(data, "  vatsketch plan FILE --start 2031-05-09T18:30\n")?;
-    for (task, placed) in tasks.all.iter().zip(&plan.placed) {
-        write_open_task(task, placed, data)?;
+    writeln!(data, "  vatsketch plan FILE --start \"tomorrow 9:00\"\n")?;
+    for task in &counted.tasks {
+        let at = elapsed(task.after_min as f64).replace('\u{a0}', " ");
+        let hands = if task.hands_min > 0 { format!(", {} of hands", length(task.hands_min)) } else { String::new() };
+        writeln!(data, "  {at:<TIMES$}{} ({}{hands})", task.name, lower_first(task.stage.short_title()))?;
+        write_more(&task.what, task.note.as_deref(), data)?;
     }
-    if let Some(stage) = tasks.ends_before {
+    if let Some(stage) = counted.ends_before {
         writeln!(data, "\nThe plan ends before “{}”, which could not be worked out.", stage.title())?;
     }
     write_foot(data)
-}
-
-fn write_open_task(task: &Task, placed: &Placed, data: &mut dyn Write) -> Result<()> {
-    let at = elapsed(placed.start_min as f64).replace('\u{a0}', " ");
-    let hands = if placed.hands_min > 0 { format!(", {} of hands", length(placed.hands_min)) } else { String::new() };
-    writeln!(data, "  {at:<TIMES$}{} ({}{hands})", task.handling.name, lower_first(task.stage.short_title()))?;
-    write_more(&task.what, task.note.as_deref(), data)
 }
