@@ -17,7 +17,7 @@ crate::constants! {
 pub enum Drawn {
     /// In the value itself.
     Straight,
-    /// In its logarithm, where the range spans a factor of [`DRAWN_IN_LOGARITHM`] or more.
+    /// In its logarithm, where the range spans a factor of two or more.
     InLogarithm,
 }
 
