@@ -1,7 +1,7 @@
 //! The line that says what the last change did.
 
 use crate::batch::{Batch, Reading, Readout, Weight, readouts};
-use crate::design::lower_first;
+use crate::design::{Design, SuppliesDesign, WeekDesign, lower_first};
 
 /// Figures that are named at most.
 const MOST_NAMED: usize = 3;
@@ -17,7 +17,18 @@ pub fn what_changed(name: &str, before: Option<&Batch>, after: &Batch) -> String
         new.iter().filter(|figure| figure.weight == Weight::Lead).filter_map(|figure| moved(&old, figure)).collect();
     moved.sort_by(|one, other| other.0.total_cmp(&one.0));
     let named: Vec<String> = moved.into_iter().take(MOST_NAMED).map(|(_, words)| words).collect();
-    if named.is_empty() { format!("{name}: no main figure moves") } else { format!("{name}: {}", named.join(", ")) }
+    match named.as_slice() {
+        // What touches only the week or the supplies is not expected to move a figure of the vat.
+        [] if same_vat(&before.design, &after.design) => name.to_owned(),
+        [] => format!("{name}: no main figure moves"),
+        named => format!("{name}: {}", named.join(", ")),
+    }
+}
+
+/// Returns whether two designs differ in nothing but the week and the supplies.
+fn same_vat(one: &Design, other: &Design) -> bool {
+    let vat = |design: &Design| Design { week: WeekDesign::default(), supplies: SuppliesDesign::default(), ..design.clone() };
+    vat(one) == vat(other)
 }
 
 /// Returns how far a figure moved, relative to its size, and that in words; nothing if it shows the same as before.

@@ -20,12 +20,15 @@ pub(super) fn height(one_column: bool, two: bool) -> f32 {
 }
 
 /// Draws the foot.
-pub(super) fn foot_ui(ui: &mut Ui, batch: &Batch, second: Option<&Batch>, last_change: &str) {
+///
+/// # Arguments
+/// * `cost`: what is to be paid, in words; said of one design alone
+pub(super) fn foot_ui(ui: &mut Ui, batch: &Batch, second: Option<&Batch>, cost: Option<&str>, last_change: &str) {
     let palette = Palette::of(ui);
     if let Some(second) = second {
         both_ui(ui, &summary(batch), &summary(second));
     } else {
-        one_ui(ui, &summary(batch));
+        one_ui(ui, &summary(batch), cost);
     }
     let words = if last_change.is_empty() {
         "A plan from a model, not a measurement. Move a slider to see what follows."
@@ -46,13 +49,16 @@ fn texts(summary: &Summary) -> [String; 3] {
     ]
 }
 
-fn one_ui(ui: &mut Ui, summary: &Summary) {
+fn one_ui(ui: &mut Ui, summary: &Summary, cost: Option<&str>) {
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = 6.0;
         let [cheeses, each, ready] = texts(summary);
         figure(ui, "cheeses", &cheeses, false);
         figure(ui, "each", &each, true);
         figure(ui, "ready after", &ready, true);
+        if let Some(cost) = cost {
+            figure(ui, "to pay", cost, true);
+        }
         cautions_ui(ui, summary, 3);
     });
 }

@@ -133,7 +133,7 @@ impl Card<'_> {
             self.box_ui(ui, &what("at most"), shown, COUNT_WIDTH, |card, text| {
                 Ok((card.with_offer(number, Offer { at_most: read_count(text)?, ..offer })?, None))
             });
-            let response = ui.add(Button::new(RichText::new("Remove").size(CAPTION)).min_size(vec2(0.0, 28.0)));
+            let response = ui.add(Button::new(RichText::new("×").size(CAPTION)).min_size(vec2(28.0, 28.0)));
             response.widget_info(|| WidgetInfo::labeled(Role::Button, true, self.name(&what("remove"))));
             focus_ring(ui, &response);
             if response.clicked() {

@@ -106,7 +106,7 @@ fn aim_ui(ui: &mut Ui, view: &mut View, supplies: &SuppliesDesign) -> Vec<Ask> {
         asks.extend(typed.value.map(supplied));
         said.extend(typed.said);
         if supplies.buy_for == BuyFor::LeastCost {
-            ui.label("a litre or kilogram left over counts as");
+            ui.label("a litre or kg left over counts as");
             let this = TypedBox { key: "waste", shown: trimmed(supplies.waste_price), width: PRICE_WIDTH, number: true };
             let typed = typed_ui(ui, &mut view.typing, &this, |text| {
                 let (waste_price, said) = read_amount(text, Unit::One)?;

@@ -1,5 +1,6 @@
 //! What the page of the plan keeps of the week and of the shopping: worked out when the design or the quarter of an hour changes, not for each drawing.
 
+use super::supplies_words::price_words;
 use crate::batch::Batch;
 use crate::design::Design;
 use crate::plan::{
@@ -40,11 +41,25 @@ pub(super) struct StartDrag {
 #[derive(Default)]
 pub(super) struct WeekDesk {
     reckoned: Option<Reckoned>,
+    /// What one design costs, in words.
+    cost: Option<(Design, Option<String>)>,
     /// The start while it is dragged.
     pub(super) drag: Option<StartDrag>,
 }
 
 impl WeekDesk {
+    /// Returns what is to be paid for a design, in words; nothing where no supplies are given.
+    pub(super) fn cost(&mut self, batch: &Batch) -> Option<&str> {
+        if self.cost.as_ref().is_none_or(|(design, _)| *design != batch.design) {
+            let supplies = &batch.design.supplies;
+            let shopping = shop(batch).ok().filter(|shopping| !shopping.bought.is_empty());
+            // A price and its currency never part at the end of a line.
+            let words = shopping.map(|shopping| price_words(shopping.price, supplies).replace(' ', "\u{a0}"));
+            self.cost = Some((batch.design.clone(), words));
+        }
+        self.cost.as_ref()?.1.as_deref()
+    }
+
     /// Returns the week and the shopping, worked out anew only if something changed.
     pub(super) fn reckon(&mut self, batch: &Batch, now: &Now) -> &Reckoned {
         let now = &now.for_week(&batch.design.week);

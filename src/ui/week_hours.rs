@@ -150,7 +150,7 @@ fn busy_ui(ui: &mut Ui, view: &mut View, week: &WeekDesign, row: usize, reckoned
                 time_box(ui, view, &format!("busy {row} from"), &format!("{name}: from"), busy.from, now, Lean::Ahead);
             changed.extend(from.and_then(|from| with_busy(week, row, busy.moved_to(from)).ok()));
             said.extend(words);
-            if button_ui(ui, "Remove", &format!("{name}: remove")) {
+            if button_ui(ui, "×", &format!("{name}: remove")) {
                 changed.push(week.without_busy(row));
             }
         });

@@ -11,6 +11,8 @@ use egui::{Align2, Color32, CornerRadius, FontId, Pos2, Rect, Ui, UiBuilder, pos
 const BETWEEN: f32 = 14.0;
 /// Space between the parts of one.
 const WITHIN: f32 = 5.0;
+/// A label that moves to the left of its block ends so far before it.
+const ASIDE: f32 = 10.0;
 /// Room of the sign of what is disturbed.
 const SIGN: f32 = 20.0;
 
@@ -41,30 +43,48 @@ impl Label {
 
 /// Returns the labels of a day with their places, in order of time.
 ///
-/// A label stands below its block; where the one before it is in the way it follows that, and where the line is full it begins the next one.
+/// A label stands below its block; where the one before it is in the way it follows that. Where the line is full, the one before it makes room
+/// by moving to the left of its own block, if it is alone on the line; otherwise the next line begins.
 pub(super) fn labels(ui: &Ui, track: Track, week: &KitchenWeek, day: &TimelineDay) -> Vec<Label> {
     let range = track.range();
-    let (mut line, mut free_from) = (0, range.min);
-    let mut all = Vec::new();
+    let mut line = Line { number: 0, free_from: range.min, alone: None };
+    let mut all: Vec<Label> = Vec::new();
     for block in &day.blocks {
         let Some(mut label) = label_of(week, block) else { continue };
-        let width = label.width(ui);
-        let mut x = track.x(block.from_min).max(free_from);
-        if x + width > range.max {
-            // At the end of the day it moves to the left as far as the line allows.
-            let moved = range.max - width;
-            if moved >= free_from {
-                x = moved;
-            } else {
-                line += 1;
-                x = track.x(block.from_min).min(moved).max(range.min);
+        let (at, width) = (track.x(block.from_min), label.width(ui));
+        let last_fit = range.max - width;
+        let mut x = at.max(line.free_from);
+        if x > last_fit {
+            x = last_fit;
+            if x < line.free_from {
+                let aside = line.alone.map(|(end, wide)| end - wide).filter(|left| *left >= range.min);
+                match (aside, all.last_mut()) {
+                    (Some(left), Some(before)) if at.min(last_fit) >= before.place.x => {
+                        before.place.x = left;
+                        x = at.min(last_fit);
+                    }
+                    _ => {
+                        line = Line { number: line.number + 1, free_from: range.min, alone: None };
+                        x = at.min(last_fit).max(range.min);
+                    }
+                }
             }
         }
-        (label.place, label.line) = (pos2(x, LINE * line as f32), line);
-        free_from = x + width + BETWEEN;
+        // Alone so far, and where it would end if it had to move aside.
+        line.alone = (line.free_from <= range.min).then_some((at - ASIDE, width));
+        line.free_from = x + width + BETWEEN;
+        (label.place, label.line) = (pos2(x, LINE * line.number as f32), line.number);
         all.push(label);
     }
     all
+}
+
+/// A line of labels while it is filled.
+struct Line {
+    number: usize,
+    free_from: f32,
+    /// Where the only label on it would end if it moved aside, and its width.
+    alone: Option<(f32, f32)>,
 }
 
 /// Draws the labels below a height.

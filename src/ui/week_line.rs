@@ -13,7 +13,7 @@ use crate::plan::{
 use egui::{Align2, CornerRadius, Id, Pos2, Rangef, Rect, Role, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
 
 /// Room of the days at the left.
-const GUTTER: f32 = 96.0;
+const GUTTER: f32 = 104.0;
 /// Room right of midnight.
 const MARGIN: f32 = 14.0;
 /// Height of the strip that is shaded.
@@ -258,7 +258,9 @@ fn paint_now(ui: &Ui, track: Track, strip: Rect, now: &Now) {
     let x = track.x(60 * i64::from(now.at.hour()) + i64::from(now.at.minute()));
     ui.painter().vline(x, strip.y_range().expand(3.0), Stroke::new(2.0, palette.link));
     let word = ui.painter().layout_no_wrap("now".to_owned(), plain(CAPTION), palette.link);
-    let ground = Rect::from_min_size(pos2(x + 3.0, strip.center().y - 0.5 * word.size().y), word.size());
+    // What is still to be done stands at the right of the line, so the word stands at its left.
+    let left = (x - 4.0 - word.size().x).max(strip.left());
+    let ground = Rect::from_min_size(pos2(left, strip.center().y - 0.5 * word.size().y), word.size());
     ui.painter().rect_filled(ground.expand2(vec2(2.0, 0.0)), CornerRadius::same(3), palette.background);
     ui.painter().galley(ground.min, word, palette.link);
 }

@@ -71,8 +71,10 @@ fn plan_ui(
     let mut asks = Vec::new();
     match &reckoned.week {
         Ok(Some(week)) => {
-            summary_ui(ui, week);
+            ends_ui(ui, week);
             asks.extend(week_line::timeline_ui(ui, drag, &batch.design.week, week, &reckoned.now));
+            // Below the picture: as many lines as it takes, and nothing moves under a pointer that drags the start.
+            costs_ui(ui, week);
             ui.add_space(10.0);
         }
         Ok(None) => asks.extend(invitation_ui(ui, batch, reckoned)),
@@ -85,10 +87,10 @@ fn plan_ui(
     asks
 }
 
-/// Draws what the week comes to, what it costs and what it does to the cheese.
-fn summary_ui(ui: &mut Ui, week: &KitchenWeek) {
-    let soft = Palette::of(ui).soft;
+/// Draws when it begins and when the cheeses are ready.
+fn ends_ui(ui: &mut Ui, week: &KitchenWeek) {
     ui.horizontal_wrapped(|ui| {
+        let soft = Palette::of(ui).soft;
         let begun = week.tasks.first().is_some_and(|task| task.begun);
         let first = week.tasks.first().map_or_else(String::new, |task| time_words(task.start));
         ui.label(RichText::new(if begun { "begun" } else { "begin" }).color(soft));
@@ -98,6 +100,10 @@ fn summary_ui(ui: &mut Ui, week: &KitchenWeek) {
         let ready = week.ready.map_or_else(|| "not worked out".to_owned(), time_words);
         ui.label(RichText::new(ready).font(bold(FOOT)));
     });
+}
+
+/// Draws what the week costs and what it does to the cheese.
+fn costs_ui(ui: &mut Ui, week: &KitchenWeek) {
     let mut lines: Vec<String> = Vec::new();
     if week.points == 0 {
         lines.push("No task falls into sleep, work or busy times, and none is moved from its usual time.".to_owned());
@@ -116,9 +122,8 @@ fn summary_ui(ui: &mut Ui, week: &KitchenWeek) {
         lines.push(format!("The plan ends before “{}”, which could not be worked out.", stage.title()));
     }
     for line in lines {
-        ui.label(RichText::new(line).size(CAPTION).color(soft));
+        ui.label(RichText::new(line).size(CAPTION).color(Palette::of(ui).soft));
     }
-    ui.add_space(6.0);
 }
 
 /// Draws the invitation to choose a time.

@@ -4,6 +4,7 @@ mod any;
 mod clock;
 mod hours;
 mod kitchen_week;
+mod offer;
 mod packages;
 mod replan;
 mod schedule_cases;

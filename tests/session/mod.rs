@@ -7,3 +7,4 @@ mod files;
 mod jobs;
 mod keeping;
 mod second;
+mod week;

@@ -55,6 +55,8 @@ fn screenshots() {
     {
         picture_after(name, 0, size, theme, |harness| about_second(harness, "The same vat from sheep's milk"));
     }
+    picture("week-1280-light", 0, [1280.0, 800.0], Theme::Light, super::week_pictures::on(vatsketch::ui::PlanPart::Week));
+    picture("shopping-1280-light", 0, [1280.0, 800.0], Theme::Light, super::week_pictures::on(vatsketch::ui::PlanPart::Shopping));
     picture("plan-1280-light", 0, [1280.0, 800.0], Theme::Light, |window| {
         window.view.page = vatsketch::ui::Page::Plan;
         window.view.plan_part = vatsketch::ui::PlanPart::Paper;

@@ -4,6 +4,7 @@ mod figure;
 mod in_background;
 mod in_front;
 mod on_disk;
+mod plan;
 mod second;
 
 use crate::design::{Design, field};
@@ -18,12 +19,9 @@ use crate::ui::plan_desk::PlanDesk;
 use crate::ui::prompt::{Prompt, Which, notice_ui};
 use crate::ui::run_ribbon::Lane;
 use crate::ui::theme::Palette;
-use crate::ui::view::{Page, PlanPart, Room, View, station_cut};
+use crate::ui::view::{Page, Room, View, station_cut};
 use crate::ui::week_desk::WeekDesk;
-use crate::ui::{
-    choices, curves, figure_card, foot, plan_parts, results, results_both, run_ribbon, sources_page, supplies_page, top_bar,
-    week_page,
-};
+use crate::ui::{choices, curves, figure_card, foot, results, results_both, run_ribbon, sources_page, top_bar};
 use egui::{Frame, Margin, Panel, ScrollArea, Ui, ViewportCommand};
 use std::path::Path;
 
@@ -175,7 +173,8 @@ impl Window {
             ui,
             |ui| {
                 let second = self.session.second().map(crate::session::Second::batch);
-                foot::foot_ui(ui, self.session.batch(), second, &self.session.last_change);
+                let cost = self.week_desk.cost(self.session.batch());
+                foot::foot_ui(ui, self.session.batch(), second, cost, &self.session.last_change);
             },
         );
         match self.view.page {
@@ -253,22 +252,6 @@ impl Window {
             asks.extend(curves::curves_ui(ui, &self.view, batches, Room::Own));
         });
         self.view.card = open;
-        asks
-    }
-
-    fn plan_page(&mut self, ui: &mut Ui) -> Vec<Ask> {
-        let parts = Frame::new().fill(Palette::of(ui).panel).inner_margin(Margin { left: 12, right: 12, top: 2, bottom: 6 });
-        let part = self.view.plan_part;
-        let mut asks = Panel::top("plan parts").frame(parts).show(ui, |ui| plan_parts::plan_parts_ui(ui, part)).inner;
-        let room = if ui.available_width() < ONE_COLUMN { Room::Column } else { Room::Own };
-        let batch = self.session.batch();
-        asks.extend(match part {
-            PlanPart::Week => week_page::week_page_ui(ui, &mut self.week_desk, &mut self.view, batch, &self.clock.now(), room),
-            PlanPart::Shopping => {
-                supplies_page::supplies_page_ui(ui, &mut self.week_desk, &mut self.view, batch, &self.clock.now(), room)
-            }
-            PlanPart::Paper => self.plan_desk.page_ui(ui, batch, &self.clock.now(), self.view.paper),
-        });
         asks
     }
 

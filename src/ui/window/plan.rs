@@ -1,0 +1,35 @@
+//! The page of the plan: the row of its parts, and the part in sight.
+
+use super::{ONE_COLUMN, Window};
+use crate::session::WallClock;
+use crate::ui::ask::Ask;
+use crate::ui::theme::Palette;
+use crate::ui::view::{PlanPart, Room};
+use crate::ui::{plan_parts, supplies_page, week_page};
+use egui::{Frame, Margin, Panel, Ui};
+use std::time::Duration;
+
+/// How often a plan looks at the clock by itself.
+const QUARTER_HOUR: Duration = Duration::from_mins(15);
+
+impl Window {
+    pub(super) fn plan_page(&mut self, ui: &mut Ui) -> Vec<Ask> {
+        let parts = Frame::new().fill(Palette::of(ui).panel).inner_margin(Margin { left: 12, right: 12, top: 2, bottom: 6 });
+        let part = self.view.plan_part;
+        let mut asks = Panel::top("plan parts").frame(parts).show(ui, |ui| plan_parts::plan_parts_ui(ui, part)).inner;
+        let room = if ui.available_width() < ONE_COLUMN { Room::Column } else { Room::Own };
+        let batch = self.session.batch();
+        if matches!(self.clock, WallClock::Computer) {
+            // What is left of the day changes without anybody doing anything.
+            ui.ctx().request_repaint_after(QUARTER_HOUR);
+        }
+        asks.extend(match part {
+            PlanPart::Week => week_page::week_page_ui(ui, &mut self.week_desk, &mut self.view, batch, &self.clock.now(), room),
+            PlanPart::Shopping => {
+                supplies_page::supplies_page_ui(ui, &mut self.week_desk, &mut self.view, batch, &self.clock.now(), room)
+            }
+            PlanPart::Paper => self.plan_desk.page_ui(ui, batch, &self.clock.now(), self.view.paper),
+        });
+        asks
+    }
+}
