@@ -76,6 +76,19 @@ fn a_calendar_without_a_time_or_of_a_time_that_cannot_be_is_refused_and_nothing_
     assert_eq!(std::fs::read_dir(folder.path()).unwrap().count(), 0);
 }
 
+#[test]
+fn a_plan_as_text_has_the_days_of_the_wish_and_says_why_it_has_none() {
+    let folder = tempfile::tempdir().unwrap();
+    let timed = export(folder.path(), "vat.txt", &["--start", "2031-05-09T14:30", "--as-of", "2031-05-05T08:00"]);
+    assert_eq!(timed.code, 0, "{}", timed.words);
+    let text = std::fs::read_to_string(folder.path().join("vat.txt")).unwrap();
+    assert!(text.contains("=== Friday 9 May 2031 ===") && text.contains("[ ] 14:30"), "{text}");
+    let late = export(folder.path(), "vat.txt", &["--ready", "2031-05-06T08:00", "--as-of", "2031-05-05T08:00"]);
+    assert!(late.words.contains("times only count") && late.words.contains("at the earliest"), "{}", late.words);
+    let text = std::fs::read_to_string(folder.path().join("vat.txt")).unwrap();
+    assert!(text.contains("No times of the clock") && text.contains("Times count from the start of warming."), "{text}");
+}
+
 #[cfg(feature = "paper")]
 #[test]
 fn pictures_and_paper_are_written_for_every_curve_and_both_sheets() {

@@ -1,6 +1,7 @@
 //! The plan as data.
 
 mod amounts;
+mod brief;
 mod comparison;
 mod plan;
 pub mod sample;

@@ -115,6 +115,8 @@ mod with_paper {
         once.state_mut().session.apply(vatsketch::session::Command::SetTitle("Second thought".to_owned())).unwrap();
         once.get_by_label("Page Plan").click();
         settled(&mut once);
+        once.get_by_label("Plan: Paper").click();
+        settled(&mut once);
         let page = |harness: &Harness<'_, Window>| {
             harness.get_by_label_contains("Page 1 of").rect().intersect(egui::Rect::from_x_y_ranges(0.0..=1296.0, 0.0..=720.0))
         };
@@ -155,5 +157,55 @@ mod with_paper {
             assert_eq!(mode & 0o077, 0, "others may look into {}", folder.display());
         }
         std::fs::remove_dir_all(folder).unwrap();
+    }
+
+    /// Asks for the plan as PDF at a path that is typed.
+    fn save_to(harness: &mut Harness<'_, Window>, path: &std::path::Path) {
+        harness.get_by_label("Save as PDF…").click();
+        harness.run();
+        let label = "This desktop offers no file dialog. Type the path of the file:";
+        harness.get_by_role_and_label(Role::TextInput, label).focus();
+        harness.run();
+        harness.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::A);
+        harness.run();
+        harness.get_by_role_and_label(Role::TextInput, label).type_text(path.to_str().unwrap());
+        harness.run();
+        harness.get_by_label("Use this path").click();
+        harness.step();
+    }
+
+    #[test]
+    fn a_plan_is_saved_in_the_background_and_the_window_says_when_it_is_done() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("vat.pdf");
+        let mut harness = plan_page();
+        save_to(&mut harness, &path);
+        assert!(harness.state().is_busy(), "it is set on the window's own thread");
+        settled(&mut harness);
+        assert!(harness.state().session.last_change.contains("vat.pdf"), "{}", harness.state().session.last_change);
+        let state = harness.state();
+        let wanted = vatsketch::export::pdf(&plan(state.session.batch()), state.view.paper).unwrap();
+        assert!(std::fs::read(&path).unwrap() == wanted);
+        assert_eq!(std::fs::read_dir(folder.path()).unwrap().count(), 1, "nothing else is left beside it");
+    }
+
+    #[test]
+    fn a_plan_that_cannot_be_saved_says_why_and_leaves_nothing_behind() {
+        let folder = tempfile::tempdir().unwrap();
+        let mut harness = plan_page();
+        save_to(&mut harness, &folder.path().join("missing").join("vat.pdf"));
+        settled(&mut harness);
+        harness.get_by_label_contains("there is no folder");
+        assert_eq!(std::fs::read_dir(folder.path()).unwrap().count(), 0);
+    }
+
+    #[test]
+    fn a_window_that_closes_while_a_plan_is_saved_still_saves_it() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("vat.pdf");
+        let mut harness = plan_page();
+        save_to(&mut harness, &path);
+        drop(harness);
+        assert!(std::fs::read(&path).unwrap().starts_with(b"%PDF-"));
     }
 }
