@@ -80,6 +80,12 @@ pub enum Command {
         /// Instead of a second design: the same vat from this milk (cow, sheep, goat, buffalo or label).
         #[arg(long, value_name = "KIND")]
         milk: Option<String>,
+        /// Write it as pages to print, a name that ends in .pdf.
+        #[arg(long, value_name = "FILE", conflicts_with = "json")]
+        to: Option<PathBuf>,
+        /// The paper of those pages.
+        #[arg(long, value_enum, default_value = "a4")]
+        paper: PaperChoice,
         /// As JSON, numbers in full.
         #[arg(long)]
         json: bool,

@@ -1,5 +1,6 @@
 //! `vatsketch compare`: two designs side by side.
 
+use super::arguments::PaperChoice;
 use super::text::write_json;
 use super::{CliError, Ending, open};
 use crate::batch::{
@@ -7,7 +8,8 @@ use crate::batch::{
     milks_differ, stage_ends,
 };
 use crate::design::{Design, Field, MilkKind, Stage, Value};
-use crate::export::{json_figures, printable};
+use crate::export::{Format, Paper, comparison_pdf, json_figures, printable};
+use crate::file::write_safely;
 use crate::report::{ComparedRow, Comparison, comparison};
 use serde_json::{Map, json};
 use std::io::Write;
@@ -21,23 +23,57 @@ pub(super) struct Second<'a> {
     pub milk: Option<&'a str>,
 }
 
+/// How the comparison is to come out.
+pub(super) enum Output<'a> {
+    /// As aligned lines.
+    Text,
+    /// As JSON.
+    Json,
+    /// As pages to print.
+    Pages {
+        /// The file.
+        to: &'a Path,
+        /// The paper.
+        paper: PaperChoice,
+    },
+}
+
+impl Output<'_> {
+    /// Refuses a file that the pages cannot be written into, before anything is worked out.
+    fn check(&self) -> Result<(), CliError> {
+        match self {
+            Self::Pages { to, .. }
+                if Format::from_ending(&to.extension().unwrap_or_default().to_string_lossy()) != Some(Format::Pdf) =>
+            {
+                Err(CliError::Arguments(format!("cannot write `{}`: two designs side by side are written as .pdf", to.display())))
+            }
+            Self::Pages { .. } | Self::Text | Self::Json => Ok(()),
+        }
+    }
+}
+
 pub(super) fn run(
     first: &Path,
     second: &Second<'_>,
-    as_json: bool,
+    output: &Output<'_>,
     data: &mut dyn Write,
     words: &mut dyn Write,
 ) -> Result<Ending, CliError> {
+    output.check()?;
     let a = open::design(first, &[])?;
     let b = other(&a, first, second)?;
     let (a, b) = (batch(&a)?, batch(&b)?);
     let choices = differing_choices(&a.design, &b.design);
     let figures = compare(&a, &b);
     let milk = mending(&a, &b).filter(|_| milks_differ(&a, &b));
-    if as_json {
-        write_json(&to_json(&a, &b, &choices, &figures, milk.as_ref()), data)?;
-    } else {
-        write_text(&comparison(&a, &b), data)?;
+    match output {
+        Output::Json => write_json(&to_json(&a, &b, &choices, &figures, milk.as_ref()), data)?,
+        Output::Text => write_text(&comparison(&a, &b), data)?,
+        Output::Pages { to, paper } => {
+            let bytes = comparison_pdf(&comparison(&a, &b), Paper::from(*paper));
+            write_safely(to, &bytes.map_err(|error| CliError::Stage(error.to_string()))?, false)?;
+            writeln!(words, "wrote {}", to.display())?;
+        }
     }
     let mut done = true;
     for (name, batch) in [("A", &a), ("B", &b)] {

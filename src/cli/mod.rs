@@ -113,9 +113,14 @@ pub fn run<T: Into<OsString> + Clone>(
             let wanted = export::Wanted { to: &to, curve: curve.as_deref(), paper, week: &week };
             export::run(&file, &set, &wanted, words)
         }
-        Command::Compare { first, second, milk, json } => {
+        Command::Compare { first, second, milk, to, paper, json } => {
             let second = compare::Second { file: second.as_deref(), milk: milk.as_deref() };
-            compare::run(&first, &second, json, data, words)
+            let output = match &to {
+                Some(to) => compare::Output::Pages { to, paper },
+                None if json => compare::Output::Json,
+                None => compare::Output::Text,
+            };
+            compare::run(&first, &second, &output, data, words)
         }
         Command::Solve { file, goal, by, set, json } => solve::run((&file, &set), &goal, &by, json, data),
         Command::Plan { file, week, set, json } => plan::run((&file, &set), &week, json, data, words),

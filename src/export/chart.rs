@@ -1,6 +1,6 @@
 //! A figure made ready to draw: ticks at round numbers, points thinned, everything inside its axes.
 
-use crate::figure::{Axis, Figure, Role};
+use crate::figure::{Axis, Figure, Role, in_one_frame};
 use serde::Serialize;
 
 /// Most points of a line on paper: one each third of a millimetre of a chart is more than a printer shows.
@@ -35,7 +35,7 @@ struct Tick {
 
 #[derive(Debug, Serialize)]
 struct Line {
-    name: &'static str,
+    name: String,
     dash: &'static str,
     points: Vec<[f64; 2]>,
 }
@@ -53,6 +53,28 @@ struct Mark {
 }
 
 impl Chart {
+    /// Returns one curve of two designs in one frame: A solid, B dashed; limits once, bands and events left out, so that the two can be read.
+    pub(super) fn of_both(a: &Figure, b: &Figure) -> Self {
+        let (a, b) = in_one_frame(a.clone(), b.clone());
+        let (one, other) = (Self::of(&a), Self::of(&b));
+        let named = |whose: &str, dash: &'static str, lines: Vec<Line>| {
+            let drawn = lines.into_iter().filter(|line| line.dash == self::dash(Role::Main));
+            drawn.map(|line| Line { name: format!("{whose} {}", line.name), dash, points: line.points }).collect::<Vec<_>>()
+        };
+        let said = |name: &str, figure: &Figure| {
+            figure
+                .empty_because
+                .as_ref()
+                .map_or_else(|| format!("{name}: {}", figure.in_words), |why| format!("{name}: no curve: {why}"))
+        };
+        let in_words = format!("{} {}", said("A", &a), said("B", &b));
+        let limits = one.lines.iter().filter(|line| line.dash == self::dash(Role::Limit));
+        let limits =
+            limits.map(|line| Line { name: line.name.clone(), dash: line.dash, points: line.points.clone() }).collect::<Vec<_>>();
+        let lines = named("A", "solid", one.lines).into_iter().chain(named("B", "dashed", other.lines)).chain(limits).collect();
+        Self { title: one.title, x: one.x, y: one.y, lines, bands: Vec::new(), events: Vec::new(), empty_because: None, in_words }
+    }
+
     pub(super) fn of(figure: &Figure) -> Self {
         let (x, y) = (ChartAxis::of(&figure.x), ChartAxis::of(&figure.y));
         let inside = |[at, value]: [f64; 2]| {
@@ -63,7 +85,7 @@ impl Chart {
         let lines = figure
             .series
             .iter()
-            .map(|series| Line { name: series.name, dash: dash(series.role), points: line(&series.points) })
+            .map(|series| Line { name: series.name.to_owned(), dash: dash(series.role), points: line(&series.points) })
             .filter(|series| series.points.len() > 1)
             .collect();
         let bands = figure

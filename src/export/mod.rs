@@ -3,6 +3,7 @@
 mod calendar;
 #[cfg(feature = "paper")]
 mod chart;
+mod comparison;
 mod csv;
 mod curve;
 mod error;
@@ -19,6 +20,7 @@ mod template;
 mod text;
 
 pub use calendar::calendar;
+pub use comparison::comparison_pdf;
 pub use csv::{curve_csv, figures_csv};
 pub use curve::{curve_png, curve_svg};
 pub use error::ExportError;

@@ -34,6 +34,15 @@ impl Paper {
         }
     }
 
+    /// Returns the name that the typesetter knows it by.
+    #[cfg(feature = "paper")]
+    pub(super) const fn sheet(self) -> &'static str {
+        match self {
+            Self::A4 => "a4",
+            Self::Letter => "us-letter",
+        }
+    }
+
     /// Returns the word on the command line.
     #[must_use]
     pub const fn key(self) -> &'static str {

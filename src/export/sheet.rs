@@ -80,10 +80,7 @@ struct Halt {
 impl Sheet {
     pub(super) fn of(plan: &Plan, paper: Paper) -> Self {
         Self {
-            paper: match paper {
-                Paper::A4 => "a4",
-                Paper::Letter => "us-letter",
-            },
+            paper: paper.sheet(),
             title: plan.title.clone(),
             subtitle: plan.subtitle,
             note: plan.note.clone(),

@@ -19,6 +19,8 @@ pub(super) enum Main {
     Plan,
     /// One curve.
     Curve,
+    /// Two designs side by side.
+    Comparison,
 }
 
 impl Main {
@@ -26,18 +28,20 @@ impl Main {
         match self {
             Self::Plan => "plan.typ",
             Self::Curve => "curve.typ",
+            Self::Comparison => "comparison.typ",
         }
     }
 }
 
 /// The templates, by the names under which they call each other.
-const TEMPLATES: [(&str, &str); 7] = [
+const TEMPLATES: [(&str, &str); 8] = [
     ("plan.typ", include_str!("../../resources/plan.typ")),
     ("parts.typ", include_str!("../../resources/parts.typ")),
     ("kitchen.typ", include_str!("../../resources/kitchen.typ")),
     ("record.typ", include_str!("../../resources/record.typ")),
     ("reading.typ", include_str!("../../resources/reading.typ")),
     ("curve.typ", include_str!("../../resources/curve.typ")),
+    ("comparison.typ", include_str!("../../resources/comparison.typ")),
     ("chart.typ", include_str!("../../resources/chart.typ")),
 ];
 

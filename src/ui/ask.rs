@@ -82,6 +82,8 @@ pub enum SecondAsk {
     Swap,
     /// Save it where it was saved last.
     Save,
+    /// Write both side by side as PDF.
+    Export,
     /// Put it away.
     PutAway,
     /// Take its choice over into the first.

@@ -8,9 +8,9 @@ use super::printing::{Printed, Printer};
 use super::saving::Saver;
 use super::theme::Palette;
 use crate::batch::Batch;
-use crate::export::{Paper, text};
+use crate::export::{Paper, comparison_pdf, pdf, text};
 use crate::plan::Now;
-use crate::report::plan_at;
+use crate::report::{comparison, plan_at};
 use egui::{CentralPanel, Frame, Ui};
 use std::path::PathBuf;
 
@@ -55,7 +55,31 @@ impl PlanDesk {
     /// # Errors
     /// What to say, if it cannot begin.
     pub(super) fn save(&mut self, ctx: &egui::Context, batch: &Batch, now: Now, paper: Paper, path: PathBuf) -> Result<(), String> {
-        self.saver.save(ctx, batch, now, paper, path)
+        let (batch, named) = (batch.clone(), path.clone());
+        self.saver.save(ctx, path, move || {
+            let plan = plan_at(&batch, &now);
+            let bytes = pdf(&plan, paper).map_err(|error| error.to_string())?;
+            let counted = plan.no_week.map(|why| format!(" Its times only count: {why}.")).unwrap_or_default();
+            Ok((bytes, format!("The plan is in {}.{counted}", named.display())))
+        })
+    }
+
+    /// Saves two designs side by side as PDF in the background.
+    ///
+    /// # Errors
+    /// What to say, if it cannot begin.
+    pub(super) fn save_both(
+        &mut self,
+        ctx: &egui::Context,
+        (a, b): (&Batch, &Batch),
+        paper: Paper,
+        path: PathBuf,
+    ) -> Result<(), String> {
+        let (a, b, named) = (a.clone(), b.clone(), path.clone());
+        self.saver.save(ctx, path, move || {
+            let bytes = comparison_pdf(&comparison(&a, &b), paper).map_err(|error| error.to_string())?;
+            Ok((bytes, format!("The two designs side by side are in {}.", named.display())))
+        })
     }
 
     /// Puts the plan into the clipboard; returns what to say of it.

@@ -138,6 +138,7 @@ fn second_menu(ui: &mut Ui, session: &Session, asks: &mut Vec<Ask>) {
         if session.second().is_some() {
             ask(ui, "Swap A and B", SecondAsk::Swap);
             ask(ui, "Save B…", SecondAsk::Save);
+            ask(ui, "A and B side by side as PDF…", SecondAsk::Export);
             ask(ui, "Put B away", SecondAsk::PutAway);
             ui.separator();
             ui.label("Another B");

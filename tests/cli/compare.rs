@@ -80,3 +80,19 @@ fn what_is_missing_or_wrong_is_refused_with_what_to_do() {
     }
     assert_eq!(run(&["compare", &example("first-vat"), "missing.vat.ron"]).code, 3);
 }
+
+#[test]
+fn pages_to_print_are_a_pdf_and_nothing_else() {
+    let folder = tempfile::tempdir().unwrap();
+    let file = folder.path().join("both.pdf");
+    let written = run(&["compare", &example("first-vat"), "--milk", "sheep", "--to", file.to_str().unwrap()]);
+    if cfg!(feature = "paper") {
+        assert_eq!(written.code, 0, "{}", written.words);
+        assert!(std::fs::read(&file).unwrap().starts_with(b"%PDF-"));
+    } else {
+        assert!(written.words.contains("built without paper") && !file.exists(), "{}", written.words);
+    }
+    let refused = run(&["compare", &example("first-vat"), "--milk", "sheep", "--to", "both.docx"]);
+    assert_eq!(refused.code, 2);
+    assert!(refused.words.contains(".pdf"), "{}", refused.words);
+}

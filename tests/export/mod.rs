@@ -2,6 +2,8 @@
 
 mod calendar;
 #[cfg(feature = "paper")]
+mod comparison;
+#[cfg(feature = "paper")]
 mod curve;
 #[cfg(feature = "paper")]
 mod pages;

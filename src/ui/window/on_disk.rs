@@ -68,6 +68,7 @@ impl Window {
             Purpose::Save => file_name(title, ".vat.ron"),
             Purpose::SaveSecond => file_name(self.session.second().map_or("", |second| &second.design().title), ".vat.ron"),
             Purpose::Export => file_name(title, ".pdf"),
+            Purpose::ExportBoth => file_name(&format!("{title} side by side"), ".pdf"),
         }
     }
 
@@ -78,12 +79,21 @@ impl Window {
             Purpose::SaveSecond => self.save_second_to(ctx, &with_ending(path, ".ron", ".vat.ron")),
             Purpose::Save => self.save_to(ctx, &with_ending(path, ".ron", ".vat.ron")),
             Purpose::Export => self.export(ctx, with_ending(path, ".pdf", ".pdf")),
+            Purpose::ExportBoth => self.export_both(ctx, with_ending(path, ".pdf", ".pdf")),
         }
     }
 
     pub(super) fn export(&mut self, ctx: &egui::Context, path: PathBuf) {
         match self.plan_desk.save(ctx, self.session.batch(), self.clock.now(), self.view.paper, path) {
             Ok(()) => "Saving the plan as PDF…".clone_into(&mut self.session.last_change),
+            Err(words) => self.tell(words),
+        }
+    }
+
+    fn export_both(&mut self, ctx: &egui::Context, path: PathBuf) {
+        let Some(second) = self.session.second() else { return };
+        match self.plan_desk.save_both(ctx, (self.session.batch(), second.batch()), self.view.paper, path) {
+            Ok(()) => "Saving the two designs as PDF…".clone_into(&mut self.session.last_change),
             Err(words) => self.tell(words),
         }
     }

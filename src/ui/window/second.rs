@@ -33,6 +33,7 @@ impl Window {
                 self.unless_second_is_lost(ctx, Ask::Second(ask));
             }
             SecondAsk::Save => self.save_second(ctx),
+            SecondAsk::Export => self.ask_path(ctx, Purpose::ExportBoth),
             SecondAsk::Swap => self.step(ctx, Session::swap_second),
             SecondAsk::Take(key) => self.step(ctx, |session| session.copy_from_second(key)),
             SecondAsk::Give(key) => self.with_second(ctx, |session| session.copy_to_second(key)),

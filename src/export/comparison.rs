@@ -1,0 +1,124 @@
+//! Two designs side by side as a PDF file.
+
+use super::{ExportError, Paper};
+use crate::report::Comparison;
+
+/// Returns two designs side by side as a tagged PDF with its fonts embedded and its text searchable.
+///
+/// Reads no file and no network and knows no clock: the same comparison gives the same bytes.
+///
+/// # Errors
+/// [`ExportError`]; [`ExportError::WithoutPaper`] if the program was built without the feature `paper`.
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::{batch, from_milk}, design::{Design, MilkKind}};
+/// use vatsketch::{export::{comparison_pdf, Paper}, report::comparison};
+/// let cow = Design::default();
+/// let both = comparison(&batch(&cow)?, &batch(&from_milk(&cow, MilkKind::Sheep))?);
+/// match comparison_pdf(&both, Paper::A4) {
+///     Ok(bytes) => assert!(bytes.starts_with(b"%PDF-")),
+///     Err(error) => assert!(error.to_string().contains("built without paper")),
+/// }
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[cfg(feature = "paper")]
+pub fn comparison_pdf(both: &Comparison, paper: Paper) -> Result<Vec<u8>, ExportError> {
+    use super::template;
+    template::pdf(&template::set(template::Main::Comparison, &sheet::Sheet::of(both, paper))?)
+}
+
+/// Returns an error that says that this program was built without paper.
+///
+/// # Errors
+/// Always [`ExportError::WithoutPaper`].
+#[cfg(not(feature = "paper"))]
+pub const fn comparison_pdf(_both: &Comparison, _paper: Paper) -> Result<Vec<u8>, ExportError> {
+    Err(ExportError::WithoutPaper)
+}
+
+#[cfg(feature = "paper")]
+mod sheet {
+    //! What the template is given.
+
+    use crate::batch::{Caution, Severity};
+    use crate::export::Paper;
+    use crate::export::chart::Chart;
+    use crate::report::{ComparedRow, Comparison, Plan};
+    use serde::Serialize;
+
+    #[derive(Debug, Serialize)]
+    pub(super) struct Sheet {
+        paper: &'static str,
+        title: &'static str,
+        subtitle: &'static str,
+        titles: [String; 2],
+        choices: Vec<Row>,
+        costs: Vec<Row>,
+        milk: Vec<String>,
+        cautions: [Vec<Warning>; 2],
+        charts: Vec<Chart>,
+        stages: Vec<StageRows>,
+    }
+
+    #[derive(Debug, Serialize)]
+    struct Row {
+        label: String,
+        a: String,
+        b: String,
+        change: String,
+        lead: bool,
+        differs: bool,
+    }
+
+    #[derive(Debug, Serialize)]
+    struct StageRows {
+        title: &'static str,
+        rows: Vec<Row>,
+    }
+
+    #[derive(Debug, Serialize)]
+    struct Warning {
+        word: &'static str,
+        grave: bool,
+        what: String,
+        remedy: String,
+    }
+
+    impl Sheet {
+        pub(super) fn of(both: &Comparison, paper: Paper) -> Self {
+            let warnings = |cautions: &[Caution]| cautions.iter().map(Warning::of).collect::<Vec<_>>();
+            let [only_a, only_b] = &both.cautions;
+            Self {
+                paper: paper.sheet(),
+                title: "Two vats side by side",
+                subtitle: Plan::SUBTITLE,
+                titles: both.titles.clone(),
+                choices: both.choices.iter().map(Row::of).collect(),
+                costs: both.costs.iter().map(Row::of).collect(),
+                milk: both.milk.clone(),
+                cautions: [warnings(only_a), warnings(only_b)],
+                charts: both.curves.iter().map(|(a, b)| Chart::of_both(a, b)).collect(),
+                stages: both
+                    .stages
+                    .iter()
+                    .map(|(stage, rows)| StageRows { title: stage.title(), rows: rows.iter().map(Row::of).collect() })
+                    .collect(),
+            }
+        }
+    }
+
+    impl Row {
+        fn of(row: &ComparedRow) -> Self {
+            let ComparedRow { label, a, b, change, lead, differs } = row.clone();
+            Self { label, a, b, change, lead, differs }
+        }
+    }
+
+    impl Warning {
+        fn of(caution: &Caution) -> Self {
+            let (what, remedy) = (caution.what.clone(), caution.remedy.clone());
+            Self { word: caution.severity.word(), grave: caution.severity == Severity::Stop, what, remedy }
+        }
+    }
+}

@@ -1,0 +1,39 @@
+//! Two designs side by side as PDF, read back by another program.
+
+use super::reader::{read, squeezed};
+use vatsketch::batch::{batch, from_milk};
+use vatsketch::design::MilkKind;
+use vatsketch::export::{Paper, comparison_pdf};
+use vatsketch::report::{Comparison, comparison};
+use vatsketch::session::EXAMPLES;
+
+fn cow_and_sheep() -> Comparison {
+    let cow = EXAMPLES[0].design().unwrap();
+    comparison(&batch(&cow).unwrap(), &batch(&from_milk(&cow, MilkKind::Sheep)).unwrap())
+}
+
+#[test]
+fn every_row_the_milk_and_the_cautions_can_be_found_on_both_papers() {
+    let both = cow_and_sheep();
+    for paper in Paper::ALL {
+        let read = read(&comparison_pdf(&both, paper).unwrap());
+        let count = read.pages.len();
+        let foot = |page: usize| squeezed(&format!("{}{page}/{count}", vatsketch::report::Plan::SUBTITLE));
+        let letters = (1..=count).fold(read.letters, |letters, page| letters.replace(&foot(page), ""));
+        let rows = both.choices.iter().chain(&both.costs).chain(both.stages.iter().flat_map(|(_, rows)| rows));
+        let mut wanted: Vec<String> =
+            rows.flat_map(|row| [row.label.clone(), row.a.clone(), row.b.clone(), row.change.clone()]).collect();
+        wanted.extend(both.milk.clone());
+        wanted.extend(both.cautions.iter().flatten().map(|caution| caution.what.clone()));
+        for text in wanted {
+            assert!(letters.contains(&squeezed(&text)), "`{text}` cannot be found on {paper:?}");
+        }
+        assert!(!letters.contains('\u{fffd}'), "a letter has no meaning for a reader");
+    }
+}
+
+#[test]
+fn the_same_comparison_gives_the_same_bytes() {
+    let both = cow_and_sheep();
+    assert!(comparison_pdf(&both, Paper::A4).unwrap() == comparison_pdf(&both, Paper::A4).unwrap());
+}
