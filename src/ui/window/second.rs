@@ -60,7 +60,7 @@ impl Window {
                 session.drop_second();
                 Ok(())
             }),
-            SecondAsk::Swap | SecondAsk::Save | SecondAsk::Take(_) | SecondAsk::Give(_) => {}
+            SecondAsk::Swap | SecondAsk::Save | SecondAsk::Export | SecondAsk::Take(_) | SecondAsk::Give(_) => {}
         }
     }
 
