@@ -28,6 +28,7 @@ pub(super) struct Sheet {
     cautions: Vec<Warning>,
     figures: Vec<Aim>,
     charts: Vec<Chart>,
+    laws: Vec<String>,
     sources: Vec<String>,
 }
 
@@ -96,6 +97,7 @@ impl Sheet {
             cautions: plan.cautions.iter().map(Warning::of).collect(),
             figures: plan.figures.iter().map(Aim::of).collect(),
             charts: plan.curves.iter().map(Chart::of).collect(),
+            laws: plan.laws.iter().map(|row| format!("{}: {} ({})", row.figures.join(", "), row.law, row.source)).collect(),
             sources: plan.sources.iter().map(|source| format!("{} (seen: {})", source.title, source.seen)).collect(),
         }
     }

@@ -1,6 +1,8 @@
 //! Two designs side by side as data: the choices that differ, every figure, the milk, the costs, the cautions, the curves.
 
-use crate::batch::{Batch, Caution, Likeness, Weight, compare, differing_choices, mending, milks_differ};
+use crate::batch::{
+    Batch, Caution, ComparedCaution, Likeness, Weight, Whose, compare, compare_cautions, differing_choices, mending, milks_differ,
+};
 use crate::design::{Good, Stage, Value, lower_first};
 use crate::figure::{Figure, FigureKey, figure};
 use crate::plan::{Shopping, shop};
@@ -56,13 +58,14 @@ pub struct Comparison {
 #[must_use]
 pub fn comparison(a: &Batch, b: &Batch) -> Comparison {
     let milk = mending(a, b).filter(|_| milks_differ(a, b));
+    let cautions = compare_cautions(a, b);
     Comparison {
         titles: [title(a), title(b)],
         choices: choices(a, b),
         stages: stages(a, b),
         costs: compared_costs(a, b),
         milk: milk.map(|milk| milk.in_words()).unwrap_or_default(),
-        cautions: [only(&a.cautions, &b.cautions), only(&b.cautions, &a.cautions)],
+        cautions: [only(Whose::OnlyA, &cautions), only(Whose::OnlyB, &cautions)],
         curves: curves(a, b),
     }
 }
@@ -164,9 +167,9 @@ pub fn cost_note(a: &Batch, b: &Batch) -> Option<String> {
     one_price.then(|| "Both milks are reckoned at one price: B still names the packages of A's milk.".to_owned())
 }
 
-/// Returns the cautions that the other list does not have.
-fn only(cautions: &[Caution], others: &[Caution]) -> Vec<Caution> {
-    cautions.iter().filter(|caution| others.iter().all(|other| other.what != caution.what)).cloned().collect()
+/// Returns the cautions that one of the two alone has.
+fn only(whose: Whose, cautions: &[ComparedCaution]) -> Vec<Caution> {
+    cautions.iter().filter(|compared| compared.whose == whose).map(|compared| compared.caution.clone()).collect()
 }
 
 /// Returns the curves that say most, of both: warming, loss, and the pH where one of the two is soured.

@@ -1,7 +1,7 @@
 //! The whole plan.
 
 use super::facts::Facts;
-use super::{Cost, ShoppingRow, Step, Target, Timing, UsedSource, shopping, sources, steps};
+use super::{Cost, LawRow, ShoppingRow, Step, Target, Timing, UsedSource, laws, shopping, sources, steps};
 use crate::batch::{Batch, Caution, Progress};
 use crate::design::Stage;
 use crate::figure::{Figure, FigureKey, figure};
@@ -47,6 +47,8 @@ pub struct Plan {
     pub stopped: Vec<Stopped>,
     /// The curves: warming and loss in drying.
     pub curves: Vec<Figure>,
+    /// The laws behind the main figures.
+    pub laws: Vec<LawRow>,
     /// Where the numbers of the calculation come from.
     pub sources: Vec<UsedSource>,
 }
@@ -124,6 +126,7 @@ pub fn week_plan(batch: &Batch, week: Option<&KitchenWeek>) -> Plan {
         steps,
         stopped: stopped(batch),
         curves: curves(batch),
+        laws: laws::laws(batch),
         sources: sources::used(&batch.cautions),
     }
 }

@@ -37,6 +37,8 @@ pub enum Ask {
     SaveAs,
     /// Write the plan as PDF.
     ExportPlan,
+    /// Write the week for a calendar.
+    ExportCalendar,
     /// Lay the plan out for this paper.
     Paper(Paper),
     /// Hand the plan to the system's viewer.

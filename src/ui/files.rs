@@ -17,6 +17,8 @@ pub(super) enum Purpose {
     SaveSecond,
     /// Write the plan.
     Export,
+    /// Write the week for a calendar.
+    Calendar,
     /// Write both designs side by side.
     ExportBoth,
 }
@@ -30,6 +32,7 @@ impl Purpose {
             Self::OpenSecond => "Open a design beside this one",
             Self::SaveSecond => "Save the second design",
             Self::Export => "Write the plan as PDF",
+            Self::Calendar => "Write the week for a calendar",
             Self::ExportBoth => "Write A and B side by side as PDF",
         }
     }
@@ -84,6 +87,7 @@ impl Dialogs {
                 Purpose::Save | Purpose::SaveSecond => {
                     dialog.add_filter("Vatsketch design", &["ron"]).set_file_name(suggested).save_file()
                 }
+                Purpose::Calendar => dialog.add_filter("iCalendar", &["ics"]).set_file_name(suggested).save_file(),
                 Purpose::Export | Purpose::ExportBoth => dialog.add_filter("PDF", &["pdf"]).set_file_name(suggested).save_file(),
             };
             // The window may have closed in the meantime; then nobody waits.

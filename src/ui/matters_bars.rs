@@ -9,7 +9,9 @@ use egui::{Rect, Role, Sense, Ui, WidgetInfo, pos2, vec2};
 /// Bars that are drawn at most.
 const MOST_BARS: usize = 10;
 /// Height of a bar with its name.
-const ROW: f32 = 38.0;
+const ROW: f32 = 42.0;
+/// Width that the values take, beside the bar.
+const VALUES: f32 = 128.0;
 
 /// Draws the bars and returns what is asked for.
 pub(super) fn matters_ui(ui: &mut Ui, figure: &Readout, movers: Option<&Result<Vec<Mover>, String>>) -> Vec<Ask> {
@@ -38,16 +40,15 @@ fn bar_ui(ui: &mut Ui, figure: &Readout, mover: &Mover, longest: f64) -> Option<
     let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), ROW), Sense::click());
     let said = format!("{} / {}", figure.change_text(mover.down), figure.change_text(mover.up));
     let constant = matches!(mover.cause, Cause::Constant(_));
-    let name = if constant { format!("{} (uncertain)", mover.cause.label()) } else { mover.cause.label().to_owned() };
-    let value = ui.painter().layout_no_wrap(said.clone(), plain(CAPTION), palette.text);
-    let right = rect.right() - value.size().x;
-    let mut job =
-        egui::text::LayoutJob::simple_singleline(name.clone(), plain(CAPTION), if constant { palette.soft } else { palette.link });
-    job.wrap = egui::text::TextWrapping::truncate_at_width((right - rect.left() - 8.0).max(20.0));
+    let name = if constant { format!("uncertain: {}", mover.cause.label()) } else { mover.cause.label().to_owned() };
+    let colour = if constant { palette.soft } else { palette.link };
+    let mut job = egui::text::LayoutJob::simple_singleline(name.clone(), plain(CAPTION), colour);
+    job.wrap = egui::text::TextWrapping::truncate_at_width(rect.width());
     let named = ui.painter().layout_job(job);
     ui.painter().galley(pos2(rect.left(), rect.top() + 2.0), named, palette.text);
-    ui.painter().galley(pos2(right, rect.top() + 2.0), value, palette.text);
-    let track = Rect::from_min_max(pos2(rect.left(), rect.bottom() - 13.0), pos2(rect.right(), rect.bottom() - 3.0));
+    let value = ui.painter().layout_no_wrap(said.clone(), plain(CAPTION), palette.text);
+    ui.painter().galley(pos2(rect.right() - value.size().x, rect.bottom() - 18.0), value, palette.text);
+    let track = Rect::from_min_max(pos2(rect.left(), rect.bottom() - 14.0), pos2(rect.right() - VALUES, rect.bottom() - 4.0));
     let middle = track.center().x;
     let half = 0.5 * track.width();
     for change in [mover.down, mover.up].into_iter().flatten() {
@@ -63,6 +64,7 @@ fn bar_ui(ui: &mut Ui, figure: &Readout, mover: &Mover, longest: f64) -> Option<
     ui.painter().vline(middle, track.expand2(vec2(0.0, 2.0)).y_range(), egui::Stroke::new(1.5, palette.edge));
     response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{name}: {said}")));
     focus_ring(ui, &response);
+    let response = response.on_hover_text(format!("{name}: {said}"));
     match mover.cause {
         Cause::Choice(field) if response.clicked() => Some(Ask::ToInput(field.key)),
         Cause::Choice(_) | Cause::Constant(_) => None,

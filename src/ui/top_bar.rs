@@ -74,6 +74,7 @@ fn file_menu(ui: &mut Ui, recent: &Recent, asks: &mut Vec<Ask>) {
         entry(ui, "Save", Some(&Ask::Save), Ask::Save, asks);
         entry(ui, "Save as…", Some(&Ask::SaveAs), Ask::SaveAs, asks);
         entry(ui, "Plan as PDF…", Some(&Ask::ExportPlan), Ask::ExportPlan, asks);
+        entry(ui, "Week for a calendar…", None, Ask::ExportCalendar, asks);
         ui.separator();
         entry(ui, "Leave", Some(&Ask::Quit), Ask::Quit, asks);
     });

@@ -1,13 +1,14 @@
 //! The week: when, the picture of it, and the same as a list.
 
 use super::ask::Ask;
+use super::choices::focus_ring;
 use super::theme::{BODY, CAPTION, FOOT, Palette, bold};
 use super::view::{Room, View};
 use super::week_desk::{Reckoned, WeekDesk};
 use super::{week_hours, week_line, week_list, week_when};
 use crate::batch::Batch;
 use crate::plan::{KitchenWeek, Now, length, time_words};
-use egui::{CentralPanel, Frame, Margin, Panel, RichText, ScrollArea, Ui};
+use egui::{Button, CentralPanel, Frame, Margin, Panel, RichText, ScrollArea, Ui, vec2};
 
 /// Width of the choices at the left.
 const CHOICES_WIDTH: f32 = 400.0;
@@ -71,7 +72,7 @@ fn plan_ui(
     let mut asks = Vec::new();
     match &reckoned.week {
         Ok(Some(week)) => {
-            ends_ui(ui, week);
+            asks.extend(ends_ui(ui, week));
             asks.extend(week_line::timeline_ui(ui, drag, &batch.design.week, week, &reckoned.now));
             // Below the picture: as many lines as it takes, and nothing moves under a pointer that drags the start.
             costs_ui(ui, week);
@@ -88,8 +89,8 @@ fn plan_ui(
 }
 
 /// Draws when it begins and when the cheeses are ready.
-fn ends_ui(ui: &mut Ui, week: &KitchenWeek) {
-    ui.horizontal_wrapped(|ui| {
+fn ends_ui(ui: &mut Ui, week: &KitchenWeek) -> Option<Ask> {
+    let row = ui.horizontal_wrapped(|ui| {
         let soft = Palette::of(ui).soft;
         let begun = week.tasks.first().is_some_and(|task| task.begun);
         let first = week.tasks.first().map_or_else(String::new, |task| time_words(task.start));
@@ -99,7 +100,12 @@ fn ends_ui(ui: &mut Ui, week: &KitchenWeek) {
         ui.label(RichText::new("ready").color(soft));
         let ready = week.ready.map_or_else(|| "not worked out".to_owned(), time_words);
         ui.label(RichText::new(ready).font(bold(FOOT)));
+        ui.add_space(12.0);
+        let save = ui.add(Button::new("Save for a calendar…").min_size(vec2(0.0, 32.0)));
+        focus_ring(ui, &save);
+        save.clicked().then_some(Ask::ExportCalendar)
     });
+    row.inner
 }
 
 /// Draws what the week costs and what it does to the cheese.

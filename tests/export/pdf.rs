@@ -33,6 +33,7 @@ fn the_text_can_be_searched_for_title_verbs_amounts_and_cautions() {
     wanted.extend(plan.shopping.iter().flat_map(|row| [row.what.to_owned(), row.amount.to_string()]));
     wanted.extend(plan.cautions.iter().flat_map(|caution| [caution.what.clone(), brief(caution).to_owned()]));
     wanted.extend(plan.sources.iter().map(|source| source.title.clone()));
+    wanted.extend(plan.laws.iter().flat_map(|row| [row.law.to_owned(), row.source.clone()]));
     for curve in &plan.curves {
         wanted.extend([curve.title.to_owned(), format!("{} ({})", curve.x.label, curve.x.unit)]);
         wanted.extend(curve.series.iter().map(|series| series.name.to_owned()));

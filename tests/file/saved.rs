@@ -2,8 +2,8 @@
 
 use vatsketch::batch::batch;
 use vatsketch::design::{
-    CalciumForm, CreamBy, DryingPlace, Field, Heating, JarLay, KeptIn, MilkKind, MilkTreatment, RennetLabel, Stage, VinegarBy,
-    fields,
+    BuyFor, CalciumForm, CreamBy, DryingPlace, Field, Good, Habitual, Heating, JarLay, KeptIn, MilkKind, MilkTreatment,
+    RennetLabel, Stage, VinegarBy, Wish, fields, hour, read_moment,
 };
 use vatsketch::file::{from_text, read, to_text};
 
@@ -67,4 +67,47 @@ fn every_file_of_format_two_opens_and_means_what_it_meant() {
     assert!(!saved("small-vat").pickling.pickled && !saved("own-carton").salting.pepper_treated);
     let text = std::fs::read_to_string(format!("{}/tests/saved/2-first-vat.vat.ron", env!("CARGO_MANIFEST_DIR"))).unwrap();
     assert!(fields().all(|field| text.contains(&format!("{}: ", field.key))), "an input is in no file");
+}
+
+/// The week and the supplies are those of the examples when format 3 was released.
+#[test]
+fn every_file_of_format_three_opens_and_means_what_it_meant() {
+    let path = |name: &str| format!("{}/tests/saved/3-{name}.vat.ron", env!("CARGO_MANIFEST_DIR"));
+    for name in FILES {
+        let design = read(path(name).as_ref()).unwrap();
+        assert_eq!(from_text(&to_text(&design)).unwrap(), design, "{name}");
+    }
+    let first = read(path("first-vat").as_ref()).unwrap();
+    assert_eq!(first.week.wish, Wish::ReadyBy(read_moment("2031-06-20 17:30").unwrap()));
+    assert_eq!(first.week.taken[1].by, Habitual::Work);
+    assert_eq!(first.week.taken[1].days, [false, true, true, true, false, false, false]);
+    assert_eq!((hour(first.week.taken[0].from), hour(first.week.taken[0].to)), ("22:30".to_owned(), "06:15".to_owned()));
+    assert_eq!(first.week.busy[0].from, read_moment("2031-05-24 18:00").unwrap());
+    assert_eq!(first.week.reached.as_ref().unwrap().task, "cut");
+    assert_eq!(
+        (first.supplies.buy_for, first.supplies.waste_price, first.supplies.currency.as_str()),
+        (BuyFor::LeastCost, 0.4, "coins")
+    );
+    assert_eq!(first.supplies.goods[&Good::Milk].offers[0].size, 1250.0);
+    let ewes = read(path("ewes-milk").as_ref()).unwrap();
+    assert_eq!((ewes.supplies.buy_for, ewes.supplies.goods[&Good::Milk].offers[0].at_most), (BuyFor::LeastWaste, Some(5)));
+    assert_eq!(ewes.supplies.goods[&Good::Oil].at_home, 300.0);
+    let text = std::fs::read_to_string(path("first-vat")).unwrap();
+    assert!(fields().all(|field| text.contains(&format!("{}: ", field.key))), "an input is in no file");
+    for member in [
+        "wish",
+        "zone",
+        "taken",
+        "busy",
+        "reached",
+        "buy_for",
+        "waste_price",
+        "currency",
+        "goods",
+        "stretch",
+        "packages",
+        "at_most",
+    ] {
+        assert!(text.contains(&format!("{member}: ")), "{member} is in no file");
+    }
 }

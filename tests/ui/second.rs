@@ -283,3 +283,19 @@ fn a_second_design_that_was_left_behind_is_offered_again() {
     assert_eq!(second(&harness), Some(left));
     assert!(!harness.state().session.is_dirty());
 }
+
+#[test]
+fn two_designs_are_written_side_by_side_as_pdf() {
+    let folder = tempfile::tempdir().unwrap();
+    let file = folder.path().join("both.pdf");
+    let mut harness = with_sheep();
+    about_second(&mut harness, "A and B side by side as PDF…");
+    type_path(&mut harness, &file);
+    super::settled(&mut harness);
+    if cfg!(feature = "paper") {
+        assert!(std::fs::read(&file).unwrap().starts_with(b"%PDF-"));
+        assert!(harness.state().session.last_change.contains("side by side are in"), "{}", harness.state().session.last_change);
+    } else {
+        assert!(!file.exists());
+    }
+}

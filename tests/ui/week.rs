@@ -248,3 +248,32 @@ fn the_part_of_the_plan_stays_chosen() {
     press(&mut harness, "Page Plan");
     harness.get_by_label("What to buy");
 }
+
+#[test]
+fn the_week_is_written_for_a_calendar_and_told_where_there_is_none() {
+    let folder = tempfile::tempdir().unwrap();
+    let file = folder.path().join("week.ics");
+    let typed = |harness: &mut Harness<'_, Window>| {
+        let label = "This desktop offers no file dialog. Type the path of the file:";
+        harness.get_by_role_and_label(Role::TextInput, label).focus();
+        harness.run();
+        harness.key_press_modifiers(Modifiers::COMMAND, Key::A);
+        harness.run();
+        harness.get_by_role_and_label(Role::TextInput, label).type_text(file.to_str().unwrap());
+        harness.run();
+        press(harness, "Use this path");
+    };
+    let mut harness = page();
+    press(&mut harness, "Save for a calendar…");
+    typed(&mut harness);
+    let text = std::fs::read_to_string(&file).unwrap();
+    assert!(text.starts_with("BEGIN:VCALENDAR\r\n") && text.contains("DTSTART:20310509T143000\r\n"), "{text}");
+    std::fs::remove_file(&file).unwrap();
+    harness.state_mut().session.apply(Command::SetWeek(Box::default())).unwrap();
+    press(&mut harness, "Design file");
+    harness.get_by_label_contains("Week for a calendar").click();
+    harness.run();
+    typed(&mut harness);
+    assert!(!file.exists());
+    assert!(harness.query_by_label_contains("say on the page Plan when to begin or to be ready").is_some());
+}

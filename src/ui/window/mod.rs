@@ -273,6 +273,7 @@ impl Window {
             Ask::Save => self.save(ctx),
             Ask::SaveAs => self.ask_path(ctx, Purpose::Save),
             Ask::ExportPlan => self.ask_path(ctx, Purpose::Export),
+            Ask::ExportCalendar => self.ask_path(ctx, Purpose::Calendar),
             Ask::Paper(paper) => self.view.paper = paper,
             Ask::Print => self.plan_desk.print(ctx, self.session.batch(), self.clock.now(), self.view.paper),
             Ask::CopyPlan => self.session.last_change = PlanDesk::copy(ctx, self.session.batch(), &self.clock.now()),

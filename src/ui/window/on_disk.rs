@@ -1,6 +1,9 @@
 //! What the window keeps on the disk: designs, plans, the recovery copy and its own look.
 
 use super::Window;
+use crate::export::calendar;
+use crate::file::write_safely;
+use crate::plan::kitchen_week;
 use crate::session::{LeftBehind, Session};
 use crate::ui::files::{Answer, Purpose, file_name, with_ending};
 use crate::ui::look;
@@ -68,6 +71,7 @@ impl Window {
             Purpose::Save => file_name(title, ".vat.ron"),
             Purpose::SaveSecond => file_name(self.session.second().map_or("", |second| &second.design().title), ".vat.ron"),
             Purpose::Export => file_name(title, ".pdf"),
+            Purpose::Calendar => file_name(title, ".ics"),
             Purpose::ExportBoth => file_name(&format!("{title} side by side"), ".pdf"),
         }
     }
@@ -79,6 +83,7 @@ impl Window {
             Purpose::SaveSecond => self.save_second_to(ctx, &with_ending(path, ".ron", ".vat.ron")),
             Purpose::Save => self.save_to(ctx, &with_ending(path, ".ron", ".vat.ron")),
             Purpose::Export => self.export(ctx, with_ending(path, ".pdf", ".pdf")),
+            Purpose::Calendar => self.export_calendar(&with_ending(path, ".ics", ".ics")),
             Purpose::ExportBoth => self.export_both(ctx, with_ending(path, ".pdf", ".pdf")),
         }
     }
@@ -87,6 +92,25 @@ impl Window {
         match self.plan_desk.save(ctx, self.session.batch(), self.clock.now(), self.view.paper, path) {
             Ok(()) => "Saving the plan as PDF…".clone_into(&mut self.session.last_change),
             Err(words) => self.tell(words),
+        }
+    }
+
+    /// Writes the week for a calendar; it is a small text, so the window does it at once.
+    fn export_calendar(&mut self, path: &Path) {
+        let batch = self.session.batch();
+        let now = self.clock.now().for_week(&batch.design.week);
+        let title = &batch.design.title;
+        let made = match kitchen_week(batch, &now) {
+            Ok(Some(week)) => calendar(&week, title, &now).map_err(|error| error.to_string()),
+            Ok(None) => Err("the vat has no time yet; say on the page Plan when to begin or to be ready".to_owned()),
+            Err(error) => Err(error.to_string()),
+        };
+        match made.and_then(|bytes| write_safely(path, &bytes, false).map_err(|error| error.to_string())) {
+            Ok(()) => {
+                self.session.last_change =
+                    format!("The week is in {}; a calendar that reads it again moves its events.", path.display());
+            }
+            Err(why) => self.tell(format!("The week cannot be written: {why}.")),
         }
     }
 

@@ -1,0 +1,32 @@
+//! The laws behind the figures of the paper, those of one law together.
+
+use crate::batch::{Batch, Weight, link, readouts};
+use crate::source::ledger;
+
+/// One law, and the figures that it gives.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct LawRow {
+    /// Names of the figures.
+    pub figures: Vec<&'static str>,
+    /// The law in one line.
+    pub law: &'static str,
+    /// Where it comes from.
+    pub source: String,
+}
+
+/// Returns the laws behind the main figures of a batch, in the trade's order.
+pub(super) fn laws(batch: &Batch) -> Vec<LawRow> {
+    // The ledger is built in and a test reads it; a paper without the titles of its laws is still a paper.
+    let ledger = ledger().unwrap_or_default();
+    let mut rows: Vec<LawRow> = Vec::new();
+    for figure in readouts(batch).iter().filter(|figure| figure.weight == Weight::Lead) {
+        let Some(link) = link(figure.key) else { continue };
+        let title = ledger.iter().find(|row| row.id == link.source).map_or("", |row| row.title.as_str());
+        let source = format!("{title}; {}", link.locator);
+        match rows.iter_mut().find(|row| row.law == figure.law && row.source == source) {
+            Some(row) => row.figures.push(figure.label),
+            None => rows.push(LawRow { figures: vec![figure.label], law: figure.law, source }),
+        }
+    }
+    rows
+}
