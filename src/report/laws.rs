@@ -1,6 +1,6 @@
 //! The laws behind the figures of the paper, those of one law together.
 
-use crate::batch::{Batch, Weight, link, readouts};
+use crate::batch::{Batch, Readout, Weight, link, readouts};
 use crate::source::ledger;
 
 /// One law, and the figures that it gives.
@@ -15,11 +15,29 @@ pub struct LawRow {
 }
 
 /// Returns the laws behind the main figures of a batch, in the trade's order.
-pub(super) fn laws(batch: &Batch) -> Vec<LawRow> {
+pub(super) fn main_laws(batch: &Batch) -> Vec<LawRow> {
+    of(batch, |figure| figure.weight == Weight::Lead)
+}
+
+/// Returns the laws behind every figure of a batch, in the trade's order.
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::batch, design::Design, report::laws};
+/// let laws = laws(&batch(&Design::default())?);
+/// assert!(laws.iter().any(|row| row.figures.contains(&"Loss in drying") && row.source.contains("Diffusion")));
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[must_use]
+pub fn laws(batch: &Batch) -> Vec<LawRow> {
+    of(batch, |_| true)
+}
+
+fn of(batch: &Batch, wanted: impl Fn(&Readout) -> bool) -> Vec<LawRow> {
     // The ledger is built in and a test reads it; a paper without the titles of its laws is still a paper.
     let ledger = ledger().unwrap_or_default();
     let mut rows: Vec<LawRow> = Vec::new();
-    for figure in readouts(batch).iter().filter(|figure| figure.weight == Weight::Lead) {
+    for figure in readouts(batch).iter().filter(|figure| wanted(figure)) {
         let Some(link) = link(figure.key) else { continue };
         let title = ledger.iter().find(|row| row.id == link.source).map_or("", |row| row.title.as_str());
         let source = format!("{title}; {}", link.locator);

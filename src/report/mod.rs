@@ -20,7 +20,7 @@ pub use agenda::{Day, Line, agenda};
 pub use amount::{Amount, Target, duration, elapsed};
 pub use brief::brief;
 pub use comparison::{ComparedRow, Comparison, compared_costs, comparison, cost_note};
-pub use laws::LawRow;
+pub use laws::{LawRow, laws};
 pub use plan::{Plan, Stopped, plan, plan_at, week_plan};
 pub use purchase::{Cost, Purchase};
 pub use record::{RecordRow, constant_row, correlation_row, source_title};

@@ -126,7 +126,7 @@ pub fn week_plan(batch: &Batch, week: Option<&KitchenWeek>) -> Plan {
         steps,
         stopped: stopped(batch),
         curves: curves(batch),
-        laws: laws::laws(batch),
+        laws: laws::main_laws(batch),
         sources: sources::used(&batch.cautions),
     }
 }

@@ -2,14 +2,14 @@
 
 use super::theme::{BODY, CAPTION, Palette, TITLE, bold};
 use super::view::View;
-use crate::batch::{constant_lists, correlation_lists};
+use crate::batch::{Batch, constant_lists, correlation_lists};
 use crate::plan;
-use crate::report::{RecordRow, constant_row, correlation_row, source_title};
+use crate::report::{RecordRow, constant_row, correlation_row, laws, source_title};
 use crate::source::{Constant, Correlation, ledger};
 use egui::{RichText, ScrollArea, Ui, vec2};
 
 /// Draws the page.
-pub(super) fn sources_ui(ui: &mut Ui, view: &mut View) {
+pub(super) fn sources_ui(ui: &mut Ui, view: &mut View, batch: &Batch) {
     let palette = Palette::of(ui);
     let rows = ledger().unwrap_or_default();
     ui.label(RichText::new("Where the numbers come from").font(bold(TITLE)));
@@ -24,6 +24,7 @@ pub(super) fn sources_ui(ui: &mut Ui, view: &mut View) {
     ui.add_space(6.0);
     let wanted = view.search.to_lowercase();
     ScrollArea::vertical().id_salt("sources").auto_shrink(false).show(ui, |ui| {
+        laws_ui(ui, batch, &wanted);
         for (name, list) in constant_lists().into_iter().chain(plan::CONSTANT_LISTS) {
             let found: Vec<&Constant> = list
                 .iter()
@@ -55,6 +56,18 @@ pub(super) fn sources_ui(ui: &mut Ui, view: &mut View) {
     });
 }
 
+/// Draws the laws behind the figures of the open design, those of one law together.
+fn laws_ui(ui: &mut Ui, batch: &Batch, wanted: &str) {
+    let found: Vec<_> =
+        laws(batch).into_iter().filter(|row| matches(wanted, &["laws", &row.figures.join(", "), row.law, &row.source])).collect();
+    if !found.is_empty() {
+        heading(ui, "laws behind the figures; the card of a figure says what enters");
+    }
+    for row in found {
+        text_ui(ui, &row.figures.join(", "), row.law, &row.source);
+    }
+}
+
 fn matches(wanted: &str, texts: &[&str]) -> bool {
     wanted.is_empty() || texts.iter().any(|text| text.to_lowercase().contains(wanted))
 }
@@ -66,15 +79,20 @@ fn heading(ui: &mut Ui, name: &str) {
     ui.label(RichText::new(capital).font(bold(BODY)));
 }
 
+/// Draws one record.
 pub(super) fn record_ui(ui: &mut Ui, row: &RecordRow) {
+    text_ui(ui, row.name, &row.value, &row.source);
+}
+
+fn text_ui(ui: &mut Ui, name: &str, value: &str, source: &str) {
     let palette = Palette::of(ui);
     egui::Frame::new().fill(palette.panel).corner_radius(6).inner_margin(8).show(ui, |ui| {
         ui.set_width(ui.available_width());
         ui.horizontal_wrapped(|ui| {
-            ui.label(RichText::new(row.name).size(BODY));
-            ui.label(RichText::new(&row.value).font(bold(BODY)));
+            ui.label(RichText::new(name).size(BODY));
+            ui.label(RichText::new(value).font(bold(BODY)));
         });
-        ui.label(RichText::new(&row.source).size(CAPTION).color(palette.soft));
+        ui.label(RichText::new(source).size(CAPTION).color(palette.soft));
     });
     ui.add_space(4.0);
 }

@@ -183,7 +183,7 @@ impl Window {
             Page::Sources => {
                 egui::CentralPanel::default()
                     .frame(Frame::new().fill(palette.background).inner_margin(20))
-                    .show(ui, |ui| sources_page::sources_ui(ui, &mut self.view));
+                    .show(ui, |ui| sources_page::sources_ui(ui, &mut self.view, self.session.batch()));
             }
         }
         let ctx = ui.ctx().clone();
