@@ -3,12 +3,12 @@
 use super::aim_form::aim_ui;
 use super::ask::Ask;
 use super::choices::focus_ring;
-use super::matters_bars::matters_ui;
+use super::matters_bars::{Movers, matters_ui};
 use super::sources_page::record_ui;
 use super::theme::{BODY, CAPTION, FIGURE, Palette, TITLE, bold};
 use super::units::Units;
 use super::view::Room;
-use crate::batch::{LikelyFigure, Mover, Readout, Why, why};
+use crate::batch::{LikelyFigure, Readout, Why, why};
 use crate::report::{WhyWords, why_words};
 use crate::session::{Session, Way};
 use egui::{Button, RichText, Ui, vec2};
@@ -66,7 +66,7 @@ pub(super) struct Known<'a> {
     /// The chain of the figure; nothing where the design does not have it.
     pub(super) card: Option<&'a Card>,
     /// What matters, once that is worked out, or in words why nothing can be said.
-    pub(super) movers: Option<&'a Result<Vec<Mover>, String>>,
+    pub(super) movers: Option<&'a Movers>,
     /// Between what it likely lies, once that is worked out.
     pub(super) likely: Option<&'a LikelyFigure>,
 }

@@ -13,19 +13,35 @@ const ROW: f32 = 42.0;
 /// Width that the values take, beside the bar.
 const VALUES: f32 = 128.0;
 
+/// What matters to a figure, or in words why nothing can be said.
+pub(super) struct Movers {
+    pub(super) of: Result<Vec<Mover>, String>,
+    /// Whether it is from before the last change.
+    pub(super) old: bool,
+}
+
 /// Draws the bars and returns what is asked for.
-pub(super) fn matters_ui(ui: &mut Ui, figure: &Readout, movers: Option<&Result<Vec<Mover>, String>>) -> Vec<Ask> {
+pub(super) fn matters_ui(ui: &mut Ui, figure: &Readout, movers: Option<&Movers>) -> Vec<Ask> {
     let soft = Palette::of(ui).soft;
     let say = |ui: &mut Ui, words: &str| {
         ui.label(egui::RichText::new(words).size(CAPTION).color(soft));
     };
     let mut asks = Vec::new();
-    match movers {
+    let old = movers.is_some_and(|movers| movers.old);
+    match movers.map(|movers| &movers.of) {
         None => say(ui, "Being worked out…"),
         Some(Err(why)) => say(ui, why),
         Some(Ok(movers)) if movers.is_empty() => say(ui, "Nothing that is a number moves it."),
         Some(Ok(movers)) => {
-            say(ui, "One step of a choice, down and up; an uncertain constant from end to end of its range.");
+            // The same height for both, so that nothing below jumps while a figure is aimed at.
+            say(
+                ui,
+                if old {
+                    "Being worked out anew; below is how it was before the last change, step by step."
+                } else {
+                    "One step of a choice, down and up; an uncertain constant from end to end of its range."
+                },
+            );
             let longest = movers.first().map_or(1.0, Mover::reach).max(f64::MIN_POSITIVE);
             for mover in movers.iter().take(MOST_BARS) {
                 asks.extend(bar_ui(ui, figure, mover, longest));

@@ -107,7 +107,7 @@ pub(super) fn said_ui(ui: &mut Ui, said: &Said) {
     }
 }
 
-fn select_all(ui: &Ui, id: Id, letters: usize) {
+pub(super) fn select_all(ui: &Ui, id: Id, letters: usize) {
     use egui::text::{CCursor, CCursorRange};
     if let Some(mut state) = egui::TextEdit::load_state(ui.ctx(), id) {
         state.cursor.set_char_range(Some(CCursorRange::two(CCursor::new(0), CCursor::new(letters))));

@@ -1,11 +1,11 @@
 //! What the window has worked out in the background: what matters to the figure of the open card, and the spread of the open design.
 
 use super::Window;
-use crate::batch::Mover;
 use crate::design::Design;
 use crate::figure::Spread;
 use crate::session::{MattersJob, SpreadJob};
 use crate::ui::figure_card::Card;
+use crate::ui::matters_bars::Movers;
 use std::sync::Arc;
 
 /// What is known about the open card, and the jobs.
@@ -38,11 +38,11 @@ impl Desk {
         self.card.as_ref().and_then(|(.., card)| card.as_ref())
     }
 
-    /// Returns what matters to it, once that is worked out.
-    pub(super) fn movers(&self) -> Option<Result<Vec<Mover>, String>> {
+    /// Returns what matters to it, once that is worked out; until the next answer is there, what mattered before the last change.
+    pub(super) fn movers(&self) -> Option<Movers> {
         let (design, figure, _) = self.card.as_ref()?;
         let answer = self.matters.as_ref()?.answer()?;
-        (answer.design == *design && answer.figure == *figure).then(|| answer.movers.clone())
+        (answer.figure == *figure).then(|| Movers { of: answer.movers.clone(), old: answer.design != *design })
     }
 
     /// Takes a spread that was worked out elsewhere.
