@@ -105,14 +105,14 @@ pub(super) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> Option<Repl
                 heading(ui, purpose.title());
                 let label = ui.label("This desktop offers no file dialog. Type the path of the file:");
                 let response = ui.add(egui::TextEdit::singleline(text).desired_width(480.0)).labelled_by(label.id);
+                let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
                 // Nothing else can be typed into while it is asked.
-                if ui.memory(|memory| memory.focused().is_none()) {
+                if !entered && ui.memory(|memory| memory.focused().is_none()) {
                     response.request_focus();
                 }
                 if response.gained_focus() {
                     select_all(ui, response.id, text.chars().count());
                 }
-                let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
                 ui.add_space(10.0);
                 ui.horizontal(|ui| {
                     let named = !text.trim().is_empty();
