@@ -3,10 +3,10 @@
 use super::text::{write_failures, write_head, write_json};
 use super::{CliError, Ending, open};
 use crate::batch::{Batch, batch, stage_ends};
-use crate::design::{BuyFor, Offer, SuppliesDesign, Unit};
+use crate::design::{BuyFor, Offer, SuppliesDesign};
 use crate::export::printable;
 use crate::plan::{Bought, Need, Shopping, shop};
-use crate::report::Amount;
+use crate::report::{Amount, kitchen_amount, money, shelf_size};
 use serde_json::{Value, json};
 use std::io::Write;
 use std::path::Path;
@@ -59,19 +59,14 @@ fn to_json(batch: &Batch, shopping: &Shopping) -> Value {
     })
 }
 
-/// Returns an amount as a shopper reads it: from a litre or a kilogram on in those, small ones with two decimals.
-fn amount(value: f64, unit: Unit) -> String {
-    let amount = match unit {
-        Unit::Millilitre if value >= 1000.0 => Amount::new(0.001 * value, Unit::Litre, 2),
-        Unit::Gram if value >= 1000.0 => Amount::new(0.001 * value, Unit::Kilogram, 2),
-        _ => Amount::new(value, unit, if value < 10.0 { 2 } else { 0 }),
-    };
+/// Returns an amount with a space that a terminal can copy.
+fn plain(amount: Amount) -> String {
     amount.to_string().replace('\u{a0}', " ")
 }
 
 /// Returns a price with the maker's currency behind it.
 fn price(value: f64, supplies: &SuppliesDesign) -> String {
-    format!("{value:.2} {}", printable(&supplies.currency)).trim_end().to_owned()
+    money(value, &printable(&supplies.currency)).replace('\u{a0}', " ")
 }
 
 fn write_text(batch: &Batch, shopping: &Shopping, data: &mut dyn Write) -> Result<(), CliError> {
@@ -87,7 +82,7 @@ fn write_text(batch: &Batch, shopping: &Shopping, data: &mut dyn Write) -> Resul
     if !shopping.without_supply.is_empty() {
         writeln!(data, "\nNeeded as well; the design does not say where it comes from, so it costs nothing here")?;
         for Need { good, amount: value, unit } in &shopping.without_supply {
-            writeln!(data, "  {:<WIDTH$}{}", good.label(), amount(*value, *unit))?;
+            writeln!(data, "  {:<WIDTH$}{}", good.label(), plain(kitchen_amount(*value, *unit)))?;
         }
     }
     write_sums(shopping, supplies, data)?;
@@ -115,11 +110,11 @@ fn write_bought(bought: &Bought, supplies: &SuppliesDesign, data: &mut dyn Write
         .iter()
         .zip(&bought.counts)
         .filter(|(_, count)| **count > 0)
-        .map(|(offer, count)| format!("{count} × {} at {}", amount(offer.size, unit), price(offer.price, supplies)))
+        .map(|(offer, count)| format!("{count} × {} at {}", plain(shelf_size(offer.size, unit)), price(offer.price, supplies)))
         .collect();
-    let mut parts = vec![format!("needs {}", amount(bought.need.amount, unit))];
+    let mut parts = vec![format!("needs {}", plain(kitchen_amount(bought.need.amount, unit)))];
     if bought.at_home > 0.0 {
-        parts.push(format!("at home {}", amount(bought.at_home, unit)));
+        parts.push(format!("at home {}", plain(kitchen_amount(bought.at_home, unit))));
     }
     parts.push(if packages.is_empty() {
         "buy none".to_owned()
@@ -127,10 +122,10 @@ fn write_bought(bought: &Bought, supplies: &SuppliesDesign, data: &mut dyn Write
         format!("buy {}, together {}", packages.join(" and "), price(bought.price, supplies))
     });
     if bought.left_over > 0.0 {
-        parts.push(format!("{} left over", amount(bought.left_over, unit)));
+        parts.push(format!("{} left over", plain(kitchen_amount(bought.left_over, unit))));
     }
     if bought.short > 0.0 {
-        parts.push(format!("{} short, which you said would do", amount(bought.short, unit)));
+        parts.push(format!("{} short, which you said would do", plain(kitchen_amount(bought.short, unit))));
     }
     writeln!(data, "  {:<WIDTH$}{}", bought.need.good.label(), parts.join("; "))
 }
@@ -156,8 +151,8 @@ fn write_milk(milk_l: f64, shopping: &Shopping, data: &mut dyn Write) -> std::io
     let Some(at_hand_l) = shopping.milk_at_hand_l().filter(|at_hand_l| (at_hand_l - milk_l).abs() >= SAME_MILK_L) else {
         return Ok(());
     };
-    let plain = |litres: f64| format!("{litres:.3}").trim_end_matches('0').trim_end_matches('.').to_owned();
-    let (at_hand, wanted) = (plain(at_hand_l), plain(milk_l));
+    let to_type = |litres: f64| format!("{litres:.3}").trim_end_matches('0').trim_end_matches('.').to_owned();
+    let (at_hand, wanted) = (to_type(at_hand_l), to_type(milk_l));
     writeln!(
         data,
         "\nYou will have {at_hand} L of milk, and the vat takes {wanted} L: `--set milk_l={at_hand}` works it out with all of it."

@@ -2,7 +2,8 @@
 
 use super::sheet::Aim;
 use crate::batch::{Caution, Severity};
-use crate::report::{Line, Step, agenda, brief, day_words, short_day};
+use crate::plan::whole_day_words;
+use crate::report::{Line, Step, agenda, brief, short_day};
 use serde::Serialize;
 
 /// One day.
@@ -49,7 +50,7 @@ pub(super) struct LogRow {
 /// Returns the steps by days.
 pub(super) fn days(steps: &[Step]) -> Vec<DayRow> {
     let days = agenda(steps);
-    days.iter().map(|day| DayRow { title: day.date.map(day_words), lines: day.lines.iter().map(Row::of).collect() }).collect()
+    days.iter().map(|day| DayRow { title: day.date.map(whole_day_words), lines: day.lines.iter().map(Row::of).collect() }).collect()
 }
 
 /// Returns a row of the log for every time of every step, in order.

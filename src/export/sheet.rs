@@ -4,7 +4,8 @@ use super::Paper;
 use super::chart::Chart;
 use super::kitchen::{DayRow, LogRow, Short, days, log};
 use crate::batch::{Caution, Severity};
-use crate::report::{Plan, ShoppingRow, Target, Timing, day_words, short_moment};
+use crate::plan::whole_day_words;
+use crate::report::{Plan, ShoppingRow, Target, Timing, short_moment};
 use serde::Serialize;
 
 /// The whole plan in words.
@@ -119,7 +120,7 @@ impl Aim {
 impl Hours {
     fn of(timing: &Timing) -> Self {
         Self {
-            begins: timing.begins.map(|begins| day_words(begins.date())),
+            begins: timing.begins.map(|begins| whole_day_words(begins.date())),
             ready: timing.ready.map(short_moment),
             zone: timing.zone.clone(),
             remarks: timing.remarks.clone(),

@@ -1,7 +1,8 @@
 //! The plan as plain text, for a terminal, a message or the clipboard.
 
 use crate::batch::Caution;
-use crate::report::{Cost, Line, Plan, Purchase, ShoppingRow, StepTime, Target, Timing, agenda, day_words, short_moment};
+use crate::plan::whole_day_words;
+use crate::report::{Cost, Line, Plan, Purchase, ShoppingRow, StepTime, Target, Timing, agenda, short_moment};
 
 /// Columns of a terminal that everybody has.
 const COLUMNS: usize = 80;
@@ -61,7 +62,7 @@ pub fn text(plan: &Plan) -> String {
     }
     for day in agenda(&plan.steps) {
         if let Some(date) = day.date {
-            page.day(&day_words(date));
+            page.day(&whole_day_words(date));
         }
         day.lines.iter().for_each(|line| page.step(line));
     }

@@ -1,5 +1,6 @@
 //! Times as a maker would write them: `tomorrow 9:00`, `Fri 18:30`, `9 May 18:30`, `2031-05-09 18:30`. The clock is passed in.
 
+use super::day::{LETTERS_ENOUGH, MONTHS, WEEKDAYS, weekday_name};
 use crate::design::read_moment;
 use jiff::ToSpan;
 use jiff::civil::{Date, DateTime, Time, Weekday};
@@ -52,48 +53,8 @@ pub enum SpokenError {
     },
 }
 
-const WEEKDAYS: [(Weekday, &str); 7] = [
-    (Weekday::Monday, "Monday"),
-    (Weekday::Tuesday, "Tuesday"),
-    (Weekday::Wednesday, "Wednesday"),
-    (Weekday::Thursday, "Thursday"),
-    (Weekday::Friday, "Friday"),
-    (Weekday::Saturday, "Saturday"),
-    (Weekday::Sunday, "Sunday"),
-];
-
-const MONTHS: [&str; 12] =
-    ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];
-
-/// Letters of a day or a month that are enough.
-const LETTERS_ENOUGH: usize = 3;
 /// Years that are searched for a date without a year: 29 February may be eight years away.
 const YEARS_SEARCHED: i16 = 8;
-
-/// Returns the day of the week in full.
-#[must_use]
-pub fn weekday_name(day: Weekday) -> &'static str {
-    WEEKDAYS.iter().find(|(known, _)| *known == day).map_or("", |(_, name)| name)
-}
-
-/// Returns a day as it is said: "Fri 9 May".
-///
-/// # Example
-/// ```
-/// assert_eq!(vatsketch::plan::day_words(jiff::civil::date(2031, 5, 9)), "Fri 9 May");
-/// ```
-#[must_use]
-pub fn day_words(day: Date) -> String {
-    let month = usize::try_from(day.month() - 1).ok().and_then(|month| MONTHS.get(month)).copied().unwrap_or_default();
-    let short = |name: &'static str| name.get(..LETTERS_ENOUGH).unwrap_or(name);
-    format!("{} {} {}", short(weekday_name(day.weekday())), day.day(), short(month))
-}
-
-/// Returns a time as it is said: "Fri 9 May 18:30"; [`spoken_time`] reads it again.
-#[must_use]
-pub fn time_words(at: DateTime) -> String {
-    format!("{} {}", day_words(at.date()), crate::design::hour(at.time()))
-}
 
 /// Returns the time that a text means.
 ///

@@ -1,5 +1,6 @@
 //! Two designs side by side as data: the choices that differ, every figure, the milk, the costs, the cautions, the curves.
 
+use super::money;
 use crate::batch::{
     Batch, Caution, ComparedCaution, Likeness, Weight, Whose, compare, compare_cautions, differing_choices, mending, milks_differ,
 };
@@ -117,7 +118,7 @@ pub fn compared_costs(a: &Batch, b: &Batch) -> Vec<ComparedRow> {
     if !known(&one) || !known(&other) || *currency != b.design.supplies.currency {
         return Vec::new();
     }
-    let money = |price: f64| if currency.is_empty() { format!("{price:.2}") } else { format!("{price:.2} {currency}") };
+    let money = |price: f64| money(price, currency);
     let row = |label: &str, a: Option<f64>, b: Option<f64>| {
         let (a, b) = a.zip(b)?;
         let apart = (b - a).abs() >= 0.005;

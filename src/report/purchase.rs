@@ -1,7 +1,7 @@
 //! The packages to buy, as they stand on a shopping list.
 
-use super::Amount;
-use crate::design::{Offer, SuppliesDesign, Unit};
+use super::{Amount, kitchen_amount, money, shelf_size};
+use crate::design::{Offer, SuppliesDesign};
 use crate::plan::{Bought, Shopping};
 
 /// What is bought of one thing, in packages.
@@ -39,10 +39,10 @@ pub struct Cost {
 impl Purchase {
     pub(super) fn of(bought: &Bought, offers: &[Offer], currency: &str) -> Self {
         let unit = bought.need.unit;
-        let some = |value: f64| (value > 0.0).then(|| handy(value, unit));
+        let some = |value: f64| (value > 0.0).then(|| kitchen_amount(value, unit));
         let packages = bought.counts.iter().zip(offers).filter(|(count, _)| **count > 0);
         Self {
-            packages: packages.map(|(count, offer)| (*count, handy(offer.size, unit))).collect(),
+            packages: packages.map(|(count, offer)| (*count, shelf_size(offer.size, unit))).collect(),
             price: bought.price,
             currency: currency.to_owned(),
             at_home: some(bought.at_home),
@@ -99,25 +99,4 @@ impl Cost {
             self.kilogram_price.map(|price| format!(", {} a kilogram of dried cheese", money(price))).unwrap_or_default();
         format!("In all {}. What goes into this vat {}{each}{kilogram}.", money(self.price), money(self.used_price))
     }
-}
-
-/// Returns a price with the maker's currency.
-fn money(price: f64, currency: &str) -> String {
-    if currency.is_empty() { format!("{price:.2}") } else { format!("{price:.2}\u{a0}{currency}") }
-}
-
-/// Returns an amount as it is printed on packages: litres and kilograms from a thousand on, no more decimals than it has.
-fn handy(value: f64, unit: Unit) -> Amount {
-    let (value, unit) = match unit {
-        Unit::Millilitre if value >= 1000.0 => (0.001 * value, Unit::Litre),
-        Unit::Gram if value >= 1000.0 => (0.001 * value, Unit::Kilogram),
-        _ => (value, unit),
-    };
-    let whole = |decimals: i32| {
-        let scaled = value * 10_f64.powi(decimals);
-        (scaled - scaled.round()).abs() < 1e-6
-    };
-    let most = if matches!(unit, Unit::Litre | Unit::Kilogram) { 3 } else { 2 };
-    let decimals = (0..most).find(|decimals| whole(*decimals)).unwrap_or(most);
-    Amount::new(value, unit, usize::try_from(decimals).unwrap_or(0))
 }

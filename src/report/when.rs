@@ -2,7 +2,8 @@
 
 use super::elapsed;
 use crate::design::hour;
-use jiff::civil::{Date, DateTime, Weekday};
+use crate::plan::{day_words, time_words};
+use jiff::civil::{Date, DateTime};
 
 /// One time at which a step is done; each has its own box to tick.
 #[derive(Clone, Debug, PartialEq)]
@@ -51,46 +52,14 @@ impl StepTime {
     }
 }
 
-/// Returns a day as it stands over its steps: `Friday 9 May 2031`.
-///
-/// # Example
-/// ```
-/// let day = jiff::civil::date(2031, 5, 9);
-/// assert_eq!(vatsketch::report::day_words(day), "Friday 9 May 2031");
-/// ```
-#[must_use]
-pub fn day_words(day: Date) -> String {
-    format!("{} {} {} {}", weekday(day), day.day(), month(day), day.year())
-}
-
-/// Returns a day as it stands in a table: `Fri 9 May`.
+/// Returns a day as it stands in a table: `Fri 9 May`, never parted at the end of a line.
 #[must_use]
 pub fn short_day(day: Date) -> String {
-    let three = |word: &'static str| word.get(..3).unwrap_or(word);
-    format!("{}\u{a0}{}\u{a0}{}", three(weekday(day)), day.day(), three(month(day)))
+    day_words(day).replace(' ', "\u{a0}")
 }
 
-/// Returns a time with its day: `Fri 9 May 14:30`.
+/// Returns a time with its day: `Fri 9 May 14:30`, never parted at the end of a line.
 #[must_use]
 pub fn short_moment(at: DateTime) -> String {
-    format!("{}\u{a0}{}", short_day(at.date()), hour(at.time()))
-}
-
-fn weekday(day: Date) -> &'static str {
-    match day.weekday() {
-        Weekday::Monday => "Monday",
-        Weekday::Tuesday => "Tuesday",
-        Weekday::Wednesday => "Wednesday",
-        Weekday::Thursday => "Thursday",
-        Weekday::Friday => "Friday",
-        Weekday::Saturday => "Saturday",
-        Weekday::Sunday => "Sunday",
-    }
-}
-
-fn month(day: Date) -> &'static str {
-    const MONTHS: [&str; 12] =
-        ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];
-    let place = usize::from(day.month().unsigned_abs()).saturating_sub(1);
-    MONTHS.get(place).copied().unwrap_or_default()
+    time_words(at).replace(' ', "\u{a0}")
 }

@@ -34,7 +34,6 @@ mod sources_page;
 mod supplies_bought;
 mod supplies_good;
 mod supplies_page;
-mod supplies_words;
 mod theme;
 mod top_bar;
 mod typed_box;

@@ -93,8 +93,8 @@ fn lines(ui: &Ui, frame: Rect, names: Vec<Name>) -> Vec<Rect> {
             }
             let rect = Rect::from_min_size(place, galley.size());
             taken.push(rect);
-            if !name.whose.is_empty() {
-                // With two designs there are lines everywhere: what runs behind a name is toned down.
+            if !name.whose.is_empty() || place.x < name.end.x {
+                // With two designs there are lines everywhere, and left of its end a name stands on its own line: what runs behind is toned down.
                 painter.rect_filled(rect, 3.0, palette.background.gamma_multiply(0.75));
             }
             painter.galley(place, galley, palette.text);
@@ -104,8 +104,9 @@ fn lines(ui: &Ui, frame: Rect, names: Vec<Name>) -> Vec<Rect> {
 }
 
 /// Returns the places for a name, the best first: to the right of the end, below the name of the line above it; else just above the end,
-/// else just below. The last is for a limit, which runs across the whole plot: its name may stand anywhere above it.
-fn places(name: &Name, frame: Rect, galley: &Galley, below: f32) -> [Pos2; 4] {
+/// else just below, else below the name of the line above it. The last is for a limit, which runs across the whole plot: its name may stand
+/// anywhere above it.
+fn places(name: &Name, frame: Rect, galley: &Galley, below: f32) -> [Pos2; 5] {
     let (size, end) = (galley.size(), name.end);
     let left = (end.x - size.x - 4.0).min(frame.right() - size.x - 4.0);
     let along = if name.is_limit { frame.left() + 0.45 * frame.width() } else { f32::NAN };
@@ -113,6 +114,7 @@ fn places(name: &Name, frame: Rect, galley: &Galley, below: f32) -> [Pos2; 4] {
         pos2(end.x + 6.0, (end.y - 0.5 * size.y).max(below)),
         pos2(left, end.y - size.y - 3.0),
         pos2(left, end.y + 4.0),
+        pos2(left, (end.y + 4.0).max(below)),
         pos2(along, end.y - size.y - 2.0),
     ]
 }

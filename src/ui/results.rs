@@ -8,7 +8,7 @@ use super::view::{Room, View};
 use crate::batch::{Batch, Caution, Reading, Readout, Severity, Weight, readouts};
 use crate::design::{Stage, field};
 use crate::figure::{Ribbon, Station};
-use egui::{Align, Color32, Layout, RichText, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
+use egui::{Align, Color32, Layout, RichText, Role, Sense, Shape, Stroke, TextWrapMode, Ui, WidgetInfo, pos2, vec2};
 
 /// Share of the height that the results take, above the cautions.
 const RESULTS_SHARE: f32 = 0.58;
@@ -87,7 +87,7 @@ fn lead_ui(ui: &mut Ui, units: Units, figure: &Readout) -> Option<Ask> {
     let palette = Palette::of(ui);
     ui.spacing_mut().item_spacing.y = 0.0;
     let whole = format!("{}: {}", figure.label, units.readout_text(figure));
-    let asked = name_ui(ui, figure);
+    let asked = name_ui(ui, figure, TextWrapMode::Wrap);
     // Words, such as why a pH is never reached, take less room than a number.
     let size = if matches!(figure.reading, Reading::Words(_)) { BODY } else { FIGURE };
     let response = ui.label(RichText::new(units.readout_text(figure)).font(bold(size)));
@@ -103,11 +103,14 @@ fn lead_ui(ui: &mut Ui, units: Units, figure: &Readout) -> Option<Ask> {
 }
 
 /// Draws the name of a figure; chosen, it opens the card of the figure.
-fn name_ui(ui: &mut Ui, figure: &Readout) -> Option<Ask> {
+///
+/// # Arguments
+/// * `wrapped`: a main figure has room for a second line, a row of the list has not
+fn name_ui(ui: &mut Ui, figure: &Readout, wrapped: TextWrapMode) -> Option<Ask> {
     let palette = Palette::of(ui);
-    let name = |colour| egui::Label::new(RichText::new(figure.label).size(CAPTION).color(colour)).truncate().sense(Sense::click());
+    let name = RichText::new(figure.label).size(CAPTION).color(palette.soft);
     let response = ui
-        .add(name(palette.soft))
+        .add(egui::Label::new(name).wrap_mode(wrapped).sense(Sense::click()))
         .on_hover_text(format!("{}\nSelect it to see why, what matters, and how to bring it elsewhere.", figure.law));
     response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{}: why", figure.label)));
     if response.hovered() {
@@ -125,7 +128,7 @@ fn detail_ui(ui: &mut Ui, units: Units, figure: &Readout) -> Option<Ask> {
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
             ui.add(egui::Label::new(RichText::new(units.readout_text(figure)).font(bold(CAPTION))).extend());
             ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
-                asked = name_ui(ui, figure);
+                asked = name_ui(ui, figure, TextWrapMode::Truncate);
             });
         });
     });

@@ -14,7 +14,7 @@ pub(super) fn sources_ui(ui: &mut Ui, view: &mut View, batch: &Batch) {
     let rows = ledger().unwrap_or_default();
     ui.label(RichText::new("Where the numbers come from").font(bold(TITLE)));
     ui.label(
-        RichText::new("Every constant of the calculation, its likely range and how far to trust it: published, second-hand, from memory, fitted, our own judgement.")
+        RichText::new("The law behind every figure, and every constant of the calculation with its likely range and how far to trust it: published, second-hand, from memory, fitted, our own judgement.")
             .color(palette.soft),
     );
     ui.horizontal(|ui| {

@@ -2,11 +2,11 @@
 
 use super::ask::Ask;
 use super::choices::focus_ring;
-use super::supplies_words::{amount_words, price_words};
 use super::theme::{BODY, CAPTION, FIGURE, Palette, TITLE, bold};
 use crate::batch::Batch;
 use crate::design::{SuppliesDesign, Value};
 use crate::plan::{Bought, Need, Shopping, ShoppingError};
+use crate::report::{kitchen_amount, money, shelf_size};
 use crate::session::Command;
 use crate::ui::number_text::trimmed;
 use egui::{Align, Button, Frame, Layout, RichText, Role, Ui, WidgetInfo, vec2};
@@ -43,7 +43,7 @@ pub(super) fn bought_ui(ui: &mut Ui, batch: &Batch, shopping: &Result<Shopping, 
         ui.add_space(8.0);
         ui.label(RichText::new("Needed, from nowhere yet").font(bold(BODY)));
         for Need { good, amount, unit } in &shopping.without_supply {
-            ui.label(format!("{}: {}", good.label(), amount_words(*amount, *unit)));
+            ui.label(format!("{}: {}", good.label(), kitchen_amount(*amount, *unit)));
         }
         ui.label(RichText::new("It costs nothing here until you say where it comes from.").size(CAPTION).color(palette.soft));
     }
@@ -60,7 +60,7 @@ fn total_ui(ui: &mut Ui, shopping: &Shopping, supplies: &SuppliesDesign) {
     ];
     ui.horizontal_wrapped(|ui| {
         for (words, price) in figures.iter().filter_map(|(words, price)| Some((words, (*price)?))) {
-            let price = price_words(price, supplies);
+            let price = money(price, &supplies.currency);
             ui.vertical(|ui| {
                 ui.spacing_mut().item_spacing.y = 0.0;
                 let figure = ui.label(RichText::new(&price).font(bold(FIGURE)));
@@ -97,17 +97,17 @@ fn row_ui(ui: &mut Ui, bought: &Bought, supplies: &SuppliesDesign) {
     let unit = bought.need.unit;
     let offers = supplies.goods.get(&bought.need.good).map(|supply| supply.offers.as_slice()).unwrap_or_default();
     let packages = offers.iter().zip(&bought.counts).filter(|(_, count)| **count > 0);
-    let packages: Vec<String> = packages.map(|(offer, count)| format!("{count} × {}", amount_words(offer.size, unit))).collect();
+    let packages: Vec<String> = packages.map(|(offer, count)| format!("{count} × {}", shelf_size(offer.size, unit))).collect();
     let buy = if packages.is_empty() { "none to buy".to_owned() } else { packages.join(" and ") };
-    let mut rest = vec![format!("needed {}", amount_words(bought.need.amount, unit))];
+    let mut rest = vec![format!("needed {}", kitchen_amount(bought.need.amount, unit))];
     for (words, amount) in
         [("at home", bought.at_home), ("left over", bought.left_over), ("short, which you said would do", bought.short)]
     {
         if amount > 0.0 {
-            rest.push(format!("{words} {}", amount_words(amount, unit)));
+            rest.push(format!("{words} {}", kitchen_amount(amount, unit)));
         }
     }
-    let price = if bought.price > 0.0 { price_words(bought.price, supplies) } else { "–".to_owned() };
+    let price = if bought.price > 0.0 { money(bought.price, &supplies.currency) } else { "–".to_owned() };
     Frame::new().fill(palette.panel).corner_radius(6).inner_margin(10).show(ui, |ui| {
         ui.set_width(ui.available_width());
         ui.horizontal(|ui| {

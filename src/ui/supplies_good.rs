@@ -3,12 +3,12 @@
 use super::ask::Ask;
 use super::choices::focus_ring;
 use super::supplies_page::{PRICE_WIDTH, checked, read_amount, supplied};
-use super::supplies_words::amount_words;
 use super::theme::{BODY, CAPTION, Palette, bold};
 use super::typed_box::{Said, Typed, TypedBox, said_ui, typed_ui};
 use super::view::View;
 use crate::design::{Offer, SuppliesDesign, Supply, Unit};
 use crate::plan::Need;
+use crate::report::kitchen_amount;
 use crate::ui::number_text::trimmed;
 use egui::{Button, Frame, RichText, Role, Ui, WidgetInfo, vec2};
 
@@ -29,7 +29,7 @@ pub(super) fn good_ui(ui: &mut Ui, view: &mut View, supplies: &SuppliesDesign, n
         ui.set_width(ui.available_width());
         ui.horizontal_wrapped(|ui| {
             ui.label(RichText::new(need.good.label()).font(bold(BODY)));
-            ui.label(RichText::new(format!("needed {}", amount_words(need.amount, need.unit))).color(palette.soft));
+            ui.label(RichText::new(format!("needed {}", kitchen_amount(need.amount, need.unit))).color(palette.soft));
         });
         card.home_ui(ui);
         card.say(ui);

@@ -1,12 +1,12 @@
 //! What the page of the plan keeps of the week and of the shopping: worked out when the design or the quarter of an hour changes, not for each drawing.
 
-use super::supplies_words::price_words;
 use crate::batch::Batch;
 use crate::design::Design;
 use crate::plan::{
     Counted, GRID_MIN, KitchenWeek, KitchenWeekError, Now, Shopping, ShoppingError, WishOffer, counted, kitchen_week, moved_start,
     shop, wish_offers,
 };
+use crate::report::money;
 use egui::Pos2;
 use jiff::civil::{Date, DateTime};
 
@@ -54,7 +54,7 @@ impl WeekDesk {
             let supplies = &batch.design.supplies;
             let shopping = shop(batch).ok().filter(|shopping| !shopping.bought.is_empty());
             // A price and its currency never part at the end of a line.
-            let words = shopping.map(|shopping| price_words(shopping.price, supplies).replace(' ', "\u{a0}"));
+            let words = shopping.map(|shopping| money(shopping.price, &supplies.currency));
             self.cost = Some((batch.design.clone(), words));
         }
         self.cost.as_ref()?.1.as_deref()

@@ -8,7 +8,8 @@ use vatsketch::batch::batch;
 use vatsketch::design::{Design, Wish};
 use vatsketch::export::{Paper, pdf, text};
 use vatsketch::plan::Now;
-use vatsketch::report::{Cost, Plan, Purchase, agenda, brief, day_words, plan, plan_at};
+use vatsketch::plan::whole_day_words;
+use vatsketch::report::{Cost, Plan, Purchase, agenda, brief, plan, plan_at};
 use vatsketch::session::EXAMPLES;
 
 const RECORD: &str = "Whatreallyhappened";
@@ -66,7 +67,7 @@ fn days_times_steps_and_short_cautions_are_on_the_pages_to_do() {
             let said = |words: &str| assert!(to_do.contains(&squeezed(words)), "{name}: `{words}` is not on the pages to do");
             said(Plan::SUBTITLE);
             for day in agenda(&plan.steps) {
-                day.date.iter().for_each(|date| said(&day_words(*date)));
+                day.date.iter().for_each(|date| said(&whole_day_words(*date)));
                 for line in day.lines {
                     line.times.iter().filter(|_| !line.at_once).for_each(|time| said(&time.words()));
                     said(&format!("{} {}", line.step.verb, line.step.what));
@@ -122,7 +123,11 @@ fn the_text_has_the_days_and_the_times_too() {
     for Printed { name, plan, .. } in PRINTED.iter() {
         let text = text(plan).replace('\u{a0}', " ").split_whitespace().collect::<Vec<_>>().join(" ");
         for day in agenda(&plan.steps) {
-            assert!(day.date.is_none_or(|date| text.contains(&format!("=== {} ===", day_words(date)))), "{name}: {:?}", day.date);
+            assert!(
+                day.date.is_none_or(|date| text.contains(&format!("=== {} ===", whole_day_words(date)))),
+                "{name}: {:?}",
+                day.date
+            );
             for (line, time) in day.lines.iter().flat_map(|line| line.times.iter().map(move |time| (line, time))) {
                 let words = if line.by_date { time.words_with_day() } else { time.words() };
                 assert!(text.contains(&format!("[ ] {}", words.replace('\u{a0}', " "))), "{name}: {time:?}");
