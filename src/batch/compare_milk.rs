@@ -1,6 +1,6 @@
 //! Two batches of unlike milk: the figures that tell them apart, and what would mend the one.
 
-use super::{Batch, Difference, MilkMending, compare, mending, milks_differ};
+use super::{Batch, Difference, MilkMending, compare, mending};
 
 /// The figures that unlike milk moves first: what it holds, what it gives, how it sets, how firm the cheese becomes.
 const MOVED_FIRST: [&str; 10] = [
@@ -40,7 +40,7 @@ pub struct MilkComparison {
 /// ```
 #[must_use]
 pub fn compare_milk(a: &Batch, b: &Batch) -> Option<MilkComparison> {
-    let mending = mending(a, b).filter(|_| milks_differ(a, b))?;
+    let mending = mending(a, b)?;
     let all = compare(a, b);
     let figures = MOVED_FIRST.iter().filter_map(|key| all.iter().find(|figure| figure.key == *key).cloned()).collect();
     Some(MilkComparison { figures, mending })

@@ -24,7 +24,7 @@ pub struct MilkMending {
 }
 
 /// Returns what would bring the milk that one design buys to the fat and the casein of another's vat, with the first one's cream; nothing
-/// if one of them has no milk.
+/// if one of them has no milk, or both buy alike.
 ///
 /// # Example
 /// ```
@@ -37,6 +37,9 @@ pub struct MilkMending {
 /// ```
 #[must_use]
 pub fn mending(a: &Batch, b: &Batch) -> Option<MilkMending> {
+    if !milks_differ(a, b) {
+        return None;
+    }
     let (milk, wanted) = (a.milk.done()?.bought, b.milk.done()?.vat_milk);
     let cream = animal(a.design.milk.milk_kind).cream(a.design.milk.cream_strength_percent);
     let (fat_percent, casein_percent) = (wanted.fat_percent(), casein_percent(&wanted));
@@ -49,8 +52,7 @@ pub fn mending(a: &Batch, b: &Batch) -> Option<MilkMending> {
 }
 
 /// Returns whether two designs buy different milk, so that bringing one to the other says something.
-#[must_use]
-pub fn milks_differ(a: &Batch, b: &Batch) -> bool {
+fn milks_differ(a: &Batch, b: &Batch) -> bool {
     let Some((one, other)) = a.milk.done().zip(b.milk.done()) else { return false };
     let apart = |of: fn(&Matter) -> f64| (of(&one.bought) - of(&other.bought)).abs() >= ALIKE_PERCENT;
     apart(Matter::fat_percent) || apart(casein_percent)

@@ -28,7 +28,7 @@ pub use constants::{constant_lists, constants, correlation_lists};
 pub use counterpart::{from_milk, other_milk, other_milks, same_vat_from};
 pub use ends::{StageEnd, stage_ends};
 pub use matters::{Cause, Mover, matters};
-pub use mending::{MilkMending, mending, milks_differ};
+pub use mending::{MilkMending, mending};
 pub use moved::{FigureError, numeric_choices};
 pub use readout::{Reading, Readout, Weight, readouts, salting_readouts};
 pub use run::{Batch, Progress, batch, batch_after, batch_given};

@@ -120,7 +120,7 @@ impl LikelyFigure {
     /// ```
     #[must_use]
     pub fn in_words(&self) -> String {
-        let never = || format!(" ({} of 100 draws never come there)", in_hundred(self.never));
+        let never = || format!(" ({} of 100 draws do not come there in the time worked out)", in_hundred(self.never));
         let said = match (self.least, self.most) {
             (Some(_), Some(most)) if !self.moves() => format!("likely {}", self.text(most)),
             (Some(least), Some(most)) => {

@@ -1,16 +1,17 @@
 //! `vatsketch compare`: two designs side by side.
 
 use super::arguments::PaperChoice;
-use super::text::write_json;
+use super::text::{write_failures, write_json};
 use super::{CliError, Ending, open};
 use crate::batch::{
-    Batch, Difference, DifferingChoice, Likeness, MilkMending, StageEnd, batch, compare, differing_choices, from_milk, mending,
-    milks_differ, stage_ends,
+    Batch, ComparedCaution, Difference, Likeness, batch, compare, compare_cautions, differing_choices, from_milk, mending,
+    stage_ends,
 };
 use crate::design::{Design, Field, MilkKind, Stage, Value};
 use crate::export::{Format, Paper, comparison_pdf, json_figures, printable};
 use crate::file::write_safely;
-use crate::report::{ComparedRow, Comparison, comparison};
+use crate::plan::Shopping;
+use crate::report::{ComparedRow, Comparison, both_costs, comparison, cost_note};
 use serde_json::{Map, json};
 use std::io::Write;
 use std::path::Path;
@@ -63,11 +64,8 @@ pub(super) fn run(
     let a = open::design(first, &[])?;
     let b = other(&a, first, second)?;
     let (a, b) = (batch(&a)?, batch(&b)?);
-    let choices = differing_choices(&a.design, &b.design);
-    let figures = compare(&a, &b);
-    let milk = mending(&a, &b).filter(|_| milks_differ(&a, &b));
     match output {
-        Output::Json => write_json(&to_json(&a, &b, &choices, &figures, milk.as_ref()), data)?,
+        Output::Json => write_json(&to_json(&a, &b), data)?,
         Output::Text => write_text(&comparison(&a, &b), data)?,
         Output::Pages { to, paper } => {
             let bytes = comparison_pdf(&comparison(&a, &b), Paper::from(*paper));
@@ -75,15 +73,8 @@ pub(super) fn run(
             writeln!(words, "wrote {}", to.display())?;
         }
     }
-    let mut done = true;
-    for (name, batch) in [("A", &a), ("B", &b)] {
-        let ends = stage_ends(batch);
-        done &= ends.iter().all(StageEnd::is_done);
-        for failed in ends.iter().filter(|end| end.status == "failed") {
-            writeln!(words, "vatsketch: {name}: {}: {}", failed.stage.key(), failed.error.as_deref().unwrap_or_default())?;
-        }
-    }
-    Ok(if done { Ending::Done } else { Ending::StageFailed })
+    let ended = [write_failures(&stage_ends(&a), "A: ", words)?, write_failures(&stage_ends(&b), "B: ", words)?];
+    Ok(if ended == [Ending::Done; 2] { Ending::Done } else { Ending::StageFailed })
 }
 
 fn other(a: &Design, first: &Path, second: &Second<'_>) -> Result<Design, CliError> {
@@ -105,13 +96,9 @@ fn other(a: &Design, first: &Path, second: &Second<'_>) -> Result<Design, CliErr
     }
 }
 
-fn to_json(
-    a: &Batch,
-    b: &Batch,
-    choices: &[DifferingChoice],
-    figures: &[Difference],
-    milk: Option<&MilkMending>,
-) -> serde_json::Value {
+fn to_json(a: &Batch, b: &Batch) -> serde_json::Value {
+    let (choices, figures) = (differing_choices(&a.design, &b.design), compare(a, b));
+    let milk = mending(a, b);
     let value = |value: Value| match value {
         Value::Number(number) => json!(number),
         Value::Choice(key) => json!(key),
@@ -134,8 +121,29 @@ fn to_json(
     }
     json!({
         "a": a.design.title, "b": b.design.title, "choices": choices, "figures": stages,
-        "milk": milk.map(MilkMending::in_words).unwrap_or_default(),
-        "costs": comparison(a, b).costs.iter().map(|row| json!({ "label": row.label, "a": row.a, "b": row.b, "b_less_a": row.change })).collect::<Vec<_>>(),
+        "milk": milk.map(|milk| milk.in_words()).unwrap_or_default(),
+        "costs": costs_json(a, b), "cost_note": cost_note(a, b),
+        "cautions": compare_cautions(a, b).iter().map(caution_json).collect::<Vec<_>>(),
+    })
+}
+
+/// Returns the costs of both in full; nothing where they cannot be compared.
+fn costs_json(a: &Batch, b: &Batch) -> serde_json::Value {
+    let Some((one, other)) = both_costs(a, b) else { return json!(null) };
+    let of = |shopping: &Shopping| {
+        json!({
+            "price": shopping.price, "used_price": shopping.used_price,
+            "each_price": shopping.each_price, "kilogram_price": shopping.kilogram_price,
+        })
+    };
+    json!({ "currency": a.design.supplies.currency, "a": of(&one), "b": of(&other) })
+}
+
+fn caution_json(compared: &ComparedCaution) -> serde_json::Value {
+    let caution = &compared.caution;
+    json!({
+        "key": caution.key, "severity": caution.severity.word(), "whose": compared.whose.words(),
+        "what": caution.what, "said_of_b": compared.said_of_b,
     })
 }
 
@@ -172,6 +180,9 @@ fn write_text(both: &Comparison, data: &mut dyn Write) -> Result<(), CliError> {
         writeln!(data, "\nCosts")?;
         write_columns(["", "A", "B", "B − A"], &both.costs, data)?;
     }
+    if let Some(note) = &both.cost_note {
+        writeln!(data, "\n{}", printable(note))?;
+    }
     if !both.milk.is_empty() {
         writeln!(data, "\nThe milk of A brought to the fat and casein of B")?;
         both.milk.iter().try_for_each(|line| writeln!(data, "  {line}"))?;
@@ -195,7 +206,7 @@ fn write_columns(headings: [&str; 4], rows: &[ComparedRow], data: &mut dyn Write
     let widths = (width(|row| row[0].chars().count()), width(|row| row[1].chars().count()), width(|row| row[2].chars().count()));
     for [label, a, b, change] in all {
         let line = format!("  {label:<0$}  {a:<1$}  {b:<2$}  {change}", widths.0, widths.1, widths.2);
-        writeln!(data, "{}", line.trim_end())?;
+        writeln!(data, "{}", printable(line.trim_end()).replace('\u{a0}', " "))?;
     }
     Ok(())
 }

@@ -7,7 +7,7 @@ use crate::export::{ExportError, Format, Paper, calendar, curve_csv, curve_png, 
 use crate::figure::{Figure, FigureKey, figure};
 use crate::file::write_safely;
 use crate::plan::{Now, kitchen_week};
-use crate::report::{Plan, plan_at};
+use crate::report::plan_at;
 use std::io::Write;
 use std::path::Path;
 
@@ -35,15 +35,23 @@ pub(super) fn run(path: &Path, set: &[String], wanted: &Wanted<'_>, words: &mut 
     let mut design = open::design(path, set)?;
     let now = week::laid_over(wanted.week, &mut design.week)?;
     let batch = batch(&design)?;
-    let plan = plan_at(&batch, &now);
-    let bytes = bytes(job, &batch, &plan, &now)?;
+    let no_week = match job {
+        // A wish that cannot be understood is refused; one that cannot be kept leaves a plan with counted times.
+        Job::PlanPdf(_) | Job::PlanText => kitchen_week(&batch, &now).err().map(CliError::from),
+        Job::Calendar | Job::FiguresCsv | Job::FiguresJson | Job::Curve(..) => None,
+    };
+    let no_week = match no_week {
+        Some(error) if error.ending() == Ending::BadArguments => return Err(error),
+        no_week => no_week,
+    };
+    let bytes = bytes(job, &batch, &now)?;
     write_safely(wanted.to, &bytes, false)?;
     writeln!(words, "wrote {}", wanted.to.display())?;
-    if let (Job::PlanPdf(_) | Job::PlanText, Some(why)) = (job, &plan.no_week) {
+    if let Some(why) = &no_week {
         writeln!(words, "its times only count from the start of warming: {why}")?;
     }
     // A curve that was drawn is whole, whatever became of the stages after it.
-    let whole = matches!(job, Job::Curve(..)) || stage_ends(&batch).iter().all(StageEnd::is_done);
+    let whole = no_week.is_none() && (matches!(job, Job::Curve(..)) || stage_ends(&batch).iter().all(StageEnd::is_done));
     Ok(if whole { Ending::Done } else { Ending::StageFailed })
 }
 
@@ -83,10 +91,10 @@ fn curves() -> String {
     FigureKey::ALL.map(FigureKey::key).join(", ")
 }
 
-fn bytes(job: Job, batch: &Batch, plan: &Plan, now: &Now) -> Result<Vec<u8>, CliError> {
+fn bytes(job: Job, batch: &Batch, now: &Now) -> Result<Vec<u8>, CliError> {
     Ok(match job {
-        Job::PlanPdf(paper) => pdf(plan, paper)?,
-        Job::PlanText => text(plan).into_bytes(),
+        Job::PlanPdf(paper) => pdf(&plan_at(batch, now), paper)?,
+        Job::PlanText => text(&plan_at(batch, now)).into_bytes(),
         Job::Calendar => week_calendar(batch, now)?,
         Job::FiguresCsv => figures_csv(batch)?,
         Job::FiguresJson => json(batch).into_bytes(),

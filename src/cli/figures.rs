@@ -22,7 +22,7 @@ pub(super) fn run(
     } else {
         write_text(&batch, &ends, data)?;
     }
-    Ok(write_failures(&ends, words)?)
+    Ok(write_failures(&ends, "", words)?)
 }
 
 fn of_stage(figures: &[Readout], stage: Stage) -> Vec<Readout> {

@@ -4,6 +4,7 @@ use super::text::write_json;
 use super::{CliError, Ending, open};
 use crate::batch::{Cause, Mover, Readout, batch, matters, readouts};
 use crate::design::{Design, Kind, Value as Chosen};
+use crate::report::number_words;
 use serde_json::{Value, json};
 use std::io::Write;
 use std::path::Path;
@@ -50,7 +51,13 @@ fn moved(cause: &Cause, design: &Design) -> String {
             let record = belief.record(design);
             let (least, most) = record.range;
             let unit = if record.unit == "1" { String::new() } else { format!(" {}", record.unit) };
-            format!("uncertain: {}, {} to {}{unit} ({})", belief.words, plain(least), plain(most), record.standing.words())
+            format!(
+                "uncertain: {}, {} to {}{unit} ({})",
+                belief.words,
+                number_words(least),
+                number_words(most),
+                record.standing.words()
+            )
         }
     }
 }
@@ -70,9 +77,4 @@ fn in_json(mover: &Mover, design: &Design) -> Value {
             })
         }
     }
-}
-
-/// Returns a number without a row of zeros.
-fn plain(number: f64) -> String {
-    if number.abs() < 1e-3 { format!("{number:e}") } else { format!("{number}") }
 }

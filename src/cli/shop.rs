@@ -18,7 +18,7 @@ pub(super) fn run(
     words: &mut dyn Write,
 ) -> Result<Ending, CliError> {
     let batch = batch(&open::design(path, set)?)?;
-    let ending = write_failures(&stage_ends(&batch), words)?;
+    let ending = write_failures(&stage_ends(&batch), "", words)?;
     let shopping = shop(&batch).map_err(|why| CliError::Stage(why.to_string()))?;
     if as_json {
         write_json(&to_json(&batch, &shopping), data)?;

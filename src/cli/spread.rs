@@ -1,8 +1,8 @@
 //! `vatsketch spread`: between what every figure likely lies.
 
-use super::text::write_json;
+use super::text::{write_failures, write_json};
 use super::{CliError, Ending, open};
-use crate::batch::{LikelyFigure, StageEnd, batch, stage_ends};
+use crate::batch::{LikelyFigure, batch, stage_ends};
 use crate::design::Stage;
 use crate::figure::{LineSpread, SPREAD_NAME, Spread};
 use crate::process::BELIEFS;
@@ -29,10 +29,7 @@ pub(super) fn run(
     } else {
         write_words(&spread, data)?;
     }
-    for failed in ends.iter().filter(|end| end.status == "failed") {
-        writeln!(words, "vatsketch: {}: {}", failed.stage.key(), failed.error.as_deref().unwrap_or_default())?;
-    }
-    Ok(if ends.iter().all(StageEnd::is_done) { Ending::Done } else { Ending::StageFailed })
+    Ok(write_failures(&ends, "", words)?)
 }
 
 fn write_words(spread: &Spread, data: &mut dyn Write) -> Result<(), CliError> {

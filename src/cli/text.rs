@@ -25,9 +25,12 @@ pub(super) fn write_json(value: &Value, data: &mut dyn Write) -> Result<(), supe
 }
 
 /// Says which stages failed and why, and returns how the command ends.
-pub(super) fn write_failures(ends: &[StageEnd], words: &mut dyn Write) -> std::io::Result<Ending> {
+///
+/// # Arguments
+/// * `whose`: said first, such as "A: "; may be empty
+pub(super) fn write_failures(ends: &[StageEnd], whose: &str, words: &mut dyn Write) -> std::io::Result<Ending> {
     for failed in ends.iter().filter(|end| end.status == "failed") {
-        writeln!(words, "vatsketch: {}: {}", failed.stage.key(), failed.error.as_deref().unwrap_or_default())?;
+        writeln!(words, "vatsketch: {whose}{}: {}", failed.stage.key(), failed.error.as_deref().unwrap_or_default())?;
     }
     Ok(if ends.iter().all(StageEnd::is_done) { Ending::Done } else { Ending::StageFailed })
 }

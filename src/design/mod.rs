@@ -34,6 +34,7 @@ pub use keeping::KeepingDesign;
 pub use milk::MilkDesign;
 pub use pickling::PicklingDesign;
 pub use salting::SaltingDesign;
+pub(crate) use supplies::MOST_GIVEN;
 pub use supplies::{Offer, SuppliesDesign, Supply};
 pub use unit::Unit;
 pub use value::Value;
@@ -185,6 +186,25 @@ impl Design {
     /// ```
     pub fn set(&mut self, key: &str, value: Value) -> Result<(), DesignError> {
         field(key)?.set(self, value)
+    }
+
+    /// Returns whether another design makes the same cheese: title, note, week and supplies change nothing that a stage works out.
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::design::{Design, Value};
+    /// let (one, mut other) = (Design::default(), Design { title: "Renamed".to_owned(), ..Design::default() });
+    /// assert!(one != other && one.same_cheese(&other));
+    /// other.set("milk_l", Value::Number(7.0))?;
+    /// assert!(!one.same_cheese(&other));
+    /// # Ok::<(), vatsketch::design::DesignError>(())
+    /// ```
+    #[must_use]
+    pub fn same_cheese(&self, other: &Self) -> bool {
+        // Taken apart, so that a new member must be thought of here.
+        let Self { title: _, note: _, week: _, supplies: _, milk, vat, draining, salting, drying, pickling, keeping } = self;
+        (milk, vat, draining) == (&other.milk, &other.vat, &other.draining)
+            && (salting, drying, pickling, keeping) == (&other.salting, &other.drying, &other.pickling, &other.keeping)
     }
 
     /// Checks that every number is finite and in its range.

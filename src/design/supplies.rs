@@ -45,7 +45,7 @@ impl Default for SuppliesDesign {
 }
 
 /// The most that may be given of anything, in its unit or in the currency.
-const MOST: f64 = 1e6;
+pub(crate) const MOST_GIVEN: f64 = 1e6;
 /// The most packages of one thing that a maker can choose among.
 const MOST_OFFERS: usize = 12;
 /// Longest name of a currency, letters.
@@ -90,7 +90,7 @@ impl SuppliesDesign {
 
 fn none_below_zero(what: String, value: f64) -> Result<(), DesignError> {
     // Written so that not-a-number fails it.
-    let usable = (0.0..=MOST).contains(&value);
+    let usable = (0.0..=MOST_GIVEN).contains(&value);
     if usable {
         Ok(())
     } else {
@@ -99,7 +99,7 @@ fn none_below_zero(what: String, value: f64) -> Result<(), DesignError> {
 }
 
 fn above_zero(what: String, value: f64) -> Result<(), DesignError> {
-    let usable = value > 0.0 && value <= MOST;
+    let usable = value > 0.0 && value <= MOST_GIVEN;
     if usable {
         Ok(())
     } else {

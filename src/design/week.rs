@@ -205,7 +205,11 @@ pub fn moment(at: DateTime) -> String {
 /// ```
 pub fn read_moment(text: &str) -> Result<DateTime, DesignError> {
     let given = text.trim();
-    let parsed = given.contains(':').then(|| given.parse().ok()).flatten();
+    // Plans know whole minutes of the wall clock: seconds are cut off, and an offset, which would be passed over, is refused.
+    let (_, time) = given.split_once(['T', 't', ' ']).unwrap_or_default();
+    let plain = time.contains(':') && !time.contains(['+', '-', 'Z', 'z', '[']);
+    let parsed = plain.then(|| given.parse().ok()).flatten();
+    let parsed = parsed.map(|at: DateTime| at.date().at(at.hour(), at.minute(), 0, 0));
     parsed.ok_or_else(|| DesignError::Week {
         what: format!("`{given}`"),
         why: "no date with a time; write it as year-month-day hour:minute, such as 2031-05-09 18:30".to_owned(),

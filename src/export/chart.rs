@@ -33,7 +33,7 @@ struct Tick {
     text: String,
 }
 
-#[derive(Debug, Serialize)]
+#[derive(Clone, Debug, Serialize)]
 struct Line {
     name: String,
     dash: &'static str,
@@ -68,9 +68,12 @@ impl Chart {
                 .map_or_else(|| format!("{name}: {}", figure.in_words), |why| format!("{name}: no curve: {why}"))
         };
         let in_words = format!("{} {}", said("A", &a), said("B", &b));
-        let limits = one.lines.iter().filter(|line| line.dash == self::dash(Role::Limit));
-        let limits =
-            limits.map(|line| Line { name: line.name.clone(), dash: line.dash, points: line.points.clone() }).collect::<Vec<_>>();
+        let limit = |line: &&Line| line.dash == self::dash(Role::Limit);
+        let (of_a, of_b): (Vec<&Line>, Vec<&Line>) =
+            (one.lines.iter().filter(limit).collect(), other.lines.iter().filter(limit).collect());
+        // A limit that both have is drawn once, one that only B has all the same.
+        let only_b = of_b.into_iter().filter(|line| of_a.iter().all(|known| known.name != line.name));
+        let limits: Vec<Line> = of_a.iter().copied().chain(only_b).cloned().collect();
         let lines = named("A", "solid", one.lines).into_iter().chain(named("B", "dashed", other.lines)).chain(limits).collect();
         Self { title: one.title, x: one.x, y: one.y, lines, bands: Vec::new(), events: Vec::new(), empty_because: None, in_words }
     }

@@ -41,9 +41,10 @@ pub const fn comparison_pdf(_both: &Comparison, _paper: Paper) -> Result<Vec<u8>
 mod sheet {
     //! What the template is given.
 
-    use crate::batch::{Caution, Severity};
+    use crate::batch::Caution;
     use crate::export::Paper;
     use crate::export::chart::Chart;
+    use crate::export::sheet::Warning;
     use crate::report::{ComparedRow, Comparison, Plan};
     use serde::Serialize;
 
@@ -55,6 +56,8 @@ mod sheet {
         titles: [String; 2],
         choices: Vec<Row>,
         costs: Vec<Row>,
+        #[serde(rename = "cost-note")]
+        cost_note: Option<String>,
         milk: Vec<String>,
         cautions: [Vec<Warning>; 2],
         charts: Vec<Chart>,
@@ -77,14 +80,6 @@ mod sheet {
         rows: Vec<Row>,
     }
 
-    #[derive(Debug, Serialize)]
-    struct Warning {
-        word: &'static str,
-        grave: bool,
-        what: String,
-        remedy: String,
-    }
-
     impl Sheet {
         pub(super) fn of(both: &Comparison, paper: Paper) -> Self {
             let warnings = |cautions: &[Caution]| cautions.iter().map(Warning::of).collect::<Vec<_>>();
@@ -96,6 +91,7 @@ mod sheet {
                 titles: both.titles.clone(),
                 choices: both.choices.iter().map(Row::of).collect(),
                 costs: both.costs.iter().map(Row::of).collect(),
+                cost_note: both.cost_note.clone(),
                 milk: both.milk.clone(),
                 cautions: [warnings(only_a), warnings(only_b)],
                 charts: both.curves.iter().map(|(a, b)| Chart::of_both(a, b)).collect(),
@@ -112,13 +108,6 @@ mod sheet {
         fn of(row: &ComparedRow) -> Self {
             let ComparedRow { label, a, b, change, lead, differs } = row.clone();
             Self { label, a, b, change, lead, differs }
-        }
-    }
-
-    impl Warning {
-        fn of(caution: &Caution) -> Self {
-            let (what, remedy) = (caution.what.clone(), caution.remedy.clone());
-            Self { word: caution.severity.word(), grave: caution.severity == Severity::Stop, what, remedy }
         }
     }
 }

@@ -42,21 +42,6 @@ impl Paper {
             Self::Letter => "us-letter",
         }
     }
-
-    /// Returns the word on the command line.
-    #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::A4 => "a4",
-            Self::Letter => "letter",
-        }
-    }
-
-    /// Returns the paper with this key, if there is one.
-    #[must_use]
-    pub fn from_key(key: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|paper| paper.key() == key)
-    }
 }
 
 /// Returns the plan as a tagged PDF with its fonts embedded and its text searchable.

@@ -4,7 +4,6 @@ use super::Paper;
 use super::chart::Chart;
 use super::kitchen::{DayRow, LogRow, Short, days, log};
 use crate::batch::{Caution, Severity};
-use crate::plan::whole_day_words;
 use crate::report::{Plan, ShoppingRow, Target, Timing, short_moment};
 use serde::Serialize;
 
@@ -46,7 +45,6 @@ pub(super) struct Aim {
 
 #[derive(Debug, Serialize)]
 struct Hours {
-    begins: Option<String>,
     ready: Option<String>,
     zone: String,
     remarks: Vec<String>,
@@ -63,8 +61,9 @@ struct Bought {
     rest: String,
 }
 
+/// A caution in full.
 #[derive(Debug, Serialize)]
-struct Warning {
+pub(super) struct Warning {
     /// Said in words, because a grey print shows no colour.
     word: &'static str,
     grave: bool,
@@ -119,12 +118,7 @@ impl Aim {
 
 impl Hours {
     fn of(timing: &Timing) -> Self {
-        Self {
-            begins: timing.begins.map(|begins| whole_day_words(begins.date())),
-            ready: timing.ready.map(short_moment),
-            zone: timing.zone.clone(),
-            remarks: timing.remarks.clone(),
-        }
+        Self { ready: timing.ready.map(short_moment), zone: timing.zone.clone(), remarks: timing.remarks.clone() }
     }
 }
 
@@ -143,7 +137,7 @@ impl Bought {
 }
 
 impl Warning {
-    fn of(caution: &Caution) -> Self {
+    pub(super) fn of(caution: &Caution) -> Self {
         Self {
             word: caution.severity.word(),
             grave: caution.severity == Severity::Stop,

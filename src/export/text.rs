@@ -132,8 +132,9 @@ impl Page {
     fn step(&mut self, line: &Line<'_>) {
         let (step, indent) = (line.step, " ".repeat(MARGIN));
         self.gap();
+        let times = |time: &StepTime| if line.by_date { time.words_with_day() } else { time.words() };
         if line.again {
-            let boxes = boxes(line.times.iter().map(StepTime::words));
+            let boxes = boxes(line.times.iter().map(times));
             self.paragraph("", "", &format!("{boxes}   {} {} As before.", step.verb, step.what));
             return;
         }
@@ -147,10 +148,8 @@ impl Page {
         for target in &step.targets {
             self.paragraph(&indent, &format!("{indent}  "), &aim(target));
         }
-        if line.by_date {
-            self.paragraph(&indent, &indent, &boxes(line.times.iter().map(StepTime::words_with_day)));
-        } else if line.times.len() > 1 {
-            self.paragraph(&indent, &indent, &boxes(line.times.iter().map(StepTime::words)));
+        if line.times.len() > 1 {
+            self.paragraph(&indent, &indent, &boxes(line.times.iter().map(times)));
         }
         if !step.if_off.is_empty() {
             self.paragraph(&indent, &format!("{indent}  "), &format!("If off: {}", step.if_off));
@@ -167,7 +166,8 @@ fn boxes(times: impl Iterator<Item = String>) -> String {
 }
 
 fn when(timing: &Timing) -> String {
-    let begins = timing.begins.map(|begins| format!("Begins {}.", short_moment(begins))).unwrap_or_default();
+    let word = if timing.begun { "Begun" } else { "Begins" };
+    let begins = timing.begins.map(|begins| format!("{word} {}.", short_moment(begins))).unwrap_or_default();
     let ready = timing.ready.map(|ready| format!(" Ready {}.", short_moment(ready))).unwrap_or_default();
     format!("{begins}{ready} Time zone {}.", timing.zone)
 }

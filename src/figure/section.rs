@@ -44,7 +44,7 @@ impl SectionKey {
     pub const fn unit(self) -> &'static str {
         match self {
             Self::Moisture => "%",
-            Self::Salt => "g/100 g",
+            Self::Salt => "g/100 g water",
             Self::Ph => "",
         }
     }

@@ -3,14 +3,10 @@
 //! A plan counts minutes that really pass, from a Monday 00:00. On a Sunday in spring the wall clock skips an hour and in autumn it repeats one;
 //! sleep and work keep to the wall clock, the cheese keeps to the minutes. Nothing here asks what time it is.
 
-use super::{Habit, Hours, Span, Taken};
-use crate::design::read_moment;
+use super::{Habit, Hours, Span, Taken, WALL_DAY_MIN};
 use jiff::civil::{Date, DateTime, Weekday};
 use jiff::tz::{AmbiguousOffset, TimeZone};
 use jiff::{Timestamp, ToSpan};
-
-/// Minutes of a day by the wall clock.
-const WALL_DAY_MIN: i64 = 24 * 60;
 
 /// The wall clock of a place, and the Monday from which a plan counts.
 #[derive(Clone, Debug)]
@@ -23,12 +19,6 @@ pub struct Clock {
 /// Why a time cannot be used.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum ClockError {
-    /// Not a date with a time.
-    #[error("`{text}` is no date with a time; write it as year-month-day hour:minute, such as 2031-05-09 18:30")]
-    NoTime {
-        /// What was written.
-        text: String,
-    },
     /// Skipped by the clock.
     #[error("the clock on the wall goes forward over {at}: there is no such time on that day; choose an hour later")]
     Skipped {
@@ -49,21 +39,6 @@ pub enum ClockError {
         /// Its end.
         to: DateTime,
     },
-}
-
-/// Returns a date and time from text, such as `2031-05-09 18:30`.
-///
-/// # Errors
-/// [`ClockError::NoTime`].
-///
-/// # Example
-/// ```
-/// assert_eq!(vatsketch::plan::local_time("2031-05-09 18:30")?.hour(), 18);
-/// assert!(vatsketch::plan::local_time("next Friday").is_err());
-/// # Ok::<(), vatsketch::plan::ClockError>(())
-/// ```
-pub fn local_time(text: &str) -> Result<DateTime, ClockError> {
-    read_moment(text).map_err(|_| ClockError::NoTime { text: text.trim().to_owned() })
 }
 
 impl Clock {

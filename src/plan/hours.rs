@@ -1,5 +1,6 @@
 //! The hours in which the maker would rather not stand at the vat, and what a minute of them costs.
 
+use super::WALL_DAY_MIN;
 use super::gap::MOST_POINTS;
 
 crate::constants! {
@@ -13,7 +14,6 @@ crate::constants! {
     WAIT_POINTS = { "Points for a quarter of an hour of waiting to begin, or of being ready too soon", 1.0, "1", (0.0, 4.0), Ourselves, "a wish, not a fact: a day's wait is worth ten minutes of sleep", Judged }
 }
 
-const DAY_MIN: i64 = 24 * 60;
 const WEEK_DAYS: i64 = 7;
 
 /// Why hands are not free.
@@ -96,9 +96,9 @@ impl Habit {
     /// ```
     #[must_use]
     pub fn new(by: Taken, days: [bool; 7], from: (u8, u8), to: (u8, u8)) -> Self {
-        let minute = |(hour, minute): (u8, u8)| (60 * i64::from(hour) + i64::from(minute)).min(DAY_MIN);
+        let minute = |(hour, minute): (u8, u8)| (60 * i64::from(hour) + i64::from(minute)).min(WALL_DAY_MIN);
         let (from_min, to_min) = (minute(from), minute(to));
-        let to_min = if to_min > from_min { to_min } else { to_min + DAY_MIN };
+        let to_min = if to_min > from_min { to_min } else { to_min + WALL_DAY_MIN };
         Self { by, days, from_min, to_min, points: by.points() }
     }
 
@@ -110,10 +110,10 @@ impl Habit {
 
     /// Returns its spans until a minute, where every day has 24 hours; it may have begun on the Sunday before.
     pub fn spans(&self, until_min: i64) -> impl Iterator<Item = Span> + '_ {
-        (-1..=until_min / DAY_MIN).filter(|day| self.begins_on(*day)).map(|day| Span {
+        (-1..=until_min / WALL_DAY_MIN).filter(|day| self.begins_on(*day)).map(|day| Span {
             by: self.by,
-            from_min: day * DAY_MIN + self.from_min,
-            to_min: day * DAY_MIN + self.to_min,
+            from_min: day * WALL_DAY_MIN + self.from_min,
+            to_min: day * WALL_DAY_MIN + self.to_min,
             points: self.points,
         })
     }

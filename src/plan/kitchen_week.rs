@@ -8,7 +8,6 @@ use super::{
 };
 use crate::batch::Batch;
 use crate::design::{Habitual, Stage, TakenHours, WeekDesign, Wish};
-use jiff::ToSpan;
 use jiff::civil::DateTime;
 use jiff::tz::TimeZone;
 
@@ -121,7 +120,7 @@ pub struct KitchenWeek {
     pub ends_before: Option<Stage>,
 }
 
-/// Returns the week of a batch as its design wishes it; nothing while the wish is [`Wish::Open`].
+/// Returns the week of a batch as its design wishes it; nothing while the wish is [`Wish::Open`] and no task was begun.
 ///
 /// # Arguments
 /// * `now`: for a ready-by the start is not before it; its zone counts where the design names none
@@ -146,15 +145,17 @@ pub fn kitchen_week(batch: &Batch, now: &Now) -> Result<Option<KitchenWeek>, Kit
     let asked = Asked::of(design, now)?;
     let hours = |until_min: i64| asked.clock.hours(&habits(design), &busy(design), until_min);
     let (plan, first) = match (&design.reached, design.wish) {
-        (None, Wish::Open) => return Ok(None),
         (Some(reached), wish) => {
             let done = all.position(&reached.task).ok_or_else(|| KitchenWeekError::no_such_task(&reached.task, &all))?;
             let by_min = if let Wish::ReadyBy(by) = wish { Some(asked.clock.minute(by)?) } else { None };
             let began_min = asked.clock.minute(reached.began)?;
-            let here = Here { done, began_min, now_min: asked.clock.minute(asked.now)?.max(began_min) };
+            let here = Here { done, began_min, now_min: asked.clock.minute(asked.now)? };
             (on_from_here(&all, &here, by_min, hours), done)
         }
-        (None, wish) => (week(&all, &asked.start(wish)?, hours), 0),
+        (None, wish) => match asked.start(wish)? {
+            Some(start) => (week(&all, &start, hours), 0),
+            None => return Ok(None),
+        },
     };
     let plan = plan.map_err(|why| asked.told(why))?;
     written(batch, &all, &plan, first, &asked).map(Some)
@@ -207,16 +208,17 @@ impl Asked {
         Ok(Self { clock: Clock::of_week(first.date(), zone)?, now: at, wish: design.wish, zone: name })
     }
 
-    fn start(&self, wish: Wish) -> Result<Start, ClockError> {
+    /// Returns when the first task may begin; none where nothing is wished.
+    fn start(&self, wish: Wish) -> Result<Option<Start>, ClockError> {
         let wait_points = WAIT_POINTS.value as i64;
-        Ok(match wish {
+        Ok(Some(match wish {
             Wish::StartAt(at) => Start::Here { at_min: self.clock.minute(at)?, by_min: None },
             Wish::SoonAfter(at) => Start::Earliest { from_min: self.clock.minute(at)?, within_min: SOON_WITHIN_MIN, wait_points },
             Wish::ReadyBy(by) => {
                 Start::ReadyBy { by_min: self.clock.minute(by)?, from_min: self.clock.minute(self.now)?, spare_points: wait_points }
             }
-            Wish::Open => Start::Earliest { from_min: self.clock.minute(self.now)?, within_min: 0, wait_points: 0 },
-        })
+            Wish::Open => return Ok(None),
+        }))
     }
 }
 
@@ -243,6 +245,9 @@ fn written(batch: &Batch, all: &Tasks, plan: &Schedule, first: usize, asked: &As
     let from_min = plan.placed.first().map_or(0, |placed| placed.start_min);
     let mut tasks = Vec::with_capacity(left.len() + 1);
     for (number, (task, placed)) in left.iter().zip(&plan.placed).enumerate() {
+        // The schedule counts no hands of what was begun; they are on all the same.
+        let begun = begun && number == 0;
+        let hands_min = if begun { task.handling.hands_min } else { placed.hands_min };
         tasks.push(WeekTask {
             key: task.key.clone(),
             stage: task.stage,
@@ -250,17 +255,20 @@ fn written(batch: &Batch, all: &Tasks, plan: &Schedule, first: usize, asked: &As
             what: task.what.clone(),
             note: task.note.clone(),
             start: asked.clock.local(placed.start_min)?,
-            end: asked.clock.local(placed.start_min + placed.hands_min)?,
+            end: asked.clock.local(placed.start_min + hands_min)?,
             after_min: placed.start_min - from_min,
-            hands_min: placed.hands_min,
+            hands_min,
             lost: placed.lost.clone(),
             shift_min: placed.shift_min,
-            begun: begun && number == 0,
+            begun,
         });
     }
     let ready_at = all.until_ready.checked_sub(first + 1).and_then(|place| tasks.get(place));
     let ready = if all.ends_before.is_none() { ready_at.map(|task| task.end) } else { None };
-    keep_until(batch, &mut tasks)?;
+    let ends_min = keeping_ends_min(batch, all, plan, first);
+    if let Some(ends_min) = ends_min {
+        keep_until(&mut tasks, ends_min, from_min, asked)?;
+    }
     let handlings: Vec<Handling> = left.iter().map(|task| task.handling.clone()).collect();
     let whole = first == 0;
     Ok(KitchenWeek {
@@ -269,22 +277,32 @@ fn written(batch: &Batch, all: &Tasks, plan: &Schedule, first: usize, asked: &As
         points: plan.points,
         reasons: plan.reasons(&handlings),
         stretches: if whole { stretches(batch, all, plan) } else { Vec::new() },
-        taken: taken(batch, plan, asked)?,
+        taken: taken(batch, (from_min, plan.end_min().max(ends_min.unwrap_or(0))), asked)?,
         ends_before: all.ends_before,
         tasks,
     })
 }
 
-/// Adds the last day of keeping, and leaves out what would come after it.
-fn keep_until(batch: &Batch, tasks: &mut Vec<WeekTask>) -> Result<(), KitchenWeekError> {
-    let Some(keeping) = batch.keeping.done().map(|_| &batch.design.keeping) else { return Ok(()) };
-    // Kept from when the jars are closed, or else from the last task before.
-    let Some(from) = tasks.iter().find(|task| task.key == "sour" || task.key == "oil").or_else(|| tasks.last()).cloned() else {
-        return Ok(());
+/// Returns the minute at which the planned keeping ends; none where the vat does not come so far.
+///
+/// It counts from when the jars are closed, or else from when the cheeses are ready. Where that lies behind the maker and its hour is not
+/// known, it is taken to be as long ago as the tasks since then allow, so that the last day comes too soon rather than too late.
+fn keeping_ends_min(batch: &Batch, all: &Tasks, plan: &Schedule, first: usize) -> Option<i64> {
+    let keeping = batch.keeping.done().map(|_| &batch.design.keeping)?;
+    let closed = ["sour", "oil"].into_iter().find_map(|key| all.position(key)).or_else(|| all.until_ready.checked_sub(1))?;
+    let closed_min = if let Some(place) = closed.checked_sub(first) {
+        plan.placed.get(place)?.start_min + all.all.get(closed)?.handling.hands_min
+    } else {
+        let since_min: i64 = all.all.get(closed..first)?.iter().map(|task| task.handling.then.most_min).sum();
+        plan.placed.first()?.start_min - since_min
     };
-    let days_min = (24.0 * 60.0 * keeping.keeping_days).round() as i64;
-    let last = from.end.checked_add(days_min.minutes()).map_err(|_| ClockError::Beyond { at: from.end.to_string() })?;
-    tasks.retain(|task| task.start < last);
+    Some(closed_min + (24.0 * 60.0 * keeping.keeping_days).round() as i64)
+}
+
+/// Adds the last day of keeping, and leaves out what would come after it.
+fn keep_until(tasks: &mut Vec<WeekTask>, ends_min: i64, from_min: i64, asked: &Asked) -> Result<(), KitchenWeekError> {
+    let last = asked.clock.local(ends_min)?;
+    tasks.retain(|task| task.begun || task.start < last);
     tasks.push(WeekTask {
         key: LAST_DAY.to_owned(),
         stage: Stage::Keeping,
@@ -293,7 +311,7 @@ fn keep_until(batch: &Batch, tasks: &mut Vec<WeekTask>) -> Result<(), KitchenWee
         note: None,
         start: last,
         end: last,
-        after_min: from.after_min + from.hands_min + days_min,
+        after_min: ends_min - from_min,
         hands_min: 0,
         lost: Vec::new(),
         shift_min: 0,
@@ -303,15 +321,15 @@ fn keep_until(batch: &Batch, tasks: &mut Vec<WeekTask>) -> Result<(), KitchenWee
 }
 
 /// Returns the hours that are taken, from the first day of the plan to its last.
-fn taken(batch: &Batch, plan: &Schedule, asked: &Asked) -> Result<Vec<TakenSpan>, KitchenWeekError> {
+fn taken(batch: &Batch, (from_min, until_min): (i64, i64), asked: &Asked) -> Result<Vec<TakenSpan>, KitchenWeekError> {
     let design = &batch.design.week;
-    let hours: Hours = asked.clock.hours(&habits(design), &busy(design), plan.end_min())?;
+    let hours: Hours = asked.clock.hours(&habits(design), &busy(design), until_min)?;
     let mut spans = Vec::new();
     for span in hours.spans() {
         spans.push(TakenSpan { by: span.by, from: asked.clock.local(span.from_min)?, to: asked.clock.local(span.to_min)? });
     }
-    let first = plan.placed.first().map(|placed| asked.clock.local(placed.start_min)).transpose()?;
-    spans.retain(|span| first.is_none_or(|first| span.to.date() >= first.date()));
+    let first = asked.clock.local(from_min)?.date();
+    spans.retain(|span| span.to.date() >= first);
     spans.sort_by_key(|span| (span.from, span.to));
     Ok(spans)
 }

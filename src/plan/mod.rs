@@ -27,8 +27,8 @@ mod week;
 mod why;
 
 pub use calendar_error::KitchenWeekError;
-pub use clock::{Clock, ClockError, local_time};
-pub use counted::{Counted, CountedTask, counted};
+pub use clock::{Clock, ClockError};
+pub use counted::{Counted, CountedTask, counted, ends_before_words};
 pub use day::{day_words, time_words, weekday_name, whole_day_words};
 pub use error::{ScheduleError, length};
 pub use gap::{GRID_MIN, Gap, Handling};

@@ -2,7 +2,7 @@
 
 use super::{Aim, Package, PackageError, Want, choose};
 use crate::batch::Batch;
-use crate::design::{BuyFor, CalciumForm, Good, SuppliesDesign, Supply, Unit, lower_first};
+use crate::design::{BuyFor, CalciumForm, Good, MOST_GIVEN, SuppliesDesign, Supply, Unit, lower_first};
 use std::collections::BTreeMap;
 
 /// Returns how many parts of a millilitre or gram are counted: what is used by the drop is counted finer.
@@ -142,8 +142,6 @@ impl ShoppingError {
     }
 }
 
-/// The most that may be given of anything, in its unit or in the currency.
-const MOST: f64 = 1e6;
 /// What rounding may add to a whole number before it is rounded up.
 const ROUNDING: f64 = 1e-6;
 
@@ -203,7 +201,7 @@ fn buy(need: Need, supply: &Supply, aim: Aim) -> Result<Bought, ShoppingError> {
     let good = need.good;
     let parts = parts(good);
     let counted = |what, value: f64, times: i64| {
-        let usable = value.abs() <= MOST;
+        let usable = value.abs() <= MOST_GIVEN;
         if usable { Ok(value * times as f64) } else { Err(ShoppingError::NoNumber { good, what, value }) }
     };
     let whole = |what, value, times| counted(what, value, times).map(|parts| parts.round() as i64);

@@ -47,7 +47,7 @@ pub fn brief(caution: &Caution) -> &str {
         "never_sour" => "This vinegar never sours the centre: take more, or stronger.",
         "may_never_sour" => "This vinegar may never sour the centre: measure.",
         "weak_vinegar" => "Weaker than vinegar may be: take 5 g/100 mL or more.",
-        "little_vinegar" => "Too little vinegar: take 3 mL or more for each gram.",
+        "little_vinegar" => "Too little acid: 3 mL/g or more of 5 g/100 mL vinegar; weaker: more.",
         "centre_not_sour" => "The centre is not sour yet at the end: soak longer, measure.",
         "centre_may_not_be_sour" => "The centre may not be sour yet: go by a pH meter.",
         "warm_pickling" => "Too warm before it is sour: 4 °C or colder.",

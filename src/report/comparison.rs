@@ -2,7 +2,7 @@
 
 use super::money;
 use crate::batch::{
-    Batch, Caution, ComparedCaution, Likeness, Weight, Whose, compare, compare_cautions, differing_choices, mending, milks_differ,
+    Batch, Caution, ComparedCaution, Likeness, Weight, Whose, compare, compare_cautions, differing_choices, mending,
 };
 use crate::design::{Good, Stage, Value, lower_first};
 use crate::figure::{Figure, FigureKey, figure};
@@ -36,6 +36,8 @@ pub struct Comparison {
     pub stages: Vec<(Stage, Vec<ComparedRow>)>,
     /// What it costs, where both designs name their supplies in one currency.
     pub costs: Vec<ComparedRow>,
+    /// What is to be known of the costs, such as why there are none.
+    pub cost_note: Option<String>,
     /// What differs in the milk, and what cream and dry milk can and cannot mend, a sentence each.
     pub milk: Vec<String>,
     /// The cautions that only A has, and those that only B has.
@@ -58,13 +60,14 @@ pub struct Comparison {
 /// ```
 #[must_use]
 pub fn comparison(a: &Batch, b: &Batch) -> Comparison {
-    let milk = mending(a, b).filter(|_| milks_differ(a, b));
+    let milk = mending(a, b);
     let cautions = compare_cautions(a, b);
     Comparison {
         titles: [title(a), title(b)],
         choices: choices(a, b),
         stages: stages(a, b),
         costs: compared_costs(a, b),
+        cost_note: cost_note(a, b),
         milk: milk.map(|milk| milk.in_words()).unwrap_or_default(),
         cautions: [only(Whose::OnlyA, &cautions), only(Whose::OnlyB, &cautions)],
         curves: curves(a, b),
@@ -109,15 +112,19 @@ fn stages(a: &Batch, b: &Batch) -> Vec<(Stage, Vec<ComparedRow>)> {
     Stage::ALL.into_iter().map(|stage| (stage, of(stage))).filter(|(_, rows)| !rows.is_empty()).collect()
 }
 
+/// Returns what both cost, if packages can be chosen for everything that both need, in one currency.
+#[must_use]
+pub fn both_costs(a: &Batch, b: &Batch) -> Option<(Shopping, Shopping)> {
+    let known = |shopping: &Shopping| !shopping.bought.is_empty() && shopping.without_supply.is_empty();
+    let both = shop(a).ok().zip(shop(b).ok()).filter(|(one, other)| known(one) && known(other));
+    both.filter(|_| a.design.supplies.currency == b.design.supplies.currency)
+}
+
 /// Returns the costs, as far as packages can be chosen for both; what one of the two has no supply of would make them say nothing.
 #[must_use]
 pub fn compared_costs(a: &Batch, b: &Batch) -> Vec<ComparedRow> {
+    let Some((one, other)) = both_costs(a, b) else { return Vec::new() };
     let currency = &a.design.supplies.currency;
-    let Some((one, other)) = shop(a).ok().zip(shop(b).ok()) else { return Vec::new() };
-    let known = |shopping: &Shopping| !shopping.bought.is_empty() && shopping.without_supply.is_empty();
-    if !known(&one) || !known(&other) || *currency != b.design.supplies.currency {
-        return Vec::new();
-    }
     let money = |price: f64| money(price, currency);
     let row = |label: &str, a: Option<f64>, b: Option<f64>| {
         let (a, b) = a.zip(b)?;

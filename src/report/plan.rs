@@ -45,7 +45,7 @@ pub struct Plan {
     pub steps: Vec<Step>,
     /// Stages that could not be worked out.
     pub stopped: Vec<Stopped>,
-    /// The curves: warming and loss in drying.
+    /// The curves: warming, loss in drying, and the pH where there is vinegar.
     pub curves: Vec<Figure>,
     /// The laws behind the main figures.
     pub laws: Vec<LawRow>,

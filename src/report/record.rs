@@ -30,11 +30,14 @@ pub fn constant_row(record: &Constant, rows: &[SourceRow]) -> RecordRow {
     let (least, most) = record.range;
     // A bare number is recorded with the unit 1.
     let unit = if record.unit == "1" { "" } else { record.unit };
-    let range =
-        if least.to_bits() == most.to_bits() { String::new() } else { format!("  ({} to {})", number(least), number(most)) };
+    let range = if least.to_bits() == most.to_bits() {
+        String::new()
+    } else {
+        format!("  ({} to {})", number_words(least), number_words(most))
+    };
     RecordRow {
         name: record.name,
-        value: format!("{} {unit}{range}", number(record.value)),
+        value: format!("{} {unit}{range}", number_words(record.value)),
         source: sourced(rows, record.source, record.locator, record.standing.words()),
     }
 }
@@ -45,11 +48,16 @@ pub fn constant_row(record: &Constant, rows: &[SourceRow]) -> RecordRow {
 /// * `rows`: the ledger
 #[must_use]
 pub fn correlation_row(record: &Correlation, rows: &[SourceRow]) -> RecordRow {
-    let coefficients: Vec<String> = record.coefficients.iter().map(|value| number(*value)).collect();
+    let coefficients: Vec<String> = record.coefficients.iter().map(|value| number_words(*value)).collect();
     let (least, most) = record.valid;
     let (unit, valid) = (record.unit, record.valid_in);
-    let value =
-        format!("{}: {} ({unit}); valid {} to {} {valid}", record.form, coefficients.join(", "), number(least), number(most));
+    let value = format!(
+        "{}: {} ({unit}); valid {} to {} {valid}",
+        record.form,
+        coefficients.join(", "),
+        number_words(least),
+        number_words(most)
+    );
     RecordRow { name: record.name, value, source: sourced(rows, record.source, record.locator, record.standing.words()) }
 }
 
@@ -65,7 +73,8 @@ fn sourced(rows: &[SourceRow], id: SourceId, locator: &str, standing: &str) -> S
 }
 
 /// Returns a number with the digits that it was given with; very small and very large ones with a power of ten.
-fn number(value: f64) -> String {
+#[must_use]
+pub fn number_words(value: f64) -> String {
     let size = value.abs();
     if size > 0.0 && !(1e-3..1e6).contains(&size) { format!("{value:e}").replace('e', " × 10^") } else { format!("{value}") }
 }

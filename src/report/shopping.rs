@@ -48,20 +48,9 @@ pub(super) fn list(batch: &Batch, facts: &Facts) -> List {
     List { cost: Cost::of(&shopping, supplies), rows, trouble: None }
 }
 
-/// Returns the good that a row is about; none for what is not bought in packages.
+/// Returns which good a row is of; water and jars are none.
 fn good(what: &str) -> Option<Good> {
-    Some(match what {
-        "Milk" => Good::Milk,
-        "Cream" => Good::Cream,
-        "Skimmed milk" => Good::SkimmedMilk,
-        "Calcium chloride" => Good::Calcium,
-        "Rennet" => Good::Rennet,
-        "Salt" => Good::Salt,
-        "Pepper" => Good::Pepper,
-        "Vinegar" => Good::Vinegar,
-        "Oil" => Good::Oil,
-        _ => return None,
-    })
+    Good::ALL.iter().copied().find(|good| good.label() == what)
 }
 
 /// Returns what to buy, as far as the stages were worked out. Rows of nothing are left out.

@@ -8,6 +8,8 @@ use jiff::civil::DateTime;
 pub struct Timing {
     /// When the first task begins; where the vat was begun already, the task begun last.
     pub begins: Option<DateTime>,
+    /// Whether that task is begun already, and the plan goes on from it.
+    pub begun: bool,
     /// When the cheeses are ready.
     pub ready: Option<DateTime>,
     /// The time zone that all its times are in.
@@ -24,6 +26,7 @@ impl Timing {
         let words = words.chain(week.stretches.iter().map(|stretch| stretch.words.as_str())).chain(notes);
         Self {
             begins: week.tasks.first().map(|task| task.start),
+            begun: week.tasks.first().is_some_and(|task| task.begun),
             ready: week.ready,
             zone: week.zone.clone(),
             remarks: words.map(|words| upper_first(&sentence(words))).collect(),

@@ -16,33 +16,43 @@ pub struct StepTime {
     pub at_min: f64,
     /// When that is by the clock on the wall, where there is a week.
     pub clock: Option<DateTime>,
+    /// Whether only its day counts, not its hour.
+    pub whole_day: bool,
 }
 
 impl StepTime {
     /// Returns a time that only counts from the start of warming.
     pub(super) fn counted(task: impl Into<String>, name: impl Into<String>, at_min: f64) -> Self {
-        Self { task: task.into(), name: name.into(), at_min, clock: None }
+        Self { task: task.into(), name: name.into(), at_min, clock: None, whole_day: false }
     }
 
-    /// Returns it as it stands beside a step: `14:30`, or `+2 h 30` without a week.
+    /// Returns it as it stands beside a step, under its day: `14:30`, or `+2 h 30` without a week; nothing where only the day counts.
     ///
     /// # Example
     /// ```
     /// use vatsketch::report::StepTime;
-    /// let counted = StepTime { task: "turn_2".to_owned(), name: "Turn 2".to_owned(), at_min: 150.0, clock: None };
+    /// let counted = StepTime { task: "turn_2".to_owned(), name: "Turn 2".to_owned(), at_min: 150.0, clock: None, whole_day: false };
     /// assert_eq!(counted.words(), "+2\u{a0}h\u{a0}30");
     /// let timed = StepTime { clock: Some(jiff::civil::date(2031, 5, 9).at(6, 5, 0, 0)), ..counted };
     /// assert_eq!((timed.words().as_str(), timed.words_with_day().as_str()), ("06:05", "Fri\u{a0}9\u{a0}May\u{a0}06:05"));
     /// ```
     #[must_use]
     pub fn words(&self) -> String {
-        self.clock.map_or_else(|| elapsed(self.at_min), |clock| hour(clock.time()))
+        match self.clock {
+            None => elapsed(self.at_min),
+            Some(_) if self.whole_day => String::new(),
+            Some(clock) => hour(clock.time()),
+        }
     }
 
     /// Returns the same with its day: `Fri 9 May 14:30`.
     #[must_use]
     pub fn words_with_day(&self) -> String {
-        self.clock.map_or_else(|| elapsed(self.at_min), short_moment)
+        match self.clock {
+            None => elapsed(self.at_min),
+            Some(clock) if self.whole_day => short_day(clock.date()),
+            Some(clock) => short_moment(clock),
+        }
     }
 
     /// Returns the day it falls on, where there is a week.

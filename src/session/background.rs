@@ -116,14 +116,6 @@ impl<O, A> Background<O, A> {
         self.board.changed.notify_one();
     }
 
-    /// Drops the order that is being worked out, if there is one.
-    pub fn stop(&self) {
-        let mut state = self.board.state();
-        state.newest += 1;
-        state.waiting = None;
-        state.running = false;
-    }
-
     /// Returns the last answer.
     #[must_use]
     pub fn answer(&self) -> Option<Arc<A>> {

@@ -48,11 +48,6 @@ impl SpreadJob {
         self.0.order(design.clone());
     }
 
-    /// Drops the order that is being worked out, if there is one.
-    pub fn stop(&self) {
-        self.0.stop();
-    }
-
     /// Returns the last answer.
     #[must_use]
     pub fn answer(&self) -> Option<Arc<Spread>> {

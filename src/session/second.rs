@@ -192,14 +192,18 @@ impl Session {
 
     /// Takes a swap back, or does it again, so that the first design is this one.
     ///
-    /// If the second design was put away or exchanged since, the first one belongs to no file any more: it must not be saved over another.
+    /// If the second design was put away or changed since, the first one belongs to no file any more: it must not be saved over another. A
+    /// changed second design is on no undo list, so it stays where it is.
     pub(super) fn swap_to(&mut self, design: Design) -> Result<(), SessionError> {
-        if self.second.is_none() {
+        let gone = self.second.is_none();
+        if gone {
             self.second = Some(Second::without_file(design.clone())?);
         }
-        self.exchange();
-        if self.design != design {
+        if self.second.as_ref().is_some_and(|second| second.design == design) {
+            self.exchange();
+        } else {
             (self.path, self.seen, self.saved) = (None, None, never_saved());
+            self.before = Some(self.batch.clone());
             self.design = design;
         }
         Ok(())

@@ -5,12 +5,13 @@ use super::choices::{focus_ring, pill_ui};
 use super::figure_card::{Card, CardView, Told};
 use super::number_text::read_number;
 use super::theme::{CAPTION, Palette};
+use super::units::Units;
 use crate::batch::{Goal, Reading};
 use crate::session::Way;
 use egui::{Button, Key, RichText, TextEdit, Ui, vec2};
 
 /// Draws the form and returns what is asked for.
-pub(super) fn aim_ui(ui: &mut Ui, view: &mut CardView, card: &Card) -> Vec<Ask> {
+pub(super) fn aim_ui(ui: &mut Ui, units: Units, view: &mut CardView, card: &Card) -> Vec<Ask> {
     let palette = Palette::of(ui);
     let mut asks = Vec::new();
     if !matches!(card.figure.reading, Reading::Number(_)) || card.ways.is_empty() {
@@ -23,7 +24,7 @@ pub(super) fn aim_ui(ui: &mut Ui, view: &mut CardView, card: &Card) -> Vec<Ask> 
             let edit = TextEdit::singleline(&mut view.wanted).desired_width(96.0).margin(vec2(8.0, 4.0));
             let response = ui.add(edit).labelled_by(label.id);
             focus_ring(ui, &response);
-            ui.label(card.figure.unit.symbol());
+            ui.label(units.shown(card.figure.unit, 0.0).1);
             if response.changed() {
                 view.told = None;
             }
@@ -49,7 +50,9 @@ pub(super) fn aim_ui(ui: &mut Ui, view: &mut CardView, card: &Card) -> Vec<Ask> 
     focus_ring(ui, &go);
     match (goal, chosen) {
         (Ok(goal), Some(choice)) if go.clicked() || entered => {
-            asks.push(Ask::Aim(Goal { figure: card.figure.key.to_owned(), wanted: goal.value }, choice));
+            // A bare number is meant as the figure is shown.
+            let wanted = if goal.bare { units.typed(card.figure.unit, goal.value) } else { goal.value };
+            asks.push(Ask::Aim(Goal { figure: card.figure.key.to_owned(), wanted }, choice));
         }
         (Err(why), _) if !view.wanted.trim().is_empty() => told_ui(ui, &Told::Not(why.to_string())),
         _ => {}

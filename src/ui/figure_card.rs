@@ -103,11 +103,11 @@ fn card_ui(ui: &mut Ui, units: Units, view: &mut CardView, known: Known<'_>) -> 
         );
     }
     heading(ui, "Why");
-    asks.extend(why_ui(ui, card));
+    asks.extend(why_ui(ui, units, card));
     heading(ui, "What matters");
     asks.extend(matters_ui(ui, &card.figure, known.movers));
     heading(ui, "Bring it elsewhere");
-    asks.extend(aim_ui(ui, view, card));
+    asks.extend(aim_ui(ui, units, view, card));
     asks
 }
 
@@ -118,7 +118,7 @@ fn heading(ui: &mut Ui, words: &str) {
 }
 
 /// Draws the chain: choices and figures that enter, the law, its source, its constants.
-fn why_ui(ui: &mut Ui, card: &Card) -> Vec<Ask> {
+fn why_ui(ui: &mut Ui, units: Units, card: &Card) -> Vec<Ask> {
     let soft = Palette::of(ui).soft;
     let mut asks = Vec::new();
     ui.label(RichText::new(format!("Law: {}", card.words.law)).size(CAPTION));
@@ -129,7 +129,7 @@ fn why_ui(ui: &mut Ui, card: &Card) -> Vec<Ask> {
         }
     }
     for figure in &card.why.rests_on {
-        let value = figure.text();
+        let value = units.readout_text(figure);
         if line_ui(ui, figure.label, &value, &format!("{}: {value}; why", figure.label)) {
             asks.push(Ask::Figure(Some(figure.key)));
         }

@@ -108,20 +108,19 @@ fn cautions_ui(ui: &mut Ui, summary: &Summary, kinds: usize) {
         (Severity::Note, notes, palette.soft),
     ]
     .into_iter()
+    .filter(|(_, count, _)| *count > 0)
     .take(kinds)
     {
-        if count > 0 {
-            let plural = if count == 1 { "" } else { "s" };
-            let words = format!("{count} {}{plural}", severity.word().to_lowercase());
-            // Sign, number and word in one piece: a sign alone at the end of a line says nothing.
-            let wide = ui.painter().layout_no_wrap(words.clone(), plain(BODY), palette.text).size().x;
-            if ui.layout().main_wrap() && ui.available_size_before_wrap().x < SIGN_ROOM + wide {
-                ui.end_row();
-            }
-            sign(ui, severity, colour);
-            ui.add(egui::Label::new(RichText::new(words).size(BODY)).extend());
-            ui.add_space(8.0);
+        let plural = if count == 1 { "" } else { "s" };
+        let words = format!("{count} {}{plural}", severity.word().to_lowercase());
+        // Sign, number and word in one piece: a sign alone at the end of a line says nothing.
+        let wide = ui.painter().layout_no_wrap(words.clone(), plain(BODY), palette.text).size().x;
+        if ui.layout().main_wrap() && ui.available_size_before_wrap().x < SIGN_ROOM + wide {
+            ui.end_row();
         }
+        sign(ui, severity, colour);
+        ui.add(egui::Label::new(RichText::new(words).size(BODY)).extend());
+        ui.add_space(8.0);
     }
 }
 

@@ -53,9 +53,10 @@ pub(super) fn matters_ui(ui: &mut Ui, figure: &Readout, movers: Option<&Movers>)
 
 fn bar_ui(ui: &mut Ui, figure: &Readout, mover: &Mover, longest: f64) -> Option<Ask> {
     let palette = Palette::of(ui);
-    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), ROW), Sense::click());
-    let said = format!("{} / {}", figure.change_text(mover.down), figure.change_text(mover.up));
     let constant = matches!(mover.cause, Cause::Constant(_));
+    let (rect, response) =
+        ui.allocate_exact_size(vec2(ui.available_width(), ROW), if constant { Sense::hover() } else { Sense::click() });
+    let said = format!("{} / {}", figure.change_text(mover.down), figure.change_text(mover.up));
     let name = if constant { format!("uncertain: {}", mover.cause.label()) } else { mover.cause.label().to_owned() };
     let colour = if constant { palette.soft } else { palette.link };
     let mut job = egui::text::LayoutJob::simple_singleline(name.clone(), plain(CAPTION), colour);
@@ -78,7 +79,8 @@ fn bar_ui(ui: &mut Ui, figure: &Readout, mover: &Mover, longest: f64) -> Option<
         }
     }
     ui.painter().vline(middle, track.expand2(vec2(0.0, 2.0)).y_range(), egui::Stroke::new(1.5, palette.edge));
-    response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{name}: {said}")));
+    response
+        .widget_info(|| WidgetInfo::labeled(if constant { Role::Label } else { Role::Button }, true, format!("{name}: {said}")));
     focus_ring(ui, &response);
     let response = response.on_hover_text(format!("{name}: {said}"));
     match mover.cause {

@@ -46,8 +46,11 @@ impl PlanDesk {
     }
 
     /// Hands the plan to the system's viewer.
-    pub(super) fn print(&mut self, ctx: &egui::Context, batch: &Batch, now: Now, paper: Paper) {
-        self.printer.print(ctx, batch, now, paper, file_name(&batch.design.title, ".pdf"));
+    ///
+    /// # Errors
+    /// What to say, if it cannot begin.
+    pub(super) fn print(&mut self, ctx: &egui::Context, batch: &Batch, now: Now, paper: Paper) -> Result<(), String> {
+        self.printer.print(ctx, batch, now, paper, file_name(&batch.design.title, ".pdf"))
     }
 
     /// Saves the plan as PDF in the background.

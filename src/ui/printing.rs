@@ -44,12 +44,15 @@ impl Printer {
     }
 
     /// Prints a plan, unless one is on its way.
-    pub(super) fn print(&mut self, ctx: &egui::Context, batch: &Batch, now: Now, paper: Paper, name: String) {
+    ///
+    /// # Errors
+    /// What to say, if no thread can be had.
+    pub(super) fn print(&mut self, ctx: &egui::Context, batch: &Batch, now: Now, paper: Paper, name: String) -> Result<(), String> {
         if self.running.is_some() {
-            return;
+            return Ok(());
         }
         let (sender, receiver) = channel();
-        let (batch, repaint, without_viewer, folder) = (batch.clone(), ctx.clone(), self.without_viewer, self.folder.take());
+        let (batch, repaint, without_viewer, folder) = (batch.clone(), ctx.clone(), self.without_viewer, self.folder.clone());
         let spawned = std::thread::Builder::new().name("print".to_owned()).spawn(move || {
             let tell = |folder, printed| {
                 // The window may have closed in the meantime; then nobody waits.
@@ -75,16 +78,19 @@ impl Printer {
                 Err(error) => tell(Some(folder), Err(no_viewer(&path, &error))),
             }
         });
-        if spawned.is_ok() {
-            self.running = Some(receiver);
+        match spawned {
+            Ok(_) => self.running = Some(receiver),
+            Err(error) => return Err(format!("The plan cannot be printed: no thread could be started: {error}.")),
         }
+        Ok(())
     }
 
     /// Returns what came of the printing, once something did.
     pub(super) fn answer(&mut self) -> Option<Printed> {
         let printed = match self.running.as_ref()?.try_recv() {
             Ok((folder, printed)) => {
-                self.folder = folder;
+                // A plan that could not be written leaves the folder as it was.
+                self.folder = folder.or_else(|| self.folder.take());
                 printed
             }
             Err(TryRecvError::Disconnected) => Err("the printing ended without an answer; please report this".to_owned()),

@@ -63,7 +63,7 @@ pub(super) fn supplied(supplies: SuppliesDesign) -> Ask {
     Ask::Do(Command::SetSupplies(Box::new(supplies)))
 }
 
-/// Reads a number of one unit that is 0 or more.
+/// Reads a number of one unit; its range is checked with the supplies.
 pub(super) fn read_amount(text: &str, unit: Unit) -> Result<(f64, Option<String>), String> {
     let understood = read_number(text, unit).map_err(|misread| misread.to_string())?;
     Ok((understood.value, understood.said))

@@ -14,7 +14,7 @@ use jiff::civil::{Date, DateTime};
 pub(super) struct Reckoned {
     design: Design,
     quarter: Option<DateTime>,
-    /// The time that it was worked out for.
+    /// What the clock says; the rest was worked out for its quarter of an hour.
     pub(super) now: Now,
     /// The week, if there is a wish.
     pub(super) week: Result<Option<KitchenWeek>, KitchenWeekError>,
@@ -67,7 +67,7 @@ impl WeekDesk {
         let known = |known: &Reckoned| known.design == batch.design && known.quarter == quarter;
         // Taken out and put back, so that what is returned is never borrowed from a place that may be empty.
         let reckoned = match self.reckoned.take().filter(known) {
-            Some(reckoned) => reckoned,
+            Some(reckoned) => Reckoned { now: now.clone(), ..reckoned },
             None => Reckoned::of(batch, now, quarter),
         };
         self.reckoned.insert(reckoned)

@@ -10,7 +10,7 @@ use super::week_desk::Reckoned;
 use super::week_when::time_box;
 use crate::batch::Severity;
 use crate::design::{Reached, WeekDesign, hour};
-use crate::plan::{CountedTask, KitchenWeek, Lean, WeekTask, day_words, length, weekday_name};
+use crate::plan::{CountedTask, KitchenWeek, Lean, WeekTask, day_words, ends_before_words, length, weekday_name};
 use crate::session::Command;
 use egui::{Align, Button, Frame, Layout, RichText, Role, Sense, Ui, WidgetInfo, vec2};
 use jiff::civil::DateTime;
@@ -31,26 +31,26 @@ pub(super) fn list_ui(ui: &mut Ui, view: &mut View, design: &WeekDesign, reckone
         let reached = Some(Reached { task: key.to_owned(), began: reckoned.now.at });
         Ask::Do(Command::SetWeek(Box::new(WeekDesign { reached, ..design.clone() })))
     };
-    match reckoned.planned() {
-        Some(week) => {
-            let mut day = None;
-            for (place, task) in week.tasks.iter().enumerate() {
-                if day != Some(task.start.date()) {
-                    day = Some(task.start.date());
-                    ui.add_space(6.0);
-                    ui.label(RichText::new(day_words(task.start.date())).font(bold(BODY)));
-                }
-                if row_ui(ui, &planned_row(week, place, task)) {
-                    asks.push(here(&task.key));
-                }
+    if let Some(week) = reckoned.planned() {
+        let mut day = None;
+        for (place, task) in week.tasks.iter().enumerate() {
+            if day != Some(task.start.date()) {
+                day = Some(task.start.date());
+                ui.add_space(6.0);
+                ui.label(RichText::new(day_words(task.start.date())).font(bold(BODY)));
+            }
+            if row_ui(ui, &planned_row(week, place, task)) {
+                asks.push(here(&task.key));
             }
         }
-        None => {
-            for task in &reckoned.counted.tasks {
-                if row_ui(ui, &counted_row(task)) {
-                    asks.push(here(&task.key));
-                }
+    } else {
+        for task in &reckoned.counted.tasks {
+            if row_ui(ui, &counted_row(task)) {
+                asks.push(here(&task.key));
             }
+        }
+        if let Some(stage) = reckoned.counted.ends_before {
+            ui.label(RichText::new(ends_before_words(stage)).size(CAPTION).color(Palette::of(ui).soft));
         }
     }
     asks
@@ -84,17 +84,21 @@ fn planned_row(week: &KitchenWeek, place: usize, task: &WeekTask) -> Row {
         spoken.push_str(", ");
         spoken.push_str(mark);
     }
-    let more = [Some(task.what.as_str()), task.note.as_deref()].into_iter().flatten().filter(|words| !words.is_empty());
     Row {
         at: hour(task.start.time()),
         at_room: TIME_ROOM,
         name: task.name.clone(),
-        more: more.collect::<Vec<_>>().join(" "),
+        more: more(&task.what, task.note.as_deref()),
         hands,
         marks,
-        can_begin: !task.begun && task.key != "last_day",
+        can_begin: !task.begun && !task.is_last_day(),
         spoken,
     }
+}
+
+/// Returns what there is to say of a task, and what does not fit.
+fn more(what: &str, note: Option<&str>) -> String {
+    [Some(what), note].into_iter().flatten().filter(|words| !words.is_empty()).collect::<Vec<_>>().join(" ")
 }
 
 fn spoken_moment(at: DateTime) -> String {
@@ -108,7 +112,7 @@ fn counted_row(task: &CountedTask) -> Row {
         at,
         at_room: COUNTED_ROOM,
         name: task.name.clone(),
-        more: task.what.clone(),
+        more: more(&task.what, task.note.as_deref()),
         hands,
         marks: Vec::new(),
         can_begin: true,

@@ -7,7 +7,7 @@ use super::view::{Room, View};
 use super::week_desk::{Reckoned, WeekDesk};
 use super::{week_hours, week_line, week_list, week_when};
 use crate::batch::Batch;
-use crate::plan::{KitchenWeek, Now, length, time_words};
+use crate::plan::{KitchenWeek, Now, ends_before_words, length, time_words};
 use egui::{Button, CentralPanel, Frame, Margin, Panel, RichText, ScrollArea, Ui, vec2};
 
 /// Width of the choices at the left.
@@ -125,7 +125,7 @@ fn costs_ui(ui: &mut Ui, week: &KitchenWeek) {
         lines.push(format!("So that it fits: {}.", words.join("; ")));
     }
     if let Some(stage) = week.ends_before {
-        lines.push(format!("The plan ends before “{}”, which could not be worked out.", stage.title()));
+        lines.push(ends_before_words(stage));
     }
     for line in lines {
         ui.label(RichText::new(line).size(CAPTION).color(Palette::of(ui).soft));

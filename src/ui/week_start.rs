@@ -6,7 +6,7 @@ use super::week_desk::StartDrag;
 use super::week_line::Track;
 use super::week_when::wished;
 use crate::design::{WeekDesign, Wish};
-use crate::plan::{GRID_MIN, KitchenWeek, Now, moved_start, time_words};
+use crate::plan::{GRID_MIN, KitchenWeek, Now, WALL_DAY_MIN, moved_start, time_words};
 use egui::accesskit::Action;
 use egui::{Align2, CornerRadius, Id, Key, Pos2, Rect, Response, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
 use jiff::civil::DateTime;
@@ -17,8 +17,6 @@ pub(super) const HANDLE_ROOM: f32 = 28.0;
 const KNOB: f32 = 8.0;
 /// A way down by so much is a day.
 const DAY_DOWN: f32 = 56.0;
-/// Minutes of a day.
-const DAY_MIN: i64 = 24 * 60;
 
 /// Draws the handle and returns what is asked for.
 ///
@@ -52,7 +50,7 @@ pub(super) fn start_ui(
     }
     let dragged = drag.zip(response.interact_pointer_pos()).and_then(|(drag, pointer)| {
         let way = pointer - drag.pressed;
-        moved_start(drag.from, track.minutes(way.x) + DAY_MIN * (way.y / DAY_DOWN).round() as i64)
+        moved_start(drag.from, track.minutes(way.x) + WALL_DAY_MIN * (way.y / DAY_DOWN).round() as i64)
     });
     let to = dragged.or_else(|| stepped(ui, &response, start));
     asks.extend(to.filter(|to| *to != start).map(|to| wished(design, Wish::StartAt(to))));
@@ -78,7 +76,7 @@ fn stepped(ui: &Ui, response: &Response, start: DateTime) -> Option<DateTime> {
         let asked = |action: Action| i64::try_from(input.num_accesskit_action_requests(response.id, action)).unwrap_or(0);
         let quarters = pressed(Key::ArrowRight) - pressed(Key::ArrowLeft) + asked(Action::Increment) - asked(Action::Decrement);
         let days = pressed(Key::ArrowDown) - pressed(Key::ArrowUp) + 7 * (pressed(Key::PageDown) - pressed(Key::PageUp));
-        GRID_MIN * quarters + DAY_MIN * days
+        GRID_MIN * quarters + WALL_DAY_MIN * days
     });
     (minutes != 0).then(|| moved_start(start, minutes)).flatten()
 }

@@ -85,6 +85,16 @@ fn a_plan_as_text_has_the_days_of_the_wish_and_says_why_it_has_none() {
     assert!(text.contains("=== Friday 9 May 2031 ===") && text.contains("[ ] 14:30"), "{text}");
     let late = export(folder.path(), "vat.txt", &["--ready", "2031-05-06T08:00", "--as-of", "2031-05-05T08:00"]);
     assert!(late.words.contains("times only count") && late.words.contains("at the earliest"), "{}", late.words);
+    assert_eq!(late.code, 1, "a time that cannot be kept");
+    let wrongs: [&[&str]; 2] = [
+        &["--here", "cutt@2031-05-05T07:00", "--as-of", "2031-05-05T08:00"],
+        &["--zone", "Moon/Crater", "--start", "2031-05-06T08:00", "--as-of", "2031-05-05T08:00"],
+    ];
+    for wrong in wrongs {
+        let refused = export(folder.path(), "wrong.txt", wrong);
+        assert_eq!(refused.code, 2, "{wrong:?}: {}", refused.words);
+        assert!(!folder.path().join("wrong.txt").exists());
+    }
     let text = std::fs::read_to_string(folder.path().join("vat.txt")).unwrap();
     assert!(text.contains("No times of the clock") && text.contains("Times count from the start of warming."), "{text}");
 }

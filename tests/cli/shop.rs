@@ -51,7 +51,7 @@ fn the_words_say_packages_prices_and_what_is_over_for_each_thing_and_in_all() {
     let run = run(&["shop", &example("first-vat")]);
     assert_eq!(run.code, 0, "{}", run.words);
     for part in [
-        "needs 6.00 L; buy 3 × 1.25 L at 1.72 coins and 3 × 750 mL at 1.15 coins, together 8.61 coins",
+        "needs 6 L; buy 3 × 1.25 L at 1.72 coins and 3 × 750 mL at 1.15 coins, together 8.61 coins",
         "at home 350 g; buy none",
         "left over",
         "To pay: ",

@@ -2,8 +2,9 @@
 
 use super::reader::{read, squeezed};
 use vatsketch::batch::{batch, from_milk};
-use vatsketch::design::MilkKind;
+use vatsketch::design::{MilkKind, Value};
 use vatsketch::export::{Paper, comparison_pdf};
+use vatsketch::figure::Role;
 use vatsketch::report::{Comparison, comparison};
 use vatsketch::session::EXAMPLES;
 
@@ -36,4 +37,25 @@ fn every_row_the_milk_and_the_cautions_can_be_found_on_both_papers() {
 fn the_same_comparison_gives_the_same_bytes() {
     let both = cow_and_sheep();
     assert!(comparison_pdf(&both, Paper::A4).unwrap() == comparison_pdf(&both, Paper::A4).unwrap());
+}
+
+/// B alone scorches its milk and sours its cheeses: the limits that only its curves have are on paper all the same.
+#[test]
+fn a_limit_that_only_the_second_design_has_is_drawn() {
+    let mut plain = EXAMPLES[0].design().unwrap();
+    plain.set("pickled", Value::Switch(false)).unwrap();
+    let mut sharp = EXAMPLES[0].design().unwrap();
+    sharp.set("heating", Value::Choice("hob")).unwrap();
+    sharp.set("heater_power_w", Value::Number(2500.0)).unwrap();
+    let both = comparison(&batch(&plain).unwrap(), &batch(&sharp).unwrap());
+    let only_b = both.curves.iter().flat_map(|(a, b)| {
+        let known: Vec<&str> = a.series.iter().map(|series| series.name).collect();
+        b.series.iter().filter(move |series| series.role == Role::Limit && !known.contains(&series.name))
+    });
+    let names: Vec<&str> = only_b.map(|series| series.name).collect();
+    assert!(names.contains(&"deposits begin") && names.len() >= 2, "{names:?}");
+    let letters = read(&comparison_pdf(&both, Paper::A4).unwrap()).letters;
+    for name in names {
+        assert!(letters.contains(&squeezed(name)), "`{name}` is not on paper");
+    }
 }

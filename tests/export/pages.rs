@@ -26,12 +26,14 @@ fn there_are_as_many_pages_as_the_printer_gets_and_of_the_same_shape() {
 
 #[test]
 fn every_page_is_white_with_ink_on_it() {
-    for page in pages(&full_plan(), Paper::A4, 1.0).unwrap() {
+    let drawn = pages(&full_plan(), Paper::A4, 1.0).unwrap();
+    for (number, page) in drawn.iter().enumerate() {
         assert!(page.rgba.chunks(4).all(|pixel| pixel[3] == 255));
         assert_eq!(page.rgba[..4], [255; 4], "the corner is margin");
         let dark = page.rgba.chunks(4).filter(|pixel| pixel[0] < 64).count() as f64 / (page.rgba.len() / 4) as f64;
         // The last page may hold the sources alone, whose small print is grey rather than dark at one pixel a point.
-        assert!((0.001..0.3).contains(&dark), "{dark} of the page is dark");
+        let least = if number + 1 == drawn.len() { 0.001 } else { 0.005 };
+        assert!((least..0.3).contains(&dark), "{dark} of the page is dark");
     }
 }
 

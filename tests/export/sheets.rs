@@ -29,10 +29,10 @@ struct Printed {
 
 /// The plans of all examples, with a week and without; set once, because that is what takes long here.
 static PRINTED: LazyLock<Vec<Printed>> = LazyLock::new(|| {
-    let plans = EXAMPLES.into_iter().flat_map(|example| {
-        let design = example.design().unwrap();
+    let examples = EXAMPLES.into_iter().map(|example| (example.name, example.design().unwrap()));
+    let plans = examples.chain([("default", Design::default())]).flat_map(|(name, design)| {
         let counted = plan(&batch(&design).unwrap());
-        [(format!("{}, counted", example.name), counted), (format!("{}, timed", example.name), timed(design))]
+        [(format!("{name}, counted"), counted), (format!("{name}, timed"), timed(design))]
     });
     let print = |(name, plan): (String, Plan)| {
         let sheets = Paper::ALL.into_iter().map(|paper| (paper, read(&pdf(&plan, paper).unwrap()))).collect();
@@ -115,6 +115,10 @@ fn the_rollings_of_many_months_are_all_printed() {
     let letters = read(&pdf(&plan, Paper::A4).unwrap()).letters;
     for time in &rolled.times {
         assert!(letters.contains(&squeezed(&time.words_with_day())), "{time:?}");
+    }
+    let text = squeezed(&text(&plan));
+    for time in &rolled.times {
+        assert!(text.contains(&squeezed(&time.words_with_day())), "{time:?} is not in the text");
     }
 }
 

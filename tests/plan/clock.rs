@@ -3,17 +3,18 @@
 use jiff::civil::{DateTime, date};
 use jiff::tz::TimeZone;
 use proptest::prelude::*;
-use vatsketch::plan::{Clock, ClockError, Gap, Habit, Handling, Start, Taken, local_time, schedule};
+use vatsketch::design::read_moment;
+use vatsketch::plan::{Clock, ClockError, Gap, Habit, Handling, Start, Taken, schedule};
 
 /// An hour ahead of UTC and two in summer, from the last Sunday of March 02:00 to the last of October 03:00 (the rule written as POSIX has it).
 const TWO_SEASONS: &str = "CET-1CEST,M3.5.0,M10.5.0/3";
 
 fn clock(text: &str) -> Clock {
-    Clock::of_week(local_time(text).unwrap().date(), TimeZone::posix(TWO_SEASONS).unwrap()).unwrap()
+    Clock::of_week(read_moment(text).unwrap().date(), TimeZone::posix(TWO_SEASONS).unwrap()).unwrap()
 }
 
 fn at(text: &str) -> DateTime {
-    local_time(text).unwrap()
+    read_moment(text).unwrap()
 }
 
 /// The days of 2031 on which the rule changes the clock, worked out by hand: 30 March and 26 October are the last Sundays.
@@ -75,11 +76,14 @@ fn busy_times_count_once_and_must_run_forwards() {
 
 #[test]
 fn what_is_no_time_is_refused_with_an_example() {
-    for text in ["", "soon", "2031-13-01 10:00", "2031-02-30 10:00", "2031-05-09", "10:30"] {
-        let error = local_time(text).unwrap_err();
+    for text in
+        ["", "soon", "2031-13-01 10:00", "2031-02-30 10:00", "2031-05-09", "10:30", "2031-05-09 18:30+02:00", "2031-05-09T18:30Z"]
+    {
+        let error = read_moment(text).unwrap_err();
         assert!(error.to_string().contains("2031-05-09 18:30"), "{text}: {error}");
     }
     assert_eq!(at(" 2031-05-09T06:05 "), date(2031, 5, 9).at(6, 5, 0, 0));
+    assert_eq!(at("2031-05-09 06:05:50"), date(2031, 5, 9).at(6, 5, 0, 0), "a file keeps minutes, so seconds are cut off at once");
 }
 
 #[test]

@@ -3,7 +3,7 @@
 use jiff::civil::{DateTime, date};
 use jiff::tz::TimeZone;
 use vatsketch::batch::{Batch, batch};
-use vatsketch::design::{BusyOnce, Design, Habitual, Reached, TakenHours, Value, Wish, read_hour};
+use vatsketch::design::{BusyOnce, Design, Habitual, Reached, Stage, TakenHours, Value, Wish, read_hour};
 use vatsketch::plan::{KitchenWeek, KitchenWeekError, Now, Taken, kitchen_week};
 
 /// Monday.
@@ -146,12 +146,43 @@ fn what_time_it_is_counts_by_the_zone_that_the_design_names() {
 #[test]
 fn a_vat_that_stops_half_way_has_no_time_of_being_ready() {
     let mut design = wishing(Wish::StartAt(monday(9, 0)));
-    // A bath that is colder than the rennet wants never brings the milk there.
-    design.set("bath_set_temperature_c", Value::Number(30.0)).unwrap();
-    let batch = made(&design);
-    if batch.vat.done().is_none() {
-        assert!(kitchen_week(&batch, &now()).is_err(), "no task at all");
-    } else {
-        assert!(planned(&design).ready.is_some());
+    // More cheeses than moulds can hold: the draining cannot be worked out.
+    design.set("mould_count", Value::Number(1.0)).unwrap();
+    design.set("mould_diameter_mm", Value::Number(20.0)).unwrap();
+    design.set("mould_height_mm", Value::Number(10.0)).unwrap();
+    let stops = made(&design);
+    assert!(stops.vat.done().is_some() && stops.draining.done().is_none());
+    let week = planned(&design);
+    assert_eq!((week.ready, week.ends_before), (None, Some(Stage::Draining)));
+    assert!(week.tasks.iter().any(|task| task.key == "cut"));
+}
+
+/// Kept under oil for three weeks: whatever the maker has begun since, the jars were closed when they were closed.
+#[test]
+fn the_last_day_never_moves_away_while_the_jars_are_looked_after() {
+    let mut design = wishing(Wish::StartAt(monday(9, 0)));
+    design.set("kept_in", Value::Choice("oil")).unwrap();
+    design.set("keeping_days", Value::Number(21.0)).unwrap();
+    let before = planned(&design);
+    let last = before.tasks.last().unwrap().clone();
+    assert!(last.is_last_day());
+    for key in ["sour", "rest", "roll_1", "roll_2"] {
+        let task = before.tasks.iter().find(|task| task.key == key).unwrap();
+        design.week.reached = Some(Reached { task: key.to_owned(), began: task.start });
+        let now = Now { at: task.start, ..now() };
+        let after = kitchen_week(&made(&design), &now).unwrap().unwrap();
+        let there = after.tasks.last().unwrap();
+        assert!(there.is_last_day() && there.start <= last.start, "{key}: {} instead of {}", there.start, last.start);
+        if key == "sour" {
+            assert_eq!((there.start, after.ready), (last.start, before.ready), "known to the minute");
+        }
     }
+}
+
+#[test]
+fn what_is_said_to_have_begun_later_than_now_is_refused() {
+    let mut design = wishing(Wish::StartAt(monday(9, 0)));
+    design.week.reached = Some(Reached { task: "cut".to_owned(), began: monday(12, 0) });
+    let error = kitchen_week(&made(&design), &now()).unwrap_err().to_string();
+    assert!(error.contains("4 h from now") && error.contains("really began"), "{error}");
 }

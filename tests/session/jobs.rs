@@ -1,10 +1,11 @@
 //! The spread in the background.
 
 use std::sync::atomic::{AtomicUsize, Ordering};
-use std::sync::mpsc::{Receiver, channel};
+use std::sync::mpsc::{Receiver, Sender, channel};
+use std::time::Duration;
 use vatsketch::batch::{batch, matters};
 use vatsketch::design::Design;
-use vatsketch::session::{MattersJob, SpreadJob, Work, spread};
+use vatsketch::session::{Background, MattersJob, SpreadJob, Work, spread};
 
 fn work(threads: usize) -> Work<'static> {
     Work { draws: 12, threads, goes_on: &|| true }
@@ -49,39 +50,56 @@ fn nothing_more_is_begun_once_it_is_told_to_stop() {
     assert!(asked.load(Ordering::Relaxed) <= 3 + 2, "each thread asks once in vain");
 }
 
+/// Work that waits at a gate for each order, so that nothing depends on how quick the machine is.
+struct Gated {
+    job: Background<u32, u32>,
+    /// What was begun.
+    begun: Receiver<u32>,
+    /// Lets one order through.
+    gate: Sender<()>,
+    told: Receiver<()>,
+}
+
+fn gated() -> Gated {
+    let ((begins, begun), (gate, opened), (tell, told)) = (channel(), channel::<()>(), channel());
+    let work = move |order: &u32, goes_on: &(dyn Fn() -> bool + Sync)| {
+        begins.send(*order).unwrap_or(());
+        while goes_on() {
+            if opened.recv_timeout(Duration::from_millis(1)).is_ok() {
+                return Some(*order);
+            }
+        }
+        None
+    };
+    Gated { job: Background::new("gated", work, Box::new(move || tell.send(()).unwrap_or(()))), begun, gate, told }
+}
+
 #[test]
 fn a_newer_order_takes_the_place_of_an_older_one() {
-    let (job, told) = job(12);
-    for milk_l in [5.0, 7.0, 9.0] {
-        job.order(&with_milk(milk_l));
-        assert!(job.is_running());
-    }
+    let Gated { job, begun, gate, told } = gated();
+    job.order(1);
+    assert_eq!(begun.recv().unwrap(), 1);
+    job.order(2);
+    // The first one was told to stop, and has no answer.
+    assert_eq!(begun.recv().unwrap(), 2);
+    assert!(job.is_running() && job.answer().is_none() && told.try_recv().is_err());
+    gate.send(()).unwrap();
     told.recv().unwrap();
-    assert_eq!(job.answer().unwrap().design, with_milk(9.0));
-    assert!(told.try_recv().is_err(), "the older ones have no answer");
-    // Another order works as the first did, and the old answer stays until the new one is there.
-    job.order(&with_milk(4.0));
-    assert!(job.answer().is_some());
+    assert_eq!((*job.answer().unwrap(), job.is_running()), (2, false));
+    // The old answer stays until the new one is there.
+    job.order(3);
+    assert_eq!((begun.recv().unwrap(), *job.answer().unwrap()), (3, 2));
+    gate.send(()).unwrap();
     told.recv().unwrap();
-    assert_eq!(job.answer().unwrap().design, with_milk(4.0));
+    assert_eq!(*job.answer().unwrap(), 3);
 }
 
+/// The work never ends by itself: only the question whether it goes on ends it.
 #[test]
-fn an_order_that_was_stopped_has_no_answer_and_the_next_one_has() {
-    let (job, told) = job(12);
-    job.order(&with_milk(5.0));
-    job.stop();
-    assert!(!job.is_running());
-    job.order(&with_milk(8.0));
-    told.recv().unwrap();
-    assert_eq!(job.answer().unwrap().design, with_milk(8.0));
-}
-
-/// Ten thousand draws would take minutes: dropping the job does not wait for them.
-#[test]
-fn a_job_that_is_dropped_ends_between_two_draws() {
-    let (job, told) = job(10_000);
-    job.order(&Design::default());
+fn a_job_that_is_dropped_stops_its_work_and_tells_nothing() {
+    let Gated { job, begun, gate: _gate, told } = gated();
+    job.order(1);
+    begun.recv().unwrap();
     drop(job);
     assert!(told.recv().is_err(), "it has ended, and has told nothing");
 }

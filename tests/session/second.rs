@@ -128,6 +128,25 @@ fn undoing_a_swap_whose_second_is_gone_keeps_the_files_apart() {
     session.redo().unwrap();
     assert_eq!(session.design().milk.milk_kind, MilkKind::Goat);
     assert!(session.path().is_none());
+    assert_eq!(session.second().unwrap().design().milk.milk_kind, MilkKind::Buffalo, "it is on no undo list, so it stays");
+    holds_together(&session);
+}
+
+#[test]
+fn undoing_a_swap_loses_nothing_that_was_given_to_the_second_since() {
+    let folder = tempfile::tempdir().unwrap();
+    let one = folder.path().join("one.vat.ron");
+    std::fs::write(&one, file::to_text(&Design::default())).unwrap();
+    let mut session = Session::open_file(&one).unwrap();
+    session.second_from_milk(MilkKind::Goat).unwrap();
+    session.swap_second().unwrap();
+    // The design of the file stands second now, and is given the milk of the first.
+    session.copy_to_second("milk_kind").unwrap();
+    session.undo().unwrap();
+    assert_eq!(session.design(), &Design::default());
+    let second = session.second().unwrap();
+    assert_eq!((second.design().milk.milk_kind, second.path()), (MilkKind::Goat, Some(one.as_path())));
+    assert!(session.path().is_none(), "the file belongs to the second");
     holds_together(&session);
 }
 

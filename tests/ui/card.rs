@@ -64,10 +64,15 @@ fn what_matters_is_drawn_strongest_first() {
     let harness = with_card("dried_cheese_g");
     let movers = vatsketch::batch::matters(harness.state().session.batch(), "dried_cheese_g").unwrap();
     let figure = readouts(harness.state().session.batch()).into_iter().find(|figure| figure.key == "dried_cheese_g").unwrap();
-    for mover in movers.iter().take(3) {
-        let said = format!("{} / {}", figure.change_text(mover.down), figure.change_text(mover.up));
-        assert!(harness.query_all_by_label_contains(&said).any(|_| true), "{said} for {}", mover.cause.label());
-    }
+    let tops: Vec<f32> = movers
+        .iter()
+        .take(3)
+        .map(|mover| {
+            let said = format!("{}: {} / {}", mover.cause.label(), figure.change_text(mover.down), figure.change_text(mover.up));
+            harness.get_by_label_contains(&said).rect().top()
+        })
+        .collect();
+    assert!(tops.windows(2).all(|pair| pair[0] < pair[1]), "{tops:?}");
 }
 
 #[test]

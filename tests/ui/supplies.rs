@@ -55,7 +55,7 @@ fn a_package_counts_once_size_and_price_are_given() {
     type_into(&mut harness, "Milk: new package, price", "2,10");
     let offer = supplies(&harness).goods[&Good::Milk].offers[0];
     assert_eq!((offer.size, offer.price, offer.at_most), (1700.0, 2.1, None));
-    harness.get_by_label_contains("Milk: 4 × 1.70");
+    harness.get_by_label_contains("Milk: 4 × 1.7\u{a0}L");
     // The foot says it as well, on every page.
     assert_eq!(harness.query_all_by_label("to pay").count(), 2);
 }
@@ -118,7 +118,7 @@ fn what_counts_first_currency_and_the_price_on_waste_are_set() {
     type_into(&mut harness, "Currency", "shells");
     type_into(&mut harness, "Price on what is left over", "0,5");
     assert_eq!((supplies(&harness).currency.as_str(), supplies(&harness).waste_price), ("shells", 0.5));
-    harness.get_by_label("8.40 shells to pay");
+    harness.get_by_label("8.40\u{a0}shells to pay");
     harness.get_by_label("What counts first: Least waste").click();
     harness.run();
     assert_eq!(supplies(&harness).buy_for, BuyFor::LeastWaste);

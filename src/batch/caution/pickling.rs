@@ -79,7 +79,7 @@ fn strength(soured: &PicklingOutcome, design: &Design, all: &mut Vec<Caution>) {
                 "{:.1} mL of this vinegar for each gram of cheese brings the acid of {counted_ml_per_g:.1} mL of vinegar of 5 g/100 mL; below {:.0} mL a cheese may never sour.",
                 soured.vinegar_ml_per_g, LEAST_ML_PER_G.value
             ),
-            "Take 3 mL or more for each gram of dried cheese; what just covers the cheeses is often too little.",
+            "Take 3 mL or more of vinegar of 5 g/100 mL for each gram of dried cheese, of a weaker one more; what just covers the cheeses is often too little.",
         ));
     }
 }

@@ -22,7 +22,7 @@ pub(super) fn run(
     let now = week::laid_over(options, &mut design.week)?;
     let batch = batch(&design)?;
     // First, because it may be why there is nothing to plan.
-    let ending = write_failures(&stage_ends(&batch), words)?;
+    let ending = write_failures(&stage_ends(&batch), "", words)?;
     match kitchen_week(&batch, &now)? {
         Some(week) if as_json => write_json(&json::of_week(&batch, &week, &now), data)?,
         Some(week) => words::write_week(&batch, &week, data)?,

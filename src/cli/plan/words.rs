@@ -3,7 +3,7 @@
 use crate::batch::Batch;
 use crate::cli::text::write_head;
 use crate::design::{hour, lower_first};
-use crate::plan::{Counted, KitchenWeek, Lost, Taken, WeekTask, length, weekday_name};
+use crate::plan::{Counted, KitchenWeek, Lost, Taken, WeekTask, ends_before_words, length, weekday_name};
 use crate::report::elapsed;
 use jiff::civil::{Date, DateTime};
 use std::io::{Result, Write};
@@ -125,7 +125,12 @@ pub(super) fn write_open(batch: &Batch, counted: &Counted, data: &mut dyn Write)
         write_more(&task.what, task.note.as_deref(), data)?;
     }
     if let Some(stage) = counted.ends_before {
-        writeln!(data, "\nThe plan ends before “{}”, which could not be worked out.", stage.title())?;
+        writeln!(
+            data,
+            "
+{}",
+            ends_before_words(stage)
+        )?;
     }
     write_foot(data)
 }

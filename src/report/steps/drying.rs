@@ -1,8 +1,10 @@
 //! Drying.
 
 use super::{Facts, Step};
+use crate::batch::Batch;
 use crate::design::{DryingDesign, DryingPlace, Stage, Unit};
 use crate::law::kitchen::THERMOMETER_SPREAD;
+use crate::plan::Stretch;
 use crate::process::{DryingOutcome, TrayRun};
 use crate::report::{Amount, Target, duration};
 
@@ -79,6 +81,35 @@ fn weigh(design: &DryingDesign, drying: &DryingOutcome, start_min: f64, facts: &
     step.write_down = "one cheese, g";
     step.governed_by = &["drying_h"];
     step
+}
+
+/// Brings the steps of drying to the time that a week gives it: how long, and what the cheeses weigh then, off the same curve.
+pub(super) fn stretched(steps: &mut [Step], stretch: &Stretch, batch: &Batch) {
+    let (Stage::Drying, Some(drying), Some(loss_percent)) = (stretch.stage, batch.drying.done(), stretch.loss_percent) else {
+        return;
+    };
+    let left = (1.0 - 0.01 * loss_percent) / (1.0 - 0.01 * drying.end.loss_percent);
+    for step in steps.iter_mut().filter(|step| step.stage == Stage::Drying) {
+        match step.verb {
+            "Lay" => step.lasts = Some(Facts::plain("for", stretch.planned_min as f64 / 60.0, Unit::Hour, 0)),
+            "Weigh" => {
+                for target in &mut step.targets {
+                    *target = match target.label {
+                        "one cheese" => moved(target, target.amount.value * left),
+                        _ => moved(target, loss_percent),
+                    };
+                }
+            }
+            _ => {}
+        }
+    }
+}
+
+/// Returns a target with another value, its range as far about it as before.
+fn moved(target: &Target, to: f64) -> Target {
+    let by = to - target.amount.value;
+    let within = target.within.map(|(least, most)| (least + by, most + by));
+    Target { amount: Amount { value: to, ..target.amount }, within, ..target.clone() }
 }
 
 /// Returns the hours that the last gram took, from the end of the curve.

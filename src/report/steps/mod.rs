@@ -102,6 +102,7 @@ pub(super) fn of_week(mut steps: Vec<Step>, week: &KitchenWeek, batch: &Batch) -
             time.clock.is_some()
         });
     }
+    week.stretches.iter().for_each(|stretch| drying::stretched(&mut steps, stretch, batch));
     let more = week::more(&steps, week, batch);
     steps.extend(more);
     steps.retain(|step| !step.times.is_empty());

@@ -42,7 +42,7 @@ impl Desk {
     pub(super) fn movers(&self) -> Option<Movers> {
         let (design, figure, _) = self.card.as_ref()?;
         let answer = self.matters.as_ref()?.answer()?;
-        (answer.figure == *figure).then(|| Movers { of: answer.movers.clone(), old: answer.design != *design })
+        (answer.figure == *figure).then(|| Movers { of: answer.movers.clone(), old: !answer.design.same_cheese(design) })
     }
 
     /// Takes a spread that was worked out elsewhere.
@@ -53,7 +53,7 @@ impl Desk {
     /// Returns the spread of a design, if it is known.
     pub(super) fn spread(&self, design: &Design) -> Option<Arc<Spread>> {
         let answer = self.spread.as_ref().and_then(SpreadJob::answer).or_else(|| self.given.clone())?;
-        (answer.design == *design).then_some(answer)
+        answer.design.same_cheese(design).then_some(answer)
     }
 }
 
@@ -75,14 +75,13 @@ impl Window {
             return;
         };
         let design = self.session.design();
-        let pinned = self
-            .desk
-            .card()
-            .is_none_or(|card| card.ways.iter().all(|way| way.pinned == self.session.pins().contains(way.field.key)));
-        if pinned && self.desk.card.as_ref().is_some_and(|(of, key, _)| of == design && *key == figure) {
+        let same = self.desk.card.as_ref().is_some_and(|(of, key, _)| of.same_cheese(design) && *key == figure);
+        let pins = self.session.pins();
+        let pins_as_before =
+            self.desk.card().is_none_or(|card| card.ways.iter().all(|way| way.pinned == pins.contains(way.field.key)));
+        if same && pins_as_before {
             return;
         }
-        let same = self.desk.card.as_ref().is_some_and(|(of, key, _)| of == design && *key == figure);
         self.desk.card = Some((design.clone(), figure, Card::of(&self.session, figure)));
         if !same {
             let wake = ctx.clone();
@@ -93,7 +92,10 @@ impl Window {
 
     /// Orders the spread once a drag has ended: two hundred batches beside a moving slider would only be thrown away.
     fn order_spread(&mut self, ctx: &egui::Context) {
-        if !self.desk.spreads || self.session.is_dragging() || self.desk.spread_of.as_ref() == Some(self.session.design()) {
+        if !self.desk.spreads
+            || self.session.is_dragging()
+            || self.desk.spread_of.as_ref().is_some_and(|of| of.same_cheese(self.session.design()))
+        {
             return;
         }
         let wake = ctx.clone();

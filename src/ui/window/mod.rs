@@ -275,7 +275,7 @@ impl Window {
             Ask::ExportPlan => self.ask_path(ctx, Purpose::Export),
             Ask::ExportCalendar => self.ask_path(ctx, Purpose::Calendar),
             Ask::Paper(paper) => self.view.paper = paper,
-            Ask::Print => self.plan_desk.print(ctx, self.session.batch(), self.clock.now(), self.view.paper),
+            Ask::Print => self.print(ctx),
             Ask::CopyPlan => self.session.last_change = PlanDesk::copy(ctx, self.session.batch(), &self.clock.now()),
             Ask::Show(page) => self.view.page = page,
             Ask::ShowPart(part) => self.view.plan_part = part,
@@ -347,8 +347,9 @@ impl Window {
                 session.take_second_of(&mut self.session);
                 self.session = session;
                 self.refresh();
-                // The units and the cut are how the maker looks at any design.
-                self.view = View { units: self.view.units, cut: self.view.cut, plan_part: self.view.plan_part, ..View::default() };
+                // Units, cut, part of the plan and paper are how the maker looks at any design.
+                let View { cut, plan_part, paper, units, .. } = self.view;
+                self.view = View { cut, plan_part, paper, units, ..View::default() };
                 self.notice = None;
             }
             Err(error) => self.tell(error.to_string()),

@@ -31,8 +31,8 @@ impl Window {
         match self.session.save(path) {
             Ok(()) => {
                 self.recent.note(path);
-                self.keep_copies();
                 self.notice = None;
+                self.keep_copies();
                 self.session.last_change = format!("Saved as {}.", path.display());
                 if let Some(then) = self.after_save.take() {
                     self.unless_second_is_lost(ctx, then);
@@ -92,6 +92,12 @@ impl Window {
         match self.plan_desk.save(ctx, self.session.batch(), self.clock.now(), self.view.paper, path) {
             Ok(()) => "Saving the plan as PDF…".clone_into(&mut self.session.last_change),
             Err(words) => self.tell(words),
+        }
+    }
+
+    pub(super) fn print(&mut self, ctx: &egui::Context) {
+        if let Err(words) = self.plan_desk.print(ctx, self.session.batch(), self.clock.now(), self.view.paper) {
+            self.tell(words);
         }
     }
 

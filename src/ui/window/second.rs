@@ -82,8 +82,8 @@ impl Window {
         match self.session.save_second(path) {
             Ok(()) => {
                 self.recent.note(path);
-                self.keep_copies();
                 self.notice = None;
+                self.keep_copies();
                 if let Some(then) = self.after_save.take() {
                     self.settled(ctx, then);
                 }
