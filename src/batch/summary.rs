@@ -50,12 +50,12 @@ pub fn soaked_min(batch: &Batch) -> Option<f64> {
     Some(dried_min(batch)? + 60.0 * soak_h)
 }
 
-/// Returns hours as a maker says them: "2 h 30 min", "3 days 4 h".
+/// Returns hours as a maker says them: "2 h 15 min", "3 days 4 h".
 ///
 /// # Example
 /// ```
 /// use vatsketch::batch::hours_in_words;
-/// assert_eq!(hours_in_words(2.5), "2 h 30 min");
+/// assert_eq!(hours_in_words(2.25), "2 h 15 min");
 /// assert_eq!(hours_in_words(76.2), "3 days 4 h");
 /// assert_eq!(hours_in_words(500.0), "21 days");
 /// ```

@@ -6,7 +6,7 @@ use super::moist_air::{GAS_CONSTANT, kelvin};
 
 crate::constants! {
     /// Diffusivity of water in cheese at the reference.
-    MOISTURE_DIFFUSIVITY = { "Diffusivity of water in cheese", 1.5e-10, "m²/s", (0.75e-10, 3.0e-10), NmrCheeseDrying2011, "fitted at 40 °C and 0.4 kg/kg moisture so that 48 h leave a hard cheese; gives 3.05e-11 at 16 °C against 3.71e-11 published, and another cheese has 7.8e-12 at 12 °C", Fitted }
+    MOISTURE_DIFFUSIVITY = { "Diffusivity of water in cheese", 1.5e-10, "m²/s", (0.75e-10, 3.0e-10), CommonPractice, "common practice, no source: fitted at 40 °C and 0.4 kg/kg moisture so that 48 h leave a hard cheese; gives 3.05e-11 at 16 °C against 3.71e-11 published for one cheese, and another has 7.8e-12 at 12 °C", Fitted }
     /// Temperature of the reference.
     DIFFUSION_REFERENCE_TEMPERATURE = { "Reference temperature of the diffusivity", 40.0, "°C", (40.0, 40.0), Ourselves, "chosen", Judged }
     /// Water content of the reference.

@@ -26,7 +26,7 @@ crate::constants! {
     /// Temperature above which the enzyme dies.
     CLOTTING_HOTTEST = { "Rennet dies above", 55.0, "°C", (50.0, 60.0), GuelphNotes, "setting temperatures", Secondhand }
     /// From one test of the break to the next.
-    TEST_AGAIN = { "Test again after", 15.0, "min", (5.0, 20.0), CommonPractice, "wait a quarter of an hour and test again", Judged }
+    TEST_AGAIN = { "Test again after", 12.0, "min", (5.0, 20.0), Ourselves, "estimate: long enough for the curd to have changed", Judged }
 }
 
 crate::correlations! {

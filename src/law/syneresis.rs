@@ -8,9 +8,9 @@ crate::constants! {
     /// Temperature of that.
     MOULD_TEMPERATURE = { "Temperature of the time constant in the moulds", 21.0, "°C", (18.0, 24.0), Ourselves, "a room", Judged }
     /// Time constant in the vat.
-    VAT_TIME = { "Time constant of the whey in the vat", 1.2, "h", (0.6, 2.5), MarshallCastillo, "first order is published; the time constant of curd lying still is ours", Judged }
+    VAT_TIME = { "Time constant of the whey in the vat", 1.36, "h", (0.68, 2.83), MarshallCastillo, "first order is published; the time constant of curd lying still is ours", Judged }
     /// Temperature of that.
-    VAT_TEMPERATURE = { "Temperature of the time constant in the vat", 36.0, "°C", (34.0, 38.0), Ourselves, "a warm vat", Judged }
+    VAT_TEMPERATURE = { "Temperature of the time constant in the vat", 35.0, "°C", (33.0, 37.0), Ourselves, "a warm vat", Judged }
     /// Most that leaves in the vat.
     VAT_SHARE = { "Share of all the whey that curd lying still gives up at most", 0.60, "1", (0.4, 0.67), DejmekWalstra, "a still gel loses up to two thirds of its volume; the share is ours", Judged }
     /// Activation energy.

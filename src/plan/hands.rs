@@ -2,7 +2,7 @@
 
 crate::constants! {
     /// Steaming.
-    STEAMING = { "Steaming of what is of steel", 15.0, "min", (10.0, 20.0), CommonPractice, "no source found", Judged }
+    STEAMING = { "Steaming of what is of steel", 20.0, "min", (15.0, 30.0), Ourselves, "estimate", Judged }
     /// What every visit takes.
     VISIT = { "Hands for any visit: wash, fetch, write down, put away", 180.0, "s", (60.0, 600.0), Ourselves, "estimate", Judged }
     /// Measuring out.
@@ -52,9 +52,9 @@ crate::constants! {
     /// How much longer a cheese may stay in the vinegar.
     VINEGAR_WAITS = { "Cheeses may stay in the vinegar beyond their time", 24.0, "h", (6.0, 72.0), Ourselves, "never shorter: the centre needs the hours", Judged }
     /// Rolling, soonest.
-    ROLL_SOONEST = { "A jar is rolled again after at least", 3.0, "d", (2.0, 4.0), CommonPractice, "every few days, no source", Judged }
+    ROLL_SOONEST = { "A jar is rolled again after at least", 4.0, "d", (2.0, 5.0), Ourselves, "every few days", Judged }
     /// Rolling, latest.
-    ROLL_LATEST = { "A jar is rolled again after at most", 5.0, "d", (4.0, 7.0), CommonPractice, "every few days, no source", Judged }
+    ROLL_LATEST = { "A jar is rolled again after at most", 6.0, "d", (5.0, 9.0), Ourselves, "every few days", Judged }
 }
 
 /// Returns seconds as whole minutes, rounded up.

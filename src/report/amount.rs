@@ -94,7 +94,7 @@ const TWO_DAYS_MIN: f64 = 2.0 * 24.0 * 60.0;
 /// # Example
 /// ```
 /// use vatsketch::report::duration;
-/// assert_eq!(duration(150.0), "2\u{a0}h\u{a0}30");
+/// assert_eq!(duration(125.0), "2\u{a0}h\u{a0}05");
 /// assert_eq!(duration(35.2), "35\u{a0}min");
 /// assert_eq!(duration(1800.0), "30\u{a0}h");
 /// ```
@@ -117,7 +117,7 @@ pub fn duration(minutes: f64) -> String {
     }
 }
 
-/// Returns minutes from the start as they stand beside a step: `start`, `+35 min`, `+2 h 30`.
+/// Returns minutes from the start as they stand beside a step: `start`, `+35 min`, `+2 h 05`.
 #[must_use]
 pub fn elapsed(minutes: f64) -> String {
     if minutes.round() < 1.0 { "start".to_owned() } else { format!("+{}", duration(minutes)) }

@@ -53,7 +53,7 @@ impl Command {
         Ok(())
     }
 
-    /// Returns what the undo menu says of it: "Fat target 3.5 → 4 %".
+    /// Returns what the undo menu says of it: "Fat target 3.9 → 4.3 %".
     #[must_use]
     pub fn name(&self, before: &Design) -> String {
         match self {

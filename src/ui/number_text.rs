@@ -1,4 +1,4 @@
-//! Reading a number as a maker writes it: `2.5`, `2,5`, `2½`, `1/2`, `1 1/2`, `2.5 l`, `10 cups`, `97.9F`.
+//! Reading a number as a maker writes it: `2.5`, `2,5`, `2½`, `1/2`, `1 1/2`, `2.5 l`, `10 cups`, `95.9F`.
 
 use crate::design::Unit;
 use crate::law::kitchen::{CUP, GALLON, METRIC_TABLESPOON, METRIC_TEASPOON};
@@ -89,7 +89,7 @@ fn spellings(unit: Unit) -> Vec<Spelled> {
 /// ```
 /// use vatsketch::{design::Unit, ui::read_number};
 /// assert_eq!(read_number("2½", Unit::Litre)?.value, 2.5);
-/// assert!((read_number("97.9F", Unit::Celsius)?.value - 36.61).abs() < 0.01);
+/// assert!((read_number("95.9F", Unit::Celsius)?.value - 35.5).abs() < 0.01);
 /// assert!(read_number("10 cups", Unit::Celsius).is_err());
 /// # Ok::<(), vatsketch::ui::Misread>(())
 /// ```

@@ -145,21 +145,21 @@ const CASES: &[Case] = &[
         &["acid_g_per_100ml=5", "vinegar_ml_per_g=1.9"],
         &["acid_g_per_100ml=5", "vinegar_ml_per_g=2"],
     ),
-    ("centre_not_sour", Severity::Stop, &["pickling_h=24"], &["pickling_h=1500"]),
+    ("centre_not_sour", Severity::Stop, &["pickling_h=20"], &["pickling_h=1500"]),
     ("centre_may_not_be_sour", Severity::Caution, &["pickling_h=600"], &["pickling_h=2000"]),
     ("warm_pickling", Severity::Stop, &["pickling_temperature_c=4.5"], &["pickling_temperature_c=4"]),
     ("not_submerged", Severity::Stop, &["vinegar_ml_per_g=0.6"], &["vinegar_ml_per_g=0.6", "vinegar_by=cover"]),
     ("measure_the_ph", Severity::Note, &[], &["pickled=no"]),
     ("in_the_jar", Severity::Note, &[], &["pickled=no"]),
-    ("oil_before_acid", Severity::Stop, &["kept_in=oil", "pickling_h=24"], &["kept_in=oil", "pickling_h=1500"]),
+    ("oil_before_acid", Severity::Stop, &["kept_in=oil", "pickling_h=20"], &["kept_in=oil", "pickling_h=1500"]),
     ("oil_before_acid", Severity::Stop, &["kept_in=oil", "pickled=no"], &["kept_in=bare", "pickled=no"]),
     ("oil_is_untested", Severity::Stop, &["kept_in=oil", "pickling_h=1500"], &["kept_in=vinegar", "pickling_h=1500"]),
     ("long_in_oil", Severity::Stop, &["kept_in=oil", "keeping_days=5"], &["kept_in=oil", "keeping_days=4"]),
     ("no_vinegar_to_keep_in", Severity::Caution, &["pickled=no"], &["pickled=no", "kept_in=bare"]),
     ("warm_keeping", Severity::Stop, &["keeping_temperature_c=4.5"], &["keeping_temperature_c=4"]),
-    ("needs_cold", Severity::Caution, &["pickling_h=24"], &["pickling_h=1500"]),
+    ("needs_cold", Severity::Caution, &["pickling_h=20"], &["pickling_h=1500"]),
     ("needs_cold", Severity::Caution, &["pickled=no"], &["pickling_h=1500"]),
-    ("class_is_no_proof", Severity::Note, &["pickling_h=1500"], &["pickling_h=24"]),
+    ("class_is_no_proof", Severity::Note, &["pickling_h=1500"], &["pickling_h=20"]),
 ];
 
 #[test]
@@ -228,7 +228,7 @@ fn a_soak_asks_for_a_meter_at_the_centre_and_on_a_blend_and_for_the_cold() {
 /// The same number in two places is rounded the same way, and a pH just above a limit is not shown as the limit.
 #[test]
 fn the_caution_about_a_centre_that_is_not_sour_says_the_ph_that_the_figures_say() {
-    for settings in [&["pickling_h=24"][..], &["pickling_h=200", "pickling_temperature_c=20"], &["vinegar_ml_per_g=1"]] {
+    for settings in [&["pickling_h=20"][..], &["pickling_h=200", "pickling_temperature_c=20"], &["vinegar_ml_per_g=1"]] {
         let batch = with(settings);
         let caution = batch.cautions.iter().find(|caution| caution.key == "centre_not_sour").unwrap();
         for key in ["centre_ph", "slurry_ph"] {

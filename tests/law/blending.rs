@@ -64,18 +64,18 @@ fn four_and_a_half_tablespoons_of_cream_lift_eight_litres_by_a_quarter_of_a_per_
 
 #[test]
 fn a_target_beyond_both_streams_is_refused_with_the_range() {
-    assert_eq!(addition_kg(10.0, 3.25, 35.0, 36.0), Err(BlendError::OutOfReach { target: 36.0, least: 3.25, most: 35.0 }));
-    assert!(addition_kg(10.0, 3.25, 35.0, 3.0).is_err());
-    assert!(addition_kg(10.0, 3.25, 35.0, 35.0).is_err(), "the cream's own strength is never met");
-    assert!(addition_kg(10.0, f64::NAN, 35.0, 4.0).is_err());
-    assert!(addition_kg(10.0, 3.25, 35.0, f64::NAN).is_err());
+    assert_eq!(addition_kg(10.0, 3.6, 28.0, 29.0), Err(BlendError::OutOfReach { target: 29.0, least: 3.6, most: 28.0 }));
+    assert!(addition_kg(10.0, 3.6, 28.0, 3.0).is_err());
+    assert!(addition_kg(10.0, 3.6, 28.0, 28.0).is_err(), "the cream's own strength is never met");
+    assert!(addition_kg(10.0, f64::NAN, 28.0, 4.0).is_err());
+    assert!(addition_kg(10.0, 3.6, 28.0, f64::NAN).is_err());
     let words = addition_kg(10.0, 0.1, 40.0, 50.0).unwrap_err().to_string();
     assert!(words.contains("50") && words.contains("0.1") && words.contains("40"), "{words}");
 }
 
 #[test]
 fn a_target_that_is_met_already_wants_nothing() {
-    assert_eq!(addition_kg(10.0, 3.25, 35.0, 3.25), Ok(0.0));
+    assert_eq!(addition_kg(10.0, 3.6, 28.0, 3.6), Ok(0.0));
 }
 
 /// Our own computation: cow's milk of the table, casein to fat 0.746, is brought to the usual 0.70 (abstract) with cream.

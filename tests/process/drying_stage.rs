@@ -98,7 +98,7 @@ fn zero_hours_change_nothing() {
 #[test]
 fn open_air_dries_less_by_night() {
     let lost = |day_h: f64| {
-        let design = DryingDesign { drying_place: DryingPlace::OpenAir, drying_h: 48.0, day_h, ..DryingDesign::default() };
+        let design = DryingDesign { drying_place: DryingPlace::OpenAir, drying_h: 40.0, day_h, ..DryingDesign::default() };
         dry_cheese(&cheese(), &design, &[]).unwrap().points.last().unwrap().loss_percent
     };
     let (long_night, even, long_day) = (lost(4.0), lost(12.0), lost(20.0));
@@ -219,7 +219,7 @@ fn damp_air_gives_a_cheese_water_and_the_balance_says_from_where() {
         drying_place: DryingPlace::OpenAir,
         day_humidity_percent: 98.0,
         night_humidity_percent: 98.0,
-        drying_h: 48.0,
+        drying_h: 40.0,
         ..DryingDesign::default()
     };
     let salted = SaltingOutcome { cheese: Matter { salt_kg: 0.06, ..salted().cheese }, ..salted() };

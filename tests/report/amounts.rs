@@ -37,7 +37,7 @@ fn times_are_minutes_first_then_five_minutes_from_two_hours_on_and_hours_from_tw
     assert_eq!(elapsed(0.2), "start");
     assert_eq!(elapsed(21.0), "+21\u{a0}min");
     assert_eq!(elapsed(66.0), "+1\u{a0}h\u{a0}06");
-    assert_eq!(elapsed(151.0), "+2\u{a0}h\u{a0}30");
+    assert_eq!(elapsed(126.0), "+2\u{a0}h\u{a0}05");
     assert_eq!(duration(119.7), "2\u{a0}h");
     assert_eq!(elapsed(4310.0), "+72\u{a0}h");
 }

@@ -16,16 +16,16 @@ fn number(key: &'static str, value: f64) -> Command {
 fn a_drag_is_one_step_to_undo() {
     let mut session = session();
     session.begin_drag();
-    for milk_l in [6.5, 7.0, 8.0] {
+    for milk_l in [6.5, 7.0, 7.4] {
         session.apply(number("milk_l", milk_l)).unwrap();
     }
     session.end_drag();
-    assert_eq!(session.history().undo_name(), Some("Milk 6 → 8 L"));
+    assert_eq!(session.history().undo_name(), Some("Milk 6 → 7.4 L"));
     session.undo().unwrap();
     assert_eq!(session.design(), &Design::default());
     assert_eq!(session.history().undo_name(), None);
     session.redo().unwrap();
-    assert_eq!(session.design().milk.milk_l, 8.0);
+    assert_eq!(session.design().milk.milk_l, 7.4);
 }
 
 #[test]

@@ -156,8 +156,8 @@ pub struct Bath {
 /// # Example
 /// ```
 /// use vatsketch::law::bath::{bath_of, Pot};
-/// let nodes = bath_of(&Pot::new(8.0), 9.0, true, 20.0);
-/// assert!((nodes.between_w_k - 43.60006).abs() < 1e-5);
+/// let nodes = bath_of(&Pot::new(9.4), 11.0, true, 20.0);
+/// assert!((nodes.between_w_k - 48.54886).abs() < 1e-5);
 /// ```
 #[must_use]
 pub fn bath_of(pot: &Pot, bath_l: f64, bath_lid: bool, room_c: f64) -> Bath {

@@ -56,9 +56,9 @@ impl Mode {
     /// # Example
     /// ```
     /// use vatsketch::law::bath::{bath_of, Mode, Pot, Power};
-    /// let nodes = bath_of(&Pot::new(8.0), 9.0, true, 20.0);
+    /// let nodes = bath_of(&Pot::new(9.4), 11.0, true, 20.0);
     /// let (bath_c, milk_c) = Mode::new(&nodes, Power::Full(1000.0), 20.0, 4.0).at(600.0);
-    /// assert!((milk_c - 14.8127).abs() < 1e-4 && (bath_c - 26.5001).abs() < 1e-4);
+    /// assert!((milk_c - 13.8995).abs() < 1e-4 && (bath_c - 24.7800).abs() < 1e-4);
     /// ```
     #[must_use]
     pub fn new(nodes: &Bath, power: Power, bath_c: f64, milk_c: f64) -> Self {

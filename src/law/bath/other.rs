@@ -41,8 +41,8 @@ impl DoubleBoiler {
     /// # Example
     /// ```
     /// use vatsketch::law::bath::DoubleBoiler;
-    /// let boiler = DoubleBoiler { milk_j_k: 8229.174973, steam_w_k: 13.0189312, steam_c: 100.0, most_w: 400.0, loss_w_k: 0.144116541, room_c: 20.0 };
-    /// assert!((boiler.warming_s(4.0, 13.0).unwrap() - 184.3926).abs() < 1e-3);
+    /// let boiler = DoubleBoiler { milk_j_k: 10676.68041, steam_w_k: 15.5073493, steam_c: 100.0, most_w: 400.0, loss_w_k: 0.17166275, room_c: 20.0 };
+    /// assert!((boiler.warming_s(4.0, 17.0).unwrap() - 345.5841).abs() < 1e-3);
     /// ```
     #[must_use]
     pub fn warming_s(&self, from_c: f64, to_c: f64) -> Option<f64> {

@@ -68,27 +68,27 @@ fn warming_adding_setting_and_resting_are_those_of_the_reference() {
         let heat = |kilograms: &str| given(kilograms) * given("add_cp");
 
         assert!(course.follow(&warm_to(given("target1"))));
-        near(course.now.at_s, wanted("t13"), SECONDS);
-        near(course.now.bath_c, wanted("Tb13"), KELVIN);
+        near(course.now.at_s, wanted("t_calcium"), SECONDS);
+        near(course.now.bath_c, wanted("Tb_calcium"), KELVIN);
         let first_j = course.energy_j;
-        near(first_j / 3.6e6, wanted("E13"), KILOWATT_HOURS);
+        near(first_j / 3.6e6, wanted("E_calcium"), KILOWATT_HOURS);
         course.add(heat("add1_kg"), given("add_T"));
-        near(course.now.milk_c, wanted("Tm13_after"), KELVIN);
+        near(course.now.milk_c, wanted("Tm_calcium_after"), KELVIN);
 
         assert!(course.follow(&warm_to(given("target2"))));
-        near(course.now.at_s, wanted("t366"), SECONDS);
-        near(course.now.bath_c, wanted("Tb366"), KELVIN);
-        near((course.energy_j - first_j) / 3.6e6, wanted("E366"), KILOWATT_HOURS);
+        near(course.now.at_s, wanted("t_rennet"), SECONDS);
+        near(course.now.bath_c, wanted("Tb_rennet"), KELVIN);
+        near((course.energy_j - first_j) / 3.6e6, wanted("E_rennet"), KILOWATT_HOURS);
         course.add(heat("add2_kg"), given("add_T"));
-        near(course.now.milk_c, wanted("Tm366_after"), KELVIN);
+        near(course.now.milk_c, wanted("Tm_rennet_after"), KELVIN);
 
         let off = |seconds: f64| Leg { heater: None, end: End::After(seconds) };
         let mut setting = Course::new(course.nodes, course.now.bath_c, course.now.milk_c);
-        assert!(setting.follow(&off(2700.0)));
+        assert!(setting.follow(&off(given("set_s"))));
         near(setting.now.bath_c, wanted("set_Tb"), KELVIN);
         near(setting.now.milk_c, wanted("set_Tm"), KELVIN);
         near(setting.warmest_c().1, wanted("set_peak"), KELVIN);
-        assert!(setting.follow(&off(9000.0)));
+        assert!(setting.follow(&off(given("rest_s"))));
         near(setting.now.bath_c, wanted("shr_Tb"), KELVIN);
         near(setting.now.milk_c, wanted("shr_Tm"), KELVIN);
         assert_eq!(setting.energy_j, 0.0);
@@ -102,7 +102,8 @@ fn two_nodes_are_near_three() {
     for three in reference("warming_more")["wall"].as_array().unwrap() {
         let case = cases().into_iter().find(|case| case["case"] == three["case"]).unwrap();
         let (mut course, thermostat) = start(&case);
-        for (milk_c, key) in [(13.0, "t13"), (36.6, "t366")] {
+        let target = |key: &str| case["inputs"][key].as_f64().unwrap();
+        for (milk_c, key) in [(target("target1"), "t_calcium"), (target("target2"), "t_rennet")] {
             assert!(course.follow(&Leg { heater: Some(thermostat), end: End::MilkAt { milk_c, within_s: LATEST_S } }));
             let theirs_s = three[key].as_f64().unwrap();
             near(course.now.at_s, theirs_s, 0.01 * theirs_s);

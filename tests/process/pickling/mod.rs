@@ -27,6 +27,7 @@ fn cheese(diameter_mm: f64, thickness_mm: f64, kg_m3: f64, protein: f64, water: 
 
 /// Returns 5 g/100 mL at 21 °C.
 fn vinegar(volume_ml: f64) -> VinegarBath {
+    // 5 g/100 mL is common practice, no source.
     VinegarBath { acid_g_per_100ml: 5.0, volume_ml, temperature_c: 21.0 }
 }
 
