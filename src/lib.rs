@@ -9,8 +9,11 @@
 //! [`law`] holds the laws that every stage shares, [`numeric`] the mathematics, [`source`] where each number comes from.
 //! A test reads the `use` lines and holds every folder to what it may import.
 
+pub mod analysis;
 pub mod batch;
+pub mod caution;
 pub mod cli;
+pub mod curve;
 pub mod design;
 pub mod export;
 pub mod figure;

@@ -9,8 +9,11 @@
     clippy::unreadable_literal
 )]
 
+mod analysis;
 mod batch;
+mod caution;
 mod cli;
+mod curve;
 mod design;
 mod export;
 mod figure;

@@ -15,7 +15,7 @@ pub(super) struct Reuse<'a> {
 }
 
 impl<'a> Reuse<'a> {
-    /// Returns a reuse of this batch, or of none, under these beliefs, for the stages as far as the last one that is asked for.
+    /// Returns a reuse of this batch, or of none, under these parameters, for the stages as far as the last one that is asked for.
     pub(super) const fn of(before: Option<&'a Batch>, given: &'a Given, last: Stage) -> Self {
         Self { before, given, last, anew: Vec::new() }
     }
@@ -23,7 +23,7 @@ impl<'a> Reuse<'a> {
     /// Returns the first stage.
     ///
     /// # Arguments
-    /// * `same`: how the stage came out before, if everything that it rests on is as it was; beliefs are looked at here
+    /// * `same`: how the stage came out before, if everything that it rests on is as it was; parameters are looked at here
     pub(super) fn first<T: Clone + 'a, E: Into<StageError>>(
         &mut self,
         stage: Stage,

@@ -1,11 +1,11 @@
 //! The calls, in the trade's order.
 
+use super::MassBalance;
 use super::reuse::Reuse;
-use super::{Caution, MassBalance, cautions};
 use crate::design::{Design, DesignError, Stage};
 use crate::process::{
-    DrainingOutcome, DryingOutcome, Given, KeepingOutcome, MilkOutcome, PicklingOutcome, Runs, SaltingOutcome, StageError,
-    VatOutcome, Way, draining_given, drying_given, keeping_given, milk_given, pickling_given, salting_given, vat_given,
+    DrainingOutcome, DryingOutcome, Given, KeepingOutcome, MilkOutcome, PicklingOutcome, SaltingOutcome, SoFar, StageError,
+    VatOutcome, draining_given, drying_given, keeping_given, milk_given, pickling_given, salting_given, vat_given,
 };
 
 /// How far a stage came.
@@ -74,8 +74,6 @@ pub struct Batch {
     pub keeping: Progress<KeepingOutcome>,
     /// What went in and what came out, as far as the stages came.
     pub balance: MassBalance,
-    /// What the maker must be told.
-    pub cautions: Vec<Caution>,
 }
 
 /// Returns everything that follows from a design. It never fails as a whole: each stage is done, failed or not reached.
@@ -94,7 +92,7 @@ pub fn batch(design: &Design) -> Result<Batch, DesignError> {
     Ok(batch_after(design, None)?.0)
 }
 
-/// Returns the same as [`batch()`] under other beliefs of the uncertain constants; with [`Runs::MiddleOnly`] in half the time, and without
+/// Returns the same as [`batch()`] under other parameters of the uncertain constants; with [`Runs::MiddleOnly`] in half the time, and without
 /// the cautions, which look at the likely ranges.
 ///
 /// # Errors
@@ -102,9 +100,9 @@ pub fn batch(design: &Design) -> Result<Batch, DesignError> {
 ///
 /// # Example
 /// ```
-/// use vatsketch::{batch::{batch, batch_given}, design::Design, process::{Beliefs, Given}};
+/// use vatsketch::{batch::{batch, batch_given}, design::Design, process::{UncertainParameters, Given}};
 /// let design = Design::default();
-/// let slow = Given { beliefs: Beliefs { moisture_diffusivity: 0.5, ..Beliefs::default() }, ..Given::default() };
+/// let slow = Given { parameters: UncertainParameters { moisture_diffusivity: 0.5, ..UncertainParameters::default() }, ..Given::default() };
 /// let moister = batch_given(&design, &slow)?;
 /// assert!(moister.drying.done().unwrap().end.moisture_percent > batch(&design)?.drying.done().unwrap().end.moisture_percent);
 /// # Ok::<(), vatsketch::design::DesignError>(())
@@ -134,9 +132,9 @@ pub fn batch_after(design: &Design, before: Option<&Batch>) -> Result<(Batch, Ve
     batch_until(design, &Given::default(), before, Stage::Keeping)
 }
 
-/// Returns the same as [`batch_after`] under other beliefs, and only as far as a stage; later ones wait for it. Mass balance and cautions, which look at
+/// Returns the same as [`batch_after`] under other parameters, and only as far as a stage; later ones wait for it. Mass balance and cautions, which look at
 /// the whole, are made only where the last stage is asked for.
-pub(super) fn batch_until(
+pub fn batch_until(
     design: &Design,
     given: &Given,
     before: Option<&Batch>,
@@ -186,7 +184,7 @@ pub(super) fn batch_until(
         |dried| pickling_given(&design.pickling, dried, given),
     );
     let way = || {
-        Some(Way {
+        Some(SoFar {
             vat: vat.done()?,
             draining_design: &design.draining,
             drained: draining.done()?,
@@ -214,13 +212,9 @@ pub(super) fn batch_until(
         pickling,
         keeping,
         balance: MassBalance::default(),
-        cautions: Vec::new(),
     };
     if last == Stage::Keeping {
         batch.balance = MassBalance::of(&batch);
-    }
-    if last == Stage::Keeping && given.runs == Runs::WithLikely {
-        batch.cautions = cautions(&batch);
     }
     Ok((batch, anew))
 }

@@ -161,7 +161,8 @@ pub enum Command {
         json: bool,
     },
     /// Rank what moves a figure: each choice by one step, each uncertain constant over its whole range.
-    Matters {
+    #[command(alias = "matters")]
+    Sensitivity {
         /// The design.
         file: PathBuf,
         /// The figure; `figures --json` lists them.

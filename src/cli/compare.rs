@@ -3,10 +3,10 @@
 use super::arguments::PaperChoice;
 use super::text::{write_failures, write_json};
 use super::{CliError, Ending, open};
-use crate::batch::{
-    Batch, ComparedCaution, Difference, Likeness, batch, compare, compare_cautions, differing_choices, from_milk, mending,
-    stage_ends,
+use crate::analysis::{
+    ComparedCaution, Difference, Likeness, compare, compare_cautions, differing_choices, from_milk, standardisation,
 };
+use crate::batch::{Batch, batch, stage_ends};
 use crate::design::{Design, Field, MilkKind, Stage, Value};
 use crate::export::{Format, Paper, comparison_pdf, json_figures, printable};
 use crate::file::write_safely;
@@ -98,7 +98,7 @@ fn other(a: &Design, first: &Path, second: &Second<'_>) -> Result<Design, CliErr
 
 fn to_json(a: &Batch, b: &Batch) -> serde_json::Value {
     let (choices, figures) = (differing_choices(&a.design, &b.design), compare(a, b));
-    let milk = mending(a, b);
+    let milk = standardisation(a, b);
     let value = |value: Value| match value {
         Value::Number(number) => json!(number),
         Value::Choice(key) => json!(key),
@@ -148,7 +148,7 @@ fn caution_json(compared: &ComparedCaution) -> serde_json::Value {
 }
 
 fn figure_json(figure: &Difference) -> serde_json::Value {
-    let reading = |of: Option<&crate::batch::Readout>| json_figures(of).into_iter().next().map_or(json!(null), |(_, value)| value);
+    let reading = |of: Option<&crate::figure::Figure>| json_figures(of).into_iter().next().map_or(json!(null), |(_, value)| value);
     json!({
         "label": figure.label,
         "unit": figure.a.as_ref().or(figure.b.as_ref()).map_or("", |one| one.unit.symbol()),

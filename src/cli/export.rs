@@ -3,8 +3,8 @@
 use super::arguments::{PaperChoice, WeekOptions};
 use super::{CliError, Ending, open, week};
 use crate::batch::{Batch, StageEnd, batch, stage_ends};
+use crate::curve::{Curve, CurveKey, curve};
 use crate::export::{ExportError, Format, Paper, calendar, curve_csv, curve_png, curve_svg, figures_csv, json, pdf, text};
-use crate::figure::{Figure, FigureKey, figure};
 use crate::file::write_safely;
 use crate::plan::{Now, kitchen_week};
 use crate::report::plan_at;
@@ -27,7 +27,7 @@ enum Job {
     Calendar,
     FiguresCsv,
     FiguresJson,
-    Curve(FigureKey, fn(&Figure) -> Result<Vec<u8>, ExportError>),
+    Curve(CurveKey, fn(&Curve) -> Result<Vec<u8>, ExportError>),
 }
 
 pub(super) fn run(path: &Path, set: &[String], wanted: &Wanted<'_>, words: &mut dyn Write) -> Result<Ending, CliError> {
@@ -62,7 +62,7 @@ fn job(wanted: &Wanted<'_>) -> Result<Job, CliError> {
         let endings = Format::endings(|_| true);
         return Err(CliError::Arguments(format!("cannot write `{}`: the name must end in {endings}", wanted.to.display())));
     };
-    match (format, wanted.curve.map(curve).transpose()?) {
+    match (format, wanted.curve.map(curve_named).transpose()?) {
         (Format::Pdf, None) => Ok(Job::PlanPdf(Paper::from(wanted.paper))),
         (Format::Text, None) => Ok(Job::PlanText),
         (Format::Calendar, None) => Ok(Job::Calendar),
@@ -81,14 +81,14 @@ fn job(wanted: &Wanted<'_>) -> Result<Job, CliError> {
     }
 }
 
-fn curve(name: &str) -> Result<FigureKey, CliError> {
+fn curve_named(name: &str) -> Result<CurveKey, CliError> {
     let unknown = || CliError::Arguments(format!("there is no curve called `{name}`; there are {}", curves()));
-    FigureKey::from_key(name).ok_or_else(unknown)
+    CurveKey::from_key(name).ok_or_else(unknown)
 }
 
 /// Returns the keys of all curves.
 fn curves() -> String {
-    FigureKey::ALL.map(FigureKey::key).join(", ")
+    CurveKey::ALL.map(CurveKey::key).join(", ")
 }
 
 fn bytes(job: Job, batch: &Batch, now: &Now) -> Result<Vec<u8>, CliError> {
@@ -98,7 +98,7 @@ fn bytes(job: Job, batch: &Batch, now: &Now) -> Result<Vec<u8>, CliError> {
         Job::Calendar => week_calendar(batch, now)?,
         Job::FiguresCsv => figures_csv(batch)?,
         Job::FiguresJson => json(batch).into_bytes(),
-        Job::Curve(key, write) => write(&figure(batch, key))?,
+        Job::Curve(key, write) => write(&curve(batch, key))?,
     })
 }
 

@@ -2,9 +2,11 @@
 
 use super::text::{write_failures, write_figures};
 use super::{CliError, Ending, open};
-use crate::batch::{Batch, Readout, StageEnd, batch, readouts, stage_ends};
+use crate::batch::{Batch, StageEnd, batch, stage_ends};
+use crate::caution::cautions;
 use crate::design::Stage;
 use crate::export::{self, printable};
+use crate::figure::{Figure, figures};
 use std::io::Write;
 use std::path::Path;
 
@@ -25,12 +27,12 @@ pub(super) fn run(
     Ok(write_failures(&ends, "", words)?)
 }
 
-fn of_stage(figures: &[Readout], stage: Stage) -> Vec<Readout> {
+fn of_stage(figures: &[Figure], stage: Stage) -> Vec<Figure> {
     figures.iter().filter(|figure| figure.stage == stage).cloned().collect()
 }
 
 fn write_text(batch: &Batch, ends: &[StageEnd], data: &mut dyn Write) -> Result<(), CliError> {
-    let figures = readouts(batch);
+    let figures = figures(batch);
     if !batch.design.title.is_empty() {
         writeln!(data, "{}", printable(&batch.design.title))?;
     }
@@ -42,7 +44,7 @@ fn write_text(batch: &Batch, ends: &[StageEnd], data: &mut dyn Write) -> Result<
         write_figures(&of_stage(&figures, end.stage), data)?;
     }
     writeln!(data, "\nCautions")?;
-    for caution in &batch.cautions {
+    for caution in cautions(batch) {
         writeln!(data, "  {}: {} {}", caution.severity.word(), caution.what, caution.remedy)?;
     }
     writeln!(data, "\nA plan from a model, not a measurement.")?;

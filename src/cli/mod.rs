@@ -5,10 +5,10 @@ mod compare;
 mod export;
 mod figures;
 mod inputs;
-mod matters;
 mod open;
 mod pickling;
 mod plan;
+mod sensitivity;
 mod shop;
 mod solve;
 mod spread;
@@ -127,7 +127,7 @@ pub fn run<T: Into<OsString> + Clone>(
         Command::Shop { file, set, json } => shop::run((&file, &set), json, data, words),
         Command::Why { file, figure, set, json } => why::run((&file, &set), &figure, json, data),
         Command::Spread { file, draws, set, json } => spread::run((&file, &set), draws as usize, json, data, words),
-        Command::Matters { file, figure, set, json } => matters::run((&file, &set), &figure, json, data),
+        Command::Sensitivity { file, figure, set, json } => sensitivity::run((&file, &set), &figure, json, data),
         Command::Example { name } => inputs::example(&name, data),
     };
     Asked::Ran(match result {

@@ -103,14 +103,14 @@ fn as_json(run: &PickleRun, cheese_g: f64, cautions: &[String]) -> Value {
         })
         .collect();
     json!({
-        "cheese_g": cheese_g, "vinegar_ml_per_g": run.vinegar_ml_per_g, "balance_ph": run.balance_ph,
-        "strong_balance_ph": run.strong_balance_ph, "targets": targets,
+        "cheese_g": cheese_g, "vinegar_ml_per_g": run.vinegar_ml_per_g, "balance_ph": run.equilibrium_ph,
+        "strong_balance_ph": run.strong_equilibrium_ph, "targets": targets,
         "points": points, "cautions": cautions,
     })
 }
 
 fn never(run: &PickleRun, target: &TargetHours) -> bool {
-    let comes_there = run.balance_ph < target.ph;
+    let comes_there = run.equilibrium_ph < target.ph;
     !comes_there
 }
 
@@ -124,7 +124,7 @@ fn write_text(run: &PickleRun, cheese_g: f64, data: &mut dyn Write) -> Result<()
         )?;
     }
     writeln!(data, "  {:.1} g of cheese, {:.2} mL of vinegar for each g", cheese_g, run.vinegar_ml_per_g)?;
-    let (likely, strong) = (run.balance_ph, run.strong_balance_ph);
+    let (likely, strong) = (run.equilibrium_ph, run.strong_equilibrium_ph);
     writeln!(data, "  comes to rest at pH {likely:.2}; {strong:.2} if the cheese takes up {STRONGEST_BUFFER} times as much acid")?;
     for target in &run.targets {
         let when = |hours: Option<f64>| match hours {

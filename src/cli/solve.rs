@@ -2,8 +2,10 @@
 
 use super::text::write_json;
 use super::{CliError, Ending, open};
-use crate::batch::{Goal, Readout, Solved, batch, solve};
+use crate::analysis::{Goal, Solved, solve};
+use crate::batch::batch;
 use crate::export::json_figures;
+use crate::figure::Figure;
 use serde_json::json;
 use std::io::Write;
 use std::path::Path;
@@ -20,7 +22,7 @@ pub(super) fn run(
     let solved = solve(&batch, &goal, choice).map_err(|error| CliError::Arguments(error.to_string()))?;
     if as_json {
         let answer = solved.answer();
-        let figure = |figure: &Readout| json_figures([figure]).into_iter().next().map_or(json!(null), |(_, value)| value);
+        let figure = |figure: &Figure| json_figures([figure]).into_iter().next().map_or(json!(null), |(_, value)| value);
         write_json(
             &json!({
                 "reached": matches!(solved, Solved::Reached(_)),

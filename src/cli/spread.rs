@@ -2,10 +2,11 @@
 
 use super::text::{write_failures, write_json};
 use super::{CliError, Ending, open};
-use crate::batch::{LikelyFigure, batch, stage_ends};
+use crate::analysis::LikelyFigure;
+use crate::batch::{batch, stage_ends};
+use crate::curve::{LineSpread, SPREAD_NAME, Spread};
 use crate::design::Stage;
-use crate::figure::{LineSpread, SPREAD_NAME, Spread};
-use crate::process::BELIEFS;
+use crate::process::UNCERTAIN_PARAMETERS;
 use crate::session::{Work, cores, spread};
 use serde_json::{Map, Value, json};
 use std::io::Write;
@@ -51,7 +52,7 @@ fn write_words(spread: &Spread, data: &mut dyn Write) -> Result<(), CliError> {
         data,
         "\nEight of ten among {} draws of {} uncertain constants lie in between, always the same draws; {still} more figures do not move.",
         spread.draws,
-        BELIEFS.len()
+        UNCERTAIN_PARAMETERS.len()
     )?;
     writeln!(
         data,

@@ -2,9 +2,10 @@
 
 use super::text::{write_figures, write_json};
 use super::{CliError, Ending, open, pickling};
-use crate::batch::{Batch, Readout, batch, readouts};
+use crate::batch::{Batch, batch};
 use crate::design::{DESCRIBED_CHEESE_FIELDS, DescribedCheese, Design, DesignError, Field, Stage, fields};
 use crate::export::json_figures;
+use crate::figure::{Figure, figures};
 use crate::law::Matter;
 use crate::law::food_density::cheese_volume_ml;
 use crate::process::{Cheese, DrainingOutcome, DryingPoint, StageError, dry_cheese, salting};
@@ -83,7 +84,7 @@ fn from_milk(
     words: &mut dyn Write,
 ) -> Result<Ending, CliError> {
     let batch = batch(&described.design)?;
-    let figures: Vec<Readout> = readouts(&batch).into_iter().filter(|figure| figure.stage == stage).collect();
+    let figures: Vec<Figure> = figures(&batch).into_iter().filter(|figure| figure.stage == stage).collect();
     if json {
         write_json(&Value::Object(json_figures(&figures)), data)?;
     } else {
@@ -147,7 +148,7 @@ fn salted(described: &Described, json: bool, data: &mut dyn Write) -> Result<End
     };
     let outcome = salting(&described.design.salting, &drained, described.cheese.start_temperature_c)
         .map_err(|error| CliError::Stage(error.to_string()))?;
-    let figures = crate::batch::salting_readouts(&outcome);
+    let figures = crate::figure::salting_figures(&outcome);
     if json {
         write_json(&Value::Object(json_figures(&figures)), data)?;
     } else {

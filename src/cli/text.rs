@@ -1,13 +1,15 @@
 //! Figures as aligned lines of text, JSON over several lines, what every command says of cautions and failures.
 
 use super::Ending;
-use crate::batch::{Batch, Readout, Severity, StageEnd};
+use crate::batch::{Batch, StageEnd};
+use crate::caution::{Severity, cautions};
 use crate::export::printable;
+use crate::figure::Figure;
 use serde_json::Value;
 use std::io::Write;
 
 /// Writes figures as aligned lines.
-pub(super) fn write_figures(figures: &[Readout], data: &mut dyn Write) -> std::io::Result<()> {
+pub(super) fn write_figures(figures: &[Figure], data: &mut dyn Write) -> std::io::Result<()> {
     let width = figures.iter().map(|figure| figure.label.chars().count()).max().unwrap_or(0);
     for figure in figures {
         let pad = " ".repeat(width - figure.label.chars().count());
@@ -40,8 +42,9 @@ pub(super) fn write_head(batch: &Batch, data: &mut dyn Write) -> std::io::Result
     if !batch.design.title.is_empty() {
         writeln!(data, "{}", printable(&batch.design.title))?;
     }
+    let all = cautions(batch);
     let counted = |severity: Severity, one: &str, more: &str| {
-        let count = batch.cautions.iter().filter(|caution| caution.severity == severity).count();
+        let count = all.iter().filter(|caution| caution.severity == severity).count();
         format!("{count} {}", if count == 1 { one } else { more })
     };
     writeln!(
@@ -51,7 +54,7 @@ pub(super) fn write_head(batch: &Batch, data: &mut dyn Write) -> std::io::Result
         counted(Severity::Caution, "caution", "cautions"),
         counted(Severity::Note, "note", "notes")
     )?;
-    for stop in batch.cautions.iter().filter(|caution| caution.severity == Severity::Stop) {
+    for stop in all.iter().filter(|caution| caution.severity == Severity::Stop) {
         writeln!(data, "  {}: {}", stop.severity.word(), stop.what)?;
     }
     Ok(())

@@ -2,7 +2,8 @@
 
 use super::text::write_json;
 use super::{CliError, Ending, open};
-use crate::batch::{batch, why};
+use crate::analysis::why;
+use crate::batch::batch;
 use crate::report::{WhyWords, why_words};
 use serde_json::{Map, Value, json};
 use std::io::Write;

@@ -40,7 +40,7 @@ pub use unit::Unit;
 pub use value::Value;
 pub use vat::VatDesign;
 pub use week::{BusyOnce, Reached, TakenHours, WeekDesign, Wish, hour, moment, read_hour, read_moment};
-pub use wording::lower_first;
+pub use wording::{hours_in_words, lower_first};
 
 /// The stages, in the trade's order.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]

@@ -46,3 +46,31 @@ pub fn lower_first(words: &str) -> String {
     let mut letters = words.chars();
     letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
 }
+
+/// Returns hours as a maker says them: "2 h 15 min", "3 days 4 h".
+///
+/// # Example
+/// ```
+/// use vatsketch::design::hours_in_words;
+/// assert_eq!(hours_in_words(2.25), "2 h 15 min");
+/// assert_eq!(hours_in_words(76.2), "3 days 4 h");
+/// assert_eq!(hours_in_words(500.0), "21 days");
+/// ```
+#[must_use]
+pub fn hours_in_words(hours: f64) -> String {
+    let minutes = (hours * 60.0).round().max(0.0);
+    if minutes < 60.0 {
+        return format!("{minutes:.0} min");
+    }
+    if minutes < 48.0 * 60.0 {
+        let (whole, rest) = ((minutes / 60.0).floor(), minutes % 60.0);
+        return if rest < 0.5 { format!("{whole:.0} h") } else { format!("{whole:.0} h {rest:.0} min") };
+    }
+    let rounded = hours.round();
+    let (days, rest) = ((rounded / 24.0).floor(), rounded % 24.0);
+    // Hours say nothing where the days themselves are uncertain.
+    if days >= 7.0 {
+        return format!("{:.0} days", (rounded / 24.0).round());
+    }
+    if rest < 0.5 { format!("{days:.0} days") } else { format!("{days:.0} days {rest:.0} h") }
+}

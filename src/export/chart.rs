@@ -1,6 +1,6 @@
 //! A figure made ready to draw: ticks at round numbers, points thinned, everything inside its axes.
 
-use crate::figure::{Axis, Figure, Role, in_one_frame};
+use crate::curve::{Axis, Curve, Role, in_one_frame};
 use serde::Serialize;
 
 /// Most points of a line on paper: one each third of a millimetre of a chart is more than a printer shows.
@@ -13,7 +13,7 @@ pub(super) struct Chart {
     x: ChartAxis,
     y: ChartAxis,
     lines: Vec<Line>,
-    bands: Vec<Ribbon>,
+    bands: Vec<Run>,
     events: Vec<Mark>,
     empty_because: Option<String>,
     in_words: String,
@@ -41,7 +41,7 @@ struct Line {
 }
 
 #[derive(Debug, Serialize)]
-struct Ribbon {
+struct Run {
     name: &'static str,
     points: Vec<[f64; 2]>,
 }
@@ -54,14 +54,14 @@ struct Mark {
 
 impl Chart {
     /// Returns one curve of two designs in one frame: A solid, B dashed; limits once, bands and events left out, so that the two can be read.
-    pub(super) fn of_both(a: &Figure, b: &Figure) -> Self {
+    pub(super) fn of_both(a: &Curve, b: &Curve) -> Self {
         let (a, b) = in_one_frame(a.clone(), b.clone());
         let (one, other) = (Self::of(&a), Self::of(&b));
         let named = |whose: &str, dash: &'static str, lines: Vec<Line>| {
             let drawn = lines.into_iter().filter(|line| line.dash == self::dash(Role::Main));
             drawn.map(|line| Line { name: format!("{whose} {}", line.name), dash, points: line.points }).collect::<Vec<_>>()
         };
-        let said = |name: &str, figure: &Figure| {
+        let said = |name: &str, figure: &Curve| {
             figure
                 .empty_because
                 .as_ref()
@@ -78,7 +78,7 @@ impl Chart {
         Self { title: one.title, x: one.x, y: one.y, lines, bands: Vec::new(), events: Vec::new(), empty_because: None, in_words }
     }
 
-    pub(super) fn of(figure: &Figure) -> Self {
+    pub(super) fn of(figure: &Curve) -> Self {
         let (x, y) = (ChartAxis::of(&figure.x), ChartAxis::of(&figure.y));
         let inside = |[at, value]: [f64; 2]| {
             let finite = at.is_finite() && value.is_finite();
@@ -98,7 +98,7 @@ impl Chart {
                 let low: Vec<[f64; 2]> = band.points.iter().map(|[at, low, _]| [*at, *low]).collect();
                 let high: Vec<[f64; 2]> = band.points.iter().map(|[at, _, high]| [*at, *high]).collect();
                 // Along the lower edge and back along the upper one.
-                Ribbon { name: band.name, points: line(&low).into_iter().chain(line(&high).into_iter().rev()).collect() }
+                Run { name: band.name, points: line(&low).into_iter().chain(line(&high).into_iter().rev()).collect() }
             })
             .filter(|band| band.points.len() > 2)
             .collect();

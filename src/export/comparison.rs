@@ -12,7 +12,7 @@ use crate::report::Comparison;
 ///
 /// # Example
 /// ```
-/// use vatsketch::{batch::{batch, from_milk}, design::{Design, MilkKind}};
+/// use vatsketch::{batch::batch, analysis::from_milk, design::{Design, MilkKind}};
 /// use vatsketch::{export::{comparison_pdf, Paper}, report::comparison};
 /// let cow = Design::default();
 /// let both = comparison(&batch(&cow)?, &batch(&from_milk(&cow, MilkKind::Sheep))?);
@@ -41,7 +41,7 @@ pub const fn comparison_pdf(_both: &Comparison, _paper: Paper) -> Result<Vec<u8>
 mod sheet {
     //! What the template is given.
 
-    use crate::batch::Caution;
+    use crate::caution::Caution;
     use crate::export::Paper;
     use crate::export::chart::Chart;
     use crate::export::sheet::Warning;

@@ -1,8 +1,9 @@
 //! Tables for a spreadsheet: comma-separated values as RFC 4180 has them, in UTF-8, numbers in full with a decimal point.
 
 use super::ExportError;
-use crate::batch::{Batch, Reading, Readout, readouts, stage_ends};
-use crate::figure::{Figure, every_point};
+use crate::batch::{Batch, stage_ends};
+use crate::curve::{Curve, every_point};
+use crate::figure::{Figure, Reading, figures};
 use csv::{Terminator, Writer, WriterBuilder};
 
 /// Headings of the table of figures.
@@ -27,7 +28,7 @@ const HEADINGS: [&str; 8] = ["stage", "key", "label", "value", "unit", "likely l
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 pub fn figures_csv(batch: &Batch) -> Result<Vec<u8>, ExportError> {
-    let figures = readouts(batch);
+    let figures = figures(batch);
     let mut table = table();
     table.write_record(HEADINGS).map_err(refused)?;
     for end in stage_ends(batch) {
@@ -43,7 +44,7 @@ pub fn figures_csv(batch: &Batch) -> Result<Vec<u8>, ExportError> {
     finished(table)
 }
 
-fn row(figure: &Readout) -> [String; 8] {
+fn row(figure: &Figure) -> [String; 8] {
     let (value, words) = match &figure.reading {
         Reading::Number(value) => (number(*value), figure.kitchen.clone().unwrap_or_default()),
         Reading::Words(_) | Reading::Switch(_) => (String::new(), figure.text()),
@@ -64,12 +65,12 @@ const EVENT: &str = "event (what is done or happens here)";
 ///
 /// # Example
 /// ```
-/// use vatsketch::{batch::batch, design::Design, export::curve_csv, figure::{figure, FigureKey}};
-/// let bytes = curve_csv(&figure(&batch(&Design::default())?, FigureKey::Warming))?;
+/// use vatsketch::{batch::batch, design::Design, export::curve_csv, curve::{curve, CurveKey}};
+/// let bytes = curve_csv(&curve(&batch(&Design::default())?, CurveKey::Warming))?;
 /// assert!(bytes.starts_with(b"\"time from the start, min\",\"milk, "));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn curve_csv(figure: &Figure) -> Result<Vec<u8>, ExportError> {
+pub fn curve_csv(figure: &Curve) -> Result<Vec<u8>, ExportError> {
     refuse_empty(figure)?;
     let points = every_point(figure);
     let mut table = table();
@@ -82,7 +83,7 @@ pub fn curve_csv(figure: &Figure) -> Result<Vec<u8>, ExportError> {
 }
 
 /// Refuses a curve that has nothing to show, with the reason.
-pub(super) fn refuse_empty(figure: &Figure) -> Result<(), ExportError> {
+pub(super) fn refuse_empty(figure: &Curve) -> Result<(), ExportError> {
     match &figure.empty_because {
         Some(why) => Err(ExportError::NoCurve { title: figure.title, why: why.clone() }),
         None => Ok(()),

@@ -1,7 +1,7 @@
 //! One curve as a picture: lines (SVG) or pixels (PNG), drawn by the template that draws it on paper.
 
 use super::ExportError;
-use crate::figure::Figure;
+use crate::curve::Curve;
 
 /// Pixels a point of a curve's PNG: the drawing is 240 mm wide, which gives 2041.
 #[cfg(feature = "paper")]
@@ -19,15 +19,15 @@ const PIXELS_PER_POINT: f64 = 3.0;
 ///
 /// # Example
 /// ```
-/// use vatsketch::{batch::batch, design::Design, export::curve_svg, figure::{figure, FigureKey}};
-/// match curve_svg(&figure(&batch(&Design::default())?, FigureKey::Warming)) {
+/// use vatsketch::{batch::batch, design::Design, export::curve_svg, curve::{curve, CurveKey}};
+/// match curve_svg(&curve(&batch(&Design::default())?, CurveKey::Warming)) {
 ///     Ok(svg) => assert!(svg.contains("<title id=\"title\">Warming</title>")),
 ///     Err(error) => assert!(error.to_string().contains("built without paper")),
 /// }
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```
 #[cfg(feature = "paper")]
-pub fn curve_svg(figure: &Figure) -> Result<String, ExportError> {
+pub fn curve_svg(figure: &Curve) -> Result<String, ExportError> {
     let drawn = typst_svg::svg(page(&set(figure)?)?, &typst_svg::SvgOptions::default());
     let (head, rest) = drawn.split_once('>').ok_or_else(no_page)?;
     let (title, words) = (escaped(figure.title), escaped(&described(figure)));
@@ -43,22 +43,22 @@ pub fn curve_svg(figure: &Figure) -> Result<String, ExportError> {
 ///
 /// # Example
 /// ```
-/// use vatsketch::{batch::batch, design::Design, export::curve_png, figure::{figure, FigureKey}};
-/// match curve_png(&figure(&batch(&Design::default())?, FigureKey::Warming)) {
+/// use vatsketch::{batch::batch, design::Design, export::curve_png, curve::{curve, CurveKey}};
+/// match curve_png(&curve(&batch(&Design::default())?, CurveKey::Warming)) {
 ///     Ok(bytes) => assert!(bytes.starts_with(b"\x89PNG")),
 ///     Err(error) => assert!(error.to_string().contains("built without paper")),
 /// }
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```
 #[cfg(feature = "paper")]
-pub fn curve_png(figure: &Figure) -> Result<Vec<u8>, ExportError> {
+pub fn curve_png(figure: &Curve) -> Result<Vec<u8>, ExportError> {
     let document = set(figure)?;
     let pixels = typst_render::render(page(&document)?, &super::pages::options(PIXELS_PER_POINT));
     pixels.encode_png().map_err(|error| ExportError::Template { why: error.to_string() })
 }
 
 #[cfg(feature = "paper")]
-fn set(figure: &Figure) -> Result<typst_layout::PagedDocument, ExportError> {
+fn set(figure: &Curve) -> Result<typst_layout::PagedDocument, ExportError> {
     use super::{chart::Chart, template};
     super::csv::refuse_empty(figure)?;
     template::set(template::Main::Curve, &Chart::of(figure))
@@ -76,8 +76,8 @@ fn no_page() -> ExportError {
 
 /// Returns what a curve shows, its axes, lines and events, for a reader who cannot see it.
 #[cfg(feature = "paper")]
-fn described(figure: &Figure) -> String {
-    let axis = |axis: &crate::figure::Axis| {
+fn described(figure: &Curve) -> String {
+    let axis = |axis: &crate::curve::Axis| {
         let unit = if axis.unit.is_empty() { String::new() } else { format!(" in {}", axis.unit) };
         format!("{}{unit} from {} to {}", axis.label, axis.least, axis.most)
     };
@@ -100,7 +100,7 @@ fn escaped(words: &str) -> String {
 /// # Errors
 /// Always [`ExportError::WithoutPaper`].
 #[cfg(not(feature = "paper"))]
-pub const fn curve_svg(_figure: &Figure) -> Result<String, ExportError> {
+pub const fn curve_svg(_figure: &Curve) -> Result<String, ExportError> {
     Err(ExportError::WithoutPaper)
 }
 
@@ -109,6 +109,6 @@ pub const fn curve_svg(_figure: &Figure) -> Result<String, ExportError> {
 /// # Errors
 /// Always [`ExportError::WithoutPaper`].
 #[cfg(not(feature = "paper"))]
-pub const fn curve_png(_figure: &Figure) -> Result<Vec<u8>, ExportError> {
+pub const fn curve_png(_figure: &Curve) -> Result<Vec<u8>, ExportError> {
     Err(ExportError::WithoutPaper)
 }

@@ -1,6 +1,8 @@
 //! The figures for another program: one object a stage, numbers in full.
 
-use crate::batch::{Batch, Reading, Readout, StageEnd, readouts, stage_ends};
+use crate::batch::{Batch, StageEnd, stage_ends};
+use crate::caution::cautions;
+use crate::figure::{Figure, Reading, figures};
 use serde_json::{Map, Value, json as object};
 
 /// Returns the figures of a batch as JSON over several lines: how each stage ended and its figures by key, likely ranges, cautions, balance.
@@ -14,7 +16,7 @@ use serde_json::{Map, Value, json as object};
 /// ```
 #[must_use]
 pub fn json(batch: &Batch) -> String {
-    let figures = readouts(batch);
+    let figures = figures(batch);
     let mut all = Map::new();
     all.insert("title".to_owned(), object!(batch.design.title));
     for end in stage_ends(batch) {
@@ -30,7 +32,7 @@ pub fn json(batch: &Batch) -> String {
 /// Returns the cautions of a batch as a JSON list.
 #[must_use]
 pub fn json_cautions(batch: &Batch) -> Value {
-    let cautions = batch.cautions.iter().map(|caution| {
+    let cautions = cautions(batch).into_iter().map(|caution| {
         object!({
             "key": caution.key, "severity": caution.severity.word().to_lowercase(), "caused_by": caution.caused_by,
             "what": caution.what, "remedy": caution.remedy, "source": format!("{:?}", caution.source),
@@ -39,7 +41,7 @@ pub fn json_cautions(batch: &Batch) -> Value {
     Value::Array(cautions.collect())
 }
 
-fn stage(end: &StageEnd, figures: &[Readout]) -> Value {
+fn stage(end: &StageEnd, figures: &[Figure]) -> Value {
     let mut stage = Map::new();
     stage.insert("status".to_owned(), object!(end.status));
     if let Some(error) = &end.error {
@@ -50,7 +52,7 @@ fn stage(end: &StageEnd, figures: &[Readout]) -> Value {
 }
 
 /// Returns figures as members of a JSON object, numbers in full.
-pub fn json_figures<'a>(figures: impl IntoIterator<Item = &'a Readout>) -> Map<String, Value> {
+pub fn json_figures<'a>(figures: impl IntoIterator<Item = &'a Figure>) -> Map<String, Value> {
     figures.into_iter().map(|figure| (figure.key.to_owned(), json_reading(&figure.reading))).collect()
 }
 

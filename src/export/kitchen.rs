@@ -1,7 +1,7 @@
 //! The steps by days and the log, as the template is given them.
 
 use super::sheet::Aim;
-use crate::batch::{Caution, Severity};
+use crate::caution::{Caution, Severity};
 use crate::plan::whole_day_words;
 use crate::report::{Line, Step, agenda, brief, short_day};
 use serde::Serialize;

@@ -3,7 +3,7 @@
 use super::Paper;
 use super::chart::Chart;
 use super::kitchen::{DayRow, LogRow, Short, days, log};
-use crate::batch::{Caution, Severity};
+use crate::caution::{Caution, Severity};
 use crate::report::{Plan, ShoppingRow, Target, Timing, short_moment};
 use serde::Serialize;
 

@@ -58,7 +58,7 @@ const FONT_FILES: [&[u8]; 3] = [
 static FONTS: LazyLock<Vec<Font>> = LazyLock::new(|| FONT_FILES.iter().flat_map(|file| Font::iter(Bytes::new(*file))).collect());
 
 /// Everything that the typesetter can see.
-struct Desk {
+struct Typesetting {
     typst_library: LazyHash<Library>,
     book: LazyHash<FontBook>,
     main: FileId,
@@ -67,7 +67,7 @@ struct Desk {
     data: Bytes,
 }
 
-impl World for Desk {
+impl World for Typesetting {
     fn library(&self) -> &LazyHash<Library> {
         &self.typst_library
     }
@@ -101,7 +101,7 @@ impl World for Desk {
 pub(super) fn set(main: Main, data: &impl Serialize) -> Result<PagedDocument, ExportError> {
     let data = serde_json::to_vec(data).map_err(|error| ExportError::Data { why: error.to_string() })?;
     let templates = TEMPLATES.into_iter().map(|(name, text)| Ok(Source::new(file_id(name)?, text.to_owned())));
-    let desk = Desk {
+    let desk = Typesetting {
         typst_library: LazyHash::new(Library::default()),
         book: LazyHash::new(FontBook::from_fonts(FONTS.iter())),
         main: file_id(main.name())?,

@@ -1,6 +1,6 @@
 //! The plan as plain text, for a terminal, a message or the clipboard.
 
-use crate::batch::Caution;
+use crate::caution::Caution;
 use crate::plan::whole_day_words;
 use crate::report::{Cost, Line, Plan, Purchase, ShoppingRow, StepTime, Target, Timing, agenda, short_moment};
 

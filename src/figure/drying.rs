@@ -1,143 +1,151 @@
-//! Curves of drying.
+//! The figures of drying.
 
-use super::axes::round_up;
-use super::{Axis, Band, Event, Figure, FigureKey, Role, Series};
-use crate::batch::Batch;
-use crate::law::growth::{DRY, SHELF_STABLE};
+use super::figure::Figure;
+use crate::design::{Design, DryingPlace, Stage, Unit};
+use crate::law::yields::YIELD_SPREAD;
 use crate::process::{DryingOutcome, DryingPoint, TrayRun};
 
-/// The band between the trays, which is no uncertainty but how far apart they are.
-pub(super) const BETWEEN_TRAYS: &str = "between the fastest and the slowest tray";
+const DISC: &str = "diffusion in a shrinking disc; the diffusivity is fitted, times may be half or twice";
+const INWARDS: &str = "diffusion of salt in the moisture along the axis; salt that moving water would carry is left out";
+const ACTIVITY: &str = "brine (Pitzer) × solids (Oswin, from memory); estimated, not measured";
 
-/// Points at which the band between the trays is drawn.
-const BAND_POINTS: u32 = 60;
-
-/// Gain in per cent from which on the axis reaches below zero; less does not show.
-const LEAST_GAIN_SHOWN: f64 = 0.1;
-
-fn line(run: &TrayRun, of: fn(&DryingPoint) -> f64) -> Vec<[f64; 2]> {
-    run.points.iter().map(|point| [point.at_h, of(point)]).collect()
+/// Returns the figures of drying: the cheese, then air and trays.
+pub(super) fn figures(dried: &DryingOutcome, design: &Design) -> Vec<Figure> {
+    let mut all = cheese(dried);
+    all.extend(air_and_trays(dried, design.drying.drying_place));
+    all
 }
 
-fn time_axis(batch: &Batch) -> Axis {
-    Axis { label: "time of drying", unit: "h", least: 0.0, most: round_up(batch.design.drying.drying_h) }
+/// Returns the moisture of the fastest and of the slowest tray.
+fn places(dried: &DryingOutcome) -> (f64, f64) {
+    (dried.fastest.end_moisture_percent(), dried.slowest.end_moisture_percent())
 }
 
-/// Returns the lower limit of the loss: below zero where a cold cheese gathers dew or damp air wets it.
-fn gain_limit(run: &TrayRun) -> f64 {
-    let most_gained = run.points.iter().map(|point| -point.loss_percent).fold(0.0, f64::max);
-    if most_gained > LEAST_GAIN_SHOWN { -round_up(most_gained) } else { 0.0 }
-}
-
-fn swap(dried: &DryingOutcome) -> Vec<Event> {
-    dried.swap_h.into_iter().map(|at| Event { name: "swap trays", at }).collect()
-}
-
-/// Returns a run's value at an hour, straight between its points.
-fn at(run: &TrayRun, hour: f64, of: fn(&DryingPoint) -> f64) -> f64 {
-    let after = run.points.partition_point(|point| point.at_h < hour);
-    match (after.checked_sub(1).and_then(|before| run.points.get(before)), run.points.get(after)) {
-        (Some(before), Some(next)) => {
-            let share = (hour - before.at_h) / (next.at_h - before.at_h);
-            of(before) + share * (of(next) - of(before))
-        }
-        (None, Some(only)) | (Some(only), None) => of(only),
-        (None, None) => 0.0,
-    }
-}
-
-/// Returns the bands of a curve: how far the trays dry apart, within how far the diffusivity may be wrong.
-fn bands(dried: &DryingOutcome, end_h: f64, of: fn(&DryingPoint) -> f64) -> Vec<Band> {
-    if end_h <= 0.0 {
-        return Vec::new();
-    }
-    let between = |name, one: &TrayRun, other: &TrayRun| {
-        let points = (0..=BAND_POINTS).map(|point| {
-            let hour = end_h * f64::from(point) / f64::from(BAND_POINTS);
-            let (one, other, middle) = (at(one, hour, of), at(other, hour, of), at(&dried.middle, hour, of));
-            [hour, one.min(other).min(middle), one.max(other).max(middle)]
-        });
-        Band { name, points: points.collect() }
+fn cheese(dried: &DryingOutcome) -> Vec<Figure> {
+    let number = |key, label, value, unit, decimals, law| Figure::number(Stage::Drying, key, label, value, unit, decimals, law);
+    let end = &dried.end;
+    let salt = dried.salt.points.last().copied().unwrap_or_default();
+    // The diffusivity is uncertain by a factor of two each way, which outweighs everything else.
+    let likely = |figure: Figure, of: fn(&DryingPoint) -> f64, more: f64| {
+        let last = |run: &TrayRun| run.points.last().map_or_else(|| of(end), of);
+        let (one, other) = (last(&dried.if_slow), last(&dried.if_fast));
+        let (least, most) = (one.min(other).min(of(end)) * (1.0 - more), one.max(other).max(of(end)) * (1.0 + more));
+        // Cheeses that were not dried at all have no range to show.
+        figure.between((most - least > 0.05).then_some((least, most)))
     };
-    let mut bands = vec![between("if water moves half or twice as fast in your cheese", &dried.if_slow, &dried.if_fast)];
-    if dried.spread_unswapped_percent >= 0.05 {
-        bands.push(between(BETWEEN_TRAYS, &dried.fastest, &dried.slowest));
-    }
-    bands
+    let moisture = number("dried_moisture_percent", "Moisture", end.moisture_percent, Unit::Percent, 1, DISC).lead();
+    let loss = number("drying_loss_percent", "Loss in drying", end.loss_percent, Unit::Percent, 1, DISC).lead();
+    let each = number("dried_cheese_g", "Each when dried", end.cheese_g, Unit::Gram, 0, DISC).lead();
+    vec![
+        likely(each, |point| point.cheese_g, YIELD_SPREAD.value),
+        likely(loss, |point| point.loss_percent, 0.0),
+        likely(moisture, |point| point.moisture_percent, 0.0),
+        number("centre_moisture_percent", "Moisture at the centre", end.centre_moisture_percent, Unit::Percent, 1, DISC).lead(),
+        number("surface_moisture_percent", "Moisture of the top", end.surface_moisture_percent, Unit::Percent, 1, DISC),
+        number("dried_diameter_mm", "Width when dried", end.diameter_mm, Unit::Millimetre, 0, DISC),
+        number("dried_thickness_mm", "Thickness when dried", end.thickness_mm, Unit::Millimetre, 0, DISC),
+        number("water_activity", "Water activity, mean", end.water_activity, Unit::One, 2, ACTIVITY).lead(),
+        number("centre_water_activity", "Water activity, centre", end.centre_water_activity, Unit::One, 2, ACTIVITY),
+        number(
+            "fat_free_moisture_percent",
+            "Moisture on fat-free basis",
+            end.fat_free_moisture_percent,
+            Unit::Percent,
+            0,
+            "water over everything but fat",
+        ),
+        Figure::words(
+            Stage::Drying,
+            "firmness",
+            "Firmness class",
+            dried.firmness.join(" or "),
+            "Codex standard 283, by moisture on fat-free basis",
+        ),
+        number(
+            "dried_salt_in_moisture_percent",
+            "Salt in the moisture when dried",
+            dried.cheese.salt_in_moisture_percent(),
+            Unit::Percent,
+            1,
+            "100 × salt/water",
+        ),
+        number(
+            "dried_surface_salt_percent",
+            "Salt in the moisture of the faces when dried",
+            salt.surface_percent,
+            Unit::Percent,
+            1,
+            INWARDS,
+        ),
+        number(
+            "dried_centre_salt_percent",
+            "Salt in the moisture at the centre when dried",
+            salt.centre_percent,
+            Unit::Percent,
+            1,
+            INWARDS,
+        ),
+        number(
+            "dried_fat_in_dry_matter_percent",
+            "Fat in dry matter",
+            dried.cheese.fat_in_dry_matter_percent(),
+            Unit::Percent,
+            0,
+            "fat over everything but water",
+        ),
+        number("dried_in_all_kg", "All cheeses when dried", dried.cheese.total_kg(), Unit::Kilogram, 2, DISC),
+    ]
 }
 
-pub(super) fn loss(batch: &Batch, dried: &DryingOutcome) -> Figure {
-    let end = &dried.end;
-    Figure {
-        title: FigureKey::DryingLoss.title(),
-        x: time_axis(batch),
-        y: Axis {
-            label: "loss of weight",
-            unit: "%",
-            least: gain_limit(&dried.middle),
-            most: if end.loss_percent > 55.0 { 80.0 } else { 60.0 },
-        },
-        series: vec![Series { name: "middle tray", role: Role::Main, points: line(&dried.middle, |point| point.loss_percent) }],
-        bands: bands(dried, batch.design.drying.drying_h, |point| point.loss_percent),
-        events: swap(dried),
-        empty_because: None,
-        in_words: format!(
-            "Drying loss: after {:.0} h a cheese has lost {:.0} % of its weight and weighs {:.0} g at {:.0} % moisture.",
-            end.at_h, end.loss_percent, end.cheese_g, end.moisture_percent
+fn air_and_trays(dried: &DryingOutcome, place: DryingPlace) -> Vec<Figure> {
+    let (air, air_law) = match place {
+        DryingPlace::Cabinet => ("Humidity of the drying air", "same vapour, warmer air (Hyland and Wexler)"),
+        DryingPlace::OpenAir => ("Humidity of the air by day", "as chosen"),
+    };
+    let number = |key, label, value, unit, decimals, law| Figure::number(Stage::Drying, key, label, value, unit, decimals, law);
+    let places = places(dried);
+    vec![
+        number(
+            "fastest_moisture_percent",
+            "Fastest tray",
+            places.0,
+            Unit::Percent,
+            1,
+            "judged spread of the air between the first and the last tray",
         ),
-    }
-}
-
-pub(super) fn moisture(batch: &Batch, dried: &DryingOutcome) -> Figure {
-    let end = &dried.end;
-    // Undrained curd, or a face that dew has wetted.
-    let wettest = dried.middle.points.iter().map(|point| point.centre_moisture_percent.max(point.surface_moisture_percent));
-    let wettest = wettest.fold(0.0, f64::max);
-    Figure {
-        title: FigureKey::Moisture.title(),
-        x: time_axis(batch),
-        y: Axis { label: "moisture", unit: "%", least: 0.0, most: if wettest > 80.0 { 100.0 } else { 80.0 } },
-        series: vec![
-            Series { name: "centre", role: Role::Companion, points: line(&dried.middle, |point| point.centre_moisture_percent) },
-            Series { name: "mean", role: Role::Main, points: line(&dried.middle, |point| point.moisture_percent) },
-            Series { name: "top", role: Role::Companion, points: line(&dried.middle, |point| point.surface_moisture_percent) },
-        ],
-        bands: bands(dried, batch.design.drying.drying_h, |point| point.moisture_percent),
-        events: swap(dried),
-        empty_because: None,
-        in_words: format!(
-            "Moisture: {:.0} % on average and {:.0} % at the centre after {:.0} h.",
-            end.moisture_percent, end.centre_moisture_percent, end.at_h
+        number(
+            "slowest_moisture_percent",
+            "Slowest tray",
+            places.1,
+            Unit::Percent,
+            1,
+            "judged spread of the air between the first and the last tray",
         ),
-    }
-}
-
-pub(super) fn water_activity(batch: &Batch, dried: &DryingOutcome) -> Figure {
-    let end = &dried.end;
-    // The centre may be the drier one where damp air wets the cheese again, and the driest moment need not be the last.
-    let driest = dried.middle.points.iter().map(|point| point.water_activity.min(point.centre_water_activity)).fold(1.0, f64::min);
-    let x = time_axis(batch);
-    let limits = [("0.92", DRY.value), ("0.85", SHELF_STABLE.value)].map(|(name, limit)| Series {
-        name,
-        role: Role::Limit,
-        points: vec![[0.0, limit], [x.most, limit]],
-    });
-    let mut series = vec![
-        Series { name: "centre", role: Role::Companion, points: line(&dried.middle, |point| point.centre_water_activity) },
-        Series { name: "mean", role: Role::Main, points: line(&dried.middle, |point| point.water_activity) },
-    ];
-    series.extend(limits);
-    Figure {
-        title: FigureKey::WaterActivity.title(),
-        x,
-        y: Axis { label: "water activity", unit: "", least: if driest < 0.72 { 0.0 } else { 0.7 }, most: 1.0 },
-        series,
-        bands: Vec::new(),
-        events: swap(dried),
-        empty_because: None,
-        in_words: format!(
-            "Water activity, estimated: {:.2} on average and {:.2} at the centre after {:.0} h; shelf-stable food has 0.85 or less.",
-            end.water_activity, end.centre_water_activity, end.at_h
+        number(
+            "spread_unswapped_percent",
+            "Trays apart, not swapped",
+            dried.spread_unswapped_percent,
+            Unit::Percent,
+            1,
+            "judged spread of the air",
         ),
-    }
+        number(
+            "spread_swapped_percent",
+            "Trays apart, swapped half way",
+            dried.spread_swapped_percent,
+            Unit::Percent,
+            1,
+            "judged spread of the air",
+        ),
+        number("air_humidity_percent", air, dried.air_humidity_percent, Unit::Percent, 0, air_law),
+        number("tray_holds", "A tray holds", f64::from(dried.tray_holds), Unit::One, 0, "straight or staggered rows, 10 mm apart"),
+        number("trays_wanted", "Trays wanted", f64::from(dried.trays_wanted), Unit::One, 0, "cheeses over what a tray holds"),
+        Figure::switch(
+            Stage::Drying,
+            "trays_fit",
+            "Trays hold them",
+            dried.trays_fit,
+            "in width and in height, with 15 mm of air above",
+        ),
+    ]
 }

@@ -1,22 +1,15 @@
-//! Curves as data: axes, series, bands and events; no widget.
+//! The figures of a batch, each with its key, unit, rounding and spread; window, paper and command line read the same list.
 
-mod axes;
-mod both;
-mod curve;
+mod draining;
 mod drying;
-mod figures;
-mod ribbon;
-mod salt;
-mod section;
-mod souring;
-mod spread;
-mod table;
-mod wet;
+mod every;
+mod figure;
+mod keeping;
+mod milk;
+mod pickling;
+mod ready;
+mod salting;
+mod vat;
 
-pub use both::in_one_frame;
-pub use curve::{Axis, Band, Event, Figure, Role, Series};
-pub use figures::{FigureKey, figure};
-pub use ribbon::{Ribbon, Side, SideStream, Station, ribbon};
-pub use section::{Section, SectionKey, section};
-pub use spread::{Kept, LineSpread, SPREAD_NAME, Spread, Spreading, with_spread};
-pub use table::{Table, every_point, table, table_of_both};
+pub use every::{figures, rests_on_runs_beside, salting_figures};
+pub use figure::{Figure, Reading, Weight};

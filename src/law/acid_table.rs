@@ -54,10 +54,10 @@ impl AcidTable {
     ///
     /// # Example
     /// ```
-    /// use vatsketch::law::{acid_table::AcidTable, buffering::{local_balance, Buffer}};
+    /// use vatsketch::law::{acid_table::AcidTable, buffering::{local_equilibrium, Buffer}};
     /// let buffer = Buffer::new(0.26, 0.352, 6.5, 1.0);
     /// let table = AcidTable::new(&buffer, 2834.0, 4.65);
-    /// let exact = local_balance(480.0, 700.0, Some((&buffer, 2834.0)), 4.65, 5.0).ph;
+    /// let exact = local_equilibrium(480.0, 700.0, Some((&buffer, 2834.0)), 4.65, 5.0).ph;
     /// assert!((table.place(480.0, 700.0, exact).ph - exact).abs() < 1e-6);
     /// ```
     #[must_use]
@@ -89,10 +89,10 @@ impl AcidTable {
         (row, (place - left as f64).min(1.0) / ROWS_PER_PH)
     }
 
-    /// Returns the pH of one place from its two conserved amounts, C (1 − a) + [H⁺] + k B(pH) = P, as [`local_balance`] does: by Newton's
+    /// Returns the pH of one place from its two conserved amounts, C (1 − a) + [H⁺] + k B(pH) = P, as [`local_equilibrium`] does: by Newton's
     /// method with the curvature (Chebyshev's), held between bounds that close in.
     ///
-    /// [`local_balance`]: super::buffering::local_balance
+    /// [`local_equilibrium`]: super::buffering::local_equilibrium
     ///
     /// # Arguments
     /// * `acetate_mol_m3`, `protons_mol_m3`: C and P, mol/m³ of water

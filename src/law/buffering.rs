@@ -127,12 +127,12 @@ impl Buffer {
 ///
 /// # Example
 /// ```
-/// use vatsketch::law::buffering::{Buffer, balance_ph};
-/// let ph = balance_ph(0.05, 7.0e-5, 0.033, &Buffer::new(0.26, 0.352, 6.5, 1.0), 4.65)?;
+/// use vatsketch::law::buffering::{Buffer, equilibrium_ph};
+/// let ph = equilibrium_ph(0.05, 7.0e-5, 0.033, &Buffer::new(0.26, 0.352, 6.5, 1.0), 4.65)?;
 /// assert!((4.1..4.3).contains(&ph));
 /// # Ok::<(), vatsketch::numeric::RootError>(())
 /// ```
-pub fn balance_ph(acid_mol: f64, liquid_m3: f64, cheese_kg: f64, buffer: &Buffer, pk: f64) -> Result<f64, RootError> {
+pub fn equilibrium_ph(acid_mol: f64, liquid_m3: f64, cheese_kg: f64, buffer: &Buffer, pk: f64) -> Result<f64, RootError> {
     let left_over =
         |ph: f64| acid_mol * split_share(ph, pk) - cheese_kg * buffer.taken_and_slope(ph).0 - liquid_m3 * 10.0_f64.powf(3.0 - ph);
     brent(left_over, Bracket { from: PH_BOUNDS.0, to: PH_BOUNDS.1 }, 1e-12)
@@ -140,7 +140,7 @@ pub fn balance_ph(acid_mol: f64, liquid_m3: f64, cheese_kg: f64, buffer: &Buffer
 
 /// What acid and cheese come to at one place, at rest with each other.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct LocalBalance {
+pub struct LocalEquilibrium {
     /// The pH.
     pub ph: f64,
     /// Share of the acid that is split.
@@ -160,16 +160,17 @@ pub struct LocalBalance {
 /// * `buffer`, `cheese_kg_per_m3_water`: B and k; none and 0 for the bath
 /// * `guess_ph`: where to begin
 #[must_use]
-pub fn local_balance(
+pub fn local_equilibrium(
     acetate_mol_m3: f64,
     protons_mol_m3: f64,
     buffer: Option<(&Buffer, f64)>,
     pk: f64,
     guess_ph: f64,
-) -> LocalBalance {
+) -> LocalEquilibrium {
     let (mut low, mut high) = PH_BOUNDS;
     let pk_power = (LN_10 * pk).exp();
-    let mut found = LocalBalance { ph: if low < guess_ph && guess_ph < high { guess_ph } else { 5.0 }, ..LocalBalance::default() };
+    let mut found =
+        LocalEquilibrium { ph: if low < guess_ph && guess_ph < high { guess_ph } else { 5.0 }, ..LocalEquilibrium::default() };
     // Bisection alone would need 45; a few of Newton's steps do.
     for _ in 0..60 {
         let hydrogen = (-LN_10 * found.ph).exp();

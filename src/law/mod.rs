@@ -18,7 +18,6 @@ pub mod heat;
 pub mod jar;
 pub mod kitchen;
 pub mod matter;
-pub mod mending;
 pub mod moist_air;
 pub mod moisture_diffusion;
 pub mod nutrition;
@@ -26,6 +25,7 @@ pub mod rennet;
 pub mod salt;
 pub mod soaking;
 pub mod sorption;
+pub mod standardisation;
 pub mod syneresis;
 pub mod yields;
 

@@ -112,7 +112,7 @@ const MOST_STEPS: i64 = 400_000;
 const GREATEST: i64 = 1_000_000_000;
 
 /// Price and number of packages that make up a sum, the cheapest way.
-type Way = (i64, i64);
+type Paid = (i64, i64);
 
 /// Returns which packages to buy, exactly: a dynamic programme over every sum of the sizes.
 ///
@@ -153,7 +153,7 @@ pub fn choose(want: &Want, packages: &[Package]) -> Result<Basket, PackageError>
         return Err(PackageError::TooFine { steps, most: MOST_STEPS });
     }
     let sums = Sums::of(packages, unit, usize::try_from(steps).unwrap_or(0));
-    let rank = |sum: i64, (price, packs): Way| {
+    let rank = |sum: i64, (price, packs): Paid| {
         let waste = (sum - wanted).max(0);
         match want.aim {
             Aim::LeastCost { waste_price } => (1000 * price + waste_price * waste, waste, packs),
@@ -228,7 +228,7 @@ struct Sums<'a> {
     packages: &'a [Package],
     unit: i64,
     /// Packages by size, the largest first, with the row of ways that uses it and all smaller ones.
-    rows: Vec<(usize, Vec<Option<Way>>)>,
+    rows: Vec<(usize, Vec<Option<Paid>>)>,
 }
 
 impl<'a> Sums<'a> {
@@ -251,7 +251,7 @@ impl<'a> Sums<'a> {
     }
 
     /// Returns every sum that can be made, with its cheapest way.
-    fn all(&self) -> impl Iterator<Item = (i64, Way)> {
+    fn all(&self) -> impl Iterator<Item = (i64, Paid)> {
         let row = self.rows.first().map(|(_, row)| row.as_slice()).unwrap_or_default();
         (0_i64..).zip(row).filter_map(|(step, way)| way.map(|way| (step * self.unit, way)))
     }
@@ -277,7 +277,7 @@ impl<'a> Sums<'a> {
         counts
     }
 
-    fn way(&self, row: &[Option<Way>], sum: i64) -> Option<Way> {
+    fn way(&self, row: &[Option<Paid>], sum: i64) -> Option<Paid> {
         row.get(usize::try_from(sum / self.unit).ok()?).copied().flatten()
     }
 
@@ -292,7 +292,7 @@ impl<'a> Sums<'a> {
 }
 
 /// Adds a package to what the smaller ones make up.
-fn add(row: &mut [Option<Way>], package: &Package, step: usize) {
+fn add(row: &mut [Option<Paid>], package: &Package, step: usize) {
     match package.at_most {
         None => add_times(row, package, step, 1, true),
         Some(most) => {
@@ -309,7 +309,7 @@ fn add(row: &mut [Option<Way>], package: &Package, step: usize) {
 }
 
 /// Adds so many of a package at once, upwards where it may be repeated and downwards where not.
-fn add_times(row: &mut [Option<Way>], package: &Package, step: usize, times: i64, again: bool) {
+fn add_times(row: &mut [Option<Paid>], package: &Package, step: usize, times: i64, again: bool) {
     let Some(jump) = usize::try_from(times).ok().and_then(|times| step.checked_mul(times)) else { return };
     let steps = jump..row.len();
     let mut improve = |to: usize| {

@@ -82,7 +82,7 @@ pub fn draining(design: &DrainingDesign, vat: &VatOutcome) -> Result<DrainingOut
     draining_given(design, vat, &Given::default())
 }
 
-/// Returns the same as [`draining()`] under other beliefs.
+/// Returns the same as [`draining()`] under other parameters.
 ///
 /// # Errors
 /// As for [`draining()`].
@@ -98,7 +98,7 @@ pub fn draining_given(design: &DrainingDesign, vat: &VatOutcome, given: &Given) 
         let (mould_count, wanted_ml) = (design.mould_count, drained_ml);
         return Err(DrainingError::TooMuchCurd { mould_count, wanted_ml, mould_ml, moulds_wanted: moulds_for(drained_ml) });
     }
-    let time_h = given.beliefs.drip().in_moulds_h(design.draining_temperature_c);
+    let time_h = given.parameters.drip().in_moulds_h(design.draining_temperature_c);
     let turns_h: Vec<f64> = (1..=design.turn_count).map(|turn| f64::from(turn) * design.turn_gap_h).collect();
     let draining_h = f64::from(design.turn_count + 1) * design.turn_gap_h;
     let whey = to_come * left_share(draining_h, time_h);

@@ -111,16 +111,18 @@ pub fn milk(design: &MilkDesign) -> Result<MilkOutcome, MilkError> {
     milk_given(design, &Given::default())
 }
 
-/// Returns the same as [`milk()`] under other beliefs.
+/// Returns the same as [`milk()`] under other parameters.
 ///
 /// # Errors
 /// As for [`milk()`].
 pub fn milk_given(design: &MilkDesign, given: &Given) -> Result<MilkOutcome, MilkError> {
-    let beliefs = &given.beliefs;
+    let parameters = &given.parameters;
     let animal = animal(design.milk_kind);
     let kilogram = match design.milk_kind {
         MilkKind::Label => composition::labelled(design.label_fat_percent, design.label_protein_percent),
-        MilkKind::Cow | MilkKind::Sheep | MilkKind::Goat | MilkKind::Buffalo => with_protein(&animal.milk(), beliefs.milk_protein),
+        MilkKind::Cow | MilkKind::Sheep | MilkKind::Goat | MilkKind::Buffalo => {
+            with_protein(&animal.milk(), parameters.milk_protein)
+        }
     };
     let density = |matter: &Matter| milk_density_kg_l(matter, animal, design.fridge_temperature_c);
     let bought_density_kg_l = density(&kilogram);
@@ -165,8 +167,8 @@ pub fn milk_given(design: &MilkDesign, given: &Given) -> Result<MilkOutcome, Mil
         rennet_imcu_kg: design.rennet_dose_imcu_kg,
         rennet_water_ml,
         rennet: Matter::water(0.001 * (rennet_ml + rennet_water_ml)),
-        fat_kept_share: beliefs.fat_kept * fat_kept(design.milk_treatment),
-        casein_kept_share: beliefs.casein_kept * CASEIN_KEPT.value,
+        fat_kept_share: parameters.fat_kept * fat_kept(design.milk_treatment),
+        casein_kept_share: parameters.casein_kept * CASEIN_KEPT.value,
         balance: StageBalance {
             came: bought,
             added: added

@@ -23,10 +23,12 @@ pub use drying::{
 };
 pub use field::{DiscField, DiscFrame};
 pub use flow::{StageBalance, Stream};
-pub use given::{BELIEFS, Belief, Beliefs, CONSTANTS as BELIEF_CONSTANTS, Drawn, Given, Runs};
+pub use given::{
+    CONSTANTS as PARAMETER_CONSTANTS, Distribution, Given, Runs, UNCERTAIN_PARAMETERS, UncertainParameter, UncertainParameters,
+};
 pub use jar::jar_packing;
 pub use keeping::{
-    ColdWay, KeepingError, KeepingOutcome, StageHours, Way, draining_hours, drying_hours, keeping, keeping_given, vat_hours,
+    ColdKeeping, KeepingError, KeepingOutcome, SoFar, StageHours, draining_hours, drying_hours, keeping, keeping_given, vat_hours,
 };
 pub use milk::{CONSTANTS as MILK_CONSTANTS, MilkError, MilkOutcome, animal, milk, milk_given};
 pub use pickling::{

@@ -1,14 +1,14 @@
 //! Cautions in few words, for the page that hangs beside the vat. In full they stand behind it.
 
-use crate::batch::Caution;
+use crate::caution::Caution;
 
 /// Returns a caution in at most seventy letters; one without a short form is said in full rather than not at all.
 ///
 /// # Example
 /// ```
-/// use vatsketch::{batch::batch, design::Design, report::brief};
+/// use vatsketch::{batch::batch, caution::cautions, design::Design, report::brief};
 /// let batch = batch(&Design::default())?;
-/// let said = batch.cautions.iter().find(|caution| caution.key == "no_acid").map(brief);
+/// let said = cautions(&batch).iter().find(|caution| caution.key == "no_acid").map(brief);
 /// assert!(said.is_some_and(|words| words.contains("Listeria")));
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```

@@ -1,11 +1,12 @@
 //! Two designs side by side as data: the choices that differ, every figure, the milk, the costs, the cautions, the curves.
 
 use super::money;
-use crate::batch::{
-    Batch, Caution, ComparedCaution, Likeness, Weight, Whose, compare, compare_cautions, differing_choices, mending,
-};
+use crate::analysis::{ComparedCaution, Likeness, Whose, compare, compare_cautions, differing_choices, standardisation};
+use crate::batch::Batch;
+use crate::caution::Caution;
+use crate::curve::{Curve, CurveKey, curve};
 use crate::design::{Good, Stage, Value, lower_first};
-use crate::figure::{Figure, FigureKey, figure};
+use crate::figure::Weight;
 use crate::plan::{Shopping, shop};
 
 /// One line of two designs.
@@ -43,14 +44,14 @@ pub struct Comparison {
     /// The cautions that only A has, and those that only B has.
     pub cautions: [Vec<Caution>; 2],
     /// Each curve of A and of B.
-    pub curves: Vec<(Figure, Figure)>,
+    pub curves: Vec<(Curve, Curve)>,
 }
 
 /// Returns two batches side by side.
 ///
 /// # Example
 /// ```
-/// use vatsketch::{batch::{batch, from_milk}, design::{Design, MilkKind}, report::comparison};
+/// use vatsketch::{batch::batch, analysis::from_milk, design::{Design, MilkKind}, report::comparison};
 /// let cow = Design::default();
 /// let sheep = from_milk(&cow, MilkKind::Sheep);
 /// let both = comparison(&batch(&cow)?, &batch(&sheep)?);
@@ -60,7 +61,7 @@ pub struct Comparison {
 /// ```
 #[must_use]
 pub fn comparison(a: &Batch, b: &Batch) -> Comparison {
-    let milk = mending(a, b);
+    let milk = standardisation(a, b);
     let cautions = compare_cautions(a, b);
     Comparison {
         titles: [title(a), title(b)],
@@ -80,7 +81,7 @@ fn title(batch: &Batch) -> String {
 }
 
 fn choices(a: &Batch, b: &Batch) -> Vec<ComparedRow> {
-    let row = |choice: &crate::batch::DifferingChoice| {
+    let row = |choice: &crate::analysis::DifferingChoice| {
         let words = |value: Value| choice.field.words_with_unit(value);
         ComparedRow {
             label: choice.field.label.to_owned(),
@@ -181,8 +182,8 @@ fn only(whose: Whose, cautions: &[ComparedCaution]) -> Vec<Caution> {
 }
 
 /// Returns the curves that say most, of both: warming, loss, and the pH where one of the two is soured.
-fn curves(a: &Batch, b: &Batch) -> Vec<(Figure, Figure)> {
-    let keys = [FigureKey::Warming, FigureKey::DryingLoss, FigureKey::Souring];
-    let pairs = keys.map(|key| (figure(a, key), figure(b, key)));
+fn curves(a: &Batch, b: &Batch) -> Vec<(Curve, Curve)> {
+    let keys = [CurveKey::Warming, CurveKey::DryingLoss, CurveKey::Souring];
+    let pairs = keys.map(|key| (curve(a, key), curve(b, key)));
     pairs.into_iter().filter(|(a, b)| a.empty_because.is_none() || b.empty_because.is_none()).collect()
 }

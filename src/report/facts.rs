@@ -1,24 +1,25 @@
 //! What the figures of a batch know about a number: its likely range and its kitchen measure.
 
 use super::{Amount, Target};
-use crate::batch::{Batch, Reading, Readout, Weight, readouts};
+use crate::batch::Batch;
 use crate::design::Unit;
+use crate::figure::{Figure, Reading, Weight, figures};
 
 /// Figures that stand in the shopping list or in a step.
 const SAID_ELSEWHERE: [&str; 7] = ["skim_l", "cream_g", "calcium_g", "calcium_ml", "rennet_ml", "salt_g", "salt_each_turn_g"];
 
 /// The figures of one batch, asked by key, so that paper and window never round or hedge differently.
 pub(super) struct Facts {
-    readouts: Vec<Readout>,
+    figures: Vec<Figure>,
 }
 
 impl Facts {
     pub(super) fn of(batch: &Batch) -> Self {
-        Self { readouts: readouts(batch) }
+        Self { figures: figures(batch) }
     }
 
-    fn find(&self, key: &str) -> Option<&Readout> {
-        self.readouts.iter().find(|readout| readout.key == key)
+    fn find(&self, key: &str) -> Option<&Figure> {
+        self.figures.iter().find(|readout| readout.key == key)
     }
 
     /// Returns the kitchen measure of a figure, if it has one.
@@ -40,8 +41,8 @@ impl Facts {
 
     /// Returns the figures that matter most, those left out that shopping and steps already say.
     pub(super) fn lead(&self) -> Vec<Target> {
-        let lead = |readout: &&Readout| readout.weight == Weight::Lead && !SAID_ELSEWHERE.contains(&readout.key);
-        let numbers = self.readouts.iter().filter(lead);
+        let lead = |readout: &&Figure| readout.weight == Weight::Lead && !SAID_ELSEWHERE.contains(&readout.key);
+        let numbers = self.figures.iter().filter(lead);
         numbers
             .filter_map(|readout| match readout.reading {
                 Reading::Number(value) => {

@@ -1,6 +1,8 @@
 //! The laws behind the figures of the paper, those of one law together.
 
-use crate::batch::{Batch, Readout, Weight, link, readouts};
+use crate::analysis::link;
+use crate::batch::Batch;
+use crate::figure::{Figure, Weight, figures};
 use crate::source::ledger;
 
 /// One law, and the figures that it gives.
@@ -33,11 +35,11 @@ pub fn laws(batch: &Batch) -> Vec<LawRow> {
     of(batch, |_| true)
 }
 
-fn of(batch: &Batch, wanted: impl Fn(&Readout) -> bool) -> Vec<LawRow> {
+fn of(batch: &Batch, wanted: impl Fn(&Figure) -> bool) -> Vec<LawRow> {
     // The ledger is built in and a test reads it; a paper without the titles of its laws is still a paper.
     let ledger = ledger().unwrap_or_default();
     let mut rows: Vec<LawRow> = Vec::new();
-    for figure in readouts(batch).iter().filter(|figure| wanted(figure)) {
+    for figure in figures(batch).iter().filter(|figure| wanted(figure)) {
         let Some(link) = link(figure.key) else { continue };
         let title = ledger.iter().find(|row| row.id == link.source).map_or("", |row| row.title.as_str());
         let source = format!("{title}; {}", link.locator);

@@ -2,9 +2,10 @@
 
 use super::facts::Facts;
 use super::{Cost, LawRow, ShoppingRow, Step, Target, Timing, UsedSource, laws, shopping, sources, steps};
-use crate::batch::{Batch, Caution, Progress};
+use crate::batch::{Batch, Progress};
+use crate::caution::{Caution, cautions};
+use crate::curve::{Curve, CurveKey, curve};
 use crate::design::Stage;
-use crate::figure::{Figure, FigureKey, figure};
 use crate::plan::{KitchenWeek, Now, kitchen_week};
 
 /// A stage that could not be worked out, and why.
@@ -46,7 +47,7 @@ pub struct Plan {
     /// Stages that could not be worked out.
     pub stopped: Vec<Stopped>,
     /// The curves: warming, loss in drying, and the pH where there is vinegar.
-    pub curves: Vec<Figure>,
+    pub curves: Vec<Curve>,
     /// The laws behind the main figures.
     pub laws: Vec<LawRow>,
     /// Where the numbers of the calculation come from.
@@ -109,7 +110,8 @@ pub fn week_plan(batch: &Batch, week: Option<&KitchenWeek>) -> Plan {
         steps = steps::of_week(steps, week, batch);
     }
     let shopping = shopping::list(batch, &facts);
-    let before_all = place_cautions(&batch.cautions, &mut steps);
+    let all = cautions(batch);
+    let before_all = place_cautions(&all, &mut steps);
     let title = batch.design.title.trim();
     Plan {
         title: if title.is_empty() { Plan::UNTITLED.to_owned() } else { title.to_owned() },
@@ -121,21 +123,21 @@ pub fn week_plan(batch: &Batch, week: Option<&KitchenWeek>) -> Plan {
         shopping_trouble: shopping.trouble,
         timing: week.map(Timing::of),
         no_week: None,
-        cautions: batch.cautions.clone(),
         before_all,
         steps,
         stopped: stopped(batch),
         curves: curves(batch),
         laws: laws::main_laws(batch),
-        sources: sources::used(&batch.cautions),
+        sources: sources::used(&all),
+        cautions: all,
     }
 }
 
 /// Returns the curves of the paper: warming and drying loss, and the pH where the cheeses go into vinegar.
-fn curves(batch: &Batch) -> Vec<Figure> {
+fn curves(batch: &Batch) -> Vec<Curve> {
     let soured = batch.pickling.done().is_some_and(|pickling| pickling.pickled);
-    let keys = [FigureKey::Warming, FigureKey::DryingLoss].into_iter().chain(soured.then_some(FigureKey::Souring));
-    keys.map(|key| figure(batch, key)).collect()
+    let keys = [CurveKey::Warming, CurveKey::DryingLoss].into_iter().chain(soured.then_some(CurveKey::Souring));
+    keys.map(|key| curve(batch, key)).collect()
 }
 
 /// Puts each caution before the first step that its input governs, and returns those that no step owns.

@@ -1,6 +1,7 @@
 //! Which rows of the ledger a plan rests on.
 
-use crate::batch::{Caution, constant_lists, correlation_lists};
+use crate::analysis::{constant_lists, correlation_lists};
+use crate::caution::Caution;
 use crate::source::{SourceId, ledger};
 use std::collections::BTreeSet;
 

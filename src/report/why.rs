@@ -1,7 +1,7 @@
 //! The chain behind a figure in words: what it is, the choices and figures that enter, the law, its source, its constants, its spread.
 
 use super::record::{RecordRow, constant_row, correlation_row};
-use crate::batch::Why;
+use crate::analysis::Why;
 use crate::source::ledger;
 
 /// The chain behind a figure, ready to be written down.
@@ -29,7 +29,7 @@ pub struct WhyWords {
 ///
 /// # Example
 /// ```
-/// use vatsketch::{batch::{batch, why}, design::Design, report::why_words};
+/// use vatsketch::{batch::batch, analysis::why, design::Design, report::why_words};
 /// let words = why_words(&why(&batch(&Design::default())?, "drained_cheese_g").unwrap());
 /// assert!(words.spread.starts_with("likely") && !words.records.is_empty());
 /// # Ok::<(), vatsketch::design::DesignError>(())

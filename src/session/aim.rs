@@ -1,13 +1,13 @@
 //! Aiming at a figure: one choice moves until the figure is what is wanted, as one step to undo. Pinned choices stay.
 
 use super::{Command, Session, SessionError};
-use crate::batch::{Goal, SolveError, Solved, inputs_of, numeric_choices, offered, solve};
+use crate::analysis::{Goal, SolveError, Solved, inputs_of, numeric_choices, offered, solve};
 use crate::design::{DesignError, Field, Value, field};
 use std::collections::BTreeSet;
 
 /// A choice that may bring a figure to what is wanted.
 #[derive(Clone, Copy, Debug)]
-pub struct Way {
+pub struct TargetChoice {
     /// The choice.
     pub field: &'static Field,
     /// Whether a maker moves it for this figure; the others only happen to have an effect.
@@ -54,12 +54,13 @@ impl Session {
 
     /// Returns the choices that can bring a figure to what is wanted: those that makers move for it first, each group in the trade's order.
     #[must_use]
-    pub fn ways_to(&self, figure: &str) -> Vec<Way> {
+    pub fn ways_to(&self, figure: &str) -> Vec<TargetChoice> {
         let usual: BTreeSet<&str> =
             offered(&self.batch).iter().filter(|(_, readout)| readout.key == figure).map(|(field, _)| field.key).collect();
         let entering = inputs_of(figure);
-        let way = |field: &'static Field| Way { field, usual: usual.contains(field.key), pinned: self.pins.contains(field.key) };
-        let mut ways: Vec<Way> = numeric_choices(&self.design)
+        let way =
+            |field: &'static Field| TargetChoice { field, usual: usual.contains(field.key), pinned: self.pins.contains(field.key) };
+        let mut ways: Vec<TargetChoice> = numeric_choices(&self.design)
             .filter(|field| entering.contains(field.key) || usual.contains(field.key))
             .map(way)
             .collect();

@@ -1,7 +1,8 @@
 //! The line that says what the last change did.
 
-use crate::batch::{Batch, Reading, Readout, Weight, readouts};
+use crate::batch::Batch;
 use crate::design::{Design, SuppliesDesign, WeekDesign, lower_first};
+use crate::figure::{Figure, Reading, Weight, figures};
 
 /// Figures that are named at most.
 const MOST_NAMED: usize = 3;
@@ -12,7 +13,7 @@ const MOST_NAMED: usize = 3;
 #[must_use]
 pub fn what_changed(name: &str, before: Option<&Batch>, after: &Batch) -> String {
     let Some(before) = before else { return name.to_owned() };
-    let (old, new) = (readouts(before), readouts(after));
+    let (old, new) = (figures(before), figures(after));
     let mut moved: Vec<(f64, String)> =
         new.iter().filter(|figure| figure.weight == Weight::Lead).filter_map(|figure| moved(&old, figure)).collect();
     moved.sort_by(|one, other| other.0.total_cmp(&one.0));
@@ -34,7 +35,7 @@ fn same_vat(one: &Design, other: &Design) -> bool {
 /// Returns how far a figure moved, relative to its size, and that in words; nothing if it shows the same as before.
 ///
 /// A number that became words, or words that became a number, went as far as can be: a time that is never reached any more is named first.
-fn moved(old: &[Readout], figure: &Readout) -> Option<(f64, String)> {
+fn moved(old: &[Figure], figure: &Figure) -> Option<(f64, String)> {
     let before = old.iter().find(|before| before.key == figure.key)?;
     let (far, from, to) = match (&before.reading, &figure.reading) {
         (Reading::Number(_), Reading::Number(_)) if before.text() == figure.text() => return None,

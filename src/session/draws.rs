@@ -1,8 +1,9 @@
 //! The draws of a spread, shared among threads.
 
-use crate::batch::{batch, drawn_batch, draws};
+use crate::analysis::{drawn_batch, draws};
+use crate::batch::batch;
+use crate::curve::{Kept, Spread, Spreading};
 use crate::design::{Design, DesignError};
-use crate::figure::{Kept, Spread, Spreading};
 use std::sync::Mutex;
 use std::sync::atomic::{AtomicUsize, Ordering};
 use std::thread::{Builder, available_parallelism, scope};
@@ -37,15 +38,15 @@ pub fn cores() -> usize {
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```
 pub fn spread(design: &Design, work: &Work<'_>) -> Result<Option<Spread>, DesignError> {
-    let beliefs = draws(design, work.draws);
+    let parameters = draws(design, work.draws);
     let spreading = Spreading::of(batch(design)?);
     let next = AtomicUsize::new(0);
     let done: Mutex<Vec<(usize, Kept)>> = Mutex::new(Vec::with_capacity(work.draws));
     let one_after_the_other = || -> Result<(), DesignError> {
         while (work.goes_on)() {
             let number = next.fetch_add(1, Ordering::Relaxed);
-            let Some(beliefs) = beliefs.get(number) else { break };
-            let kept = spreading.keep(&drawn_batch(spreading.design(), beliefs)?);
+            let Some(parameters) = parameters.get(number) else { break };
+            let kept = spreading.keep(&drawn_batch(spreading.design(), parameters)?);
             if let Ok(mut done) = done.lock() {
                 done.push((number, kept));
             }

@@ -1,10 +1,11 @@
-//! What is worked out in the background: the spread of the open design, and what matters to one of its figures.
+//! What is worked out in the background: the spread of the open design, and what sensitivity to one of its figures.
 
 use super::background::Background;
 use super::draws::{Work, cores, spread};
-use crate::batch::{Batch, DRAWS, Mover, matters};
+use crate::analysis::{DRAWS, Effect, sensitivity};
+use crate::batch::Batch;
+use crate::curve::Spread;
 use crate::design::Design;
-use crate::figure::Spread;
 use std::sync::Arc;
 
 /// The spread of the open design, worked out in the background on all cores.
@@ -61,21 +62,21 @@ impl SpreadJob {
     }
 }
 
-/// What matters to a figure of a design, strongest first, or in words why nothing can be said.
+/// What sensitivity to a figure of a design, strongest first, or in words why nothing can be said.
 #[derive(Clone, Debug)]
-pub struct Matters {
+pub struct Sensitivity {
     /// The design.
     pub design: Design,
     /// The figure.
     pub figure: String,
     /// What moves it.
-    pub movers: Result<Vec<Mover>, String>,
+    pub effects: Result<Vec<Effect>, String>,
 }
 
-/// What matters to one figure, worked out in the background.
-pub struct MattersJob(Background<(Batch, String), Matters>);
+/// What sensitivity to one figure, worked out in the background.
+pub struct SensitivityJob(Background<(Batch, String), Sensitivity>);
 
-impl MattersJob {
+impl SensitivityJob {
     /// Returns a job that waits for orders.
     ///
     /// # Arguments
@@ -83,20 +84,20 @@ impl MattersJob {
     #[must_use]
     pub fn new(wake: Box<dyn Fn() + Send>) -> Self {
         let work = |(batch, figure): &(Batch, String), _: &(dyn Fn() -> bool + Sync)| {
-            let movers = matters(batch, figure).map_err(|error| error.to_string());
-            Some(Matters { design: batch.design.clone(), figure: figure.clone(), movers })
+            let effects = sensitivity(batch, figure).map_err(|error| error.to_string());
+            Some(Sensitivity { design: batch.design.clone(), figure: figure.clone(), effects })
         };
-        Self(Background::new("matters", work, wake))
+        Self(Background::new("sensitivity", work, wake))
     }
 
-    /// Orders what matters to a figure of a batch; an older order is dropped.
+    /// Orders what sensitivity to a figure of a batch; an older order is dropped.
     pub fn order(&self, batch: &Batch, figure: &str) {
         self.0.order((batch.clone(), figure.to_owned()));
     }
 
     /// Returns the last answer.
     #[must_use]
-    pub fn answer(&self) -> Option<Arc<Matters>> {
+    pub fn answer(&self) -> Option<Arc<Sensitivity>> {
         self.0.answer()
     }
 

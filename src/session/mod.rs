@@ -15,13 +15,13 @@ mod recovery;
 mod second;
 mod undo;
 
-pub use aim::{AimError, Way};
+pub use aim::{AimError, TargetChoice};
 pub use background::Background;
 pub use change::what_changed;
 pub use command::Command;
 pub use draws::{Work, cores, spread};
 pub use examples::{EXAMPLES, Example};
-pub use jobs::{Matters, MattersJob, SpreadJob};
+pub use jobs::{Sensitivity, SensitivityJob, SpreadJob};
 pub use look::{Colours, KeptLook, Look};
 pub use now::{WallClock, now};
 pub use open::{Session, SessionError};

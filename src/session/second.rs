@@ -2,7 +2,8 @@
 
 use super::open::{keep, never_saved};
 use super::{Command, Session, SessionError, Step};
-use crate::batch::{Batch, Difference, DifferingChoice, batch, batch_after, compare, differing_choices, from_milk, same_vat_from};
+use crate::analysis::{Difference, DifferingChoice, compare, differing_choices, from_milk, same_vat_from};
+use crate::batch::{Batch, batch, batch_after};
 use crate::design::{Design, DesignError, MilkKind, field, lower_first};
 use crate::file::{self, Stamp, stamp};
 use std::path::{Path, PathBuf};

@@ -6,8 +6,9 @@ use super::figure_card::{Card, CardView, Told};
 use super::number_text::read_number;
 use super::theme::{CAPTION, Palette};
 use super::units::Units;
-use crate::batch::{Goal, Reading};
-use crate::session::Way;
+use crate::analysis::Goal;
+use crate::figure::Reading;
+use crate::session::TargetChoice;
 use egui::{Button, Key, RichText, TextEdit, Ui, vec2};
 
 /// Draws the form and returns what is asked for.
@@ -32,7 +33,7 @@ pub(super) fn aim_ui(ui: &mut Ui, units: Units, view: &mut CardView, card: &Card
         })
         .inner;
     ui.label("by moving");
-    let (usual, others): (Vec<&Way>, Vec<&Way>) = card.ways.iter().partition(|way| way.usual);
+    let (usual, others): (Vec<&TargetChoice>, Vec<&TargetChoice>) = card.ways.iter().partition(|way| way.usual);
     let first = if usual.is_empty() { &others } else { &usual };
     let chosen = view.choice.or_else(|| first.iter().find(|way| !way.pinned).map(|way| way.field.key));
     asks.extend(ways_ui(ui, view, &usual, chosen));
@@ -63,7 +64,7 @@ pub(super) fn aim_ui(ui: &mut Ui, units: Units, view: &mut CardView, card: &Card
     asks
 }
 
-fn ways_ui(ui: &mut Ui, view: &mut CardView, ways: &[&Way], chosen: Option<&'static str>) -> Vec<Ask> {
+fn ways_ui(ui: &mut Ui, view: &mut CardView, ways: &[&TargetChoice], chosen: Option<&'static str>) -> Vec<Ask> {
     let mut asks = Vec::new();
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing = vec2(6.0, 6.0);

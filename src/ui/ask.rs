@@ -1,10 +1,10 @@
 //! What a part of the window asks for; one place carries it out.
 
 use super::view::{CutView, Page, PlanPart};
-use crate::batch::Goal;
+use crate::analysis::Goal;
+use crate::curve::CurveKey;
 use crate::design::{MilkKind, Stage};
 use crate::export::Paper;
-use crate::figure::FigureKey;
 use crate::session::Command;
 use std::path::PathBuf;
 
@@ -56,7 +56,7 @@ pub enum Ask {
     /// Bring an input into sight and mark it.
     ToInput(&'static str),
     /// Show or hide the table of a curve.
-    Table(FigureKey),
+    Table(CurveKey),
     /// Show the cut through a cheese so.
     Cut(CutView),
     /// Open the card of a figure, or close it.

@@ -1,9 +1,9 @@
 //! What is shown of a second design beside the first: worked out anew only after a change.
 
 use super::units::Units;
-use crate::batch::{ComparedCaution, Difference, DifferingChoice, MilkComparison, compare_cautions, compare_milk};
+use crate::analysis::{ComparedCaution, Difference, DifferingChoice, MilkComparison, compare_cautions, compare_milk};
+use crate::curve::{Run, run};
 use crate::design::Value;
-use crate::figure::{Ribbon, ribbon};
 use crate::report::{ComparedRow, compared_costs, cost_note};
 use crate::session::Session;
 
@@ -12,7 +12,7 @@ pub(super) struct Beside {
     /// Titles of A and B.
     pub titles: [String; 2],
     /// The picture of B's run.
-    pub ribbon: Ribbon,
+    pub run: Run,
     /// Every figure of the two.
     pub figures: Vec<Difference>,
     /// The choices that differ.
@@ -32,7 +32,7 @@ impl Beside {
         let named = |title: &str| if title.is_empty() { "Untitled design".to_owned() } else { title.to_owned() };
         Some(Self {
             titles: [named(&session.design().title), named(&second.design().title)],
-            ribbon: ribbon(second.batch()),
+            run: run(second.batch()),
             figures: session.differences(),
             choices: session.differing_choices(),
             cautions: compare_cautions(session.batch(), second.batch()),

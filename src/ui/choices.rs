@@ -7,7 +7,7 @@ use super::pin::pin_ui;
 use super::theme::{CAPTION, Palette, TITLE, bold};
 use super::typed_box::said_ui;
 use super::view::{Room, View};
-use crate::batch::DifferingChoice;
+use crate::analysis::DifferingChoice;
 use crate::design::{Choice, Design, Field, Kind, Stage, Value, fields};
 use crate::session::Command;
 use egui::{Align, CornerRadius, Layout, RichText, Role, Sense, Stroke, Ui, WidgetInfo, vec2};

@@ -4,7 +4,8 @@ use super::ask::Ask;
 use super::choices::focus_ring;
 use super::theme::{BODY, CAPTION, Palette, bold, plain};
 use super::units::Units;
-use crate::batch::{Difference, Likeness, Readout, Weight};
+use crate::analysis::{Difference, Likeness};
+use crate::figure::{Figure, Weight};
 use crate::report::ComparedRow;
 use egui::text::LayoutJob;
 use egui::{Align2, Color32, FontId, Rect, Response, RichText, Role, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
@@ -165,8 +166,8 @@ fn with_unit(words: &str, unit: &str, is_number: bool) -> String {
 
 /// Returns the likely ranges of both, where they are known.
 fn likely(figure: &Difference) -> String {
-    let of = |name: &str, readout: &Option<Readout>| {
-        readout.as_ref().and_then(Readout::likely_text).map(|range| format!("{name} {range}"))
+    let of = |name: &str, readout: &Option<Figure>| {
+        readout.as_ref().and_then(Figure::likely_text).map(|range| format!("{name} {range}"))
     };
     let ranges: Vec<String> = of("A", &figure.a).into_iter().chain(of("B", &figure.b)).collect();
     if ranges.is_empty() { String::new() } else { format!("; likely {}", ranges.join(", ")) }

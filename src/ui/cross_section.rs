@@ -6,7 +6,7 @@ use super::rail::{Limits, Marks, RailWords, rail_ui};
 use super::theme::{CAPTION, Palette, plain};
 use super::view::CutView;
 use crate::batch::Batch;
-use crate::figure::{Section, SectionKey, section};
+use crate::curve::{Section, SectionKey, section};
 use egui::{Align2, Color32, Pos2, Rect, RichText, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
 
 /// Colours from the lowest value to the highest: one hue, so that lightness alone tells the order, also in grey.

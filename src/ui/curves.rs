@@ -4,12 +4,12 @@ use super::ask::Ask;
 use super::beside::Beside;
 use super::cross_section::cross_section_ui;
 use super::milk_against::milk_against_ui;
-use super::plot::{Drawn, plot_ui};
+use super::plot::{PlottedCurves, plot_ui};
 use super::theme::{BODY, CAPTION, Palette, bold};
 use super::view::{Room, View, station_curve};
 use crate::batch::Batch;
+use crate::curve::{Curve, CurveKey, Spread, curve, in_one_frame, table, table_of_both, with_spread};
 use crate::design::Stage;
-use crate::figure::{Figure, FigureKey, Spread, figure, in_one_frame, table, table_of_both, with_spread};
 use egui::{Align, Layout, RichText, ScrollArea, Ui, WidgetInfo, vec2};
 
 /// Rows of the table of a curve.
@@ -58,7 +58,7 @@ pub(super) fn curves_ui(ui: &mut Ui, view: &View, batches: Batches<'_>, room: Ro
         (COLUMN_HEIGHT, COLUMN_HEIGHT.max(CUT_HEIGHT))
     };
     room.scrolled(ui, "curves", |ui| {
-        for key in [FigureKey::Warming, FigureKey::DryingLoss] {
+        for key in [CurveKey::Warming, CurveKey::DryingLoss] {
             asks.extend(curve_ui(ui, view, key, batches, each));
         }
         let key = station_curve(view.station);
@@ -96,10 +96,10 @@ fn cut_ui(ui: &mut Ui, view: &View, batches: Batches<'_>, height: f32) -> Vec<As
 }
 
 /// Draws one curve with its heading.
-fn curve_ui(ui: &mut Ui, view: &View, key: FigureKey, batches: Batches<'_>, height: f32) -> Vec<Ask> {
-    let shown = |batch: &Batch| view.units.figure(figure(batch, key));
+fn curve_ui(ui: &mut Ui, view: &View, key: CurveKey, batches: Batches<'_>, height: f32) -> Vec<Ask> {
+    let shown = |batch: &Batch| view.units.curve(curve(batch, key));
     let now = match batches.spread {
-        Some(spread) => view.units.figure(with_spread(key, figure(batches.now, key), spread)),
+        Some(spread) => view.units.curve(with_spread(key, curve(batches.now, key), spread)),
         None => shown(batches.now),
     };
     let ghost = batches.before.map(shown);
@@ -117,13 +117,13 @@ fn curve_ui(ui: &mut Ui, view: &View, key: FigureKey, batches: Batches<'_>, heig
     } else if let (Some(why), true) = (&a.empty_because, nothing) {
         empty_ui(ui, why, height);
     } else {
-        plot_ui(ui, &Drawn { a: &a, ghost: ghost.as_ref(), b: b.as_ref() }, height);
+        plot_ui(ui, &PlottedCurves { a: &a, ghost: ghost.as_ref(), b: b.as_ref() }, height);
     }
     ui.add_space(4.0);
     asks
 }
 
-fn heading_ui(ui: &mut Ui, view: &View, key: FigureKey, (drawn, second): (&Figure, Option<&Figure>)) -> Vec<Ask> {
+fn heading_ui(ui: &mut Ui, view: &View, key: CurveKey, (drawn, second): (&Curve, Option<&Curve>)) -> Vec<Ask> {
     let palette = Palette::of(ui);
     let mut asks = Vec::new();
     ui.horizontal(|ui| {
@@ -148,8 +148,8 @@ fn heading_ui(ui: &mut Ui, view: &View, key: FigureKey, (drawn, second): (&Figur
 }
 
 /// Returns what stands beside a heading: why a design has no curve, the unit, what the bands mean.
-fn said_of(drawn: &Figure, second: Option<&Figure>) -> String {
-    let empty = |name: &str, figure: &Figure| figure.empty_because.as_ref().map(|why| format!("no {name}: {why}; "));
+fn said_of(drawn: &Curve, second: Option<&Curve>) -> String {
+    let empty = |name: &str, figure: &Curve| figure.empty_because.as_ref().map(|why| format!("no {name}: {why}; "));
     let missing = second.map(|b| empty("A", drawn).or_else(|| empty("B", b)).unwrap_or_default()).unwrap_or_default();
     let unit = if drawn.y.unit.is_empty() { drawn.y.label.to_owned() } else { format!("{}, {}", drawn.y.label, drawn.y.unit) };
     let names: Vec<&str> = drawn.bands.iter().map(|band| band.name).collect();
@@ -165,7 +165,7 @@ fn empty_ui(ui: &mut Ui, why: &str, height: f32) {
     });
 }
 
-fn table_ui(ui: &mut Ui, drawn: &Figure, second: Option<&Figure>, height: f32) {
+fn table_ui(ui: &mut Ui, drawn: &Curve, second: Option<&Curve>, height: f32) {
     let table = second.map_or_else(|| table(drawn, TABLE_ROWS), |second| table_of_both(drawn, second, TABLE_ROWS));
     ScrollArea::both().id_salt((drawn.title, "table")).max_height(height).show(ui, |ui| {
         egui::Grid::new((drawn.title, "grid")).striped(true).spacing(vec2(24.0, 4.0)).show(ui, |ui| {

@@ -3,14 +3,15 @@
 use super::aim_form::aim_ui;
 use super::ask::Ask;
 use super::choices::focus_ring;
-use super::matters_bars::{Movers, matters_ui};
+use super::sensitivity_bars::{Effects, sensitivity_ui};
 use super::sources_page::record_ui;
 use super::theme::{BODY, CAPTION, FIGURE, Palette, TITLE, bold};
 use super::units::Units;
 use super::view::Room;
-use crate::batch::{LikelyFigure, Readout, Why, why};
+use crate::analysis::{LikelyFigure, Why, why};
+use crate::figure::Figure;
 use crate::report::{WhyWords, why_words};
-use crate::session::{Session, Way};
+use crate::session::{Session, TargetChoice};
 use egui::{Button, RichText, Ui, vec2};
 
 /// What the window keeps of an open card.
@@ -46,10 +47,10 @@ impl CardView {
 /// What is known about the figure of a card: asked once for each change of the design, not for each drawing.
 #[derive(Clone, Debug)]
 pub(super) struct Card {
-    pub(super) figure: Readout,
+    pub(super) figure: Figure,
     pub(super) words: WhyWords,
     why: Why,
-    pub(super) ways: Vec<Way>,
+    pub(super) ways: Vec<TargetChoice>,
 }
 
 impl Card {
@@ -66,7 +67,7 @@ pub(super) struct Known<'a> {
     /// The chain of the figure; nothing where the design does not have it.
     pub(super) card: Option<&'a Card>,
     /// What matters, once that is worked out, or in words why nothing can be said.
-    pub(super) movers: Option<&'a Movers>,
+    pub(super) effects: Option<&'a Effects>,
     /// Between what it likely lies, once that is worked out.
     pub(super) likely: Option<&'a LikelyFigure>,
 }
@@ -95,7 +96,7 @@ fn card_ui(ui: &mut Ui, units: Units, view: &mut CardView, known: Known<'_>) -> 
     };
     ui.add_space(6.0);
     ui.label(RichText::new(card.figure.label).font(bold(TITLE)));
-    ui.label(RichText::new(units.readout_text(&card.figure)).font(bold(FIGURE)));
+    ui.label(RichText::new(units.figure_text(&card.figure)).font(bold(FIGURE)));
     ui.label(RichText::new(&card.words.spread).size(CAPTION).color(palette.soft));
     if let Some(likely) = known.likely {
         ui.label(
@@ -105,7 +106,7 @@ fn card_ui(ui: &mut Ui, units: Units, view: &mut CardView, known: Known<'_>) -> 
     heading(ui, "Why");
     asks.extend(why_ui(ui, units, card));
     heading(ui, "What matters");
-    asks.extend(matters_ui(ui, &card.figure, known.movers));
+    asks.extend(sensitivity_ui(ui, &card.figure, known.effects));
     heading(ui, "Bring it elsewhere");
     asks.extend(aim_ui(ui, units, view, card));
     asks
@@ -129,7 +130,7 @@ fn why_ui(ui: &mut Ui, units: Units, card: &Card) -> Vec<Ask> {
         }
     }
     for figure in &card.why.rests_on {
-        let value = units.readout_text(figure);
+        let value = units.figure_text(figure);
         if line_ui(ui, figure.label, &value, &format!("{}: {value}; why", figure.label)) {
             asks.push(Ask::Figure(Some(figure.key)));
         }

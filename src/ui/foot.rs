@@ -2,7 +2,10 @@
 
 use super::results::sign;
 use super::theme::{BODY, CAPTION, FOOT, Palette, TITLE, bold, plain};
-use crate::batch::{Batch, Severity, Summary, hours_in_words, summary};
+use crate::analysis::{Summary, summary};
+use crate::batch::Batch;
+use crate::caution::Severity;
+use crate::design::hours_in_words;
 use egui::{RichText, Role, Ui, WidgetInfo, vec2};
 
 /// Width of a sign and the gap after it.

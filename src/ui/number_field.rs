@@ -6,7 +6,7 @@ use super::rail::{Limits, Marks, RailWords, rail_ui};
 use super::theme::{Palette, plain};
 use super::typed_box::{Said, TypedBox, typed_ui};
 use super::view::View;
-use crate::batch::caution_begins;
+use crate::caution::caution_begins;
 use crate::design::{Field, Kind, Value};
 use crate::session::Command;
 use egui::{Align2, CornerRadius, Pos2, Rect, Sense, Stroke, StrokeKind, Ui, WidgetInfo, vec2};

@@ -3,7 +3,7 @@
 use super::number_text::trimmed;
 use super::plot_labels::labels_ui;
 use super::theme::Palette;
-use crate::figure::{Figure, Role, Series};
+use crate::curve::{Curve, Role, Series};
 use egui::{Color32, Ui, WidgetInfo, vec2};
 use egui_plot::{FilledArea, GridMark, Line, LineStyle, Plot, PlotPoints, PlotResponse, VLine};
 
@@ -14,16 +14,16 @@ const BAND: (f32, f32) = (0.18, 0.12);
 const TICK: f64 = 0.1;
 
 /// What one plot shows.
-pub(super) struct Drawn<'a> {
+pub(super) struct PlottedCurves<'a> {
     /// The open design's curve.
-    pub a: &'a Figure,
+    pub a: &'a Curve,
     /// The same before the last change.
-    pub ghost: Option<&'a Figure>,
+    pub ghost: Option<&'a Curve>,
     /// The second design's, in the same frame.
-    pub b: Option<&'a Figure>,
+    pub b: Option<&'a Curve>,
 }
 
-impl Drawn<'_> {
+impl PlottedCurves<'_> {
     /// Returns what the plot shows in words.
     fn in_words(&self) -> String {
         self.b.map_or_else(|| self.a.in_words.clone(), |b| format!("A: {} B: {}", self.a.in_words, b.in_words))
@@ -31,7 +31,7 @@ impl Drawn<'_> {
 }
 
 /// Draws the plot.
-pub(super) fn plot_ui(ui: &mut Ui, drawn: &Drawn<'_>, height: f32) {
+pub(super) fn plot_ui(ui: &mut Ui, drawn: &PlottedCurves<'_>, height: f32) {
     let palette = Palette::of(ui);
     let frame = drawn.a;
     let (x_unit, y_most) = (frame.x.unit, frame.y.most - frame.y.least);
@@ -102,7 +102,7 @@ pub(super) fn plot_ui(ui: &mut Ui, drawn: &Drawn<'_>, height: f32) {
 }
 
 /// Fills the bands of a curve.
-fn bands(plot: &mut egui_plot::PlotUi<'_>, figure: &Figure, fill: Color32) {
+fn bands(plot: &mut egui_plot::PlotUi<'_>, figure: &Curve, fill: Color32) {
     for band in &figure.bands {
         let column = |of: fn(&[f64; 3]) -> f64| band.points.iter().map(of).collect::<Vec<f64>>();
         let area = FilledArea::new(band.name, &column(|[x, _, _]| *x), &column(|[_, low, _]| *low), &column(|[_, _, high]| *high));
@@ -135,7 +135,7 @@ fn line(series: &Series, colour: Color32, width: f32) -> Line<'_> {
 }
 
 /// Returns what the lines read at the pointer.
-fn read_at(drawn: &Drawn<'_>, response: &PlotResponse<()>) -> Option<String> {
+fn read_at(drawn: &PlottedCurves<'_>, response: &PlotResponse<()>) -> Option<String> {
     let pointer = response.response.hover_pos()?;
     let x = response.transform.value_from_position(pointer).x;
     let near = |series: &Series| {

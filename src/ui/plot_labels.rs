@@ -1,8 +1,8 @@
 //! The names in a plot: of each line at its end, of each event at the top, none over another.
 
-use super::plot::Drawn;
+use super::plot::PlottedCurves;
 use super::theme::{CAPTION, Palette, bold, plain};
-use crate::figure::{Event, Role, Series};
+use crate::curve::{Event, Role, Series};
 use egui::text::{LayoutJob, TextFormat};
 use egui::{Color32, Galley, Pos2, Rect, Ui, pos2};
 use egui_plot::PlotResponse;
@@ -24,7 +24,7 @@ struct Name {
 }
 
 /// Writes the name of each line at its end and of each event at the top, where there is room.
-pub(super) fn labels_ui(ui: &Ui, drawn: &Drawn<'_>, response: &PlotResponse<()>) {
+pub(super) fn labels_ui(ui: &Ui, drawn: &PlottedCurves<'_>, response: &PlotResponse<()>) {
     let frame = *response.transform.frame();
     let taken = lines(ui, frame, names(drawn, response, &Palette::of(ui)));
     let x_of = |at: f64| response.transform.position_from_point(&egui_plot::PlotPoint::new(at, drawn.a.y.most)).x;
@@ -33,7 +33,7 @@ pub(super) fn labels_ui(ui: &Ui, drawn: &Drawn<'_>, response: &PlotResponse<()>)
 
 /// Returns the names of all lines: the limits first, since they have the fewest places; then from the highest end down, so that names stand
 /// in the order of their lines.
-fn names(drawn: &Drawn<'_>, response: &PlotResponse<()>, palette: &Palette) -> Vec<Name> {
+fn names(drawn: &PlottedCurves<'_>, response: &PlotResponse<()>, palette: &Palette) -> Vec<Name> {
     let end_of = |series: &Series| {
         let [x, y] = series.points.last().copied()?;
         Some(response.transform.position_from_point(&egui_plot::PlotPoint::new(x, y)))

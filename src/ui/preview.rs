@@ -28,12 +28,12 @@ const COARSEST: u16 = 4;
 /// Height of the tallest paper, points; no picture may be taller than the screen's driver takes.
 const TALLEST_PT: f32 = 842.0;
 
-type Drawn = Result<Vec<ColorImage>, String>;
+type Pages = Result<Vec<ColorImage>, String>;
 
 /// The pages as far as they are drawn.
 #[derive(Default)]
 pub(super) struct Preview {
-    running: Option<(Order, Receiver<Drawn>)>,
+    running: Option<(Order, Receiver<Pages>)>,
     shown: Option<(Order, Result<Vec<TextureHandle>, String>)>,
 }
 

@@ -5,31 +5,27 @@ use super::choices::focus_ring;
 use super::theme::{BODY, CAPTION, FIGURE, Palette, TITLE, bold};
 use super::units::Units;
 use super::view::{Room, View};
-use crate::batch::{Batch, Caution, Reading, Readout, Severity, Weight, readouts};
+use crate::batch::Batch;
+use crate::caution::{Caution, Severity, cautions};
+use crate::curve::{Run, Station};
 use crate::design::{Stage, field};
-use crate::figure::{Ribbon, Station};
+use crate::figure::{Figure, Reading, Weight, figures};
 use egui::{Align, Color32, Layout, RichText, Role, Sense, Shape, Stroke, TextWrapMode, Ui, WidgetInfo, pos2, vec2};
 
 /// Share of the height that the results take, above the cautions.
 const RESULTS_SHARE: f32 = 0.58;
 
 /// Draws results above and cautions below, each with a scroll of its own; returns what is asked for.
-pub(super) fn results_ui(ui: &mut Ui, view: &View, batch: &Batch, ribbon: &Ribbon, room: Room) -> Vec<Ask> {
+pub(super) fn results_ui(ui: &mut Ui, view: &View, batch: &Batch, run: &Run, room: Room) -> Vec<Ask> {
     let height = if room == Room::Own { ui.available_height() * RESULTS_SHARE } else { 0.0 };
     let mut asks = Vec::new();
-    let figures = readouts(batch);
+    let figures = figures(batch);
     ui.allocate_ui(vec2(ui.available_width(), height), |ui| {
         room.scrolled(ui, ("results", view.station.key()), |ui| {
             // The chosen station first, the others in their order.
             let others = Stage::ALL.into_iter().filter(|stage| *stage != view.station);
             for stage in std::iter::once(view.station).chain(others) {
-                asks.extend(stage_ui(
-                    ui,
-                    view.units,
-                    stage,
-                    &figures,
-                    ribbon.stations.iter().find(|station| station.stage == stage),
-                ));
+                asks.extend(stage_ui(ui, view.units, stage, &figures, run.stations.iter().find(|station| station.stage == stage)));
             }
         });
     });
@@ -37,7 +33,7 @@ pub(super) fn results_ui(ui: &mut Ui, view: &View, batch: &Batch, ribbon: &Ribbo
     ui.add_space(8.0);
     ui.label(RichText::new("Cautions").font(bold(TITLE)));
     room.scrolled(ui, "cautions", |ui| {
-        for caution in &batch.cautions {
+        for caution in &cautions(batch) {
             asks.extend(caution_ui(ui, caution, None));
             ui.add_space(6.0);
         }
@@ -45,7 +41,7 @@ pub(super) fn results_ui(ui: &mut Ui, view: &View, batch: &Batch, ribbon: &Ribbo
     asks
 }
 
-fn stage_ui(ui: &mut Ui, units: Units, stage: Stage, figures: &[Readout], station: Option<&Station>) -> Vec<Ask> {
+fn stage_ui(ui: &mut Ui, units: Units, stage: Stage, figures: &[Figure], station: Option<&Station>) -> Vec<Ask> {
     let mut asks = Vec::new();
     let palette = Palette::of(ui);
     ui.label(RichText::new(stage.title()).font(bold(TITLE)));
@@ -54,8 +50,8 @@ fn stage_ui(ui: &mut Ui, units: Units, stage: Stage, figures: &[Readout], statio
             ui.label(RichText::new(format!("Not worked out: {why}")).color(palette.stop_text));
         });
     }
-    let own: Vec<&Readout> = figures.iter().filter(|figure| figure.stage == stage).collect();
-    let lead: Vec<&Readout> = own.iter().copied().filter(|figure| figure.weight == Weight::Lead).collect();
+    let own: Vec<&Figure> = figures.iter().filter(|figure| figure.stage == stage).collect();
+    let lead: Vec<&Figure> = own.iter().copied().filter(|figure| figure.weight == Weight::Lead).collect();
     let room = ui.available_width();
     for pair in lead.chunks(2) {
         ui.horizontal_top(|ui| {
@@ -69,7 +65,7 @@ fn stage_ui(ui: &mut Ui, units: Units, stage: Stage, figures: &[Readout], statio
             }
         });
     }
-    let details: Vec<&Readout> = own.into_iter().filter(|figure| figure.weight == Weight::Detail).collect();
+    let details: Vec<&Figure> = own.into_iter().filter(|figure| figure.weight == Weight::Detail).collect();
     if !details.is_empty() {
         egui::CollapsingHeader::new(RichText::new(format!("All of {}", stage.title().to_lowercase())).size(CAPTION))
             .id_salt((stage.key(), "details"))
@@ -83,14 +79,14 @@ fn stage_ui(ui: &mut Ui, units: Units, stage: Stage, figures: &[Readout], statio
     asks
 }
 
-fn lead_ui(ui: &mut Ui, units: Units, figure: &Readout) -> Option<Ask> {
+fn lead_ui(ui: &mut Ui, units: Units, figure: &Figure) -> Option<Ask> {
     let palette = Palette::of(ui);
     ui.spacing_mut().item_spacing.y = 0.0;
-    let whole = format!("{}: {}", figure.label, units.readout_text(figure));
+    let whole = format!("{}: {}", figure.label, units.figure_text(figure));
     let asked = name_ui(ui, figure, TextWrapMode::Wrap);
     // Words, such as why a pH is never reached, take less room than a number.
     let size = if matches!(figure.reading, Reading::Words(_)) { BODY } else { FIGURE };
-    let response = ui.label(RichText::new(units.readout_text(figure)).font(bold(size)));
+    let response = ui.label(RichText::new(units.figure_text(figure)).font(bold(size)));
     response.widget_info(|| WidgetInfo::labeled(Role::Label, true, &whole));
     response.on_hover_text(figure.law);
     let mut below: Vec<String> = figure.likely_text().map(|likely| format!("likely {likely}")).into_iter().collect();
@@ -106,7 +102,7 @@ fn lead_ui(ui: &mut Ui, units: Units, figure: &Readout) -> Option<Ask> {
 ///
 /// # Arguments
 /// * `wrapped`: a main figure has room for a second line, a row of the list has not
-fn name_ui(ui: &mut Ui, figure: &Readout, wrapped: TextWrapMode) -> Option<Ask> {
+fn name_ui(ui: &mut Ui, figure: &Figure, wrapped: TextWrapMode) -> Option<Ask> {
     let palette = Palette::of(ui);
     let name = RichText::new(figure.label).size(CAPTION).color(palette.soft);
     let response = ui
@@ -121,12 +117,12 @@ fn name_ui(ui: &mut Ui, figure: &Readout, wrapped: TextWrapMode) -> Option<Ask> 
 }
 
 /// Draws one figure of the list: its name at the left, its value at the right, on one line.
-fn detail_ui(ui: &mut Ui, units: Units, figure: &Readout) -> Option<Ask> {
+fn detail_ui(ui: &mut Ui, units: Units, figure: &Figure) -> Option<Ask> {
     let mut asked = None;
     ui.spacing_mut().interact_size.y = 20.0;
     ui.horizontal(|ui| {
         ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            ui.add(egui::Label::new(RichText::new(units.readout_text(figure)).font(bold(CAPTION))).extend());
+            ui.add(egui::Label::new(RichText::new(units.figure_text(figure)).font(bold(CAPTION))).extend());
             ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
                 asked = name_ui(ui, figure, TextWrapMode::Truncate);
             });

@@ -6,16 +6,17 @@ use super::compared::{compared_ui, costs_ui, heads_ui, stroke};
 use super::results::caution_ui;
 use super::theme::{CAPTION, Palette, TITLE, bold};
 use super::view::{Room, View};
-use crate::batch::{Difference, Weight, Whose};
+use crate::analysis::{Difference, Whose};
+use crate::curve::Run;
 use crate::design::Stage;
-use crate::figure::Ribbon;
+use crate::figure::Weight;
 use egui::{Rect, RichText, Sense, Stroke, Ui, vec2};
 
 /// Share of the height that the results take, above the cautions.
 const RESULTS_SHARE: f32 = 0.64;
 
 /// Draws the results of two designs above and their cautions below; returns what is asked for.
-pub(super) fn results_both_ui(ui: &mut Ui, view: &View, ribbon: &Ribbon, beside: &Beside, room: Room) -> Vec<Ask> {
+pub(super) fn results_both_ui(ui: &mut Ui, view: &View, run: &Run, beside: &Beside, room: Room) -> Vec<Ask> {
     let palette = Palette::of(ui);
     let height = if room == Room::Own { ui.available_height() * RESULTS_SHARE } else { 0.0 };
     let mut asks = Vec::new();
@@ -24,7 +25,7 @@ pub(super) fn results_both_ui(ui: &mut Ui, view: &View, ribbon: &Ribbon, beside:
         room.scrolled(ui, ("results of both", view.station.key()), |ui| {
             let others = Stage::ALL.into_iter().filter(|stage| *stage != view.station);
             for stage in std::iter::once(view.station).chain(others) {
-                asks.extend(stage_ui(ui, view, stage, ribbon, beside));
+                asks.extend(stage_ui(ui, view, stage, run, beside));
             }
             if !beside.costs.0.is_empty() || beside.costs.1.is_some() {
                 ui.label(RichText::new("Costs").font(bold(TITLE)));
@@ -66,13 +67,13 @@ fn titles_ui(ui: &mut Ui, beside: &Beside) {
     }
 }
 
-fn stage_ui(ui: &mut Ui, view: &View, stage: Stage, ribbon: &Ribbon, beside: &Beside) -> Vec<Ask> {
+fn stage_ui(ui: &mut Ui, view: &View, stage: Stage, run: &Run, beside: &Beside) -> Vec<Ask> {
     let mut asks = Vec::new();
     let palette = Palette::of(ui);
     ui.spacing_mut().item_spacing.y = 3.0;
     ui.add_space(4.0);
     ui.label(RichText::new(stage.title()).font(bold(TITLE)));
-    for (name, run) in [("A", ribbon), ("B", &beside.ribbon)] {
+    for (name, run) in [("A", run), ("B", &beside.run)] {
         let stopped =
             run.stations.iter().find(|station| station.stage == stage).and_then(|station| station.stopped_because.as_ref());
         if let Some(why) = stopped {

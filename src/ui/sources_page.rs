@@ -2,7 +2,8 @@
 
 use super::theme::{BODY, CAPTION, Palette, TITLE, bold};
 use super::view::View;
-use crate::batch::{Batch, constant_lists, correlation_lists};
+use crate::analysis::{constant_lists, correlation_lists};
+use crate::batch::Batch;
 use crate::plan;
 use crate::report::{RecordRow, constant_row, correlation_row, laws, source_title};
 use crate::source::{Constant, Correlation, ledger};

@@ -4,7 +4,7 @@ use super::ask::{Ask, SecondAsk};
 use super::choices::focus_ring;
 use super::theme::{BODY, Palette, bold};
 use super::view::{Page, View};
-use crate::batch::{other_milks, same_vat_from};
+use crate::analysis::{other_milks, same_vat_from};
 use crate::session::{Command, EXAMPLES, Recent, Session};
 use egui::{Align, Button, Key, KeyboardShortcut, Layout, Modifiers, RichText, Role, Sense, ThemePreference, Ui, WidgetInfo, vec2};
 

@@ -1,9 +1,10 @@
 //! Other units as a way of showing: never in the file, never a reason for the dirty mark.
 
 use super::number_text::trimmed;
-use crate::batch::{Difference, Likeness, Reading, Readout};
+use crate::analysis::{Difference, Likeness};
+use crate::curve::Curve;
 use crate::design::Unit;
-use crate::figure::Figure;
+use crate::figure::{Figure, Reading};
 use crate::law::kitchen::CUP;
 
 /// How quantities are shown.
@@ -50,7 +51,7 @@ impl Units {
 
     /// Returns a figure as it is shown.
     #[must_use]
-    pub fn readout_text(self, figure: &Readout) -> String {
+    pub fn figure_text(self, figure: &Figure) -> String {
         match figure.reading {
             Reading::Number(value) if self.shown(figure.unit, value).1 != figure.unit.symbol() => {
                 let (shown, symbol) = self.shown(figure.unit, value);
@@ -63,11 +64,11 @@ impl Units {
     /// Returns a figure of two designs as it is shown.
     #[must_use]
     pub(super) fn compared(self, figure: &Difference) -> Compared {
-        let bare = |readout: &Readout| match readout.reading {
+        let bare = |readout: &Figure| match readout.reading {
             Reading::Number(value) => readout.digits(self.shown(readout.unit, value).0),
             Reading::Words(_) | Reading::Switch(_) => readout.text(),
         };
-        let of = |readout: &Option<Readout>| readout.as_ref().map_or_else(|| "–".to_owned(), bare);
+        let of = |readout: &Option<Figure>| readout.as_ref().map_or_else(|| "–".to_owned(), bare);
         let either = figure.a.as_ref().or(figure.b.as_ref());
         let change = match (figure.likeness, figure.change, either) {
             (Likeness::Differs, Some(change), Some(readout)) => {
@@ -83,7 +84,7 @@ impl Units {
 
     /// Returns a curve as it is shown.
     #[must_use]
-    pub fn figure(self, mut figure: Figure) -> Figure {
+    pub fn curve(self, mut figure: Curve) -> Curve {
         if self.fahrenheit && figure.y.unit == Unit::Celsius.symbol() {
             let warm = |value: f64| self.shown(Unit::Celsius, value).0;
             figure.series.iter_mut().flat_map(|series| &mut series.points).for_each(|point| point[1] = warm(point[1]));

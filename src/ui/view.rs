@@ -3,9 +3,9 @@
 use super::figure_card::CardView;
 use super::supplies_good::Draft;
 use super::units::Units;
+use crate::curve::{CurveKey, SectionKey};
 use crate::design::{Good, Stage};
 use crate::export::Paper;
-use crate::figure::{FigureKey, SectionKey};
 use std::collections::BTreeMap;
 
 /// A page of the window.
@@ -121,7 +121,7 @@ pub struct View {
     /// The title being typed.
     pub title: Option<String>,
     /// The curve whose table is shown.
-    pub table: Option<FigureKey>,
+    pub table: Option<CurveKey>,
     /// The cut through a cheese that is shown.
     pub cut: CutView,
     /// The part of the plan in sight.
@@ -174,12 +174,12 @@ pub const fn station_cut(stage: Stage) -> Option<SectionKey> {
 
 /// Returns the curve that belongs to a station, below the two that are always in sight.
 #[must_use]
-pub const fn station_curve(stage: Stage) -> FigureKey {
+pub const fn station_curve(stage: Stage) -> CurveKey {
     match stage {
-        Stage::Milk | Stage::Vat | Stage::Draining => FigureKey::WheyDrip,
-        Stage::Salting => FigureKey::Salt,
-        Stage::Drying => FigureKey::Moisture,
-        Stage::Pickling => FigureKey::Souring,
-        Stage::Keeping => FigureKey::WaterActivity,
+        Stage::Milk | Stage::Vat | Stage::Draining => CurveKey::WheyDrip,
+        Stage::Salting => CurveKey::Salt,
+        Stage::Drying => CurveKey::Moisture,
+        Stage::Pickling => CurveKey::Souring,
+        Stage::Keeping => CurveKey::WaterActivity,
     }
 }

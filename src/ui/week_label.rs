@@ -3,7 +3,7 @@
 use super::results::sign;
 use super::theme::{CAPTION, Palette, bold, plain};
 use super::week_line::{LINE, Track, label_of};
-use crate::batch::Severity;
+use crate::caution::Severity;
 use crate::plan::{KitchenWeek, TimelineDay};
 use egui::{Align2, Color32, CornerRadius, FontId, Pos2, Rect, Ui, UiBuilder, pos2, vec2};
 

@@ -8,7 +8,7 @@ use super::typed_box::said_ui;
 use super::view::View;
 use super::week_desk::Reckoned;
 use super::week_when::time_box;
-use crate::batch::Severity;
+use crate::caution::Severity;
 use crate::design::{Reached, WeekDesign, hour};
 use crate::plan::{CountedTask, KitchenWeek, Lean, WeekTask, day_words, ends_before_words, length, weekday_name};
 use crate::session::Command;

@@ -1,10 +1,11 @@
-//! A batch under other beliefs.
+//! A batch under other parameters.
 
 use crate::design::any::any_design;
 use proptest::prelude::*;
-use vatsketch::batch::{Batch, Reading, Readout, batch, batch_after, batch_given, readouts};
+use vatsketch::batch::{Batch, batch, batch_after, batch_given};
 use vatsketch::design::{Design, Heating, MilkKind};
-use vatsketch::process::{BELIEFS, Beliefs, Given, Runs};
+use vatsketch::figure::{Figure, Reading, figures};
+use vatsketch::process::{Given, Runs, UNCERTAIN_PARAMETERS, UncertainParameters};
 use vatsketch::session::EXAMPLES;
 
 /// The default, the examples, and one design for each way to warm.
@@ -19,8 +20,8 @@ fn designs() -> Vec<Design> {
     all
 }
 
-fn believing(design: &Design, beliefs: Beliefs, runs: Runs) -> Batch {
-    batch_given(design, &Given { beliefs, runs }).unwrap()
+fn under(design: &Design, parameters: UncertainParameters, runs: Runs) -> Batch {
+    batch_given(design, &Given { parameters, runs }).unwrap()
 }
 
 /// Bit for bit: outcomes are compared by their numbers, and none of them is one that is unlike itself.
@@ -34,10 +35,10 @@ fn usual_beliefs_change_nothing() {
 #[test]
 fn the_middle_runs_alone_show_the_same_numbers() {
     for design in designs() {
-        let whole = readouts(&batch(&design).unwrap());
-        let middle = readouts(&believing(&design, Beliefs::default(), Runs::MiddleOnly));
+        let whole = figures(&batch(&design).unwrap());
+        let middle = figures(&under(&design, UncertainParameters::default(), Runs::MiddleOnly));
         // This one figure is itself that of a run beside the one that is shown.
-        let shown: Vec<&Readout> = whole.iter().filter(|figure| figure.key != "centre_to_4_2_if_slow_h").collect();
+        let shown: Vec<&Figure> = whole.iter().filter(|figure| figure.key != "centre_to_4_2_if_slow_h").collect();
         assert_eq!(shown.len(), middle.len());
         for (one, other) in shown.into_iter().zip(&middle) {
             assert_eq!((one.key, &one.reading), (other.key, &other.reading), "{}", design.title);
@@ -49,29 +50,29 @@ fn the_middle_runs_alone_show_the_same_numbers() {
 fn stages_that_do_not_look_at_a_belief_are_taken_over_and_no_others() {
     let design = Design::default();
     let usual = batch(&design).unwrap();
-    for belief in BELIEFS {
-        let other = believing(&design, belief.set(Beliefs::default(), belief.ends(&design).1), Runs::WithLikely);
+    for parameter in UNCERTAIN_PARAMETERS {
+        let other = under(&design, parameter.set(UncertainParameters::default(), parameter.ends(&design).1), Runs::WithLikely);
         let (back, anew) = batch_after(&design, Some(&other)).unwrap();
-        assert!(back == usual, "{}", belief.key);
-        let first = belief.stages.iter().min().unwrap();
-        assert!(anew.iter().all(|stage| stage >= first), "{}: {anew:?}", belief.key);
+        assert!(back == usual, "{}", parameter.key);
+        let first = parameter.stages.iter().min().unwrap();
+        assert!(anew.iter().all(|stage| stage >= first), "{}: {anew:?}", parameter.key);
     }
 }
 
 #[test]
 fn every_belief_moves_a_figure_by_as_much_as_shows() {
     let designs = designs();
-    for belief in BELIEFS {
+    for parameter in UNCERTAIN_PARAMETERS {
         let moves = designs.iter().any(|design| {
-            let (least, most) = belief.ends(design);
-            let [low, high] =
-                [least, most].map(|factor| readouts(&believing(design, belief.set(Beliefs::default(), factor), Runs::MiddleOnly)));
+            let (least, most) = parameter.ends(design);
+            let [low, high] = [least, most]
+                .map(|factor| figures(&under(design, parameter.set(UncertainParameters::default(), factor), Runs::MiddleOnly)));
             low.iter().any(|one| {
                 high.iter()
                     .any(|other| one.key == other.key && matches!(one.reading, Reading::Number(_)) && one.text() != other.text())
             })
         });
-        assert!(moves, "{} moves nothing", belief.key);
+        assert!(moves, "{} moves nothing", parameter.key);
     }
 }
 
@@ -80,11 +81,11 @@ fn every_belief_moves_a_figure_by_as_much_as_shows() {
 fn the_protein_of_a_labelled_milk_stays_as_printed() {
     let mut design = Design::default();
     design.milk.milk_kind = MilkKind::Label;
-    let rich = Beliefs { milk_protein: 1.08, ..Beliefs::default() };
-    assert_eq!(believing(&design, rich, Runs::MiddleOnly).milk, believing(&design, Beliefs::default(), Runs::MiddleOnly).milk);
+    let rich = UncertainParameters { milk_protein: 1.08, ..UncertainParameters::default() };
+    assert_eq!(under(&design, rich, Runs::MiddleOnly).milk, under(&design, UncertainParameters::default(), Runs::MiddleOnly).milk);
     design.milk.milk_kind = MilkKind::Cow;
-    let milk = |beliefs: Beliefs| believing(&design, beliefs, Runs::MiddleOnly).milk.done().unwrap().bought;
-    let (usual, rich) = (milk(Beliefs::default()), milk(rich));
+    let milk = |parameters: UncertainParameters| under(&design, parameters, Runs::MiddleOnly).milk.done().unwrap().bought;
+    let (usual, rich) = (milk(UncertainParameters::default()), milk(rich));
     assert!((rich.protein_kg() / usual.protein_kg() - 1.08).abs() < 0.002, "the volume is the same, the density a little more");
     assert!((rich.percent(rich.fat_kg) - usual.percent(usual.fat_kg)).abs() < 1e-12);
 }
@@ -95,14 +96,14 @@ proptest! {
     /// Whatever is believed, no matter is lost and every figure is a number.
     #[test]
     fn any_design_under_any_beliefs_keeps_its_matter(
-        design in any_design(0.3), shares in prop::collection::vec(0.0..=1.0_f64, BELIEFS.len()),
+        design in any_design(0.3), shares in prop::collection::vec(0.0..=1.0_f64, UNCERTAIN_PARAMETERS.len()),
     ) {
-        let beliefs = BELIEFS.iter().zip(shares).fold(Beliefs::default(), |beliefs, (belief, share)| {
-            belief.set(beliefs, belief.at_share(&design, share))
+        let parameters = UNCERTAIN_PARAMETERS.iter().zip(shares).fold(UncertainParameters::default(), |parameters, (parameter, share)| {
+            parameter.set(parameters, parameter.at_share(&design, share))
         });
-        let batch = believing(&design, beliefs, Runs::MiddleOnly);
+        let batch = under(&design, parameters, Runs::MiddleOnly);
         prop_assert!(batch.balance.greatest_relative_residual() < 1e-9);
-        for figure in readouts(&batch) {
+        for figure in figures(&batch) {
             if let Reading::Number(number) = figure.reading {
                 prop_assert!(number.is_finite(), "{} is {number}", figure.key);
             }

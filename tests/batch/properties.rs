@@ -2,12 +2,14 @@
 
 use crate::design::any::any_design;
 use proptest::prelude::*;
-use vatsketch::batch::{Batch, Reading, batch, hours_in_zone, readouts};
+use vatsketch::batch::{Batch, batch};
+use vatsketch::caution::{cautions, hours_in_zone};
+use vatsketch::curve::{CurveKey, curve, table};
 use vatsketch::design::{Design, Unit, Value, field};
-use vatsketch::figure::{FigureKey, figure, table};
+use vatsketch::figure::{Reading, figures};
 
 fn check_figures(batch: &Batch) -> Result<(), TestCaseError> {
-    for readout in readouts(batch) {
+    for readout in figures(batch) {
         let Reading::Number(number) = readout.reading else { continue };
         prop_assert!(number.is_finite(), "{} is {number}", readout.key);
         // More salt than water is possible: it then lies there as crystals. Damp air gives a cheese water: the loss is then a gain.
@@ -25,9 +27,9 @@ fn check_figures(batch: &Batch) -> Result<(), TestCaseError> {
 }
 
 fn check_cautions(batch: &Batch) -> Result<(), TestCaseError> {
-    prop_assert!(batch.cautions.iter().any(|caution| caution.key == "no_acid"));
-    prop_assert!(batch.cautions.windows(2).all(|pair| pair[0].severity >= pair[1].severity));
-    for caution in &batch.cautions {
+    prop_assert!(cautions(&batch).iter().any(|caution| caution.key == "no_acid"));
+    prop_assert!(cautions(&batch).windows(2).all(|pair| pair[0].severity >= pair[1].severity));
+    for caution in cautions(&batch) {
         let said = format!("{} {}", caution.what, caution.remedy);
         prop_assert!(!said.contains("NaN") && !said.contains("inf "), "{said}");
         let said = said.to_lowercase();
@@ -39,8 +41,8 @@ fn check_cautions(batch: &Batch) -> Result<(), TestCaseError> {
 }
 
 fn check_curves(batch: &Batch) -> Result<(), TestCaseError> {
-    for key in FigureKey::ALL {
-        let figure = figure(batch, key);
+    for key in CurveKey::ALL {
+        let figure = curve(batch, key);
         prop_assert!(figure.series.is_empty() == figure.empty_because.is_some(), "{key:?}");
         prop_assert!(figure.x.least < figure.x.most && figure.y.least < figure.y.most, "{key:?}");
         for series in &figure.series {

@@ -1,8 +1,11 @@
 //! A batch never fails as a whole.
 
-use vatsketch::batch::{Progress, batch, readouts, summary};
+use vatsketch::analysis::summary;
+use vatsketch::batch::{Progress, batch};
+use vatsketch::caution::cautions;
+use vatsketch::curve::{CurveKey, curve, run, table};
 use vatsketch::design::{Design, Stage, Value};
-use vatsketch::figure::{FigureKey, figure, ribbon, table};
+use vatsketch::figure::figures;
 
 fn with(settings: &[(&str, Value)]) -> Design {
     let mut design = Design::default();
@@ -18,7 +21,7 @@ fn the_default_is_worked_out_to_the_end() {
     assert!(batch.drying.done().is_some());
     assert_eq!(batch.balance.stages.len(), 7);
     let summary = summary(&batch);
-    assert_eq!((summary.cheese_count, summary.cautions.iter().sum::<usize>()), (Some(12), batch.cautions.len()));
+    assert_eq!((summary.cheese_count, summary.cautions.iter().sum::<usize>()), (Some(12), cautions(&batch).len()));
 }
 
 #[test]
@@ -28,7 +31,7 @@ fn a_stage_that_fails_leaves_the_earlier_ones_and_stops_the_later() {
     assert!(batch.draining.failed().unwrap().to_string().contains("use at least"));
     assert_eq!(batch.salting, Progress::NotReached { waits_for: Stage::Draining });
     assert_eq!(batch.drying, Progress::NotReached { waits_for: Stage::Draining });
-    assert!(readouts(&batch).iter().all(|figure| figure.stage <= Stage::Vat));
+    assert!(figures(&batch).iter().all(|figure| figure.stage <= Stage::Vat));
     assert_eq!(batch.balance.stages.len(), 2);
     assert!(batch.balance.greatest_relative_residual() < 1e-9);
     let summary = summary(&batch);
@@ -50,16 +53,16 @@ fn the_advice_of_a_refusal_works() {
 #[test]
 fn figures_of_stages_that_were_not_worked_out_are_empty_and_say_why() {
     let batch = batch(&with(&[("mould_count", Value::Number(1.0))])).unwrap();
-    assert!(figure(&batch, FigureKey::Warming).empty_because.is_none());
-    let drip = figure(&batch, FigureKey::WheyDrip);
+    assert!(curve(&batch, CurveKey::Warming).empty_because.is_none());
+    let drip = curve(&batch, CurveKey::WheyDrip);
     assert!(drip.series.is_empty() && drip.empty_because.unwrap().contains("does not fit"));
-    for key in [FigureKey::DryingLoss, FigureKey::Moisture, FigureKey::WaterActivity] {
-        let empty = figure(&batch, key);
+    for key in [CurveKey::DryingLoss, CurveKey::Moisture, CurveKey::WaterActivity] {
+        let empty = curve(&batch, key);
         assert!(empty.series.is_empty() && table(&empty, 8).rows.is_empty(), "{key:?}");
         assert!(empty.empty_because.as_ref().unwrap().contains("Moulds and draining"), "{key:?}");
         assert!(empty.in_words.contains("no curve"), "{key:?}");
     }
-    let stations = ribbon(&batch).stations;
+    let stations = run(&batch).stations;
     assert_eq!(stations.len(), Stage::ALL.len());
     assert!(stations[1].stopped_because.is_none() && stations[1].goes_on_kg.is_some());
     assert!(stations[2].stopped_because.is_some() && stations[4].stopped_because.is_some() && stations[4].goes_on_kg.is_none());
@@ -75,8 +78,8 @@ fn a_milk_that_cannot_be_made_stops_everything_and_still_warns() {
     let batch = batch(&design).unwrap();
     assert!(batch.milk.failed().unwrap().to_string().contains("12.0 %"));
     assert_eq!(batch.vat, Progress::NotReached { waits_for: Stage::Milk });
-    assert!(readouts(&batch).is_empty());
+    assert!(figures(&batch).is_empty());
     for key in ["no_acid", "raw_milk"] {
-        assert!(batch.cautions.iter().any(|caution| caution.key == key), "{key}");
+        assert!(cautions(&batch).iter().any(|caution| caution.key == key), "{key}");
     }
 }

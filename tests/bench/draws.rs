@@ -3,7 +3,7 @@
 use super::median_ms;
 use criterion::Criterion;
 use std::hint::black_box;
-use vatsketch::batch::DRAWS;
+use vatsketch::analysis::DRAWS;
 use vatsketch::design::Design;
 use vatsketch::session::{Work, spread};
 

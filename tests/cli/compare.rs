@@ -1,7 +1,8 @@
 //! `compare` says what the library says.
 
 use super::{example, run, run_with};
-use vatsketch::batch::{batch, compare, differing_choices};
+use vatsketch::analysis::{compare, differing_choices};
+use vatsketch::batch::batch;
 use vatsketch::session::EXAMPLES;
 
 #[test]

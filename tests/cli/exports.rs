@@ -5,9 +5,9 @@ use jiff::civil::date;
 use jiff::tz::TimeZone;
 use std::path::Path;
 use vatsketch::batch::batch;
+use vatsketch::curve::{CurveKey, curve};
 use vatsketch::design::Wish;
 use vatsketch::export::{calendar, curve_csv, figures_csv, text};
-use vatsketch::figure::{FigureKey, figure};
 use vatsketch::plan::{Now, kitchen_week};
 use vatsketch::report::plan;
 use vatsketch::session::EXAMPLES;
@@ -24,13 +24,13 @@ fn export(folder: &Path, name: &str, more: &[&str]) -> Run {
 fn the_ending_says_what_is_written_and_it_is_what_the_library_gives() {
     let folder = tempfile::tempdir().unwrap();
     let batch = batch(&EXAMPLES[0].design().unwrap()).unwrap();
-    let curve = |key| curve_csv(&figure(&batch, key)).unwrap();
+    let curve = |key| curve_csv(&curve(&batch, key)).unwrap();
     let wanted: [(&str, &[&str], Vec<u8>); 5] = [
         ("figures.csv", &[], figures_csv(&batch).unwrap()),
         ("PLAN.TXT", &[], text(&plan(&batch)).into_bytes()),
         ("figures.json", &[], run(&["figures", &example("first-vat"), "--json"]).data.into_bytes()),
-        ("warming.csv", &["--curve", "warming"], curve(FigureKey::Warming)),
-        ("loss.csv", &["--curve", "drying_loss"], curve(FigureKey::DryingLoss)),
+        ("warming.csv", &["--curve", "warming"], curve(CurveKey::Warming)),
+        ("loss.csv", &["--curve", "drying_loss"], curve(CurveKey::DryingLoss)),
     ];
     for (name, more, bytes) in wanted {
         let run = export(folder.path(), name, more);
@@ -103,7 +103,7 @@ fn a_plan_as_text_has_the_days_of_the_wish_and_says_why_it_has_none() {
 #[test]
 fn pictures_and_paper_are_written_for_every_curve_and_both_sheets() {
     let folder = tempfile::tempdir().unwrap();
-    for key in FigureKey::ALL {
+    for key in CurveKey::ALL {
         for (ending, begins) in [("svg", b"<svg".as_slice()), ("png", b"\x89PNG")] {
             let name = format!("{}.{ending}", key.key());
             let run = export(folder.path(), &name, &["--curve", key.key()]);

@@ -1,8 +1,9 @@
 //! `figures`, `inputs` and `example` say what the library says.
 
 use super::{example, run};
-use vatsketch::batch::{Reading, batch, readouts};
+use vatsketch::batch::batch;
 use vatsketch::design::{DESCRIBED_CHEESE_FIELDS, Design, Stage, Value, fields};
+use vatsketch::figure::{Reading, figures};
 use vatsketch::session::EXAMPLES;
 
 /// Returns whether a printed number is this one; the reader of JSON in these tests may miss the last digit.
@@ -16,7 +17,7 @@ fn the_json_keys_are_the_keys_of_the_figures_and_the_numbers_are_theirs_in_full(
         let run = run(&["figures", &example(one.name), "--json"]);
         assert_eq!(run.code, 0, "{}", run.words);
         let json = run.json();
-        let figures = readouts(&batch(&one.design().unwrap()).unwrap());
+        let figures = figures(&batch(&one.design().unwrap()).unwrap());
         for stage in Stage::ALL {
             let printed = json[stage.key()].as_object().unwrap();
             assert_eq!(printed["status"], "done");
@@ -63,7 +64,7 @@ fn settings_on_the_command_line_are_those_of_the_library() {
     design.set("milk_l", Value::Number(7.5)).unwrap();
     design.set("milk_kind", Value::Choice("goat")).unwrap();
     design.set("tray_swap", Value::Switch(false)).unwrap();
-    let figures = readouts(&batch(&design).unwrap());
+    let figures = figures(&batch(&design).unwrap());
     let weight = figures.iter().find(|figure| figure.key == "dried_cheese_g").unwrap();
     let Reading::Number(weight) = weight.reading else { panic!("a weight is a number") };
     assert!(alike(&run.json()["drying"]["dried_cheese_g"], weight), "{}", run.words);

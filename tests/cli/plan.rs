@@ -87,7 +87,7 @@ fn the_words_have_a_heading_for_each_day_and_say_why_and_what_follows() {
 fn without_a_wish_times_count_from_the_start_and_the_options_are_named() {
     let words = plan(&[]);
     assert_eq!(words.code, 0, "{}", words.words);
-    for part in ["No time is wished yet", "--start", "--soon", "--ready", "  start        Sanitise", "  +15 min      Measure"] {
+    for part in ["No time is wished yet", "--start", "--soon", "--ready", "  start        Sanitise", "  +20 min      Measure"] {
         assert!(words.data.contains(part), "{part} is not in {}", words.data);
     }
     let json = plan(&["--json"]).json();

@@ -1,7 +1,8 @@
 //! `spread` and `matters` say what the library says.
 
 use super::{example, run};
-use vatsketch::batch::{batch, matters};
+use vatsketch::analysis::sensitivity;
+use vatsketch::batch::batch;
 use vatsketch::session::{EXAMPLES, Work, spread};
 
 #[test]
@@ -35,9 +36,9 @@ fn what_moves_a_figure_is_ranked_in_words_and_in_json() {
     assert!(words.data.contains("Moulds by 1") && words.data.contains("uncertain: how quickly water moves"), "{}", words.data);
     let json = run(&["matters", &example("first-vat"), "--figure", "dried_cheese_g", "--json"]).json();
     let design = EXAMPLES.iter().find(|example| example.name == "first-vat").unwrap().design().unwrap();
-    let movers = matters(&batch(&design).unwrap(), "dried_cheese_g").unwrap();
-    let printed: Vec<&str> = json["movers"].as_array().unwrap().iter().map(|mover| mover["key"].as_str().unwrap()).collect();
-    assert_eq!(printed, movers.iter().map(|mover| mover.cause.key()).collect::<Vec<_>>());
+    let effects = sensitivity(&batch(&design).unwrap(), "dried_cheese_g").unwrap();
+    let printed: Vec<&str> = json["effects"].as_array().unwrap().iter().map(|effect| effect["key"].as_str().unwrap()).collect();
+    assert_eq!(printed, effects.iter().map(|effect| effect.cause.key()).collect::<Vec<_>>());
     assert_eq!(json["unit"], "g");
 }
 

@@ -1,10 +1,11 @@
 //! Two designs side by side as PDF, read back by another program.
 
 use super::reader::{read, squeezed};
-use vatsketch::batch::{batch, from_milk};
+use vatsketch::analysis::from_milk;
+use vatsketch::batch::batch;
+use vatsketch::curve::Role;
 use vatsketch::design::{MilkKind, Value};
 use vatsketch::export::{Paper, comparison_pdf};
-use vatsketch::figure::Role;
 use vatsketch::report::{Comparison, comparison};
 use vatsketch::session::EXAMPLES;
 

@@ -3,13 +3,13 @@
 use crate::report::sample;
 use roxmltree::{Document, Node};
 use vatsketch::batch::batch;
+use vatsketch::curve::{Curve, CurveKey, Event, curve};
 use vatsketch::design::Design;
 use vatsketch::export::{ExportError, curve_png, curve_svg};
-use vatsketch::figure::{Event, Figure, FigureKey, figure};
 
-fn all() -> Vec<Figure> {
+fn all() -> Vec<Curve> {
     let batch = batch(&Design::default()).unwrap();
-    FigureKey::ALL.into_iter().map(|key| figure(&batch, key)).chain(sample::curves()).collect()
+    CurveKey::ALL.into_iter().map(|key| curve(&batch, key)).chain(sample::curves()).collect()
 }
 
 /// Whether a path is a line of the curve: those are black, and 1.6 or 1.1 points thick; nothing else is.
@@ -57,7 +57,7 @@ fn the_svg_needs_nothing_from_outside() {
 
 #[test]
 fn words_that_look_like_markup_stay_words() {
-    let figure = Figure { in_words: "5 < 6 & \"7\" > 4 ]]> <b>".to_owned(), ..sample::curves().remove(0) };
+    let figure = Curve { in_words: "5 < 6 & \"7\" > 4 ]]> <b>".to_owned(), ..sample::curves().remove(0) };
     let svg = curve_svg(&figure).unwrap();
     let read = Document::parse(&svg).unwrap();
     let words = read.descendants().find(|node| node.has_tag_name("desc")).and_then(|node| node.text()).unwrap();
@@ -82,13 +82,13 @@ fn another_curve_is_another_picture_and_the_same_curve_the_same() {
     let figures = all();
     assert!(curve_png(&figures[0]).unwrap() == curve_png(&figures[0]).unwrap(), "two runs differ");
     assert!(curve_svg(&figures[0]).unwrap() == curve_svg(&figures[0]).unwrap(), "two runs differ");
-    let moved = Figure { events: vec![Event { name: "rennet", at: 3.0 }], ..figures[0].clone() };
+    let moved = Curve { events: vec![Event { name: "rennet", at: 3.0 }], ..figures[0].clone() };
     assert!(curve_png(&figures[0]).unwrap() != curve_png(&moved).unwrap());
 }
 
 #[test]
 fn a_curve_that_is_not_there_is_refused() {
-    let empty = figure(&sample::failed(), FigureKey::Warming);
+    let empty = curve(&sample::failed(), CurveKey::Warming);
     assert!(matches!(curve_svg(&empty), Err(ExportError::NoCurve { .. })));
     assert!(matches!(curve_png(&empty), Err(ExportError::NoCurve { .. })));
 }

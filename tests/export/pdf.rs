@@ -2,8 +2,8 @@
 
 use super::reader::{read, squeezed};
 use crate::report::sample;
+use vatsketch::curve::Curve;
 use vatsketch::export::{Paper, pdf};
-use vatsketch::figure::Figure;
 use vatsketch::report::{Plan, brief, plan};
 
 fn full_plan() -> Plan {
@@ -127,8 +127,8 @@ fn a_curve_with_holes_or_without_width_is_drawn_as_far_as_it_goes() {
     curves[0].x.most = curves[0].x.least;
     curves[1].y.least = f64::NAN;
     curves[1].events[0].at = -1.0;
-    let hollow = Figure { series: vec![], bands: vec![], events: vec![], ..curves[1].clone() };
-    let said = Figure { empty_because: Some("Waits for the milk.".to_owned()), ..hollow.clone() };
+    let hollow = Curve { series: vec![], bands: vec![], events: vec![], ..curves[1].clone() };
+    let said = Curve { empty_because: Some("Waits for the milk.".to_owned()), ..hollow.clone() };
     curves.extend([hollow, said]);
     let plan = Plan { curves, ..full_plan() };
     assert!(read(&pdf(&plan, Paper::A4).unwrap()).letters.contains("Waitsforthemilk."));

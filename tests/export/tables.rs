@@ -2,10 +2,12 @@
 
 use crate::report::sample;
 use csv::{ReaderBuilder, StringRecord};
-use vatsketch::batch::{Reading, batch, readouts};
+use vatsketch::batch::batch;
+use vatsketch::caution::cautions;
+use vatsketch::curve::{Curve, CurveKey, Role, Series, curve, every_point};
 use vatsketch::design::Design;
 use vatsketch::export::{ExportError, curve_csv, figures_csv, json};
-use vatsketch::figure::{Figure, FigureKey, Role, Series, every_point, figure};
+use vatsketch::figure::{Reading, figures};
 
 /// Returns the headings and the records; the reader refuses records of another length than the headings.
 fn read(bytes: &[u8]) -> (StringRecord, Vec<StringRecord>) {
@@ -18,7 +20,7 @@ fn the_figures_come_back_as_they_are_read_out() {
     let batch = batch(&Design::default()).unwrap();
     let (headings, records) = read(&figures_csv(&batch).unwrap());
     assert_eq!(headings, vec!["stage", "key", "label", "value", "unit", "likely low", "likely high", "words"]);
-    let figures = readouts(&batch);
+    let figures = figures(&batch);
     assert_eq!(records.len(), figures.len());
     for (record, figure) in records.iter().zip(&figures) {
         assert_eq!([&record[0], &record[1], &record[2]], [figure.stage.key(), figure.key, figure.label]);
@@ -48,8 +50,8 @@ fn a_stage_that_failed_has_a_row_that_says_why() {
 /// RFC 4180, 2.1 and 2.6: lines end in CR LF, and a field with a comma or a quote stands in quotes, the quote doubled.
 #[test]
 fn lines_and_quotes_are_as_the_standard_has_them() {
-    let axis = |label| vatsketch::figure::Axis { label, unit: "", least: 0.0, most: 1.0 };
-    let figure = Figure {
+    let axis = |label| vatsketch::curve::Axis { label, unit: "", least: 0.0, most: 1.0 };
+    let figure = Curve {
         title: "By hand",
         x: axis("at"),
         y: axis("y"),
@@ -67,8 +69,8 @@ fn lines_and_quotes_are_as_the_standard_has_them() {
 #[test]
 fn every_point_of_every_curve_comes_back_with_units_in_the_headings() {
     let batch = batch(&Design::default()).unwrap();
-    for key in FigureKey::ALL {
-        let figure = figure(&batch, key);
+    for key in CurveKey::ALL {
+        let figure = curve(&batch, key);
         let (headings, records) = read(&curve_csv(&figure).unwrap());
         let table = every_point(&figure);
         let (event, others) = headings.iter().collect::<Vec<_>>().split_last().map(|(last, all)| (*last, all.to_vec())).unwrap();
@@ -98,7 +100,7 @@ fn every_point_of_every_curve_comes_back_with_units_in_the_headings() {
 
 #[test]
 fn a_curve_that_is_not_there_is_refused_with_the_reason() {
-    let error = curve_csv(&figure(&sample::failed(), FigureKey::DryingLoss)).unwrap_err();
+    let error = curve_csv(&curve(&sample::failed(), CurveKey::DryingLoss)).unwrap_err();
     assert!(matches!(error, ExportError::NoCurve { title: "Drying loss", .. }), "{error}");
     assert!(error.to_string().contains("could not be worked out"), "{error}");
 }
@@ -107,8 +109,8 @@ fn a_curve_that_is_not_there_is_refused_with_the_reason() {
 fn the_json_is_one_that_another_reader_reads_and_has_every_figure() {
     let batch = batch(&Design::default()).unwrap();
     let read: serde_json::Value = serde_json::from_str(&json(&batch)).unwrap();
-    for figure in readouts(&batch) {
+    for figure in figures(&batch) {
         assert!(!read[figure.stage.key()][figure.key].is_null(), "{}", figure.key);
     }
-    assert_eq!(read["cautions"].as_array().unwrap().len(), batch.cautions.len());
+    assert_eq!(read["cautions"].as_array().unwrap().len(), cautions(&batch).len());
 }

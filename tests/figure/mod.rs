@@ -1,7 +1,3 @@
-//! Tests of `src/figure`.
+//! What the maker reads.
 
-mod axes;
-mod both;
-mod ribbon;
-mod spread;
-mod tables;
+mod figures;

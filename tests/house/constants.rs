@@ -7,7 +7,7 @@ use vatsketch::source::{Constant, SourceId, Standing, ledger};
 /// Every constant: those of a batch, and those of the plan, which a batch may not know.
 fn constants() -> Vec<Constant> {
     let of_the_plan = vatsketch::plan::CONSTANT_LISTS.into_iter().flat_map(|(_, list)| list.iter().copied());
-    vatsketch::batch::constants().into_iter().chain(of_the_plan).collect()
+    vatsketch::analysis::constants().into_iter().chain(of_the_plan).collect()
 }
 
 #[test]
@@ -43,10 +43,10 @@ fn no_constant_is_left_out_of_the_list() {
         .filter(|(path, _)| !path.ends_with("source/record.rs"))
         .filter(|(_, text)| text.contains("constants! {"))
         .count();
-    let modules = vatsketch::batch::constant_lists().len() + vatsketch::plan::CONSTANT_LISTS.len();
+    let modules = vatsketch::analysis::constant_lists().len() + vatsketch::plan::CONSTANT_LISTS.len();
     assert_eq!(
         declared, modules,
-        "a module declares constants that neither `batch::constant_lists` nor `plan::CONSTANT_LISTS` names"
+        "a module declares constants that neither `analysis::constant_lists` nor `plan::CONSTANT_LISTS` names"
     );
 }
 
@@ -67,7 +67,7 @@ fn a_published_value_comes_from_a_source_that_was_seen() {
     let rows = ledger().unwrap();
     let seen = |id: SourceId| rows.iter().find(|row| row.id == id).map(|row| row.seen.clone()).unwrap();
     let records = constants().into_iter().map(|record| (record.name, record.source, record.standing));
-    let correlations = vatsketch::batch::correlation_lists();
+    let correlations = vatsketch::analysis::correlation_lists();
     let correlations =
         correlations.iter().flat_map(|(_, list)| list.iter().map(|record| (record.name, record.source, record.standing)));
     let wrong: Vec<String> = records

@@ -6,8 +6,9 @@ use std::collections::{BTreeMap, BTreeSet};
 /// What each folder may import, itself and the folders named for it.
 fn allowed() -> BTreeMap<&'static str, Vec<&'static str>> {
     let core = ["source", "numeric", "law", "design", "process"];
-    let told = ["source", "numeric", "law", "design", "process", "batch"];
-    let session = ["source", "numeric", "law", "design", "process", "batch", "plan", "figure", "report", "export", "file"];
+    let read = ["source", "numeric", "law", "design", "process", "batch", "figure", "caution"];
+    let said = ["source", "numeric", "law", "design", "process", "batch", "figure", "caution", "analysis"];
+    let session = [&said[..], &["plan", "curve", "report", "export", "file"]].concat();
     let with = |few: &[&'static str], more: &[&'static str]| few.iter().chain(more).copied().collect::<Vec<_>>();
     BTreeMap::from([
         ("source", vec![]),
@@ -16,10 +17,13 @@ fn allowed() -> BTreeMap<&'static str, Vec<&'static str>> {
         ("design", vec!["source"]),
         ("process", vec!["source", "numeric", "law", "design"]),
         ("batch", with(&core, &[])),
-        ("plan", with(&told, &[])),
-        ("figure", with(&told, &[])),
-        ("report", with(&told, &["plan", "figure"])),
-        ("export", with(&told, &["plan", "figure", "report"])),
+        ("figure", with(&core, &["batch"])),
+        ("caution", with(&core, &["batch"])),
+        ("analysis", with(&read, &[])),
+        ("curve", with(&said, &[])),
+        ("plan", with(&said, &[])),
+        ("report", with(&said, &["plan", "curve"])),
+        ("export", with(&said, &["plan", "curve", "report"])),
         ("file", vec!["source", "design"]),
         ("session", with(&session, &[])),
         ("cli", with(&session, &["session"])),
@@ -75,7 +79,8 @@ fn the_reader_of_imports_sees_single_and_grouped_ones() {
 
 #[test]
 fn the_core_knows_no_clock_file_thread_or_widget() {
-    let core = ["source", "numeric", "law", "design", "process", "batch", "plan", "figure", "report"];
+    let core =
+        ["source", "numeric", "law", "design", "process", "batch", "figure", "caution", "analysis", "plan", "curve", "report"];
     let outside = [
         "std::fs",
         "std::time",

@@ -3,7 +3,7 @@
 use proptest::prelude::*;
 use vatsketch::law::acid_table::AcidTable;
 use vatsketch::law::acidity::split_share;
-use vatsketch::law::buffering::{Buffer, local_balance};
+use vatsketch::law::buffering::{Buffer, local_equilibrium};
 
 /// Cheese around each m³ of the water of a dried cheese, kg.
 const PER_WATER: f64 = 1074.0 / 0.379;
@@ -44,7 +44,7 @@ fn what_the_table_cannot_hold_ends_at_its_ends() {
 #[test]
 fn a_place_without_cheese_is_a_bath() {
     let table = AcidTable::new(&Buffer::new(0.2, 0.5, 7.0, 0.0), PER_WATER, 4.65);
-    let exact = local_balance(832.6, 832.6, None, 4.65, 3.0);
+    let exact = local_equilibrium(832.6, 832.6, None, 4.65, 3.0);
     assert!((table.place(832.6, 832.6, exact.ph).ph - exact.ph).abs() < 1e-6);
 }
 
@@ -54,7 +54,7 @@ proptest! {
     fn the_table_gives_what_the_sum_gives(acetate in 0.0..1500.0_f64, ph in 2.2..7.5_f64, guess in 0.6..8.9_f64) {
         let (buffer, table) = dried();
         let protons = acetate * (1.0 - split_share(ph, 4.65)) + 10.0_f64.powf(3.0 - ph) + PER_WATER * buffer.taken_and_slope(ph).0;
-        let exact = local_balance(acetate, protons, Some((&buffer, PER_WATER)), 4.65, ph);
+        let exact = local_equilibrium(acetate, protons, Some((&buffer, PER_WATER)), 4.65, ph);
         prop_assert!((exact.ph - ph).abs() < 1e-8);
         prop_assert!((table.place(acetate, protons, exact.ph).ph - ph).abs() < 1e-6);
         let place = table.place(acetate, protons, guess);

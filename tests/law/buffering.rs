@@ -5,7 +5,7 @@
 use super::tables::{near, rows};
 use proptest::prelude::*;
 use vatsketch::law::acidity::acid_mol_m3;
-use vatsketch::law::buffering::{Buffer, balance_ph, local_balance};
+use vatsketch::law::buffering::{Buffer, equilibrium_ph, local_equilibrium};
 use vatsketch::numeric::RootError;
 
 fn dried(scale: f64) -> Buffer {
@@ -59,11 +59,11 @@ struct BalanceRow {
 /// The table has four decimals; the water of the cheese, 0.352 L for each kg, belongs to the liquid.
 #[test]
 fn the_balance_of_a_kilogram_is_that_of_the_table() {
-    let rows: Vec<BalanceRow> = rows("balance_ph");
+    let rows: Vec<BalanceRow> = rows("equilibrium_ph");
     assert_eq!(rows.len(), 144);
     for row in rows {
         let bath_m3 = 0.001 * row.mL_per_g;
-        let ph = balance_ph(acid_mol_m3(row.acid_g_100mL) * bath_m3, bath_m3 + 0.352e-3, 1.0, &dried(row.scale), 4.65).unwrap();
+        let ph = equilibrium_ph(acid_mol_m3(row.acid_g_100mL) * bath_m3, bath_m3 + 0.352e-3, 1.0, &dried(row.scale), 4.65).unwrap();
         near(ph, row.eq_pH, 6e-5);
     }
 }
@@ -76,7 +76,7 @@ fn the_balance_meets_the_eggs_of_the_published_trials() {
     let unscaled = Buffer::new(0.1, 0.0, 7.0, 1.0).taken_and_slope(4.0).0;
     let egg = Buffer::new(0.1, 0.0, 7.0, 0.10 / unscaled);
     for (percent, observed) in [(7.5, 3.8), (5.0, 4.0), (2.5, 4.35)] {
-        let ph = balance_ph(acid_mol_m3(percent) * 0.4e-3, 0.4e-3 + 0.6e-3 * 0.75, 0.6, &egg, 4.65).unwrap();
+        let ph = equilibrium_ph(acid_mol_m3(percent) * 0.4e-3, 0.4e-3 + 0.6e-3 * 0.75, 0.6, &egg, 4.65).unwrap();
         near(ph, observed, 0.1);
     }
 }
@@ -88,25 +88,25 @@ fn overall_and_local_balances_are_those_of_the_checks() {
     let volume_m3 = std::f64::consts::FRAC_PI_4 * 0.0505 * 0.0505 * 0.0152;
     for row in checks["eq_pH"].as_array().unwrap() {
         let of = |key: &str| row[key].as_f64().unwrap();
-        let ph = balance_ph(of("acid_mol_m3") * of("Vb"), of("Vb") + 0.379 * volume_m3, 1074.0 * volume_m3, &dried(1.0), 4.65);
+        let ph = equilibrium_ph(of("acid_mol_m3") * of("Vb"), of("Vb") + 0.379 * volume_m3, 1074.0 * volume_m3, &dried(1.0), 4.65);
         near(ph.unwrap(), of("eqpH"), 1e-9);
     }
     for row in checks["local_pH"].as_array().unwrap() {
         let of = |key: &str| row[key].as_f64().unwrap();
         let buffer = dried(1.0);
         for guess in [0.0, 3.0, 6.5, 8.9] {
-            near(local_balance(of("C"), of("P"), Some((&buffer, of("k"))), of("pK"), guess).ph, of("pH"), 1e-9);
+            near(local_equilibrium(of("C"), of("P"), Some((&buffer, of("k"))), of("pK"), guess).ph, of("pH"), 1e-9);
         }
     }
 }
 
 #[test]
 fn without_acid_the_cheese_stays_and_without_cheese_the_acid_is_alone() {
-    near(local_balance(0.0, 10.0_f64.powf(3.0 - 6.5), Some((&dried(1.0), 2834.0)), 4.65, 4.0).ph, 6.5, 1e-6);
-    let alone = local_balance(832.6, 832.6, None, 4.65, 5.0).ph;
+    near(local_equilibrium(0.0, 10.0_f64.powf(3.0 - 6.5), Some((&dried(1.0), 2834.0)), 4.65, 4.0).ph, 6.5, 1e-6);
+    let alone = local_equilibrium(832.6, 832.6, None, 4.65, 5.0).ph;
     near(alone, vatsketch::law::acidity::acid_ph(832.6, 4.65), 1e-9);
     assert_eq!(dried(0.0).taken_and_slope(4.0), (0.0, 0.0));
-    let nothing = balance_ph(f64::NAN, 1e-4, 0.03, &dried(1.0), 4.65);
+    let nothing = equilibrium_ph(f64::NAN, 1e-4, 0.03, &dried(1.0), 4.65);
     assert!(matches!(nothing, Err(RootError::NotBracketed { .. })), "{nothing:?}");
 }
 
@@ -121,7 +121,7 @@ proptest! {
 
     #[test]
     fn more_vinegar_and_less_buffer_come_to_rest_lower(ml in 10.0..300.0_f64, more in 1.05..3.0_f64, scale in 0.5..2.0_f64) {
-        let ph = |ml: f64, scale: f64| balance_ph(832.6e-6 * ml, 1e-6 * ml + 1.2e-5, 0.033, &dried(scale), 4.65).unwrap();
+        let ph = |ml: f64, scale: f64| equilibrium_ph(832.6e-6 * ml, 1e-6 * ml + 1.2e-5, 0.033, &dried(scale), 4.65).unwrap();
         prop_assert!(ph(more * ml, scale) < ph(ml, scale));
         prop_assert!(ph(ml, more * scale) > ph(ml, scale));
     }
@@ -129,7 +129,7 @@ proptest! {
     #[test]
     fn the_local_balance_is_one(c in 0.0..900.0_f64, p in -2.0..1500.0_f64, guess in 0.0..10.0_f64) {
         let (buffer, per_water) = (dried(1.0), 2834.0);
-        let local = local_balance(c, p, Some((&buffer, per_water)), 4.65, guess);
+        let local = local_equilibrium(c, p, Some((&buffer, per_water)), 4.65, guess);
         let sum = c * (1.0 - local.split) + local.hydrogen_mol_m3 + per_water * buffer.taken_and_slope(local.ph).0;
         prop_assert!((sum - p).abs() < 1e-6 * (1.0 + p.abs()), "{sum} for {p} at pH {}", local.ph);
     }

@@ -49,7 +49,7 @@ fn every_task_stands_on_its_day_at_its_minute() {
     let week = planned(&starting(monday(14, 20)));
     let picture = timeline(&week, None);
     let first = days(&picture)[0].clone();
-    assert_eq!((first.date, first.blocks[0].from_min, first.blocks[0].to_min), (date(2031, 5, 5), 14 * 60 + 20, 14 * 60 + 35));
+    assert_eq!((first.date, first.blocks[0].from_min, first.blocks[0].to_min), (date(2031, 5, 5), 14 * 60 + 20, 14 * 60 + 40));
     for (place, task) in week.tasks.iter().enumerate() {
         let own: Vec<_> =
             days(&picture).into_iter().flat_map(|day| day.blocks.iter().filter(|block| block.task == place)).collect();
@@ -76,7 +76,7 @@ fn rolling_the_jars_makes_no_rows_of_its_own() {
     let week = planned(&design);
     let rolls = week.tasks.iter().filter(|task| task.key.starts_with("roll_")).count();
     let picture = timeline(&week, None);
-    assert!(rolls > 2);
+    assert!(rolls > 1);
     assert_eq!(waits(&picture).iter().map(|wait| wait.tasks.len()).sum::<usize>(), rolls);
     assert!(waits(&picture).iter().any(|wait| wait.words.contains("roll the jars")), "{:?}", waits(&picture));
 }

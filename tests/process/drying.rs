@@ -197,7 +197,7 @@ fn a_disc_of_constant_diffusivity_follows_newmans_series() {
         let (diffusivity, half_m) = (value("D"), value("L"));
         problem.diffusion.diffusivity_m2_s = diffusivity;
         problem.start_c = air.temperature_c;
-        problem.surface = Surface::Film { transfer_m_s: value("Bi_L") * diffusivity / half_m, balance_water: 0.0 };
+        problem.surface = Surface::Film { transfer_m_s: value("Bi_L") * diffusivity / half_m, equilibrium_water: 0.0 };
         let mut run = DiscRun::new(&problem);
         run.advance(3600.0 * value("t_h"), &|_| air, &mut |_| ()).unwrap();
         let start = problem.start_water;

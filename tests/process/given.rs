@@ -2,14 +2,15 @@
 
 use proptest::prelude::*;
 use std::collections::BTreeSet;
-use vatsketch::batch::{batch_given, constants};
+use vatsketch::analysis::constants;
+use vatsketch::batch::batch_given;
 use vatsketch::design::{Design, MilkTreatment, Stage};
 use vatsketch::law::rennet::CLOTTING_LEAST;
 use vatsketch::law::yields::{FAT_KEPT, FAT_KEPT_HOMOGENISED};
-use vatsketch::process::{BELIEFS, Belief, Beliefs, Drawn, Given, Runs};
+use vatsketch::process::{Distribution, Given, Runs, UNCERTAIN_PARAMETERS, UncertainParameter, UncertainParameters};
 
-fn belief(key: &str) -> &'static Belief {
-    BELIEFS.iter().find(|belief| belief.key == key).unwrap()
+fn parameter(key: &str) -> &'static UncertainParameter {
+    UNCERTAIN_PARAMETERS.iter().find(|parameter| parameter.key == key).unwrap()
 }
 
 fn raw() -> Design {
@@ -21,33 +22,37 @@ fn raw() -> Design {
 #[test]
 fn each_quantity_is_told_apart_and_rests_on_a_record_that_is_listed() {
     let listed: BTreeSet<&str> = constants().iter().map(|record| record.name).collect();
-    let keys: BTreeSet<&str> = BELIEFS.iter().map(|belief| belief.key).collect();
-    let words: BTreeSet<&str> = BELIEFS.iter().map(|belief| belief.words).collect();
-    let records: BTreeSet<&str> = BELIEFS.iter().map(|belief| belief.record(&Design::default()).name).collect();
-    assert_eq!((keys.len(), words.len(), records.len()), (BELIEFS.len(), BELIEFS.len(), BELIEFS.len()));
+    let keys: BTreeSet<&str> = UNCERTAIN_PARAMETERS.iter().map(|parameter| parameter.key).collect();
+    let words: BTreeSet<&str> = UNCERTAIN_PARAMETERS.iter().map(|parameter| parameter.words).collect();
+    let records: BTreeSet<&str> = UNCERTAIN_PARAMETERS.iter().map(|parameter| parameter.record(&Design::default()).name).collect();
+    assert_eq!(
+        (keys.len(), words.len(), records.len()),
+        (UNCERTAIN_PARAMETERS.len(), UNCERTAIN_PARAMETERS.len(), UNCERTAIN_PARAMETERS.len())
+    );
     assert!(records.is_subset(&listed));
-    assert!(BELIEFS.iter().all(|belief| !belief.stages.is_empty()));
+    assert!(UNCERTAIN_PARAMETERS.iter().all(|parameter| !parameter.stages.is_empty()));
 }
 
 #[test]
 fn the_ends_of_a_draw_are_those_of_the_record_and_its_middle_is_the_value() {
-    for (design, belief) in [Design::default(), raw()].iter().flat_map(|design| BELIEFS.iter().map(move |belief| (design, belief)))
+    for (design, parameter) in
+        [Design::default(), raw()].iter().flat_map(|design| UNCERTAIN_PARAMETERS.iter().map(move |parameter| (design, parameter)))
     {
-        let (least, most) = belief.ends(design);
-        assert!(0.0 < least && least < 1.0 && 1.0 < most, "{}: {least} {most}", belief.key);
-        let record = belief.record(design);
+        let (least, most) = parameter.ends(design);
+        assert!(0.0 < least && least < 1.0 && 1.0 < most, "{}: {least} {most}", parameter.key);
+        let record = parameter.record(design);
         for (share, want) in [(0.0, record.range.0), (0.5, record.value), (1.0, record.range.1)] {
-            let got = record.value * belief.at_share(design, share);
+            let got = record.value * parameter.at_share(design, share);
             // The logarithm and back, of numbers near one.
-            assert!((got / want - 1.0).abs() < 1e-14, "{} at {share}: {got}", belief.key);
+            assert!((got / want - 1.0).abs() < 1e-14, "{} at {share}: {got}", parameter.key);
         }
     }
 }
 
 #[test]
 fn another_treatment_of_the_milk_rests_on_another_record() {
-    assert_eq!(belief("fat_kept").record(&Design::default()), FAT_KEPT_HOMOGENISED);
-    assert_eq!(belief("fat_kept").record(&raw()), FAT_KEPT);
+    assert_eq!(parameter("fat_kept").record(&Design::default()), FAT_KEPT_HOMOGENISED);
+    assert_eq!(parameter("fat_kept").record(&raw()), FAT_KEPT);
 }
 
 /// Of a triangular distribution an eighth lies below the middle between its least and its most likely value, where both sides are alike
@@ -55,21 +60,21 @@ fn another_treatment_of_the_milk_rests_on_another_record() {
 #[test]
 fn a_range_that_is_alike_to_both_sides_is_triangular() {
     let design = Design::default();
-    let water = belief("moisture_diffusivity");
-    assert_eq!(water.drawn(&design), Drawn::InLogarithm);
+    let water = parameter("moisture_diffusivity");
+    assert_eq!(water.drawn(&design), Distribution::InLogarithm);
     assert!((water.at_share(&design, 0.125) - 0.5_f64.sqrt()).abs() < 1e-14);
     assert!((water.at_share(&design, 0.875) - 2.0_f64.sqrt()).abs() < 1e-14);
-    let clotting = belief("clotting");
-    assert_eq!(clotting.drawn(&design), Drawn::Straight);
+    let clotting = parameter("clotting");
+    assert_eq!(clotting.drawn(&design), Distribution::Straight);
     assert!((clotting.at_share(&design, 0.125) - 0.85).abs() < 1e-14, "half way from 0.7 to 1");
 }
 
 proptest! {
     #[test]
-    fn a_greater_share_gives_a_greater_factor_within_the_range(number in 0..BELIEFS.len(), one in 0.0..=1.0_f64, other in 0.0..=1.0_f64) {
-        let (design, belief) = (Design::default(), &BELIEFS[number]);
-        let (least, most) = belief.ends(&design);
-        let (low, high) = (belief.at_share(&design, one.min(other)), belief.at_share(&design, one.max(other)));
+    fn a_greater_share_gives_a_greater_factor_within_the_range(number in 0..UNCERTAIN_PARAMETERS.len(), one in 0.0..=1.0_f64, other in 0.0..=1.0_f64) {
+        let (design, parameter) = (Design::default(), &UNCERTAIN_PARAMETERS[number]);
+        let (least, most) = parameter.ends(&design);
+        let (low, high) = (parameter.at_share(&design, one.min(other)), parameter.at_share(&design, one.max(other)));
         prop_assert!(least - 1e-12 <= low && low <= high && high <= most + 1e-12);
     }
 }
@@ -77,10 +82,10 @@ proptest! {
 #[test]
 fn only_the_stages_that_look_at_a_quantity_differ_by_it() {
     let usual = Given::default();
-    for belief in BELIEFS {
-        let other = Given { beliefs: belief.set(Beliefs::default(), 0.9), ..usual };
+    for parameter in UNCERTAIN_PARAMETERS {
+        let other = Given { parameters: parameter.set(UncertainParameters::default(), 0.9), ..usual };
         for stage in Stage::ALL {
-            assert_eq!(usual.same_for(stage, &other), !belief.stages.contains(&stage), "{} {stage:?}", belief.key);
+            assert_eq!(usual.same_for(stage, &other), !parameter.stages.contains(&stage), "{} {stage:?}", parameter.key);
         }
     }
     let middle = Given { runs: Runs::MiddleOnly, ..usual };
@@ -88,13 +93,13 @@ fn only_the_stages_that_look_at_a_quantity_differ_by_it() {
 }
 
 /// Returns the soaking hours until the centre has each of the two pH, and the share of salt that is left.
-fn soaked(set: &dyn Fn(&mut Beliefs), hours: f64) -> ([Option<f64>; 2], f64) {
+fn soaked(set: &dyn Fn(&mut UncertainParameters), hours: f64) -> ([Option<f64>; 2], f64) {
     let mut design = Design::default();
     design.pickling.pickled = true;
     design.pickling.pickling_h = hours;
-    let mut beliefs = Beliefs::default();
-    set(&mut beliefs);
-    let batch = batch_given(&design, &Given { beliefs, runs: Runs::MiddleOnly }).unwrap();
+    let mut parameters = UncertainParameters::default();
+    set(&mut parameters);
+    let batch = batch_given(&design, &Given { parameters, runs: Runs::MiddleOnly }).unwrap();
     let soaked = batch.pickling.done().unwrap();
     (soaked.targets.map(|target| target.centre_h), soaked.salt_left_share)
 }
@@ -105,7 +110,7 @@ fn soaked(set: &dyn Fn(&mut Beliefs), hours: f64) -> ([Option<f64>; 2], f64) {
 #[test]
 fn acid_that_moves_twice_as_fast_comes_in_half_the_time() {
     let (judged, _) = soaked(&|_| (), 240.0);
-    let (fast, _) = soaked(&|beliefs| beliefs.acid_obstruction = 2.0, 240.0);
+    let (fast, _) = soaked(&|parameters| parameters.acid_obstruction = 2.0, 240.0);
     for (judged, fast) in judged.iter().zip(&fast) {
         let (judged, fast) = (judged.unwrap(), fast.unwrap());
         assert!((judged / fast - 2.0).abs() < 0.05, "{judged} h and {fast} h");
@@ -116,7 +121,7 @@ fn acid_that_moves_twice_as_fast_comes_in_half_the_time() {
 #[test]
 fn salt_that_moves_twice_as_fast_is_as_far_out_in_half_the_time() {
     let (_, judged) = soaked(&|_| (), 24.0);
-    let (_, fast) = soaked(&|beliefs| beliefs.salt_obstruction = 2.0, 12.0);
+    let (_, fast) = soaked(&|parameters| parameters.salt_obstruction = 2.0, 12.0);
     assert!(judged > 0.1 && judged < 0.9, "{judged} would say little");
     assert!((judged - fast).abs() < 0.01, "{judged} and {fast}");
 }
@@ -126,7 +131,8 @@ fn salt_that_moves_twice_as_fast_is_as_far_out_in_half_the_time() {
 #[test]
 fn milk_that_clots_slower_by_a_fifth_does_so_beside_the_constant_part() {
     let minutes = |clotting: f64| {
-        let given = Given { beliefs: Beliefs { clotting, ..Beliefs::default() }, runs: Runs::MiddleOnly };
+        let given =
+            Given { parameters: UncertainParameters { clotting, ..UncertainParameters::default() }, runs: Runs::MiddleOnly };
         batch_given(&Design::default(), &given).unwrap().vat.done().unwrap().clotting_min - CLOTTING_LEAST.value
     };
     assert!((minutes(1.2) / minutes(1.0) - 1.2).abs() < 0.012);
@@ -136,7 +142,8 @@ fn milk_that_clots_slower_by_a_fifth_does_so_beside_the_constant_part() {
 #[test]
 fn a_slower_drip_stops_later_in_proportion() {
     let hours = |mould_time: f64| {
-        let given = Given { beliefs: Beliefs { mould_time, ..Beliefs::default() }, runs: Runs::MiddleOnly };
+        let given =
+            Given { parameters: UncertainParameters { mould_time, ..UncertainParameters::default() }, runs: Runs::MiddleOnly };
         let batch = batch_given(&Design::default(), &given).unwrap();
         (batch.draining.done().unwrap().drip_stops_h, batch.keeping.done().unwrap().cold.drip_stops_at_4_h)
     };

@@ -5,8 +5,8 @@ use vatsketch::design::{DrainingDesign, JarLay, KeepingDesign, KeptIn, PicklingD
 use vatsketch::law::Matter;
 use vatsketch::law::growth::{AcidClass, Control};
 use vatsketch::process::{
-    DrainingOutcome, DryingOutcome, DryingPoint, KeepingError, KeepingOutcome, PicklePoint, PicklingOutcome, TargetHours, TrayRun,
-    VatOutcome, WarmingPoint, Way, keeping,
+    DrainingOutcome, DryingOutcome, DryingPoint, KeepingError, KeepingOutcome, PicklePoint, PicklingOutcome, SoFar, TargetHours,
+    TrayRun, VatOutcome, WarmingPoint, keeping,
 };
 
 /// An invented way there: 2 → 38 °C in 90 min and 30 min at rest, 40 h in the moulds, 30 h in the air, 240 h in vinegar.
@@ -64,8 +64,8 @@ impl Invented {
         }
     }
 
-    fn way(&self) -> Way<'_> {
-        Way {
+    fn way(&self) -> SoFar<'_> {
+        SoFar {
             vat: &self.vat,
             draining_design: &self.draining_design,
             drained: &self.drained,

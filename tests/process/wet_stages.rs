@@ -2,6 +2,7 @@
 
 use proptest::prelude::*;
 use vatsketch::design::{CalciumForm, CreamBy, Design, Kind, MilkKind, MilkTreatment, Value, fields};
+use vatsketch::law::rennet::TEST_AGAIN;
 use vatsketch::process::{
     DrainingError, DrainingOutcome, MilkError, MilkOutcome, SaltingError, SaltingOutcome, StageBalance, StageError, VatError,
     VatOutcome, draining, milk, salting, vat,
@@ -100,14 +101,14 @@ fn the_drained_curd_has_the_chosen_moisture() {
 }
 
 #[test]
-fn the_clean_break_is_looked_for_every_quarter_of_an_hour() {
+fn the_clean_break_is_looked_for_again_and_again() {
     let mut design = by_hand();
     design.vat.first_test_min = 40.0;
     design.vat.firmness_multiple = 3.0;
     let vat = wet(&design).unwrap().vat;
     let further = f64::from(vat.tests - 1);
-    near(vat.cut_min, 40.0 + 15.0 * further, 1e-12);
-    assert!(vat.cut_min >= vat.clean_break_min && (further == 0.0 || vat.cut_min - 15.0 < vat.clean_break_min));
+    near(vat.cut_min, 40.0 + TEST_AGAIN.value * further, 1e-12);
+    assert!(vat.cut_min >= vat.clean_break_min && (further == 0.0 || vat.cut_min - TEST_AGAIN.value < vat.clean_break_min));
     near(vat.clean_break_min, 3.0 * vat.clotting_min, 1e-12);
     design.vat.first_test_min = 240.0;
     let late = wet(&design).unwrap().vat;

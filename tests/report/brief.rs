@@ -1,7 +1,7 @@
 //! Cautions in few words.
 
 use std::path::Path;
-use vatsketch::batch::{Caution, Severity};
+use vatsketch::caution::{Caution, Severity};
 use vatsketch::report::brief;
 use vatsketch::source::SourceId;
 

@@ -1,6 +1,7 @@
 //! Two designs side by side as data.
 
-use vatsketch::batch::{batch, from_milk};
+use vatsketch::analysis::from_milk;
+use vatsketch::batch::batch;
 use vatsketch::design::{Design, Good, MilkKind, Supply, Value};
 use vatsketch::report::{Comparison, comparison, cost_note};
 use vatsketch::session::EXAMPLES;

@@ -121,7 +121,7 @@ fn the_plan_says_that_it_is_no_measurement_and_that_local_rules_come_first() {
 fn the_sources_are_those_of_the_constants_and_of_the_cautions() {
     let plan = default_plan();
     let rows = vatsketch::source::ledger().unwrap();
-    for record in vatsketch::batch::constants() {
+    for record in vatsketch::analysis::constants() {
         let title = &rows.iter().find(|row| row.id == record.source).unwrap().title;
         assert!(plan.sources.iter().any(|source| source.title == *title), "{title} is missing");
     }

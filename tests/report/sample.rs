@@ -1,8 +1,8 @@
 //! An invented batch with every stage done, made by hand so that these tests hold whatever the stages work out.
 
-use vatsketch::batch::{Batch, Caution, MassBalance, Progress, Severity};
+use vatsketch::batch::{Batch, MassBalance, Progress};
+use vatsketch::curve::{Axis, Band, Curve, Event, Role, Series};
 use vatsketch::design::{Design, Stage};
-use vatsketch::figure::{Axis, Band, Event, Figure, Role, Series};
 use vatsketch::law::Matter;
 use vatsketch::process::{
     DrainingOutcome, DryingOutcome, DryingPoint, KeepingOutcome, MilkError, MilkOutcome, PicklePoint, PicklingOutcome,
@@ -85,7 +85,6 @@ pub fn batch() -> Batch {
         pickling: Progress::Done(pickling()),
         keeping: Progress::Done(KeepingOutcome::default()),
         balance: MassBalance::default(),
-        cautions: cautions(),
     }
 }
 
@@ -108,40 +107,13 @@ fn run(points: &[(f64, f64)]) -> TrayRun {
     TrayRun { name: "middle tray", points: points.collect() }
 }
 
-fn cautions() -> Vec<Caution> {
-    let caution = |key, severity, caused_by, what: &str, remedy: &str| Caution {
-        key,
-        severity,
-        caused_by,
-        what: what.to_owned(),
-        remedy: remedy.to_owned(),
-        source: vatsketch::source::SourceId::FoodCode,
-    };
-    vec![
-        caution(
-            "no_acid",
-            Severity::Stop,
-            None,
-            "Fresh cheese without acid is a food in which dangerous germs grow, and salt does not stop them.",
-            "Keep it cold, eat it soon, and let local food rules decide.",
-        ),
-        caution(
-            "long_warm_draining",
-            Severity::Caution,
-            Some("draining_temperature_c"),
-            "The curd drains for 30 h at 10 °C.",
-            "Drain in the fridge if you can.",
-        ),
-    ]
-}
-
 /// Two invented curves.
-pub fn curves() -> Vec<Figure> {
+pub fn curves() -> Vec<Curve> {
     let warming = |t: f64, top: f64, rate: f64| top - (top - 5.0) * (-t / rate).exp();
     let points = |f: &dyn Fn(f64) -> f64, most: f64| (0..=200).map(|i| most * f64::from(i) / 200.0).map(|t| [t, f(t)]).collect();
     let loss = |t: f64| 35.4 * (1.0 - (-t / 14.0).exp()) / (1.0 - (-34.0_f64 / 14.0).exp());
     vec![
-        Figure {
+        Curve {
             title: "Warming and setting",
             x: Axis { label: "time", unit: "min", least: 0.0, most: 150.0 },
             y: Axis { label: "temperature", unit: "°C", least: 0.0, most: 50.0 },
@@ -156,7 +128,7 @@ pub fn curves() -> Vec<Figure> {
             empty_because: None,
             in_words: "The milk reaches 16 °C after 21 min and 35 °C after 66 min.".to_owned(),
         },
-        Figure {
+        Curve {
             title: "Loss of mass in drying",
             x: Axis { label: "time", unit: "h", least: 0.0, most: 34.0 },
             y: Axis { label: "loss", unit: "%", least: 0.0, most: 40.0 },

@@ -58,13 +58,13 @@ fn every_task_of_the_week_is_on_paper_and_nothing_on_paper_has_no_time() {
 fn turns_tests_and_rollings_have_each_their_own_time() {
     let mut design = Design::default();
     design.set("kept_in", Value::Choice("oil")).unwrap();
-    design.set("keeping_days", Value::Number(13.0)).unwrap();
+    design.set("keeping_days", Value::Number(16.0)).unwrap();
     let (batch, week) = timed(design);
     let plan = week_plan(&batch, Some(&week));
     let named = |name: &str| times(&plan).iter().filter(|time| time.name.starts_with(name)).count();
     assert_eq!(named("Turn "), batch.design.draining.turn_count as usize);
     assert_eq!(named("Test"), batch.vat.done().unwrap().tests as usize);
-    // Thirteen days at four days from one rolling to the next: common practice, no source.
+    // Sixteen days at five days from one rolling to the next: common practice, no source.
     assert_eq!(named("Roll "), 3);
     assert_eq!((named("Sanitise"), named("Last day"), named("Jars rest")), (1, 1, 1));
 }

@@ -1,7 +1,8 @@
 //! Aiming at a figure from the session.
 
-use vatsketch::batch::{Goal, Reading, Solved, readouts};
+use vatsketch::analysis::{Goal, Solved};
 use vatsketch::design::{Design, Value};
+use vatsketch::figure::{Reading, figures};
 use vatsketch::session::{AimError, Session};
 
 fn open() -> Session {
@@ -13,7 +14,7 @@ fn goal(figure: &str, wanted: f64) -> Goal {
 }
 
 fn number(session: &Session, key: &str) -> f64 {
-    let found = readouts(session.batch()).into_iter().find(|figure| figure.key == key).unwrap();
+    let found = figures(session.batch()).into_iter().find(|figure| figure.key == key).unwrap();
     let Reading::Number(number) = found.reading else { panic!("{key} is no number") };
     number
 }

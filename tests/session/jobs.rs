@@ -3,9 +3,10 @@
 use std::sync::atomic::{AtomicUsize, Ordering};
 use std::sync::mpsc::{Receiver, Sender, channel};
 use std::time::Duration;
-use vatsketch::batch::{batch, matters};
+use vatsketch::analysis::sensitivity;
+use vatsketch::batch::batch;
 use vatsketch::design::Design;
-use vatsketch::session::{Background, MattersJob, SpreadJob, Work, spread};
+use vatsketch::session::{Background, SensitivityJob, SpreadJob, Work, spread};
 
 fn work(threads: usize) -> Work<'static> {
     Work { draws: 12, threads, goes_on: &|| true }
@@ -120,14 +121,14 @@ fn a_design_that_is_refused_does_not_end_the_job() {
 #[test]
 fn what_matters_is_worked_out_in_the_background_and_says_for_which_figure() {
     let (tell, told) = channel();
-    let job = MattersJob::new(Box::new(move || tell.send(()).unwrap_or(())));
+    let job = SensitivityJob::new(Box::new(move || tell.send(()).unwrap_or(())));
     let made = batch(&Design::default()).unwrap();
     job.order(&made, "cream_g");
     told.recv().unwrap();
     let answer = job.answer().unwrap();
     assert_eq!((answer.figure.as_str(), &answer.design), ("cream_g", &made.design));
-    assert_eq!(answer.movers.as_ref().unwrap().len(), matters(&made, "cream_g").unwrap().len());
+    assert_eq!(answer.effects.as_ref().unwrap().len(), sensitivity(&made, "cream_g").unwrap().len());
     job.order(&made, "firmness");
     told.recv().unwrap();
-    assert!(job.answer().unwrap().movers.as_ref().unwrap_err().contains("not a number"));
+    assert!(job.answer().unwrap().effects.as_ref().unwrap_err().contains("not a number"));
 }

@@ -1,6 +1,7 @@
 //! A second design beside the open one.
 
-use vatsketch::batch::{Likeness, batch};
+use vatsketch::analysis::Likeness;
+use vatsketch::batch::batch;
 use vatsketch::design::{Design, MilkKind, Value};
 use vatsketch::file;
 use vatsketch::session::{Command, Session};

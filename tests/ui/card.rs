@@ -6,8 +6,8 @@ use egui::{Key, Theme};
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
 use std::sync::Arc;
-use vatsketch::batch::{Reading, readouts};
 use vatsketch::design::Stage;
+use vatsketch::figure::{Reading, figures};
 use vatsketch::session::{Work, spread};
 use vatsketch::ui::{CardView, Window};
 
@@ -26,7 +26,7 @@ fn click(harness: &mut Harness<'_, Window>, label: &str) {
 }
 
 fn number(harness: &Harness<'_, Window>, key: &str) -> f64 {
-    let figure = readouts(harness.state().session.batch()).into_iter().find(|figure| figure.key == key).unwrap();
+    let figure = figures(harness.state().session.batch()).into_iter().find(|figure| figure.key == key).unwrap();
     let Reading::Number(number) = figure.reading else { panic!("{key} is no number") };
     number
 }
@@ -62,13 +62,13 @@ fn a_card_leads_to_the_choices_and_to_the_figures_that_enter() {
 #[test]
 fn what_matters_is_drawn_strongest_first() {
     let harness = with_card("dried_cheese_g");
-    let movers = vatsketch::batch::matters(harness.state().session.batch(), "dried_cheese_g").unwrap();
-    let figure = readouts(harness.state().session.batch()).into_iter().find(|figure| figure.key == "dried_cheese_g").unwrap();
-    let tops: Vec<f32> = movers
+    let effects = vatsketch::analysis::sensitivity(harness.state().session.batch(), "dried_cheese_g").unwrap();
+    let figure = figures(harness.state().session.batch()).into_iter().find(|figure| figure.key == "dried_cheese_g").unwrap();
+    let tops: Vec<f32> = effects
         .iter()
         .take(3)
-        .map(|mover| {
-            let said = format!("{}: {} / {}", mover.cause.label(), figure.change_text(mover.down), figure.change_text(mover.up));
+        .map(|effect| {
+            let said = format!("{}: {} / {}", effect.cause.label(), figure.change_text(effect.down), figure.change_text(effect.up));
             harness.get_by_label_contains(&said).rect().top()
         })
         .collect();

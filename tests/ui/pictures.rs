@@ -2,8 +2,8 @@
 
 use super::{about_second, example, settled, shown};
 use egui::Theme;
+use vatsketch::curve::SectionKey;
 use vatsketch::design::Stage;
-use vatsketch::figure::SectionKey;
 use vatsketch::ui::CutView;
 
 /// Margin of the test's own frame, points.

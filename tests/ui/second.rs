@@ -5,7 +5,7 @@ use egui::accesskit::Role;
 use egui::{Key, Modifiers, Theme};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT, Queryable};
-use vatsketch::batch::{Likeness, MilkMending};
+use vatsketch::analysis::{Likeness, MilkStandardisation};
 use vatsketch::design::{Design, MilkKind, Stage, Value};
 use vatsketch::file;
 use vatsketch::session::{Command, Recovery, Session};
@@ -66,7 +66,7 @@ fn every_main_figure_has_its_columns_and_says_where_the_model_cannot_tell() {
         let differences = harness.state().session.differences();
         let of_stage = differences
             .iter()
-            .filter(|figure| figure.stage == stage && figure.weight == vatsketch::batch::Weight::Lead && figure.change.is_some());
+            .filter(|figure| figure.stage == stage && figure.weight == vatsketch::figure::Weight::Lead && figure.change.is_some());
         for figure in of_stage {
             let start = format!("{}: A {}, B {}, ", figure.label, figure.a_text(), figure.b_text());
             let label = harness.query_all_by_label_contains(&start).next().and_then(|node| node.accesskit_node().label());
@@ -178,9 +178,9 @@ fn a_new_first_design_leaves_the_second_where_it_is() {
 #[test]
 fn the_page_of_the_milk_says_what_cream_cannot_mend() {
     let mut harness = with_sheep();
-    let said: MilkMending = {
+    let said: MilkStandardisation = {
         let session = &harness.state().session;
-        vatsketch::batch::mending(session.batch(), session.second().unwrap().batch()).unwrap()
+        vatsketch::analysis::standardisation(session.batch(), session.second().unwrap().batch()).unwrap()
     };
     harness.get_by_label("The milk of A against the milk of B");
     for line in said.in_words() {

@@ -56,7 +56,7 @@ fn steps(harness: &Harness<'_, Window>) -> Option<String> {
 #[test]
 fn without_a_wish_the_page_invites_and_counts_from_the_first_task() {
     let mut harness = open_page();
-    harness.get_by_label("After 0 min: Sanitise, hands 15 min");
+    harness.get_by_label("After 0 min: Sanitise, hands 20 min");
     press(&mut harness, "Begin tomorrow 09:00");
     assert_eq!(week(&harness).wish, Wish::StartAt(may(6, 9, 0)));
     harness.get_by_label_contains("Tuesday 2031-05-06, 09:00: Sanitise");
@@ -180,7 +180,7 @@ fn a_busy_time_over_a_task_is_told_in_the_list_with_what_it_costs() {
     type_into(&mut harness, "Busy 1: from", "9 May 14:00", Key::Enter);
     assert_eq!((week(&harness).busy[0].from, week(&harness).busy[0].to), (may(9, 14, 0), may(9, 16, 0)), "it keeps its length");
     harness.get_by_label_contains(
-        "Friday 2031-05-09, 14:30: Sanitise, hands 15 min, “Sanitise” takes 15 min of busy time: 150 points",
+        "Friday 2031-05-09, 14:30: Sanitise, hands 20 min, “Sanitise” takes 20 min of busy time: 200 points",
     );
     type_into(&mut harness, "Busy 1: to", "9 May 13:00", Key::Enter);
     harness.get_by_label_contains("it must end after it begins");

@@ -1,13 +1,13 @@
 //! The implicit part of a step: two families of lines, and the disc's temperature coupled to all of them.
 #![allow(clippy::indexing_slicing, reason = "a numeric kernel: all indices run over the grid that the vectors were made for")]
 
-use super::look::{LEAST_WATER, Look, Work};
 use super::problem::Problem;
+use super::rates::{Exchange, LEAST_WATER, Work};
 use crate::numeric::{DiscGrid, GAMMA, LineSystem};
 
 impl Work {
     /// Fills and eliminates both implicit systems, I − γ·step·(∂rate/∂X in one direction).
-    pub(super) fn assemble(&mut self, problem: &Problem, water: &[f64], step_s: f64, look: Look) {
+    pub(super) fn assemble(&mut self, problem: &Problem, water: &[f64], step_s: f64, look: Exchange) {
         let grid = &problem.grid;
         let (radii, heights) = (grid.radii_m.len(), grid.heights_m.len());
         let implicit_s = GAMMA * step_s;

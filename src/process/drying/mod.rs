@@ -2,8 +2,8 @@
 
 mod air;
 mod implicit;
-mod look;
 mod problem;
+mod rates;
 mod refine;
 mod run;
 mod salt;
@@ -18,7 +18,7 @@ pub use run::{Fineness, problem};
 pub use solver::DiscRun;
 pub use trays::{CONSTANTS as TRAY_CONSTANTS, TRAY_COOLING, TrayFit, fit as tray_fit, tray_holds};
 
-use super::{Beliefs, DiscField, Given, Runs, SaltProfile, SaltStuck, SaltingOutcome, StageBalance, Stream};
+use super::{DiscField, Given, Runs, SaltProfile, SaltStuck, SaltingOutcome, StageBalance, Stream, UncertainParameters};
 use crate::design::{DryingDesign, DryingPlace};
 use crate::law::air_transfer::COAT_RESISTANCE;
 use crate::law::moisture_diffusion::MOISTURE_DIFFUSIVITY;
@@ -116,7 +116,7 @@ pub struct DryingOutcome {
     pub if_slow: TrayRun,
     /// The middle tray if it moved as fast as that.
     pub if_fast: TrayRun,
-    /// Spread of the final moisture between fastest and slowest if the trays are not swapped.
+    /// TraySpread of the final moisture between fastest and slowest if the trays are not swapped.
     pub spread_unswapped_percent: f64,
     /// The same if they are swapped half way.
     pub spread_swapped_percent: f64,
@@ -188,7 +188,7 @@ pub enum DryingError {
 /// ```
 pub fn dry_cheese(cheese: &Cheese, design: &DryingDesign, report_h: &[f64]) -> Result<TrayRun, DryingError> {
     if report_h.is_empty() {
-        return Ok(middle_tray(cheese, design, &Beliefs::default())?.0);
+        return Ok(middle_tray(cheese, design, &UncertainParameters::default())?.0);
     }
     let problem = run::problem(cheese, design.underside_open_percent / 100.0, Fineness::SHOWN)?;
     let plan = AirPlan::of(design, Place::MIDDLE, 0.001 * cheese.diameter_mm);
@@ -204,9 +204,13 @@ pub fn dry_cheese(cheese: &Cheese, design: &DryingDesign, report_h: &[f64]) -> R
 const MIDDLE_TRAY: &str = "middle tray";
 
 /// Returns how one cheese dries in the middle of the air, at every step, and what of its section is kept.
-fn middle_tray(cheese: &Cheese, design: &DryingDesign, beliefs: &Beliefs) -> Result<(TrayRun, SectionKeeper), DryingError> {
-    let problem = run::problem_given(cheese, design.underside_open_percent / 100.0, Fineness::SHOWN, beliefs)?;
-    let plan = plan_given(cheese, design, Place::MIDDLE, beliefs);
+fn middle_tray(
+    cheese: &Cheese,
+    design: &DryingDesign,
+    parameters: &UncertainParameters,
+) -> Result<(TrayRun, SectionKeeper), DryingError> {
+    let problem = run::problem_given(cheese, design.underside_open_percent / 100.0, Fineness::SHOWN, parameters)?;
+    let plan = plan_given(cheese, design, Place::MIDDLE, parameters);
     let mut disc = DiscRun::new(&problem);
     let mut section = SectionKeeper::new(&problem.grid, design.drying_h);
     let mut points = Vec::new();
@@ -220,8 +224,8 @@ fn middle_tray(cheese: &Cheese, design: &DryingDesign, beliefs: &Beliefs) -> Res
 }
 
 /// Returns the air that one cheese meets at a place.
-fn plan_given(cheese: &Cheese, design: &DryingDesign, place: Place, beliefs: &Beliefs) -> AirPlan {
-    AirPlan::of(design, place, 0.001 * cheese.diameter_mm).transferring(beliefs.air_transfer)
+fn plan_given(cheese: &Cheese, design: &DryingDesign, place: Place, parameters: &UncertainParameters) -> AirPlan {
+    AirPlan::of(design, place, 0.001 * cheese.diameter_mm).transferring(parameters.air_transfer)
 }
 
 /// Returns how the cheeses dry: the middle tray in full, and the fastest and the slowest as the trays stand and are swapped.
@@ -235,7 +239,7 @@ pub fn drying(design: &DryingDesign, salted: &SaltingOutcome, draining_temperatu
     drying_given(design, salted, draining_temperature_c, &Given::default())
 }
 
-/// Returns the same as [`drying()`] under other beliefs.
+/// Returns the same as [`drying()`] under other parameters.
 ///
 /// # Errors
 /// As for [`drying()`].
@@ -245,7 +249,7 @@ pub fn drying_given(
     draining_temperature_c: f64,
     given: &Given,
 ) -> Result<DryingOutcome, DryingError> {
-    let beliefs = &given.beliefs;
+    let parameters = &given.parameters;
     let count = f64::from(salted.cheese_count.max(1));
     let cheese = Cheese {
         matter: salted.cheese * (1.0 / count),
@@ -255,9 +259,9 @@ pub fn drying_given(
         coat_s_m: salted.coat_s_m,
         ..Cheese::default()
     };
-    let (middle, section) = middle_tray(&cheese, design, beliefs)?;
+    let (middle, section) = middle_tray(&cheese, design, parameters)?;
     let end = middle.points.last().copied().unwrap_or_default();
-    let spread = spread(&cheese, design, &middle, beliefs)?;
+    let spread = spread(&cheese, design, &middle, parameters)?;
     let dry_kg = 0.01 * end.moisture_percent / (1.0 - 0.01 * end.moisture_percent) * salted.cheese.solids_kg();
     let dried = Matter { water_kg: dry_kg, ..salted.cheese };
     // Damp air may give water instead of taking it.
@@ -265,14 +269,14 @@ pub fn drying_given(
     let trays = trays::fit(design, salted.cheese_count, salted.diameter_mm, salted.thickness_mm);
     let (fastest, slowest) = if design.tray_swap { spread.swapped } else { spread.unswapped };
     let beside = |name: &'static str, diffusivity_m2_s: f64| match given.runs {
-        Runs::WithLikely => with_diffusivity(&cheese, design, name, diffusivity_m2_s, beliefs),
+        Runs::WithLikely => with_diffusivity(&cheese, design, name, diffusivity_m2_s, parameters),
         Runs::MiddleOnly => Ok(TrayRun { name, ..middle.clone() }),
     };
     let (if_slow, if_fast) =
         (beside("slow cheese", MOISTURE_DIFFUSIVITY.range.0)?, beside("fast cheese", MOISTURE_DIFFUSIVITY.range.1)?);
     let swap_h = (design.tray_swap && design.tray_count > 1).then_some(0.5 * design.drying_h);
     Ok(DryingOutcome {
-        salt: salt::profile(salted, &section.axis, section.moisture.half, beliefs)?,
+        salt: salt::profile(salted, &section.axis, section.moisture.half, parameters)?,
         moisture: section.moisture,
         middle,
         fastest,

@@ -48,7 +48,7 @@ pub enum Surface {
         /// k, m/s.
         transfer_m_s: f64,
         /// Xₑ, kg/kg.
-        balance_water: f64,
+        equilibrium_water: f64,
     },
 }
 

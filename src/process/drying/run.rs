@@ -11,7 +11,7 @@ use crate::law::heat::solids_heat_j_kg_k;
 use crate::law::moisture_diffusion::MoistureDiffusion;
 use crate::law::sorption::Sorption;
 use crate::numeric::{DiscGrid, Half};
-use crate::process::Beliefs;
+use crate::process::UncertainParameters;
 
 /// How finely a disc is cut up and stepped.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -68,15 +68,20 @@ pub fn problem(cheese: &Cheese, underside_open: f64, fineness: Fineness) -> Resu
     })
 }
 
-/// Returns the same as [`problem`] under other beliefs of how water moves and how the solids hold it.
+/// Returns the same as [`problem`] under other parameters of how water moves and how the solids hold it.
 ///
 /// # Errors
 /// As for [`problem`].
-pub fn problem_given(cheese: &Cheese, underside_open: f64, fineness: Fineness, beliefs: &Beliefs) -> Result<Problem, DryingError> {
+pub fn problem_given(
+    cheese: &Cheese,
+    underside_open: f64,
+    fineness: Fineness,
+    parameters: &UncertainParameters,
+) -> Result<Problem, DryingError> {
     let mut problem = problem(cheese, underside_open, fineness)?;
-    problem.diffusion.diffusivity_m2_s *= beliefs.moisture_diffusivity;
-    problem.diffusion.energy_j_mol *= beliefs.diffusion_energy;
-    problem.sorption = problem.sorption.holding(beliefs.solids_hold);
+    problem.diffusion.diffusivity_m2_s *= parameters.moisture_diffusivity;
+    problem.diffusion.energy_j_mol *= parameters.diffusion_energy;
+    problem.sorption = problem.sorption.holding(parameters.solids_hold);
     Ok(problem)
 }
 

@@ -3,7 +3,7 @@
 use super::section::AxisMoment;
 use crate::law::salt::salt_diffusivity_m2_s;
 use crate::numeric::Half;
-use crate::process::{Beliefs, SaltProfile, SaltRun, SaltStuck, SaltingOutcome};
+use crate::process::{SaltProfile, SaltRun, SaltStuck, SaltingOutcome, UncertainParameters};
 
 /// The water of the column at the axis between the moments that were kept, straight between them.
 struct AxisWater<'a> {
@@ -52,11 +52,11 @@ pub(super) fn profile(
     salted: &SaltingOutcome,
     moments: &[AxisMoment],
     half: Half,
-    beliefs: &Beliefs,
+    parameters: &UncertainParameters,
 ) -> Result<SaltProfile, SaltStuck> {
     let count = f64::from(salted.cheese_count.max(1));
     let salt_free_kg = salted.cheese.solids_kg() - salted.cheese.salt_kg;
-    let (per_salt_free, times) = (salted.cheese.solids_kg() / salt_free_kg, beliefs.salt_diffusivity);
+    let (per_salt_free, times) = (salted.cheese.solids_kg() / salt_free_kg, parameters.salt_diffusivity);
     let water = AxisWater { moments, half, per_salt_free, times };
     let water_at = |at_s: f64, nodes: &mut [f64]| water.fill(at_s, nodes);
     let mut profile = SaltProfile::of(salted.diameter_mm, salted.thickness_mm, &salted.column.heights);

@@ -12,8 +12,8 @@
 use super::DryingError;
 use super::air::AirNow;
 use super::implicit::Which;
-use super::look::{Work, mean};
 use super::problem::Problem;
+use super::rates::{Work, mean};
 use crate::numeric::{GAMMA, Stepping, Verdict};
 
 /// First step, s: short against the drying of the skin.

@@ -6,7 +6,7 @@ use super::run::Fineness;
 use super::solver::DiscRun;
 use super::{Cheese, DryingError, DryingPoint, TrayRun, plan_given, run, trays};
 use crate::design::DryingDesign;
-use crate::process::Beliefs;
+use crate::process::UncertainParameters;
 
 /// Returns how the cheese of the middle tray would dry with another diffusivity, on the coarser grid.
 pub(super) fn with_diffusivity(
@@ -14,18 +14,18 @@ pub(super) fn with_diffusivity(
     design: &DryingDesign,
     name: &'static str,
     diffusivity_m2_s: f64,
-    beliefs: &Beliefs,
+    parameters: &UncertainParameters,
 ) -> Result<TrayRun, DryingError> {
-    let mut problem = run::problem_given(cheese, design.underside_open_percent / 100.0, Fineness::SPREAD, beliefs)?;
+    let mut problem = run::problem_given(cheese, design.underside_open_percent / 100.0, Fineness::SPREAD, parameters)?;
     problem.diffusion.diffusivity_m2_s = diffusivity_m2_s;
     let start = DiscRun::new(&problem);
-    let plan = plan_given(cheese, design, Place::MIDDLE, beliefs);
+    let plan = plan_given(cheese, design, Place::MIDDLE, parameters);
     let (_, points) = follow_on(&start, cheese, &plan, 3600.0 * design.drying_h, &[run::point(&start, cheese)])?;
     Ok(TrayRun { name, points })
 }
 
 /// How far the trays dry apart, with and without a swap half way.
-pub(super) struct Spread {
+pub(super) struct TraySpread {
     pub(super) unswapped: (TrayRun, TrayRun),
     pub(super) swapped: (TrayRun, TrayRun),
     pub(super) unswapped_percent: f64,
@@ -33,10 +33,15 @@ pub(super) struct Spread {
 }
 
 /// Returns the fastest and the slowest cheese, unswapped and swapped; both ways share their first half.
-pub(super) fn spread(cheese: &Cheese, design: &DryingDesign, middle: &TrayRun, beliefs: &Beliefs) -> Result<Spread, DryingError> {
-    let problem = run::problem_given(cheese, design.underside_open_percent / 100.0, Fineness::SPREAD, beliefs)?;
-    let (first, last) = trays::first_and_last(design.tray_count, beliefs);
-    let plan = |place| plan_given(cheese, design, place, beliefs);
+pub(super) fn spread(
+    cheese: &Cheese,
+    design: &DryingDesign,
+    middle: &TrayRun,
+    parameters: &UncertainParameters,
+) -> Result<TraySpread, DryingError> {
+    let problem = run::problem_given(cheese, design.underside_open_percent / 100.0, Fineness::SPREAD, parameters)?;
+    let (first, last) = trays::first_and_last(design.tray_count, parameters);
+    let plan = |place| plan_given(cheese, design, place, parameters);
     let (first, last) = (plan(first), plan(last));
     let (half_s, end_s) = (1800.0 * design.drying_h, 3600.0 * design.drying_h);
     let start = DiscRun::new(&problem);
@@ -45,7 +50,7 @@ pub(super) fn spread(cheese: &Cheese, design: &DryingDesign, middle: &TrayRun, b
     let refinement = Refinement::new(middle, &coarse);
     if design.tray_count < 2 {
         let only = (middle.clone(), middle.clone());
-        return Ok(Spread { unswapped: only.clone(), swapped: only, unswapped_percent: 0.0, swapped_percent: 0.0 });
+        return Ok(TraySpread { unswapped: only.clone(), swapped: only, unswapped_percent: 0.0, swapped_percent: 0.0 });
     }
     let (first_half, first_points) = follow_on(&start, cheese, &first, half_s, &begin)?;
     let (last_half, last_points) = follow_on(&start, cheese, &last, half_s, &begin)?;
@@ -56,7 +61,7 @@ pub(super) fn spread(cheese: &Cheese, design: &DryingDesign, middle: &TrayRun, b
     let (_, last_to_first) = follow_on(&last_half, cheese, &first, end_s, &last_points)?;
     let unswapped = in_order(named("first tray", stays_first), named("last tray", stays_last));
     let swapped = in_order(named("first tray, then last", first_to_last), named("last tray, then first", last_to_first));
-    Ok(Spread { unswapped_percent: apart(&unswapped), swapped_percent: apart(&swapped), unswapped, swapped })
+    Ok(TraySpread { unswapped_percent: apart(&unswapped), swapped_percent: apart(&swapped), unswapped, swapped })
 }
 
 /// Returns a disc dried on from where another stands, and all its points so far.

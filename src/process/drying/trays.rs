@@ -2,7 +2,7 @@
 
 use super::air::Place;
 use crate::design::DryingDesign;
-use crate::process::Beliefs;
+use crate::process::UncertainParameters;
 
 crate::constants! {
     /// Gap between cheeses on a tray.
@@ -17,11 +17,11 @@ crate::constants! {
 
 /// Returns how the air of the first and of the last tray differs from the middle; no difference for a single tray.
 #[must_use]
-pub fn first_and_last(tray_count: u32, beliefs: &Beliefs) -> (Place, Place) {
+pub fn first_and_last(tray_count: u32, parameters: &UncertainParameters) -> (Place, Place) {
     if tray_count < 2 {
         return (Place::MIDDLE, Place::MIDDLE);
     }
-    let half_k = 0.5 * (beliefs.tray_cooling * TRAY_COOLING.value);
+    let half_k = 0.5 * (parameters.tray_cooling * TRAY_COOLING.value);
     let slow = TRAY_SLOWING.value.sqrt();
     (Place { warmer_k: half_k, speed: 1.0 / slow }, Place { warmer_k: -half_k, speed: slow })
 }

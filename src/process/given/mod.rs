@@ -1,10 +1,10 @@
 //! What a batch is worked out under, beside its design: what is believed of the uncertain constants, and which runs are wanted.
 
-mod belief;
+mod parameter;
 mod rows;
 
-pub use belief::{Belief, CONSTANTS, Drawn};
-pub use rows::{BELIEFS, Beliefs};
+pub use parameter::{CONSTANTS, Distribution, UncertainParameter};
+pub use rows::{UNCERTAIN_PARAMETERS, UncertainParameters};
 
 use crate::design::Stage;
 
@@ -24,14 +24,14 @@ pub enum Runs {
 ///
 /// # Example
 /// ```
-/// use vatsketch::process::{Beliefs, Given};
-/// let slow_drip = Given { beliefs: Beliefs { mould_time: 1.2, ..Beliefs::default() }, ..Given::default() };
+/// use vatsketch::process::{UncertainParameters, Given};
+/// let slow_drip = Given { parameters: UncertainParameters { mould_time: 1.2, ..UncertainParameters::default() }, ..Given::default() };
 /// assert!(slow_drip != Given::default());
 /// ```
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Given {
     /// What is believed of the uncertain constants.
-    pub beliefs: Beliefs,
+    pub parameters: UncertainParameters,
     /// Which runs are wanted.
     pub runs: Runs,
 }
@@ -40,7 +40,8 @@ impl Given {
     /// Returns whether a stage would come out the same under these and under others: nothing that it looks at differs.
     #[must_use]
     pub fn same_for(&self, stage: Stage, other: &Self) -> bool {
-        let same = |belief: &Belief| belief.of(&self.beliefs).to_bits() == belief.of(&other.beliefs).to_bits();
-        self.runs == other.runs && BELIEFS.iter().filter(|belief| belief.stages.contains(&stage)).all(same)
+        let same =
+            |parameter: &UncertainParameter| parameter.of(&self.parameters).to_bits() == parameter.of(&other.parameters).to_bits();
+        self.runs == other.runs && UNCERTAIN_PARAMETERS.iter().filter(|parameter| parameter.stages.contains(&stage)).all(same)
     }
 }

@@ -4,7 +4,7 @@
 //! milk, the moisture at which the drip ends), which a step of each choice moves already, and constants that move no figure by as much as
 //! two per cent over their whole range (radiation, the second term of the sorption, the pepper's porosity).
 
-use super::Belief;
+use super::UncertainParameter;
 use crate::design::{Design, MilkTreatment, Stage};
 use crate::law::acidity::{ACETATE_MOBILITY, ACID_OBSTRUCTION, CONDITIONAL_PK};
 use crate::law::air_transfer::PLATE_SCALE;
@@ -21,32 +21,32 @@ use crate::law::yields::{CASEIN_KEPT, FAT_KEPT, FAT_KEPT_HOMOGENISED};
 use crate::process::TRAY_COOLING;
 use crate::source::Constant;
 
-/// Declares [`Beliefs`] and its rows together, so that none can be left out.
-macro_rules! beliefs {
+/// Declares [`UncertainParameters`] and its rows together, so that none can be left out.
+macro_rules! parameters {
     ($( $(#[$doc:meta])* $member:ident = { $record:expr, [$($stage:ident),+], $words:expr } )*) => {
         /// What is believed of each uncertain constant: a factor on the value of its record, 1 where it is taken as it stands.
         #[derive(Clone, Copy, Debug, PartialEq)]
-        pub struct Beliefs { $( $(#[$doc])* pub $member: f64, )* }
+        pub struct UncertainParameters { $( $(#[$doc])* pub $member: f64, )* }
 
-        impl Default for Beliefs {
+        impl Default for UncertainParameters {
             fn default() -> Self {
                 Self { $( $member: 1.0, )* }
             }
         }
 
         /// Every uncertain quantity, in the order of the stages that first look at it.
-        pub const BELIEFS: &[Belief] = &[ $( Belief {
+        pub const UNCERTAIN_PARAMETERS: &[UncertainParameter] = &[ $( UncertainParameter {
             key: stringify!($member),
             words: $words,
             stages: &[ $( Stage::$stage ),+ ],
             record: $record,
-            get: |beliefs| beliefs.$member,
-            set: |beliefs, factor| beliefs.$member = factor,
+            get: |parameters| parameters.$member,
+            set: |parameters, factor| parameters.$member = factor,
         } ),* ];
     };
 }
 
-beliefs! {
+parameters! {
     /// Protein of the milk over that of its table row; what a carton says is not touched.
     milk_protein = { |_| PROTEIN_SCALE, [Milk], "how much protein this milk has" }
     /// Share of the fat that the curd keeps; where it is not homogenised another record than where it is.
@@ -93,7 +93,7 @@ beliefs! {
     swelling = { |_| SWELLING_WATER, [Pickling], "how much water the cheese takes up in the vinegar" }
 }
 
-impl Beliefs {
+impl UncertainParameters {
     /// Returns the drip that is believed.
     pub(in crate::process) fn drip(&self) -> Drip {
         let Drip { mould_time_h, vat_time_h, energy_j_mol } = Drip::default();

@@ -16,7 +16,7 @@ use crate::law::syneresis::DRIP_STOPPED;
 
 /// Everything that the cheeses went through.
 #[derive(Clone, Copy, Debug)]
-pub struct Way<'a> {
+pub struct SoFar<'a> {
     /// Warming and setting.
     pub vat: &'a VatOutcome,
     /// The choices about draining.
@@ -33,7 +33,7 @@ pub struct Way<'a> {
 
 /// The same batch drained, soured and kept cold.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct ColdWay {
+pub struct ColdKeeping {
     /// Hours between 4 and 60 °C that would be left, drained and soured at 4 °C.
     pub zone_h: f64,
     /// Hours above 21 °C that would be left.
@@ -60,7 +60,7 @@ pub struct KeepingOutcome {
     /// Hours of the whole batch above 21 °C, likewise.
     pub warm_h: f64,
     /// The case for the cold.
-    pub cold: ColdWay,
+    pub cold: ColdKeeping,
     /// The highest pH in a cheese at the end of the soak, at its centre.
     pub centre_ph: f64,
     /// The pH of a blended cheese then.
@@ -89,7 +89,7 @@ pub enum KeepingError {
     Jar(#[from] JarError),
 }
 
-impl Way<'_> {
+impl SoFar<'_> {
     /// Returns the hours in vinegar until the centre has come below the pH that table B wants of this food; none if it never does.
     fn centre_sour_h(&self) -> Option<f64> {
         let [_, target] = self.pickled.targets;
@@ -131,15 +131,15 @@ impl Way<'_> {
 /// assert!(kept.zone_h > kept.cold.zone_h);
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```
-pub fn keeping(design: &KeepingDesign, way: &Way<'_>) -> Result<KeepingOutcome, KeepingError> {
+pub fn keeping(design: &KeepingDesign, way: &SoFar<'_>) -> Result<KeepingOutcome, KeepingError> {
     keeping_given(design, way, &Given::default())
 }
 
-/// Returns the same as [`keeping()`] under other beliefs.
+/// Returns the same as [`keeping()`] under other parameters.
 ///
 /// # Errors
 /// As for [`keeping()`].
-pub fn keeping_given(design: &KeepingDesign, way: &Way<'_>, given: &Given) -> Result<KeepingOutcome, KeepingError> {
+pub fn keeping_given(design: &KeepingDesign, way: &SoFar<'_>, given: &Given) -> Result<KeepingOutcome, KeepingError> {
     let (cheese, cheese_count) = (way.pickled.cheese, way.pickled.cheese_count);
     let hours = zone::all(design, way);
     // Without vinegar these are the cheese's own.
@@ -176,11 +176,11 @@ pub fn keeping_given(design: &KeepingDesign, way: &Way<'_>, given: &Given) -> Re
 }
 
 /// Returns the same batch drained, soured and kept at 4 °C: only vat and drying are left. Acid then moves slower, by its diffusivity.
-fn cold_way(hours: &[StageHours], way: &Way<'_>, given: &Given) -> ColdWay {
+fn cold_way(hours: &[StageHours], way: &SoFar<'_>, given: &Given) -> ColdKeeping {
     let left = || hours.iter().filter(|stage| matches!(stage.stage, Stage::Vat | Stage::Drying));
-    let drip_stops_h = |temperature_c: f64| -DRIP_STOPPED.value.ln() * given.beliefs.drip().in_moulds_h(temperature_c);
+    let drip_stops_h = |temperature_c: f64| -DRIP_STOPPED.value.ln() * given.parameters.drip().in_moulds_h(temperature_c);
     let slower = acid_diffusivity_m2_s(way.pickling_design.pickling_temperature_c) / acid_diffusivity_m2_s(COLD_ENOUGH.value);
-    ColdWay {
+    ColdKeeping {
         zone_h: left().map(|stage| stage.zone_h).sum(),
         warm_h: left().map(|stage| stage.warm_h).sum(),
         drip_stops_at_10_h: drip_stops_h(COLD_DRAINING.value),

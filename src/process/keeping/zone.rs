@@ -1,6 +1,6 @@
 //! The hours that the food spends between cold and hot keeping, stage by stage.
 
-use super::Way;
+use super::SoFar;
 use crate::design::{KeepingDesign, KeptIn, Stage};
 use crate::law::growth::{COLD_ENOUGH, HOT_ENOUGH, SERVICE_WARM, above_service_warm, in_zone};
 use crate::process::{DrainingOutcome, DryingOutcome, VatOutcome};
@@ -48,7 +48,7 @@ pub fn drying_hours(dried: &DryingOutcome) -> StageHours {
 }
 
 /// Returns every stage's hours; in vinegar and jar those until the centre is sour.
-pub(super) fn all(design: &KeepingDesign, way: &Way<'_>) -> Vec<StageHours> {
+pub(super) fn all(design: &KeepingDesign, way: &SoFar<'_>) -> Vec<StageHours> {
     let mut stages =
         vec![vat_hours(way.vat), draining_hours(way.draining_design.draining_temperature_c, way.drained), drying_hours(way.dried)];
     let soak_h = if way.pickled.pickled { way.pickling_design.pickling_h } else { 0.0 };

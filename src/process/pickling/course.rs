@@ -26,12 +26,12 @@ impl Course {
     /// Follows a soak through the hours asked for, and on until every target that can be reached is reached, or to [`LONGEST_SOAK_H`].
     ///
     /// # Arguments
-    /// * `balance_ph`: where the soak comes to rest; a target that does not lie above it is never reached
+    /// * `equilibrium_ph`: where the soak comes to rest; a target that does not lie above it is never reached
     /// * `report_h`: ascending, 0 to [`LONGEST_SOAK_H`]
     /// * `after_step`: called at the start and after each step
     pub(super) fn follow(
         soak: &Soak,
-        balance_ph: f64,
+        equilibrium_ph: f64,
         report_h: &[f64],
         after_step: &mut dyn FnMut(&SoakRun<'_>),
     ) -> Result<Self, PicklingError> {
@@ -51,7 +51,7 @@ impl Course {
             reported.extend(points.last().copied());
         }
         let in_soak = points.len();
-        while run.at_s < 3600.0 * LONGEST_SOAK_H && waits(&points, balance_ph) {
+        while run.at_s < 3600.0 * LONGEST_SOAK_H && waits(&points, equilibrium_ph) {
             step(&mut run, LONGEST_SOAK_H)?;
             note(&run, &mut points);
         }
@@ -68,9 +68,9 @@ fn step(run: &mut SoakRun<'_>, end_h: f64) -> Result<(), PicklingError> {
 }
 
 /// Returns whether a target that can be reached is not reached yet.
-fn waits(points: &[PicklePoint], balance_ph: f64) -> bool {
+fn waits(points: &[PicklePoint], equilibrium_ph: f64) -> bool {
     let above = |ph: f64| points.last().is_some_and(|point| point.centre_ph > ph || point.slurry_ph > ph);
-    PH_TARGETS.iter().any(|ph| balance_ph < *ph && above(*ph))
+    PH_TARGETS.iter().any(|ph| equilibrium_ph < *ph && above(*ph))
 }
 
 /// Returns when the targets are reached on a curve of points.

@@ -8,8 +8,8 @@ mod leach;
 mod soak;
 mod solver;
 mod stage;
+mod sweep;
 mod swell;
-mod way;
 mod words;
 
 pub use leach::salt_left;
@@ -161,9 +161,9 @@ pub struct PickleRun {
     /// At the hours asked for.
     pub points: Vec<PicklePoint>,
     /// pH at which cheese and vinegar come to rest.
-    pub balance_ph: f64,
+    pub equilibrium_ph: f64,
     /// The same if the cheese takes up as much acid as the buffer's range allows, [`STRONGEST_BUFFER`] times as much.
-    pub strong_balance_ph: f64,
+    pub strong_equilibrium_ph: f64,
     /// When the two targets are reached, in the order of [`PH_TARGETS`].
     pub targets: [TargetHours; 2],
     /// Vinegar for each gram of cheese, mL/g.
@@ -190,7 +190,7 @@ pub struct PickleRun {
 /// let cheese =
 ///     PickledCheese { matter, diameter_mm: 51.0, thickness_mm: 14.5, start_ph: 6.4, buffer_scale: 1.0, diffusivity_scale: 1.0 };
 /// let run = pickle(&cheese, &VinegarBath { acid_g_per_100ml: 6.0, volume_ml: 70.0, temperature_c: 19.0 }, &[36.0])?;
-/// assert!(run.points[0].centre_ph > run.points[0].slurry_ph && run.points[0].slurry_ph > run.balance_ph);
+/// assert!(run.points[0].centre_ph > run.points[0].slurry_ph && run.points[0].slurry_ph > run.equilibrium_ph);
 /// # Ok::<(), vatsketch::process::PicklingError>(())
 /// ```
 pub fn pickle(cheese: &PickledCheese, bath: &VinegarBath, report_h: &[f64]) -> Result<PickleRun, PicklingError> {
@@ -205,12 +205,12 @@ pub fn pickle(cheese: &PickledCheese, bath: &VinegarBath, report_h: &[f64]) -> R
         }
     }
     let soak = Soak::with(cheese, bath, Fineness::SOAK_SHOWN)?;
-    let balance_ph = soak.balance_ph()?;
-    let course = Course::follow(&soak, balance_ph, report_h, &mut |_| ())?;
+    let equilibrium_ph = soak.equilibrium_ph()?;
+    let course = Course::follow(&soak, equilibrium_ph, report_h, &mut |_| ())?;
     Ok(PickleRun {
         points: course.reported,
-        balance_ph,
-        strong_balance_ph: soak.buffered(STRONGEST_BUFFER).balance_ph()?,
+        equilibrium_ph,
+        strong_equilibrium_ph: soak.buffered(STRONGEST_BUFFER).equilibrium_ph()?,
         targets: course.targets,
         vinegar_ml_per_g: bath.volume_ml / (1000.0 * cheese.matter.total_kg()),
     })

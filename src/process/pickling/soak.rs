@@ -3,10 +3,10 @@
 use super::direction::Direction;
 use super::{PickledCheese, PicklingError, VinegarBath};
 use crate::law::acidity::{ACETATE_MOBILITY, ACID_OBSTRUCTION, CONDITIONAL_PK, acid_diffusivity_m2_s, acid_mol_m3};
-use crate::law::buffering::{Buffer, balance_ph};
+use crate::law::buffering::{Buffer, equilibrium_ph};
 use crate::law::food_density::WATER_DENSITY;
 use crate::numeric::{DiscGrid, Half};
-use crate::process::{Beliefs, Fineness};
+use crate::process::{Fineness, UncertainParameters};
 
 crate::constants! {
     /// Transfer through the still film at the cheese.
@@ -100,20 +100,20 @@ impl Soak {
         Self { buffer: self.buffer.scaled(factor), ..self.clone() }
     }
 
-    /// Returns the same under other beliefs of how acid splits and how the split part moves; what is believed of the cheese stands in it.
+    /// Returns the same under other parameters of how acid splits and how the split part moves; what is believed of the cheese stands in it.
     #[must_use]
-    pub(super) fn believing(self, beliefs: &Beliefs) -> Self {
-        Self { acetate_mobility: beliefs.acetate_mobility * self.acetate_mobility, pk: beliefs.acid_pk * self.pk, ..self }
+    pub(super) fn under(self, parameters: &UncertainParameters) -> Self {
+        Self { acetate_mobility: parameters.acetate_mobility * self.acetate_mobility, pk: parameters.acid_pk * self.pk, ..self }
     }
 
     /// Returns the pH at which cheese and bath come to rest.
     ///
     /// # Errors
     /// [`PicklingError::NoBalance`].
-    pub fn balance_ph(&self) -> Result<f64, PicklingError> {
+    pub fn equilibrium_ph(&self) -> Result<f64, PicklingError> {
         let cheese_m3 = 2.0 * self.grid.volume_m3();
         let liquid_m3 = self.bath_m3 + self.water_share * cheese_m3;
-        Ok(balance_ph(self.acid_mol_m3 * self.bath_m3, liquid_m3, self.cheese_kg_m3 * cheese_m3, &self.buffer, self.pk)?)
+        Ok(equilibrium_ph(self.acid_mol_m3 * self.bath_m3, liquid_m3, self.cheese_kg_m3 * cheese_m3, &self.buffer, self.pk)?)
     }
 
     /// Returns the radial and the axial direction of the rings, with the bath at the end of both.

@@ -11,9 +11,9 @@
 use super::PicklingError;
 use super::direction::turn;
 use super::soak::Soak;
-use super::way::{Amounts, Answers, Way, slopes};
+use super::sweep::{Amounts, Answers, Sweep, slopes};
 use crate::law::acid_table::{AcidTable, Place};
-use crate::law::buffering::{LocalBalance, local_balance};
+use crate::law::buffering::{LocalEquilibrium, local_equilibrium};
 use crate::numeric::{DiscGrid, GAMMA, Stepping, Verdict};
 use std::f64::consts::LN_10;
 
@@ -60,8 +60,8 @@ pub struct SoakRun<'a> {
     turned: Amounts,
     potential: Vec<f64>,
     felt: Vec<f64>,
-    radial: Way,
-    axial: Way,
+    radial: Sweep,
+    axial: Sweep,
     answers: Answers,
     turned_answers: Answers,
 }
@@ -92,8 +92,8 @@ impl<'a> SoakRun<'a> {
             turned: Amounts::zeros(nodes),
             potential: vec![0.0; nodes],
             felt: vec![0.0; nodes],
-            radial: Way::new(radial, nodes),
-            axial: Way::new(axial, nodes),
+            radial: Sweep::new(radial, nodes),
+            axial: Sweep::new(axial, nodes),
             answers: Answers::new(nodes),
             turned_answers: Answers::new(nodes),
         }
@@ -107,7 +107,7 @@ impl<'a> SoakRun<'a> {
             centre_ph: self.ph_at(0),
             slurry_ph: self.table.place(acetate, protons, 5.0).ph,
             surface_ph: self.ph_at(self.soak.grid.heights_m.len() - 1),
-            bath_ph: self.bath_balance(&self.now).ph,
+            bath_ph: self.bath_equilibrium(&self.now).ph,
             acetate_mol_m3: acetate,
             bath_mol_m3: self.now.bath[0],
         }
@@ -123,8 +123,8 @@ impl<'a> SoakRun<'a> {
         self.table.place(self.now.acetate[node], self.now.protons[node], self.guess[node]).ph
     }
 
-    fn bath_balance(&self, at: &Amounts) -> LocalBalance {
-        local_balance(at.bath[0], at.bath[1], None, self.soak.pk, self.bath_guess)
+    fn bath_equilibrium(&self, at: &Amounts) -> LocalEquilibrium {
+        local_equilibrium(at.bath[0], at.bath[1], None, self.soak.pk, self.bath_guess)
     }
 
     /// Returns the acetate of cheese and bath together, mol.
@@ -221,7 +221,7 @@ impl<'a> SoakRun<'a> {
     fn look(&mut self, at: &Amounts, rate: &mut Amounts, implicit_s: Option<f64>) {
         let acid = self.soak.acid_m2_s;
         self.settle(at, implicit_s.is_some());
-        let bath = self.bath_balance(at);
+        let bath = self.bath_equilibrium(at);
         self.bath_guess = bath.ph;
         let felt_bath = at.bath[0] * (1.0 - bath.split) + bath.hydrogen_mol_m3;
         let (radial, axial) = (&self.radial.direction, &self.axial.direction);
@@ -294,7 +294,7 @@ pub(super) fn mean(grid: &DiscGrid, amount: &[f64]) -> f64 {
 }
 
 /// Returns the bath as a place of its own, without cheese.
-fn in_bath(acetate_mol_m3: f64, bath: LocalBalance) -> Place {
+fn in_bath(acetate_mol_m3: f64, bath: LocalEquilibrium) -> Place {
     let whole_slope = -LN_10 * bath.split * (1.0 - bath.split);
     Place {
         ph: bath.ph,

@@ -16,7 +16,7 @@ use crate::law::sorption::Sorption;
 use crate::law::{Matter, firmness};
 use crate::numeric::monotone;
 use crate::process::frames::FrameClock;
-use crate::process::{Beliefs, DiscField, DiscFrame, DryingOutcome, DryingPoint, Fineness, Given, Runs, StageBalance};
+use crate::process::{DiscField, DiscFrame, DryingOutcome, DryingPoint, Fineness, Given, Runs, StageBalance, UncertainParameters};
 
 /// What the vinegar stage worked out.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -38,9 +38,9 @@ pub struct PicklingOutcome {
     /// The same for the fast one.
     pub targets_if_fast: [TargetHours; 2],
     /// pH at which cheese and vinegar come to rest.
-    pub balance_ph: f64,
+    pub equilibrium_ph: f64,
     /// The same for a cheese that takes up little acid and for one that takes up much.
-    pub likely_balance_ph: (f64, f64),
+    pub likely_equilibrium_ph: (f64, f64),
     /// Moisture of a cheese after the soak if its faces take up as little water as is likely, and as much.
     pub likely_moisture_percent: (f64, f64),
     /// Share of the salt that is left in the cheeses at the end of the soak, 0 to 1.
@@ -100,42 +100,42 @@ pub fn pickling(design: &PicklingDesign, dried: &DryingOutcome) -> Result<Pickli
     pickling_given(design, dried, &Given::default())
 }
 
-/// Returns the same as [`pickling()`] under other beliefs.
+/// Returns the same as [`pickling()`] under other parameters.
 ///
 /// # Errors
 /// As for [`pickling()`].
 pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Given) -> Result<PicklingOutcome, PicklingError> {
-    let beliefs = &given.beliefs;
+    let parameters = &given.parameters;
     if !design.pickled {
         return Ok(left_as_it_is(design, dried));
     }
     let fill = Fill::of(design, dried)?;
     let count = f64::from(dried.cheese_count.max(1));
-    let cheese = one_cheese(dried, count, design, beliefs);
+    let cheese = one_cheese(dried, count, design, parameters);
     let bath = VinegarBath {
         acid_g_per_100ml: design.acid_g_per_100ml,
         volume_ml: fill.vinegar_each_ml,
         temperature_c: design.pickling_temperature_c,
     };
-    let [water, least_water, most_water] = swelling(dried, count, design, beliefs).judged(design.pickling_h, given)?;
-    let soak = Soak::with(&cheese, &bath, Fineness::SOAK_SHOWN)?.believing(beliefs);
-    let balance_ph = soak.balance_ph()?;
+    let [water, least_water, most_water] = swelling(dried, count, design, parameters).judged(design.pickling_h, given)?;
+    let soak = Soak::with(&cheese, &bath, Fineness::SOAK_SHOWN)?.under(parameters);
+    let equilibrium_ph = soak.equilibrium_ph()?;
     let size: Vec<(f64, f64)> = water.iter().map(|point| (point.at_h, point.size)).collect();
     let mut field = DiscField::new(&soak.grid);
     let mut clock = FrameClock::new(design.pickling_h, 2);
-    let shown = Course::follow(&soak, balance_ph, &[design.pickling_h], &mut |run| {
+    let shown = Course::follow(&soak, equilibrium_ph, &[design.pickling_h], &mut |run| {
         let at_h = run.at_s / 3600.0;
         if at_h <= design.pickling_h && clock.due(at_h) {
             field.frames.push(frame(run, at_h, monotone(&size, at_h)));
         }
     })?;
     let beside = |ends: (f64, f64)| match given.runs {
-        Runs::WithLikely => Spread::of(&cheese, &bath, design.pickling_h, ends, beliefs),
-        Runs::MiddleOnly => Ok(Spread { soak: shown.soak.clone(), targets: shown.targets, balance_ph }),
+        Runs::WithLikely => LikelySoak::of(&cheese, &bath, design.pickling_h, ends, parameters),
+        Runs::MiddleOnly => Ok(LikelySoak { soak: shown.soak.clone(), targets: shown.targets, equilibrium_ph }),
     };
     let slow = beside((ACID_OBSTRUCTION.range.0, BUFFER_SCALE.range.1))?;
     let fast = beside((ACID_OBSTRUCTION.range.1, BUFFER_SCALE.range.0))?;
-    let salt_m2_s = beliefs.salt_obstruction * salt_in_vinegar_m2_s(soak.water_share, design.pickling_temperature_c);
+    let salt_m2_s = parameters.salt_obstruction * salt_in_vinegar_m2_s(soak.water_share, design.pickling_temperature_c);
     let salt_left_share = salt_left(&soak, salt_m2_s, &[design.pickling_h])?.first().copied().unwrap_or(1.0);
     let end = shown.reported.first().copied().unwrap_or_default();
     let exchange = Exchange {
@@ -158,8 +158,8 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
         targets_if_slow: slow.targets,
         targets_if_fast: fast.targets,
         curve: shown.soak,
-        balance_ph,
-        likely_balance_ph: (fast.balance_ph, slow.balance_ph),
+        equilibrium_ph,
+        likely_equilibrium_ph: (fast.equilibrium_ph, slow.equilibrium_ph),
         likely_moisture_percent: (
             with_gain(&least_water).cheese.moisture_percent(),
             with_gain(&most_water).cheese.moisture_percent(),
@@ -170,7 +170,7 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
         cheese_g: 1000.0 * after.total_kg() / count,
         diameter_mm: swollen * cheese.diameter_mm,
         thickness_mm: swollen * cheese.thickness_mm,
-        water_activity: Sorption::of(&after).holding(beliefs.solids_hold).water_activity(after.water_kg / after.solids_kg()),
+        water_activity: Sorption::of(&after).holding(parameters.solids_hold).water_activity(after.water_kg / after.solids_kg()),
         firmness: firmness::classes(after.moisture_on_fat_free_basis_percent()),
         vinegar_each_ml: fill.vinegar_each_ml,
         vinegar_ml: exchange.vinegar_ml,
@@ -197,8 +197,8 @@ fn left_as_it_is(design: &PicklingDesign, dried: &DryingOutcome) -> PicklingOutc
         targets,
         targets_if_slow: targets,
         targets_if_fast: targets,
-        balance_ph: ph,
-        likely_balance_ph: (ph, ph),
+        equilibrium_ph: ph,
+        likely_equilibrium_ph: (ph, ph),
         likely_moisture_percent: (moisture_percent, moisture_percent),
         salt_left_share: 1.0,
         cheese,
@@ -217,19 +217,19 @@ fn left_as_it_is(design: &PicklingDesign, dried: &DryingOutcome) -> PicklingOutc
 }
 
 /// Returns one dried cheese as it comes into the vinegar.
-fn one_cheese(dried: &DryingOutcome, count: f64, design: &PicklingDesign, beliefs: &Beliefs) -> PickledCheese {
+fn one_cheese(dried: &DryingOutcome, count: f64, design: &PicklingDesign, parameters: &UncertainParameters) -> PickledCheese {
     PickledCheese {
         matter: dried.cheese * (1.0 / count),
         diameter_mm: dried.end.diameter_mm,
         thickness_mm: dried.end.thickness_mm,
         start_ph: design.cheese_ph,
-        buffer_scale: beliefs.buffer,
-        diffusivity_scale: beliefs.acid_obstruction,
+        buffer_scale: parameters.buffer,
+        diffusivity_scale: parameters.acid_obstruction,
     }
 }
 
 /// Returns one dried cheese as it takes up water: in the frame of the fresh cheese that it was, from the moisture that it has now.
-fn swelling<'a>(dried: &'a DryingOutcome, count: f64, design: &PicklingDesign, beliefs: &Beliefs) -> Swelling<'a> {
+fn swelling<'a>(dried: &'a DryingOutcome, count: f64, design: &PicklingDesign, parameters: &UncertainParameters) -> Swelling<'a> {
     let one = dried.cheese * (1.0 / count);
     let fresh = dried.middle.points.first().copied().unwrap_or(dried.end);
     let fresh_water = fresh.moisture_percent / (100.0 - fresh.moisture_percent);
@@ -240,8 +240,8 @@ fn swelling<'a>(dried: &'a DryingOutcome, count: f64, design: &PicklingDesign, b
         moisture: Some(&dried.moisture),
         water: one.water_kg / one.solids_kg(),
         temperature_c: design.pickling_temperature_c,
-        diffusivity_scale: beliefs.moisture_diffusivity,
-        energy_scale: beliefs.diffusion_energy,
+        diffusivity_scale: parameters.moisture_diffusivity,
+        energy_scale: parameters.diffusion_energy,
     }
 }
 
@@ -256,29 +256,29 @@ fn frame(run: &SoakRun<'_>, at_h: f64, shrunk: f64) -> DiscFrame {
 }
 
 /// A soak beside the one that is shown, as slow or as fast as is likely.
-struct Spread {
+struct LikelySoak {
     soak: Vec<PicklePoint>,
     targets: [TargetHours; 2],
-    balance_ph: f64,
+    equilibrium_ph: f64,
 }
 
-impl Spread {
+impl LikelySoak {
     /// Returns the soak of a cheese with another obstruction and another buffer.
     fn of(
         cheese: &PickledCheese,
         bath: &VinegarBath,
         soak_h: f64,
         (obstruction, buffer): (f64, f64),
-        beliefs: &Beliefs,
+        parameters: &UncertainParameters,
     ) -> Result<Self, PicklingError> {
         let cheese = PickledCheese {
             buffer_scale: buffer / BUFFER_SCALE.value,
             diffusivity_scale: obstruction / ACID_OBSTRUCTION.value,
             ..*cheese
         };
-        let soak = Soak::with(&cheese, bath, Fineness::SOAK_SPREAD)?.believing(beliefs);
-        let balance_ph = soak.balance_ph()?;
-        let Course { soak, targets, .. } = Course::follow(&soak, balance_ph, &[soak_h], &mut |_| ())?;
-        Ok(Self { soak, targets, balance_ph })
+        let soak = Soak::with(&cheese, bath, Fineness::SOAK_SPREAD)?.under(parameters);
+        let equilibrium_ph = soak.equilibrium_ph()?;
+        let Course { soak, targets, .. } = Course::follow(&soak, equilibrium_ph, &[soak_h], &mut |_| ())?;
+        Ok(Self { soak, targets, equilibrium_ph })
     }
 }

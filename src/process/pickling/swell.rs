@@ -74,7 +74,7 @@ impl Swelling<'_> {
         problem.warms = false;
         problem.diffusion.diffusivity_m2_s *= self.diffusivity_scale;
         problem.diffusion.energy_j_mol *= self.energy_scale;
-        problem.surface = Surface::Film { transfer_m_s: AT_ONCE_M_S, balance_water: face_water.max(self.water) };
+        problem.surface = Surface::Film { transfer_m_s: AT_ONCE_M_S, equilibrium_water: face_water.max(self.water) };
         problem.tolerance = tolerance;
         let rings = problem.grid.radii_m.len() * problem.grid.heights_m.len();
         let mut run = match self.dried_rings().and_then(|rings| DiscRun::with_water(&problem, rings)) {
@@ -101,7 +101,7 @@ impl Swelling<'_> {
     /// [`PicklingError::Uptake`].
     pub fn judged(&self, end_h: f64, given: &Given) -> Result<[Vec<SwollenPoint>; 3], PicklingError> {
         let (least, most) = SWELLING_WATER.range;
-        let judged = self.follow(given.beliefs.swelling * SWELLING_WATER.value, end_h)?;
+        let judged = self.follow(given.parameters.swelling * SWELLING_WATER.value, end_h)?;
         let likely = |face_water: f64| match given.runs {
             Runs::WithLikely => self.follow_within(face_water, end_h, TOLERANCE.1),
             Runs::MiddleOnly => Ok(judged.clone()),

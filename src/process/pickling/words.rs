@@ -14,18 +14,18 @@ pub fn cautions(run: &PickleRun, bath: &VinegarBath) -> Vec<String> {
         "A modelled pH is no proof. Measure with a pH meter, at the centre of a cheese and on a blended sample, before relying on the acid.".to_owned(),
         "This food is not heated in its package, and its water activity is above 0.92 unless measured otherwise: table B of the Food Code wants a pH below 4.2 throughout; 4.6 is not enough.".to_owned(),
     ];
-    let sours = run.balance_ph < TABLE_B_PH.value;
+    let sours = run.equilibrium_ph < TABLE_B_PH.value;
     if !sours {
         said.push(format!(
             "With this vinegar the cheese never comes below pH {:.2}, however long it lies: take more vinegar, or stronger.",
-            run.balance_ph
+            run.equilibrium_ph
         ));
     }
-    let sours_if_strong = run.strong_balance_ph < TABLE_B_PH.value;
+    let sours_if_strong = run.strong_equilibrium_ph < TABLE_B_PH.value;
     if sours && !sours_if_strong {
         said.push(format!(
             "A cheese may take up {STRONGEST_BUFFER} times as much acid as was taken here; it then never comes below pH {:.2}: take more vinegar, or stronger.",
-            run.strong_balance_ph
+            run.strong_equilibrium_ph
         ));
     }
     // Weaker vinegar counts by the acid it brings.

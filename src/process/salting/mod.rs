@@ -1,10 +1,10 @@
 //! Salting between the turns.
 
 mod column;
+mod dry_salting;
 mod profile;
 mod run;
 mod sorting;
-mod strewing;
 
 pub use column::{Face, SaltColumn};
 pub use profile::{SaltPoint, SaltProfile};
@@ -15,8 +15,8 @@ use crate::design::SaltingDesign;
 use crate::law::food_density::cheese_volume_ml;
 use crate::law::salt::{SALT_DIFFUSIVITY, even_days};
 use crate::law::{Matter, coat};
+use dry_salting::{Strewing, Strewn, strew};
 use std::f64::consts::PI;
-use strewing::{Strewing, Strewn, strew};
 
 /// What the salting stage worked out.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -114,7 +114,7 @@ pub fn salting(
     salting_given(design, drained, draining_temperature_c, &Given::default())
 }
 
-/// Returns the same as [`salting()`] under other beliefs.
+/// Returns the same as [`salting()`] under other parameters.
 ///
 /// # Errors
 /// As for [`salting()`].
@@ -162,7 +162,7 @@ pub fn salting_given(
         cheese_g: 1000.0 * cheese.total_kg() / count,
         diameter_mm: drained.diameter_mm,
         thickness_mm,
-        even_days: days(given.beliefs.salt_diffusivity * SALT_DIFFUSIVITY.value),
+        even_days: days(given.parameters.salt_diffusivity * SALT_DIFFUSIVITY.value),
         likely_even_days: (days(fastest), days(slowest)),
         unmoulded: profile.points.last().copied().unwrap_or_default(),
         likely_surface_percent,

@@ -5,7 +5,7 @@ use crate::design::VatDesign;
 use crate::law::Matter;
 use crate::law::syneresis::{VAT_SHARE, left_share};
 use crate::law::yields::{PHOSPHATE_SHARE, serum_solids_per_water, soft_curd_percent, van_slyke_percent};
-use crate::process::{Beliefs, MilkOutcome};
+use crate::process::{MilkOutcome, UncertainParameters};
 
 /// Curd and whey of one vat.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -40,7 +40,7 @@ pub fn curd(
     drip_end_moisture_percent: f64,
     milk: &MilkOutcome,
     temperature_c: f64,
-    beliefs: &Beliefs,
+    parameters: &UncertainParameters,
 ) -> Result<Curd, VatError> {
     let vat = milk.vat_milk;
     let all = vat + milk.calcium + milk.rennet;
@@ -67,7 +67,7 @@ pub fn curd(
     if !possible {
         return Err(VatError::TooMoist { drip_end_moisture_percent, curd_kg, milk_kg: vat.total_kg() });
     }
-    let vat_share = VAT_SHARE.value * left_share(design.whey_rest_min / 60.0, beliefs.drip().in_vat_h(temperature_c));
+    let vat_share = VAT_SHARE.value * left_share(design.whey_rest_min / 60.0, parameters.drip().in_vat_h(temperature_c));
     let whey = whey_in_all * vat_share;
     Ok(Curd {
         drained_curd,

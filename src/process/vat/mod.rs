@@ -144,7 +144,7 @@ pub fn vat(design: &VatDesign, drip_end_moisture_percent: f64, milk: &MilkOutcom
     vat_given(design, drip_end_moisture_percent, milk, &Given::default())
 }
 
-/// Returns the same as [`vat()`] under other beliefs.
+/// Returns the same as [`vat()`] under other parameters.
 ///
 /// # Errors
 /// As for [`vat()`].
@@ -154,8 +154,8 @@ pub fn vat_given(
     milk: &MilkOutcome,
     given: &Given,
 ) -> Result<VatOutcome, VatError> {
-    let beliefs = &given.beliefs;
-    let mut warming = Warming::start(design, milk, beliefs);
+    let parameters = &given.parameters;
+    let mut warming = Warming::start(design, milk, parameters);
     warming.warm_to(design, "calcium", design.calcium_temperature_c)?;
     warming.add(&milk.calcium, design.room_temperature_c);
     warming.warm_to(design, "rennet", design.rennet_temperature_c)?;
@@ -164,10 +164,10 @@ pub fn vat_given(
     let rennet_at_min = warming.now_min();
     // Clotting time and the temperature over it depend on each other; the milk hardly cools, so three rounds settle it.
     let mut temperature_c = warming.now_milk_c();
-    let mut set = setting(design, milk, temperature_c, beliefs)?;
+    let mut set = setting(design, milk, temperature_c, parameters)?;
     for _ in 0..3 {
         temperature_c = warming.mean_while_setting_c(design, set.clotting_min);
-        set = setting(design, milk, temperature_c, beliefs)?;
+        set = setting(design, milk, temperature_c, parameters)?;
     }
     warming.hold(design, set.cut_min);
     warming.note_between(rennet_at_min + set.clotting_min, "clotted");
@@ -175,7 +175,7 @@ pub fn vat_given(
     warming.note("cut");
     warming.hold(design, design.whey_rest_min);
     warming.note("ladle");
-    let curd = curd(design, drip_end_moisture_percent, milk, warming.now_milk_c(), beliefs)?;
+    let curd = curd(design, drip_end_moisture_percent, milk, warming.now_milk_c(), parameters)?;
     let drawn = warming.drawn();
     Ok(VatOutcome {
         to_calcium_min: drawn.at("calcium"),

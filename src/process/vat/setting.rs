@@ -3,7 +3,7 @@
 use super::VatError;
 use crate::design::VatDesign;
 use crate::law::rennet::{CLOTTING_COLDEST, CLOTTING_HOTTEST, TEST_AGAIN, clotting_min};
-use crate::process::{Beliefs, MilkOutcome};
+use crate::process::{MilkOutcome, UncertainParameters};
 
 /// When the milk clots and when it is cut, in minutes from the rennet.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -24,14 +24,19 @@ pub struct Setting {
 ///
 /// # Errors
 /// [`VatError::DoesNotSet`] below 18 °C and above 55 °C.
-pub fn setting(design: &VatDesign, milk: &MilkOutcome, temperature_c: f64, beliefs: &Beliefs) -> Result<Setting, VatError> {
+pub fn setting(
+    design: &VatDesign,
+    milk: &MilkOutcome,
+    temperature_c: f64,
+    parameters: &UncertainParameters,
+) -> Result<Setting, VatError> {
     let (coldest_c, hottest_c) = (CLOTTING_COLDEST.value, CLOTTING_HOTTEST.value);
     let sets = coldest_c <= temperature_c && temperature_c <= hottest_c;
     if !sets {
         return Err(VatError::DoesNotSet { temperature_c, coldest_c, hottest_c });
     }
     // Time times dose is constant: milk that clots slower is as milk with less rennet.
-    let dose_imcu_kg = milk.rennet_imcu_kg / beliefs.clotting;
+    let dose_imcu_kg = milk.rennet_imcu_kg / parameters.clotting;
     let clotting_min = clotting_min(dose_imcu_kg, temperature_c, milk.milk_ph, milk.calcium_percent);
     let clean_break_min = clotting_min * design.firmness_multiple;
     let late_min = (clean_break_min - design.first_test_min).max(0.0);

@@ -9,7 +9,7 @@ use crate::law::Matter;
 use crate::law::bath::{Bath, Course, DoubleBoiler, End, Hob, Leg, Moment, Pot, Thermostat, bath_of, inner_wall_c};
 use crate::law::bath::{MILK_HEAT, POWER_REACHES, SIDE_LOSS, STEAM_TEMPERATURE, THERMOSTAT_BAND};
 use crate::law::heat::LIQUID_WATER_HEAT;
-use crate::process::{Beliefs, MilkOutcome};
+use crate::process::{MilkOutcome, UncertainParameters};
 
 crate::constants! {
     /// Longest warming.
@@ -69,14 +69,14 @@ pub(super) struct Warming {
 }
 
 /// The curve and its events, drawn.
-pub(super) struct Drawn {
+pub(super) struct WarmingCourse {
     pub curve: Vec<WarmingPoint>,
     pub events: Vec<WarmingEvent>,
     pub wall_most_c: f64,
     pub bath_most_c: f64,
 }
 
-impl Drawn {
+impl WarmingCourse {
     /// Returns the minute of an event; 0 if there is none of that name.
     pub fn at(&self, name: &str) -> f64 {
         self.events.iter().find(|event| event.name == name).map_or(0.0, |event| event.at_min)
@@ -85,14 +85,14 @@ impl Drawn {
 
 impl Warming {
     /// Returns the milk at the start, cold in its pot.
-    pub fn start(design: &VatDesign, milk: &MilkOutcome, beliefs: &Beliefs) -> Self {
+    pub fn start(design: &VatDesign, milk: &MilkOutcome, parameters: &UncertainParameters) -> Self {
         let usual = Pot::new(milk.vat_milk_l);
         let pot = Pot {
             side_wetted: design.pot_depth_percent / 100.0,
             base_wetted: if design.pot_rest == PotRest::Rack { 1.0 } else { 0.0 },
             lid: design.pot_lid,
-            milk_side_w_m2_k: beliefs.milk_side * usual.milk_side_w_m2_k,
-            bath_side_w_m2_k: beliefs.bath_side * usual.bath_side_w_m2_k,
+            milk_side_w_m2_k: parameters.milk_side * usual.milk_side_w_m2_k,
+            bath_side_w_m2_k: parameters.bath_side * usual.bath_side_w_m2_k,
             ..usual
         };
         let nodes = bath_of(&pot, design.bath_l, design.bath_lid, design.room_temperature_c);
@@ -103,7 +103,7 @@ impl Warming {
         let now = Moment { at_s: 0.0, bath_c: design.bath_start_temperature_c, milk_c: milk.start_c };
         // Without a bath all of the pot's steel goes with the milk.
         let alone_j_k = nodes.milk_j_k.max(milk.vat_milk_kg * MILK_HEAT.value + pot.steel_j_k());
-        let reaches_w = beliefs.power_reaches * POWER_REACHES.value * design.heater_power_w;
+        let reaches_w = parameters.power_reaches * POWER_REACHES.value * design.heater_power_w;
         let mut warming = Self { pot, nodes, heat, milk_j_k: alone_j_k, reaches_w, now, energy_j: 0.0, events: Vec::new() };
         warming.note("start");
         warming
@@ -247,7 +247,7 @@ impl Warming {
     }
 
     /// Draws the curve: even steps, and a point at each event.
-    pub fn drawn(&self) -> Drawn {
+    pub fn drawn(&self) -> WarmingCourse {
         let mut events = self.events.clone();
         events.sort_by(|one, other| one.at_min.total_cmp(&other.at_min));
         let even = (0..=CURVE_POINTS).map(|point| self.now.at_s * f64::from(point) / f64::from(CURVE_POINTS));
@@ -262,7 +262,7 @@ impl Warming {
             })
             .collect();
         let most = |of: fn(&WarmingPoint) -> f64| curve.iter().map(of).fold(f64::NEG_INFINITY, f64::max);
-        Drawn { wall_most_c: most(|point| point.wall_c), bath_most_c: most(|point| point.bath_c), curve, events }
+        WarmingCourse { wall_most_c: most(|point| point.wall_c), bath_most_c: most(|point| point.bath_c), curve, events }
     }
 }
 

@@ -10,7 +10,8 @@ mod week;
 
 use super::facts::Facts;
 use super::{StepTime, Target};
-use crate::batch::{Batch, Caution, dried_min, soaked_min};
+use crate::batch::{Batch, dried_min, soaked_min};
+use crate::caution::Caution;
 use crate::design::Stage;
 use crate::plan::KitchenWeek;
 

@@ -1,7 +1,7 @@
 //! What the window does about one figure: its card, aiming, pins.
 
 use super::Window;
-use crate::batch::{Goal, Solved};
+use crate::analysis::{Goal, Solved};
 use crate::session::Session;
 use crate::ui::figure_card::{CardView, Told};
 

@@ -1,11 +1,11 @@
 //! What the window has worked out in the background: what matters to the figure of the open card, and the spread of the open design.
 
 use super::Window;
+use crate::curve::Spread;
 use crate::design::Design;
-use crate::figure::Spread;
-use crate::session::{MattersJob, SpreadJob};
+use crate::session::{SensitivityJob, SpreadJob};
 use crate::ui::figure_card::Card;
-use crate::ui::matters_bars::Movers;
+use crate::ui::sensitivity_bars::Effects;
 use std::sync::Arc;
 
 /// What is known about the open card, and the jobs.
@@ -13,7 +13,7 @@ use std::sync::Arc;
 pub(super) struct Desk {
     /// Design and figure that the card was asked for, and what is known of it.
     card: Option<(Design, &'static str, Option<Card>)>,
-    matters: Option<MattersJob>,
+    matters: Option<SensitivityJob>,
     spread: Option<SpreadJob>,
     /// The design whose spread was ordered last.
     spread_of: Option<Design>,
@@ -30,7 +30,7 @@ impl Desk {
     }
 
     pub(super) fn is_busy(&self) -> bool {
-        self.matters.as_ref().is_some_and(MattersJob::is_running) || self.spread.as_ref().is_some_and(SpreadJob::is_running)
+        self.matters.as_ref().is_some_and(SensitivityJob::is_running) || self.spread.as_ref().is_some_and(SpreadJob::is_running)
     }
 
     /// Returns what is known about the figure of the open card.
@@ -39,10 +39,10 @@ impl Desk {
     }
 
     /// Returns what matters to it, once that is worked out; until the next answer is there, what mattered before the last change.
-    pub(super) fn movers(&self) -> Option<Movers> {
+    pub(super) fn effects(&self) -> Option<Effects> {
         let (design, figure, _) = self.card.as_ref()?;
         let answer = self.matters.as_ref()?.answer()?;
-        (answer.figure == *figure).then(|| Movers { of: answer.movers.clone(), old: !answer.design.same_cheese(design) })
+        (answer.figure == *figure).then(|| Effects { of: answer.effects.clone(), old: !answer.design.same_cheese(design) })
     }
 
     /// Takes a spread that was worked out elsewhere.
@@ -85,7 +85,7 @@ impl Window {
         self.desk.card = Some((design.clone(), figure, Card::of(&self.session, figure)));
         if !same {
             let wake = ctx.clone();
-            let job = self.desk.matters.get_or_insert_with(|| MattersJob::new(Box::new(move || wake.request_repaint())));
+            let job = self.desk.matters.get_or_insert_with(|| SensitivityJob::new(Box::new(move || wake.request_repaint())));
             job.order(self.session.batch(), figure);
         }
     }

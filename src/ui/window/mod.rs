@@ -7,8 +7,8 @@ mod on_disk;
 mod plan;
 mod second;
 
+use crate::curve::{Run, run};
 use crate::design::{Design, field};
-use crate::figure::{Ribbon, ribbon};
 use crate::session::{Command, EXAMPLES, KeptLook, Recent, Recovery, Session, WallClock};
 use crate::ui::ask::Ask;
 use crate::ui::beside::Beside;
@@ -17,11 +17,11 @@ use crate::ui::figure_card::Known;
 use crate::ui::files::{Dialogs, Purpose};
 use crate::ui::plan_desk::PlanDesk;
 use crate::ui::prompt::{Prompt, Which, notice_ui};
-use crate::ui::run_ribbon::Lane;
+use crate::ui::run_band::Lane;
 use crate::ui::theme::Palette;
 use crate::ui::view::{Page, Room, View, station_cut};
 use crate::ui::week_desk::WeekDesk;
-use crate::ui::{choices, curves, figure_card, foot, results, results_both, run_ribbon, sources_page, top_bar};
+use crate::ui::{choices, curves, figure_card, foot, results, results_both, run_band, sources_page, top_bar};
 use egui::{Frame, Margin, Panel, ScrollArea, Ui, ViewportCommand};
 use std::path::Path;
 
@@ -56,7 +56,7 @@ pub struct Window {
     /// The title that the desktop was last told.
     desktop_title: String,
     /// The picture of the run, drawn anew only after a change.
-    ribbon: Ribbon,
+    run: Run,
     /// What is shown of the second design, worked out anew only after a change.
     beside: Option<Beside>,
     /// What is worked out in the background.
@@ -67,7 +67,7 @@ impl Window {
     /// Returns a window that keeps nothing outside the designs themselves: for tests and pictures, by a clock that may stand still.
     #[must_use]
     pub fn plain(session: Session, clock: WallClock) -> Self {
-        let ribbon = ribbon(session.batch());
+        let run = run(session.batch());
         let beside = Beside::of(&session);
         let dialogs = Dialogs::typed();
         Self {
@@ -85,7 +85,7 @@ impl Window {
             after_save: None,
             leaving: false,
             desktop_title: String::new(),
-            ribbon,
+            run,
             beside,
             desk: in_background::Desk::default(),
         }
@@ -198,16 +198,16 @@ impl Window {
         let mut asks = Vec::new();
         let side = Frame::new().fill(palette.background).inner_margin(Margin::symmetric(12, 10));
         let station = self.view.station;
-        let lane = |name, ribbon, colour| Lane { name, ribbon, colour };
+        let lane = |name, run, colour| Lane { name, run, colour };
         let lanes = self.beside.as_ref().map_or_else(
-            || vec![lane(None, &self.ribbon, palette.design)],
-            |beside| vec![lane(Some("A"), &self.ribbon, palette.design), lane(Some("B"), &beside.ribbon, palette.second)],
+            || vec![lane(None, &self.run, palette.design)],
+            |beside| vec![lane(Some("A"), &self.run, palette.design), lane(Some("B"), &beside.run, palette.second)],
         );
         let one_column = ui.available_width() < ONE_COLUMN;
         let run_scrolls = one_column && ui.available_height() < LOW;
         if !run_scrolls {
-            let run = Panel::top("run").exact_size(run_ribbon::height(lanes.len())).frame(Frame::new().fill(palette.background));
-            asks.extend(run.show(ui, |ui| run_ribbon::run_ribbon_ui(ui, &lanes, station)).inner);
+            let run = Panel::top("run").exact_size(run_band::height(lanes.len())).frame(Frame::new().fill(palette.background));
+            asks.extend(run.show(ui, |ui| run_band::run_ui(ui, &lanes, station)).inner);
         }
         let beside = self.beside.as_ref();
         let second = self.session.second().map(crate::session::Second::batch).zip(beside);
@@ -215,21 +215,21 @@ impl Window {
         let batches = Batches { now: self.session.batch(), spread: spread.as_deref(), before: self.session.before(), second };
         let differing = beside.map_or(&[][..], |beside| &beside.choices);
         let marks = choices::Marks { differing, pins: self.session.pins() };
-        let (card, movers) = (self.desk.card(), self.desk.movers());
+        let (card, effects) = (self.desk.card(), self.desk.effects());
         let mut open = self.view.card.take();
         let mut results_of = |ui: &mut Ui, view: &View, room| match (&mut open, beside) {
             (Some(open), _) => {
                 let likely = spread.as_ref().and_then(|spread| spread.figure(open.figure));
-                figure_card::results_card_ui(ui, view.units, open, Known { card, movers: movers.as_ref(), likely }, room)
+                figure_card::results_card_ui(ui, view.units, open, Known { card, effects: effects.as_ref(), likely }, room)
             }
-            (None, Some(beside)) => results_both::results_both_ui(ui, view, &self.ribbon, beside, room),
-            (None, None) => results::results_ui(ui, view, batches.now, &self.ribbon, room),
+            (None, Some(beside)) => results_both::results_both_ui(ui, view, &self.run, beside, room),
+            (None, None) => results::results_ui(ui, view, batches.now, &self.run, room),
         };
         if one_column {
             egui::CentralPanel::default().frame(side).show(ui, |ui| {
                 ScrollArea::vertical().id_salt("one column").auto_shrink(false).show(ui, |ui| {
                     if run_scrolls {
-                        asks.extend(run_ribbon::run_ribbon_ui(ui, &lanes, station));
+                        asks.extend(run_band::run_ui(ui, &lanes, station));
                         ui.separator();
                     }
                     asks.extend(curves::curves_ui(ui, &self.view, batches, Room::Column));

@@ -1,7 +1,7 @@
 //! What the window does about the second design.
 
 use super::Window;
-use crate::figure::ribbon;
+use crate::curve::run;
 use crate::session::{Session, SessionError};
 use crate::ui::Ask;
 use crate::ui::ask::SecondAsk;
@@ -13,7 +13,7 @@ use std::path::Path;
 impl Window {
     /// Draws what follows from the designs anew.
     pub(super) fn refresh(&mut self) {
-        self.ribbon = ribbon(self.session.batch());
+        self.run = run(self.session.batch());
         self.beside = Beside::of(&self.session);
     }
 

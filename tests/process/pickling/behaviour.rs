@@ -16,7 +16,7 @@ fn the_hours_to_a_ph_are_those_of_the_chapter() {
     assert!((first.slurry_h.unwrap() / 70.0 - 1.0).abs() < 0.015, "{first:?}");
     assert_eq!((second.ph, second.centre_h, second.slurry_h), (4.2, None, None));
     // The table gives 4.2085 for a share of water of 0.379; computed from the composition it is 0.3788.
-    assert!((run.balance_ph - 4.2085).abs() < 1e-3, "{}", run.balance_ph);
+    assert!((run.equilibrium_ph - 4.2085).abs() < 1e-3, "{}", run.equilibrium_ph);
     assert!((run.vinegar_ml_per_g - 60.0 / 32.70).abs() < 0.001);
 }
 
@@ -25,7 +25,7 @@ fn the_hours_to_a_ph_are_those_of_the_chapter() {
 fn a_stronger_buffer_than_was_taken_is_warned_of() {
     let bath = vinegar(2.0 * 1000.0 * dried().matter.total_kg());
     let run = pickle(&dried(), &bath, &[]).unwrap();
-    assert!((run.balance_ph - 4.17).abs() < 0.006 && (run.strong_balance_ph - 4.46).abs() < 0.006, "{run:?}");
+    assert!((run.equilibrium_ph - 4.17).abs() < 0.006 && (run.strong_equilibrium_ph - 4.46).abs() < 0.006, "{run:?}");
     let said = pickling_cautions(&run, &bath).join("\n");
     assert!(said.contains("1.8 times as much acid") && said.contains("never comes below pH 4.46"), "{said}");
 }
@@ -34,7 +34,7 @@ fn a_stronger_buffer_than_was_taken_is_warned_of() {
 fn vinegar_that_just_covers_never_sours_a_strongly_buffered_cheese() {
     // 1 mL/g rests at 4.69 if the buffer is 1.4 times as strong (table of balances, to its four decimals 4.6930).
     let run = pickle(&PickledCheese { buffer_scale: 1.4, ..dried() }, &vinegar(32.7), &[24.0]).unwrap();
-    assert!((run.balance_ph - 4.69).abs() < 0.01, "{}", run.balance_ph);
+    assert!((run.equilibrium_ph - 4.69).abs() < 0.01, "{}", run.equilibrium_ph);
     assert!(run.targets.iter().all(|target| target.centre_h.is_none() && target.slurry_h.is_none()));
     let said = pickling_cautions(&run, &vinegar(32.7)).join("\n");
     for words in ["no proof", "pH meter", "blended sample", "may never sour", "below 4.2", "never comes below pH 4.69", "oil"] {
@@ -59,7 +59,7 @@ fn a_long_soak_ends_at_the_balance() {
     let soak = soak();
     let mut run = SoakRun::new(&soak);
     run.advance(3600.0 * 1500.0, &mut |_| ()).unwrap();
-    let (state, balance) = (run.state(), soak.balance_ph().unwrap());
+    let (state, balance) = (run.state(), soak.equilibrium_ph().unwrap());
     for ph in [state.centre_ph, state.slurry_ph, state.surface_ph, state.bath_ph] {
         assert!((ph - balance).abs() < 1e-3, "{ph} is not {balance}");
     }
@@ -127,7 +127,7 @@ proptest! {
         let cheese = super::cheese(48.0, thickness, 1074.0, 0.26, 0.352);
         let run = |ml: f64| pickle(&cheese, &vinegar(ml), &[8.0, 30.0]).unwrap();
         let (some, more) = (run(ml), run(1.5 * ml));
-        prop_assert!(more.balance_ph < some.balance_ph);
+        prop_assert!(more.equilibrium_ph < some.equilibrium_ph);
         for (point, with_more) in some.points.iter().zip(&more.points) {
             prop_assert!(point.centre_ph >= point.slurry_ph - 1e-9 && point.slurry_ph > point.surface_ph);
             prop_assert!(point.surface_ph > point.bath_ph && with_more.slurry_ph < point.slurry_ph);

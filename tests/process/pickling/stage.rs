@@ -41,7 +41,7 @@ fn the_slow_and_strong_cheese_comes_last_and_the_fast_and_weak_one_first() {
             assert!(fast.unwrap() < middle.unwrap() && middle.unwrap() < slow.unwrap());
         }
     }
-    assert!(out.likely_balance_ph.0 < out.balance_ph && out.balance_ph < out.likely_balance_ph.1);
+    assert!(out.likely_equilibrium_ph.0 < out.equilibrium_ph && out.equilibrium_ph < out.likely_equilibrium_ph.1);
     for curve in [&out.curve, &out.if_slow, &out.if_fast] {
         assert_eq!((curve[0].at_h, curve[curve.len() - 1].at_h), (0.0, PicklingDesign::default().pickling_h));
         assert!(curve.windows(2).all(|pair| pair[0].at_h < pair[1].at_h));
@@ -67,7 +67,7 @@ fn cheeses_that_stay_out_of_the_vinegar_go_on_as_they_came() {
     let out = soured(&PicklingDesign { pickled: false, ..PicklingDesign::default() });
     assert!(!out.pickled && out.curve.is_empty() && out.field.is_none());
     assert_eq!((out.cheese, out.balance.goes_on), (DRIED.cheese, DRIED.cheese));
-    assert_eq!((out.end.centre_ph, out.balance_ph, out.vinegar_ml), (6.5, 6.5, 0.0));
+    assert_eq!((out.end.centre_ph, out.equilibrium_ph, out.vinegar_ml), (6.5, 6.5, 0.0));
     assert!(out.jars > 0);
     // A jar that none goes into is no hindrance then.
     let tight = PicklingDesign { pickled: false, jar_width_mm: 30.0, ..PicklingDesign::default() };
@@ -128,15 +128,15 @@ proptest! {
         }
         prop_assert!(out.balance.left[0].matter.parts_kg().iter().all(|part| *part >= 0.0));
         prop_assert!(out.jars * out.cheeses_per_jar >= out.cheese_count && out.vinegar_each_ml > 0.0);
-        let least = out.balance_ph.min(ph);
+        let least = out.equilibrium_ph.min(ph);
         for point in &out.curve {
             // The faces may come below the balance while the vinegar is still strong, the whole cheese may not.
             for inside in [point.slurry_ph, point.centre_ph] {
-                prop_assert!(least - 2e-3 <= inside && inside <= ph.max(out.balance_ph) + 2e-3, "{point:?} of {}", out.balance_ph);
+                prop_assert!(least - 2e-3 <= inside && inside <= ph.max(out.equilibrium_ph) + 2e-3, "{point:?} of {}", out.equilibrium_ph);
             }
         }
         let more = soured(&PicklingDesign { vinegar_ml_per_g: 1.3 * ml_per_g, ..design });
-        prop_assert!(more.balance_ph < out.balance_ph && more.end.slurry_ph <= out.end.slurry_ph + 1e-3);
+        prop_assert!(more.equilibrium_ph < out.equilibrium_ph && more.end.slurry_ph <= out.end.slurry_ph + 1e-3);
         prop_assert!(more.end.centre_ph <= out.end.centre_ph + 2e-3);
     }
 }

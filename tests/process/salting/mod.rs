@@ -1,8 +1,8 @@
 //! Tests of `src/process/salting`.
 
 mod column;
+mod dry_salting;
 mod series;
-mod strewing;
 
 /// Water of an even cheese that does not change, kg per kg of salt-free solids.
 const WATER: f64 = 1.5;

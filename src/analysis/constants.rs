@@ -1,0 +1,79 @@
+//! Every constant and every correlation of the calculation, for the sources page, the paper and the tests.
+
+use crate::law::{
+    acidity, air_transfer, bath, brine, buffering, calcium, coat, composition, density, food_density, growth, heat, jar, kitchen,
+    moist_air, moisture_diffusion, nutrition, rennet, salt, soaking, sorption, standardisation, syneresis, yields,
+};
+use crate::process;
+use crate::source::{Constant, Correlation};
+
+/// Returns the lists of constants, one a module, in the order of the trade.
+#[must_use]
+pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
+    let mut lists: Vec<(&'static str, &'static [Constant])> = vec![
+        ("milk", composition::CONSTANTS),
+        ("cream and skimmed milk", process::MILK_CONSTANTS),
+        ("cream and dry milk", standardisation::CONSTANTS),
+        ("density of milk", density::CONSTANTS),
+        ("calcium chloride", calcium::CONSTANTS),
+        ("rennet", rennet::CONSTANTS),
+        ("bath", bath::GEOMETRY_CONSTANTS),
+        ("other ways to warm", bath::OTHER_CONSTANTS),
+        ("wall of the pot", bath::WALL_CONSTANTS),
+        ("warming", process::WARMING_CONSTANTS),
+        ("yield", yields::CONSTANTS),
+        ("drip", syneresis::CONSTANTS),
+        ("salt in cheese", salt::CONSTANTS),
+        ("coat of pepper", coat::CONSTANTS),
+        ("kitchen measures", kitchen::CONSTANTS),
+        ("density of food", food_density::CONSTANTS),
+        ("heat", heat::CONSTANTS),
+        ("moist air", moist_air::CONSTANTS),
+        ("brine", brine::CONSTANTS),
+        ("sorption", sorption::CONSTANTS),
+        ("transfer to air", air_transfer::CONSTANTS),
+        ("diffusion of water", moisture_diffusion::CONSTANTS),
+        ("trays", process::TRAY_CONSTANTS),
+        ("vinegar", acidity::CONSTANTS),
+        ("buffer of cheese", buffering::CONSTANTS),
+        ("salt and water in vinegar", soaking::CONSTANTS),
+        ("pickling", process::PICKLING_CONSTANTS),
+        ("limits of time and temperature", growth::LIMIT_CONSTANTS),
+        ("limits of acid and dryness", growth::TABLE_CONSTANTS),
+        ("nutrition", nutrition::CONSTANTS),
+        ("draws", process::PARAMETER_CONSTANTS),
+    ];
+    lists.extend(crate::caution::CONSTANT_LISTS);
+    lists
+}
+
+/// Returns the lists of correlations, one a module.
+#[must_use]
+pub fn correlation_lists() -> Vec<(&'static str, &'static [Correlation])> {
+    vec![
+        ("milk", composition::CORRELATIONS),
+        ("density of milk", density::CORRELATIONS),
+        ("calcium chloride", calcium::CORRELATIONS),
+        ("rennet", rennet::CORRELATIONS),
+        ("density of food", food_density::CORRELATIONS),
+        ("heat", heat::CORRELATIONS),
+        ("moist air", moist_air::CORRELATIONS),
+        ("brine", brine::CORRELATIONS),
+        ("transfer to air", air_transfer::CORRELATIONS),
+        ("vinegar", acidity::CORRELATIONS),
+        ("buffer of cheese", buffering::CORRELATIONS),
+        ("jar", jar::CORRELATIONS),
+        ("growth minima", growth::CORRELATIONS),
+    ]
+}
+
+/// Returns every constant.
+///
+/// # Example
+/// ```
+/// assert!(vatsketch::analysis::constants().iter().any(|record| record.name.contains("Diffusivity")));
+/// ```
+#[must_use]
+pub fn constants() -> Vec<Constant> {
+    constant_lists().into_iter().flat_map(|(_, list)| list.iter().copied()).collect()
+}

@@ -1,0 +1,28 @@
+//! What several batches say: two side by side, one choice that moves until a figure is as wanted, what a figure rests on and is sensitive to,
+//! and how far figures may be wrong.
+
+mod compare;
+mod compare_cautions;
+mod compare_milk;
+mod constants;
+mod counterpart;
+mod moved;
+mod sensitivity;
+mod solve;
+mod spread;
+mod standardisation;
+mod summary;
+mod why;
+
+pub use compare::{Difference, DifferingChoice, Likeness, compare, differing_choices};
+pub use compare_cautions::{ComparedCaution, Whose, compare_cautions};
+pub use compare_milk::{MilkComparison, compare_milk};
+pub use constants::{constant_lists, constants, correlation_lists};
+pub use counterpart::{from_milk, other_milk, other_milks, same_vat_from};
+pub use moved::{FigureError, numeric_choices};
+pub use sensitivity::{Cause, Effect, sensitivity};
+pub use solve::{Answer, Goal, SolveError, Solved, offered, offered_pairs, solve};
+pub use spread::{DRAWS, DrawnFigures, LIKELY_SHARES, LikelyFigure, drawn_batch, draws, likely_figures};
+pub use standardisation::{MilkStandardisation, standardisation};
+pub use summary::{Summary, summary};
+pub use why::{Link, Why, inputs_of, link, links, why};

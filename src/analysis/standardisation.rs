@@ -1,0 +1,135 @@
+//! Bringing the milk of one batch to the fat and the casein of another's, in numbers and in words.
+
+use crate::batch::Batch;
+use crate::law::Matter;
+use crate::law::blending::BlendError;
+use crate::law::composition::dry_milk;
+use crate::law::standardisation::{Addition, MendError, Mended, SKIM_SOLIDS_LIMIT, cream_alone, mended};
+use crate::process::animal;
+
+/// Per cents that differ by less are called the same.
+const ALIKE_PERCENT: f64 = 0.05;
+
+/// What would bring the milk that the first design buys to what stands in the second design's vat.
+#[derive(Clone, Debug, PartialEq)]
+pub struct MilkStandardisation {
+    /// The milk as bought for the first design.
+    pub milk: Matter,
+    /// The milk of the second design's vat.
+    pub wanted: Matter,
+    /// What cream alone does.
+    pub cream_alone: Result<Addition, BlendError>,
+    /// What cream and dry milk do together.
+    pub mended: Result<Mended, MendError>,
+}
+
+/// Returns what would bring the milk that one design buys to the fat and the casein of another's vat, with the first one's cream; nothing
+/// if one of them has no milk, or both buy alike.
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::batch, analysis::{from_milk, standardisation}, design::{Design, MilkKind}};
+/// let cow = Design::default();
+/// let sheep = from_milk(&cow, MilkKind::Sheep);
+/// let standardisation = standardisation(&batch(&cow)?, &batch(&sheep)?).unwrap();
+/// assert!(standardisation.in_words().iter().any(|line| line.contains("dry milk")));
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[must_use]
+pub fn standardisation(a: &Batch, b: &Batch) -> Option<MilkStandardisation> {
+    if !milks_differ(a, b) {
+        return None;
+    }
+    let (milk, wanted) = (a.milk.done()?.bought, b.milk.done()?.vat_milk);
+    let cream = animal(a.design.milk.milk_kind).cream(a.design.milk.cream_strength_percent);
+    let (fat_percent, casein_percent) = (wanted.fat_percent(), casein_percent(&wanted));
+    Some(MilkStandardisation {
+        milk,
+        wanted,
+        cream_alone: cream_alone(&milk, &cream, fat_percent),
+        mended: mended(&milk, &cream, &dry_milk(), fat_percent, casein_percent),
+    })
+}
+
+/// Returns whether two designs buy different milk, so that bringing one to the other says something.
+fn milks_differ(a: &Batch, b: &Batch) -> bool {
+    let Some((one, other)) = a.milk.done().zip(b.milk.done()) else { return false };
+    let apart = |of: fn(&Matter) -> f64| (of(&one.bought) - of(&other.bought)).abs() >= ALIKE_PERCENT;
+    apart(Matter::fat_percent) || apart(casein_percent)
+}
+
+impl MilkStandardisation {
+    /// Returns what is to be known, a sentence each: what differs, what cream alone can and cannot mend, what dry milk adds, what stays.
+    #[must_use]
+    pub fn in_words(&self) -> Vec<String> {
+        let mut lines = vec![self.apart(), self.creamed()];
+        match &self.mended {
+            Ok(Mended::Both(addition)) => {
+                lines.push(format!("For both: {}.", amounts(addition)));
+                lines.push(self.still(&addition.blend));
+            }
+            Ok(Mended::Limited { addition, beyond }) => {
+                lines.push(format!(
+                    "Both together would take {}, and {:.1} % of solids-not-fat; more than {} % is not advised for cheese milk.",
+                    amounts(beyond),
+                    beyond.blend.solids_not_fat_percent(),
+                    SKIM_SOLIDS_LIMIT.value
+                ));
+                lines.push(format!(
+                    "Nearest within that: {}, which makes {:.2} % of fat and {:.2} % of casein.",
+                    amounts(addition),
+                    addition.blend.fat_percent(),
+                    casein_percent(&addition.blend)
+                ));
+                lines.push(self.still(&addition.blend));
+            }
+            Err(error) => lines.push(format!("Both together cannot be had by adding: {error}.")),
+        }
+        lines
+    }
+
+    fn apart(&self) -> String {
+        let of = |matter: &Matter| {
+            format!(
+                "{:.2} % of fat, {:.2} % of casein and {:.1} % of solids",
+                matter.fat_percent(),
+                casein_percent(matter),
+                matter.percent(matter.solids_kg())
+            )
+        };
+        format!("A buys milk of {}; B's vat has {}.", of(&self.milk), of(&self.wanted))
+    }
+
+    fn creamed(&self) -> String {
+        match &self.cream_alone {
+            Ok(addition) => format!(
+                "{:.0} g of cream alone bring the fat there and leave casein at {:.2} % for {:.2} %: cream mends fat, not casein.",
+                1000.0 * addition.cream_kg,
+                casein_percent(&addition.blend),
+                casein_percent(&self.wanted)
+            ),
+            Err(_) => {
+                format!("Cream alone cannot bring {:.2} % of fat to {:.2} %.", self.milk.fat_percent(), self.wanted.fat_percent())
+            }
+        }
+    }
+
+    /// Returns what still differs from the wanted milk.
+    fn still(&self, blend: &Matter) -> String {
+        let parts = Matter::COMPONENTS.iter().zip(blend.parts_kg().into_iter().zip(self.wanted.parts_kg()));
+        let apart: Vec<String> = parts
+            .map(|(name, (has_kg, wanted_kg))| (name, blend.percent(has_kg), self.wanted.percent(wanted_kg)))
+            .filter(|(_, has, wanted)| (has - wanted).abs() >= ALIKE_PERCENT)
+            .map(|(name, has, wanted)| format!("{name} {has:.1} for {wanted:.1} %"))
+            .collect();
+        if apart.is_empty() { "Nothing else differs.".to_owned() } else { format!("Still apart: {}.", apart.join(", ")) }
+    }
+}
+
+fn casein_percent(matter: &Matter) -> f64 {
+    matter.percent(matter.casein_kg)
+}
+
+fn amounts(addition: &Addition) -> String {
+    format!("{:.0} g of cream and {:.0} g of low-heat dry milk", 1000.0 * addition.cream_kg, 1000.0 * addition.dry_milk_kg)
+}

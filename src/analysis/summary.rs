@@ -1,0 +1,38 @@
+//! The few figures that are always in sight.
+
+use crate::batch::{Batch, soaked_min};
+use crate::caution::{Severity, cautions};
+
+/// What the foot of the window says of a batch.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Summary {
+    /// Cheeses, if the batch came that far.
+    pub cheese_count: Option<u32>,
+    /// Mass of a dried cheese.
+    pub dried_cheese_g: Option<f64>,
+    /// Hours from the start of warming to the last air, and to the end of the soak where there is one.
+    pub ready_h: Option<f64>,
+    /// Stops, cautions and notes.
+    pub cautions: [usize; 3],
+}
+
+/// Returns the few figures that are always in sight.
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::batch, analysis::summary, design::Design};
+/// let summary = summary(&batch(&Design::default())?);
+/// assert_eq!(summary.cheese_count, Some(12));
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[must_use]
+pub fn summary(batch: &Batch) -> Summary {
+    let all = cautions(batch);
+    let count = |severity| all.iter().filter(|caution| caution.severity == severity).count();
+    Summary {
+        cheese_count: batch.draining.done().map(|drained| drained.cheese_count),
+        dried_cheese_g: batch.drying.done().map(|dried| dried.end.cheese_g),
+        ready_h: soaked_min(batch).map(|minutes| minutes / 60.0),
+        cautions: [count(Severity::Stop), count(Severity::Caution), count(Severity::Note)],
+    }
+}

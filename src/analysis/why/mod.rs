@@ -1,0 +1,109 @@
+//! Why a figure is what it is: the choices that enter with their values, the law, where it comes from, its constants, its spread.
+
+mod draining;
+mod drying;
+mod jar;
+mod link;
+mod milk;
+mod vat;
+
+pub use link::Link;
+
+use super::moved::FigureError;
+use crate::batch::Batch;
+use crate::design::{Field, fields, nearest};
+use crate::figure::{Figure, figures};
+use crate::source::{Constant, Correlation, SourceRow, ledger};
+use std::collections::BTreeSet;
+
+/// The chain behind one figure, down to what enters directly; each figure that it rests on has a chain of its own.
+#[derive(Clone, Debug)]
+pub struct Why {
+    /// The figure, with its value, its law in one line and its likely range.
+    pub figure: Figure,
+    /// The choices that enter at this link and have an effect in this design, each with its value in words.
+    pub inputs: Vec<(&'static Field, String)>,
+    /// The figures that enter.
+    pub rests_on: Vec<Figure>,
+    /// Choices that enter further up and have an effect in this design.
+    pub further_inputs: Vec<(&'static Field, String)>,
+    /// The row of the ledger that the law comes from, if the ledger can be read.
+    pub source: Option<SourceRow>,
+    /// Where in that source.
+    pub locator: &'static str,
+    /// The constants that enter.
+    pub constants: Vec<Constant>,
+    /// The correlations that enter.
+    pub correlations: Vec<Correlation>,
+}
+
+/// Returns every link, in the trade's order.
+pub fn links() -> impl Iterator<Item = &'static Link> {
+    [milk::LINKS, vat::LINKS, draining::LINKS, drying::LINKS, jar::LINKS].into_iter().flatten()
+}
+
+/// Returns the link of a figure.
+#[must_use]
+pub fn link(key: &str) -> Option<&'static Link> {
+    links().find(|link| link.figures.contains(&key))
+}
+
+/// Returns the keys of all choices that enter a figure, at its own link and further up.
+///
+/// # Example
+/// ```
+/// let inputs = vatsketch::analysis::inputs_of("drained_curd_kg");
+/// assert!(inputs.contains("fat_target_percent") && !inputs.contains("jar_width_mm"));
+/// ```
+#[must_use]
+pub fn inputs_of(key: &str) -> BTreeSet<&'static str> {
+    let (mut inputs, mut seen) = (BTreeSet::new(), BTreeSet::new());
+    let mut open: Vec<&Link> = link(key).into_iter().collect();
+    while let Some(link) = open.pop() {
+        inputs.extend(link.inputs);
+        for figure in link.rests_on {
+            if seen.insert(*figure) {
+                open.extend(self::link(figure));
+            }
+        }
+    }
+    inputs
+}
+
+/// Returns why a figure of a batch is what it is.
+///
+/// # Errors
+/// [`FigureError::Unknown`] if this batch has no such figure.
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::batch, analysis::why, design::Design};
+/// let why = why(&batch(&Design::default())?, "drained_curd_kg").unwrap();
+/// assert!(why.rests_on.iter().any(|figure| figure.key == "casein_percent"));
+/// assert!(why.constants.iter().any(|record| record.name == "Casein kept by the curd"));
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+pub fn why(batch: &Batch, key: &str) -> Result<Why, FigureError> {
+    let all = figures(batch);
+    let found = all.iter().find(|figure| figure.key == key).cloned().zip(link(key));
+    let Some((figure, link)) = found else {
+        let nearest = nearest(key, all.iter().map(|figure| figure.key)).unwrap_or("");
+        return Err(FigureError::Unknown { key: key.to_owned(), nearest });
+    };
+    let design = &batch.design;
+    let with_value = |wanted: &dyn Fn(&str) -> bool| {
+        let chosen = fields().filter(|field| wanted(field.key) && (field.used)(design));
+        chosen.map(|field| (field, field.words_with_unit(field.get(design)))).collect::<Vec<_>>()
+    };
+    let everywhere = inputs_of(key);
+    Ok(Why {
+        inputs: with_value(&|key| link.inputs.contains(&key)),
+        further_inputs: with_value(&|key| everywhere.contains(key) && !link.inputs.contains(&key)),
+        rests_on: link.rests_on.iter().filter_map(|key| all.iter().find(|figure| figure.key == *key).cloned()).collect(),
+        source: ledger().ok().and_then(|rows| rows.into_iter().find(|row| row.id == link.source)),
+        locator: link.locator,
+        constants: link.constants.iter().flat_map(|list| list.iter().copied()).collect(),
+        correlations: link.correlations.iter().flat_map(|list| list.iter().copied()).collect(),
+        figure,
+    })
+}

@@ -1,0 +1,48 @@
+//! A stage that could not be worked out is the first thing to be told.
+
+use super::caution::{Caution, Severity};
+use crate::batch::Batch;
+use crate::process::{DrainingError, DryingError, KeepingError, MilkError, PicklingError, SaltingError, StageError, VatError};
+use crate::source::SourceId;
+
+/// Returns the input that most likely mends an error.
+const fn cause(error: &StageError) -> &'static str {
+    match error {
+        StageError::Milk(MilkError::FatOutOfReach { .. }) => "fat_target_percent",
+        StageError::Vat(VatError::NeverWarm { .. } | VatError::DoesNotSet { .. }) => "rennet_temperature_c",
+        StageError::Vat(VatError::TooMoist { .. }) => "drip_end_moisture_percent",
+        StageError::Draining(DrainingError::TooMuchCurd { .. }) => "mould_count",
+        StageError::Salting(
+            SaltingError::NoSaltedTurn { .. } | SaltingError::MoreSaltedThanTurned { .. } | SaltingError::Stuck(_),
+        ) => "salted_turns",
+        StageError::Drying(DryingError::NoOpenFace) => "underside_open_percent",
+        StageError::Drying(DryingError::NothingToDry { .. } | DryingError::NoSolution { .. } | DryingError::Salt(_)) => "drying_h",
+        StageError::Pickling(PicklingError::NoBalance(_)) => "vinegar_ml_per_g",
+        StageError::Pickling(PicklingError::Jar(_) | PicklingError::NoRoom { .. }) | StageError::Keeping(KeepingError::Jar(_)) => {
+            "jar_width_mm"
+        }
+        StageError::Pickling(_) => "pickling_h",
+    }
+}
+
+pub(super) fn cautions(batch: &Batch, all: &mut Vec<Caution>) {
+    let failures = [
+        batch.milk.failed(),
+        batch.vat.failed(),
+        batch.draining.failed(),
+        batch.salting.failed(),
+        batch.drying.failed(),
+        batch.pickling.failed(),
+        batch.keeping.failed(),
+    ];
+    for error in failures.into_iter().flatten() {
+        all.push(Caution::new(
+            "stage_failed",
+            Severity::Stop,
+            Some(cause(error)),
+            SourceId::Ourselves,
+            format!("A stage cannot be worked out: {error}."),
+            "Everything before it is shown; everything after it waits.",
+        ));
+    }
+}

@@ -1,0 +1,82 @@
+//! `vatsketch sensitivity`: what moves a figure, the strongest first.
+
+use super::text::write_json;
+use super::{CliError, Ending, open};
+use crate::analysis::{Cause, Effect, sensitivity};
+use crate::batch::batch;
+use crate::design::{Design, Kind, Value as Chosen};
+use crate::figure::{Figure, figures};
+use crate::report::number_words;
+use serde_json::{Value, json};
+use std::io::Write;
+use std::path::Path;
+
+pub(super) fn run((path, set): (&Path, &[String]), key: &str, as_json: bool, data: &mut dyn Write) -> Result<Ending, CliError> {
+    let batch = batch(&open::design(path, set)?)?;
+    let effects = sensitivity(&batch, key).map_err(|error| CliError::Arguments(error.to_string()))?;
+    let figure = figures(&batch).into_iter().find(|figure| figure.key == key);
+    if as_json {
+        let effects: Vec<Value> = effects.iter().map(|effect| in_json(effect, &batch.design)).collect();
+        let unit = figure.map(|figure| figure.unit.symbol());
+        write_json(&json!({ "figure": key, "unit": unit, "effects": effects }), data)?;
+    } else if let Some(figure) = figure {
+        write_words(&figure, &effects, &batch.design, data)?;
+    }
+    Ok(Ending::Done)
+}
+
+fn write_words(figure: &Figure, effects: &[Effect], design: &Design, data: &mut dyn Write) -> Result<(), CliError> {
+    writeln!(data, "{}: {}\n", figure.label, figure.text())?;
+    let changes: Vec<(String, String)> = effects
+        .iter()
+        .filter(|effect| effect.reach() >= figure.rounding())
+        .map(|effect| (figure.change_text(effect.down), figure.change_text(effect.up)))
+        .collect();
+    let wide = |of: fn(&(String, String)) -> &String| changes.iter().map(|pair| of(pair).chars().count()).max().unwrap_or(0);
+    let (down_width, up_width) = (wide(|(down, _)| down), wide(|(_, up)| up));
+    for (effect, (down, up)) in effects.iter().zip(&changes) {
+        writeln!(data, "  {down:>down_width$}  {up:>up_width$}  {}", moved(&effect.cause, design))?;
+    }
+    let still = effects.len() - changes.len();
+    writeln!(data, "\nFirst the change with less, then with more; {still} more move it by less than shows.")?;
+    Ok(())
+}
+
+/// Returns what is moved, and how far.
+fn moved(cause: &Cause, design: &Design) -> String {
+    match cause {
+        Cause::Choice(field) => match field.kind {
+            Kind::Number { step, .. } => format!("{} by {}", field.label, field.words_with_unit(Chosen::Number(step))),
+            Kind::Choice(_) | Kind::Switch => field.label.to_owned(),
+        },
+        Cause::Constant(parameter) => {
+            let record = parameter.record(design);
+            let (least, most) = record.range;
+            let unit = if record.unit == "1" { String::new() } else { format!(" {}", record.unit) };
+            format!(
+                "uncertain: {}, {} to {}{unit} ({})",
+                parameter.words,
+                number_words(least),
+                number_words(most),
+                record.standing.words()
+            )
+        }
+    }
+}
+
+fn in_json(effect: &Effect, design: &Design) -> Value {
+    let cause = &effect.cause;
+    match cause {
+        Cause::Choice(_) => {
+            json!({ "kind": "choice", "key": cause.key(), "label": cause.label(), "down": effect.down, "up": effect.up })
+        }
+        Cause::Constant(parameter) => {
+            let record = parameter.record(design);
+            json!({
+                "kind": "constant", "key": cause.key(), "label": cause.label(), "down": effect.down, "up": effect.up,
+                "record": record.name, "value": record.value, "range": [record.range.0, record.range.1], "unit": record.unit,
+                "source": format!("{:?}", record.source), "standing": record.standing.words(),
+            })
+        }
+    }
+}

@@ -1,0 +1,22 @@
+//! Curves as data: axes, series, bands and events; no widget.
+
+mod axes;
+mod both;
+mod curve;
+mod drying;
+mod keys;
+mod run;
+mod salt;
+mod section;
+mod souring;
+mod spread;
+mod table;
+mod wet;
+
+pub use both::in_one_frame;
+pub use curve::{Axis, Band, Curve, Event, Role, Series};
+pub use keys::{CurveKey, curve};
+pub use run::{Run, Side, SideStream, Station, run};
+pub use section::{Section, SectionKey, section};
+pub use spread::{Kept, LineSpread, SPREAD_NAME, Spread, Spreading, with_spread};
+pub use table::{Table, every_point, table, table_of_both};

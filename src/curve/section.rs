@@ -1,0 +1,177 @@
+//! The cut through a cheese: a quantity at every place of it, at a chosen moment.
+
+use crate::batch::Batch;
+use crate::numeric::Half;
+use crate::process::{DiscField, DiscFrame};
+
+/// Which quantity.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum SectionKey {
+    /// Moisture in drying.
+    Moisture,
+    /// Salt in the moisture, from the first salt to the last air.
+    Salt,
+    /// pH in the vinegar.
+    Ph,
+}
+
+impl SectionKey {
+    /// Every quantity.
+    pub const ALL: [Self; 3] = [Self::Moisture, Self::Salt, Self::Ph];
+
+    /// Returns its name.
+    #[must_use]
+    pub const fn title(self) -> &'static str {
+        match self {
+            Self::Moisture => "Moisture",
+            Self::Salt => "Salt",
+            Self::Ph => "pH",
+        }
+    }
+
+    /// Returns from when its hours are counted.
+    #[must_use]
+    pub const fn counted_from(self) -> &'static str {
+        match self {
+            Self::Moisture => "h of drying",
+            Self::Salt => "h from ladling",
+            Self::Ph => "h in the vinegar",
+        }
+    }
+
+    /// Returns the symbol of its unit.
+    #[must_use]
+    pub const fn unit(self) -> &'static str {
+        match self {
+            Self::Moisture => "%",
+            Self::Salt => "g/100 g water",
+            Self::Ph => "",
+        }
+    }
+
+    /// Returns the ends of its scale, which hold still while time and choices move.
+    #[must_use]
+    pub const fn scale(self) -> (f64, f64) {
+        match self {
+            Self::Moisture => (0.0, 70.0),
+            Self::Salt => (0.0, 20.0),
+            Self::Ph => (3.0, 7.0),
+        }
+    }
+
+    /// Returns the values whose lines are drawn.
+    #[must_use]
+    pub const fn lines(self) -> &'static [f64] {
+        match self {
+            Self::Moisture => &[20.0, 40.0],
+            Self::Salt => &[5.0, 10.0],
+            Self::Ph => &[4.2, 4.6],
+        }
+    }
+
+    /// Returns the fields in which the quantity is known, each with the hour at which it begins.
+    fn fields(self, batch: &Batch) -> Vec<(f64, &DiscField)> {
+        let (salting, drying, pickling) = (batch.salting.done(), batch.drying.done(), batch.pickling.done());
+        let unmoulded_h = batch.draining.done().map_or(0.0, |drained| drained.draining_h);
+        let fields = match self {
+            Self::Moisture => vec![(0.0, drying.map(|dried| &dried.moisture))],
+            Self::Salt => {
+                vec![(0.0, salting.map(|salted| &salted.profile.field)), (unmoulded_h, drying.map(|dried| &dried.salt.field))]
+            }
+            Self::Ph => vec![(0.0, pickling.and_then(|pickled| pickled.field.as_ref()))],
+        };
+        fields.into_iter().filter_map(|(from_h, field)| Some((from_h, field.filter(|field| !field.frames.is_empty())?))).collect()
+    }
+}
+
+/// The half of a cut from the axis to the rim; the other half is its mirror image.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Section {
+    /// Which quantity.
+    pub key: SectionKey,
+    /// The moment.
+    pub at_h: f64,
+    /// The last moment there is.
+    pub last_h: f64,
+    /// Radii, from the axis to the rim, as shrunk at the moment.
+    pub radii_mm: Vec<f64>,
+    /// Heights, from the underside to the top, as shrunk.
+    pub heights_mm: Vec<f64>,
+    /// The quantity; that at radius i and height j stands at i · heights + j.
+    pub values: Vec<f64>,
+    /// Size at the start, from rim to rim and from underside to top, so that the picture may keep its scale while the cheese shrinks.
+    pub size_at_start_mm: (f64, f64),
+    /// One sentence that says what the picture shows.
+    pub in_words: String,
+}
+
+/// Returns the cut through a cheese of the middle tray; none where its stage was not worked out.
+///
+/// # Arguments
+/// * `share`: of the time that the quantity is known for, 0 to 1
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::batch, design::Design, curve::{section, SectionKey}};
+/// let cut = section(&batch(&Design::default())?, SectionKey::Moisture, 1.0).unwrap();
+/// assert_eq!(cut.values.len(), cut.radii_mm.len() * cut.heights_mm.len());
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[must_use]
+pub fn section(batch: &Batch, key: SectionKey, share: f64) -> Option<Section> {
+    let fields = key.fields(batch);
+    let last_h = fields.last().and_then(|(from_h, field)| Some(from_h + field.frames.last()?.at_h))?;
+    let at_h = share.clamp(0.0, 1.0) * last_h;
+    let (from_h, field) = fields.iter().rev().find(|(from_h, _)| *from_h <= at_h).or_else(|| fields.first())?;
+    let (before, after, part) = around(&field.frames, at_h - from_h)?;
+    let between = |one: f64, other: f64| one + part * (other - one);
+    let shrunk = between(before.shrunk, after.shrunk);
+    let half: Vec<f64> =
+        before.values.iter().zip(&after.values).map(|(one, other)| between(f64::from(*one), f64::from(*other))).collect();
+    let whole_mm = |mm: &[f64]| mm.last().copied().unwrap_or(0.0);
+    let height_mm = if field.half == Half::Upper { 2.0 * whole_mm(&field.heights_mm) } else { whole_mm(&field.heights_mm) };
+    let (heights_mm, values) = whole(field, &half);
+    let in_words = in_words(key, at_h, &values);
+    Some(Section {
+        key,
+        at_h,
+        last_h,
+        radii_mm: field.radii_mm.iter().map(|mm| shrunk * mm).collect(),
+        heights_mm: heights_mm.into_iter().map(|mm| shrunk * mm).collect(),
+        values,
+        size_at_start_mm: (2.0 * whole_mm(&field.radii_mm), height_mm),
+        in_words,
+    })
+}
+
+/// Returns the moments around an hour, and how far it lies from the first to the second.
+fn around(frames: &[DiscFrame], at_h: f64) -> Option<(&DiscFrame, &DiscFrame, f64)> {
+    let after = frames.partition_point(|frame| frame.at_h < at_h).min(frames.len().checked_sub(1)?);
+    let (before, after) = (frames.get(after.saturating_sub(1))?, frames.get(after)?);
+    let gap_h = after.at_h - before.at_h;
+    Some((before, after, if gap_h > 0.0 { ((at_h - before.at_h) / gap_h).clamp(0.0, 1.0) } else { 0.0 }))
+}
+
+/// Returns heights and values from the underside to the top, the mirror image below the middle added where only the upper half is known.
+fn whole(field: &DiscField, values: &[f64]) -> (Vec<f64>, Vec<f64>) {
+    if field.half == Half::Whole {
+        return (field.heights_mm.clone(), values.to_vec());
+    }
+    let middle_mm = field.heights_mm.last().copied().unwrap_or(0.0);
+    let mirrored = |column: &[f64], sign: f64, from: f64| -> Vec<f64> {
+        let below = column.iter().skip(1).rev().map(|mm| from + sign * mm);
+        below.chain(column.iter().map(|mm| from + mm)).collect()
+    };
+    let heights_mm = mirrored(&field.heights_mm, -1.0, middle_mm);
+    let columns = values.chunks_exact(field.heights_mm.len().max(1));
+    (heights_mm, columns.flat_map(|column| mirrored(column, 1.0, 0.0)).collect())
+}
+
+fn in_words(key: SectionKey, at_h: f64, values: &[f64]) -> String {
+    let least = values.iter().copied().fold(f64::INFINITY, f64::min);
+    let most = values.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+    let unit = if key.unit().is_empty() { String::new() } else { format!(" {}", key.unit()) };
+    let decimals = usize::from(key == SectionKey::Ph);
+    let range = format!("{least:.decimals$} to {most:.decimals$}{unit}");
+    format!("{} of a cheese cut through the middle, after {at_h:.0} {}: {range}.", key.title(), key.counted_from())
+}

@@ -1,0 +1,44 @@
+//! Every figure of a batch, stage by stage.
+
+use super::figure::Figure;
+use super::{draining, drying, keeping, milk, pickling, ready, salting, vat};
+use crate::batch::Batch;
+use crate::process::Runs;
+
+/// Returns every figure of a batch, in the order of the stages; stages that were not worked out have none.
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::batch, figure::figures, design::Design};
+/// let figures = figures(&batch(&Design::default())?);
+/// assert!(figures.iter().any(|figure| figure.key == "cream_g"));
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[must_use]
+pub fn figures(batch: &Batch) -> Vec<Figure> {
+    let mut all = Vec::new();
+    all.extend(batch.milk.done().into_iter().flat_map(|outcome| milk::figures(outcome, &batch.design)));
+    all.extend(batch.vat.done().into_iter().flat_map(|outcome| vat::figures(outcome, &batch.design)));
+    all.extend(batch.draining.done().into_iter().flat_map(draining::figures));
+    all.extend(batch.salting.done().into_iter().flat_map(salting::figures));
+    all.extend(batch.drying.done().into_iter().flat_map(|outcome| drying::figures(outcome, &batch.design)));
+    all.extend(batch.pickling.done().into_iter().flat_map(|outcome| pickling::figures(outcome, &batch.design)));
+    all.extend(batch.keeping.done().into_iter().flat_map(|outcome| keeping::figures(outcome, &batch.design)));
+    all.extend(ready::figures(batch));
+    if batch.given.runs == Runs::MiddleOnly {
+        all.retain(|figure| !rests_on_runs_beside(figure.key));
+    }
+    all
+}
+
+/// Returns whether a figure rests on a run beside the one that is shown; where those are not worked out, it is not there.
+#[must_use]
+pub fn rests_on_runs_beside(key: &str) -> bool {
+    key == pickling::IF_SLOW
+}
+
+/// Returns the figures of salting alone, for a cheese that was described.
+#[must_use]
+pub fn salting_figures(outcome: &crate::process::SaltingOutcome) -> Vec<Figure> {
+    salting::figures(outcome)
+}

@@ -1,0 +1,101 @@
+//! The figures of the vat.
+
+use super::figure::Figure;
+use crate::design::{Design, Heating, Stage, Unit};
+use crate::law::bath::WARMING_SPREAD;
+use crate::law::density::WHEY_DENSITY;
+use crate::law::rennet::CLOTTING_SPREAD;
+use crate::law::yields::YIELD_SPREAD;
+use crate::process::VatOutcome;
+
+const BATH: &str = "two-node bath, solved exactly in each mode of the heater; ±25 % until your own log calibrates it";
+const BOILER: &str = "C dT/dt = min(P, U A (T_s − T)) − G (T − T_room), solved exactly; ±25 % until your own log calibrates it";
+const HOB: &str = "C dT/dt = P − G (T − T_room), solved exactly; ±25 % until your own log calibrates it";
+const WALL: &str = "T_m + U (T_b − T_m)/h";
+const WALL_HOB: &str = "T_m + 2 P/(A h) at the hot spot; no more than 110 °C, where milk boils on the wall";
+const CLOT: &str = "t = 2.5 + 600/(E f_T f_pH f_Ca), set on published notes; ±30 % between milks";
+const BREAK: &str = "clotting time × firmness multiple (practice of makers, from memory)";
+const YIELD: &str = "(R_F F + 1.04 R_C C)/(1 − M (1 + 0.9·0.066)); ±8 % between kitchens";
+const WHEY: &str = "milk less curd, component by component";
+
+pub(super) fn figures(vat: &VatOutcome, design: &Design) -> Vec<Figure> {
+    let mut all = heat(vat, design.vat.heating);
+    all.extend(curd(vat));
+    all
+}
+
+/// Returns the figures of warming and setting.
+fn heat(vat: &VatOutcome, heating: Heating) -> Vec<Figure> {
+    let number = |key, label, value, unit, decimals, law| Figure::number(Stage::Vat, key, label, value, unit, decimals, law);
+    let (warming, wall, outside) = match heating {
+        Heating::Bath => (BATH, WALL, Some("Hottest bath")),
+        Heating::DoubleBoiler => (BOILER, WALL, Some("Hottest on the steam side")),
+        // Over a hob the hot spot of the base is the wall itself.
+        Heating::Hob => (HOB, WALL_HOB, None),
+    };
+    let mut all = vec![
+        number("to_rennet_min", "Warm for the rennet after", vat.to_rennet_min, Unit::Minute, 0, warming)
+            .within(WARMING_SPREAD.value)
+            .lead(),
+        number("to_calcium_min", "Warm for the calcium after", vat.to_calcium_min, Unit::Minute, 0, warming)
+            .within(WARMING_SPREAD.value),
+        number("clotting_min", "Clots after", vat.clotting_min, Unit::Minute, 0, CLOT).within(CLOTTING_SPREAD.value),
+        number("clean_break_min", "Clean break after", vat.clean_break_min, Unit::Minute, 0, BREAK)
+            .within(CLOTTING_SPREAD.value)
+            .lead(),
+        number(
+            "cut_min",
+            "Cut after",
+            vat.cut_min,
+            Unit::Minute,
+            0,
+            "the first test that finds a clean break; again every 15 min (common practice, no source)",
+        ),
+        number("tests", "Tests for the break", f64::from(vat.tests), Unit::One, 0, "first test, then every 15 min"),
+        number("to_ladle_min", "Ladle after, from the start", vat.to_ladle_min, Unit::Minute, 0, warming),
+        number("setting_temperature_c", "Temperature while setting", vat.setting_temperature_c, Unit::Celsius, 1, warming),
+        number("wall_most_c", "Hottest wall", vat.wall_most_c, Unit::Celsius, 0, wall),
+    ];
+    all.extend(outside.map(|label| number("bath_most_c", label, vat.bath_most_c, Unit::Celsius, 1, warming)));
+    all.push(number("energy_kwh", "Energy until the rennet", vat.energy_kwh, Unit::KilowattHour, 2, warming));
+    all
+}
+
+/// Returns the figures of curd and whey.
+fn curd(vat: &VatOutcome) -> Vec<Figure> {
+    let number = |key, label, value, unit, decimals, law| Figure::number(Stage::Vat, key, label, value, unit, decimals, law);
+    vec![
+        number(
+            "curd_kg",
+            "Curd as ladled",
+            vat.curd.total_kg(),
+            Unit::Kilogram,
+            2,
+            "first order towards at most 60 % of the whey; our own judgement",
+        ),
+        number("whey_l", "Whey left in the vat", vat.whey.total_kg() / WHEY_DENSITY.value, Unit::Litre, 2, WHEY).lead(),
+        number("whey_in_all_l", "Whey in all", vat.whey_in_all.total_kg() / WHEY_DENSITY.value, Unit::Litre, 2, WHEY),
+        number("whey_fat_percent", "Fat of the whey", vat.whey_in_all.fat_percent(), Unit::Percent, 2, WHEY),
+        number("drained_curd_kg", "Curd when drained", vat.drained_curd.total_kg(), Unit::Kilogram, 2, YIELD)
+            .within(YIELD_SPREAD.value)
+            .lead(),
+        number("yield_percent", "Yield, kg from 100 kg", vat.yield_percent, Unit::Percent, 1, YIELD).within(YIELD_SPREAD.value),
+        number(
+            "van_slyke_yield_percent",
+            "Yield by Van Slyke and Price",
+            vat.van_slyke_yield_percent,
+            Unit::Percent,
+            1,
+            "(0.93 F + C − 0.1)·1.09/(1 − M); meant for 37 % moisture, low for moist cheese",
+        ),
+        number("curd_fat_percent", "Fat of the drained curd", vat.drained_curd.fat_percent(), Unit::Percent, 1, YIELD),
+        number(
+            "curd_protein_percent",
+            "Protein of the drained curd",
+            vat.drained_curd.percent(vat.drained_curd.protein_kg()),
+            Unit::Percent,
+            1,
+            YIELD,
+        ),
+    ]
+}

@@ -1,0 +1,10 @@
+//! Several batches against each other.
+
+mod compare;
+mod compare_cautions;
+mod compare_milk;
+mod sensitivity;
+mod solve;
+mod spread;
+mod standardisation;
+mod why;

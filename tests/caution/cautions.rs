@@ -1,0 +1,263 @@
+//! Each caution appears with its cause and goes with it.
+
+use vatsketch::batch::{Batch, batch};
+use vatsketch::caution::{Severity, cautions};
+use vatsketch::design::{Design, field};
+
+fn with(settings: &[&str]) -> Batch {
+    let mut design = Design::default();
+    for setting in settings {
+        let (key, text) = setting.split_once('=').unwrap();
+        let field = field(key).unwrap();
+        field.set(&mut design, field.read(text).unwrap()).unwrap();
+    }
+    batch(&design).unwrap()
+}
+
+fn severity(batch: &Batch, key: &str) -> Option<Severity> {
+    cautions(&batch).iter().find(|caution| caution.key == key).map(|caution| caution.severity)
+}
+
+/// Caution, how loud, with these settings; absent with those.
+type Case = (&'static str, Severity, &'static [&'static str], &'static [&'static str]);
+
+const CASES: &[Case] = &[
+    ("raw_milk", Severity::Stop, &["milk_treatment=raw"], &["milk_treatment=pasteurised"]),
+    ("ultra_heated_milk", Severity::Stop, &["milk_treatment=ultra_heated"], &["milk_treatment=homogenised"]),
+    ("homogenised_milk", Severity::Note, &["milk_treatment=homogenised"], &["milk_treatment=pasteurised"]),
+    ("calcium_above_limit", Severity::Caution, &["calcium_dose_percent=0.021"], &["calcium_dose_percent=0.02"]),
+    ("little_salt", Severity::Note, &["salt_percent=0.8"], &["salt_percent=2.4"]),
+    ("much_salt", Severity::Note, &["salt_percent=6"], &["salt_percent=2.4"]),
+    ("untreated_pepper", Severity::Stop, &["pepper_treated=no"], &["pepper_treated=yes"]),
+    ("untreated_pepper", Severity::Stop, &["pepper_treated=no"], &["pepper_treated=no", "pepper_g_dm2=0"]),
+    (
+        "salt_on_faces",
+        Severity::Note,
+        &["salt_percent=6", "salted_turns=1", "turn_count=1", "turn_gap_h=2"],
+        &["salted_turns=1", "turn_count=4"],
+    ),
+    ("warm_draining", Severity::Caution, &["draining_temperature_c=16"], &["draining_temperature_c=9"]),
+    ("warm_draining", Severity::Stop, &["draining_temperature_c=24"], &["turn_count=1", "turn_gap_h=1"]),
+    ("drip_goes_on", Severity::Caution, &["turn_gap_h=1"], &["turn_gap_h=24"]),
+    ("top_up_moulds", Severity::Note, &["mould_height_mm=60"], &["mould_count=60"]),
+    ("hot_wall", Severity::Caution, &["heating=hob", "heater_power_w=3000"], &[]),
+    (
+        "calcium_after_rennet",
+        Severity::Caution,
+        &["calcium_temperature_c=34", "rennet_temperature_c=32"],
+        &["calcium_temperature_c=32", "rennet_temperature_c=34"],
+    ),
+    ("late_break", Severity::Note, &["first_test_min=5"], &["first_test_min=90"]),
+    ("late_break", Severity::Caution, &["rennet_dose_imcu_kg=10", "first_test_min=90"], &["rennet_dose_imcu_kg=60"]),
+    ("late_test", Severity::Note, &["first_test_min=240"], &["first_test_min=40"]),
+    // A bath that goes on warming, and a small pot that cools with the heat off.
+    (
+        "drifts_while_setting",
+        Severity::Caution,
+        &["rennet_temperature_c=30", "bath_set_temperature_c=42"],
+        &["rennet_temperature_c=35"],
+    ),
+    (
+        "drifts_while_setting",
+        Severity::Caution,
+        &["heating=hob", "heat_while_setting=no", "pot_lid=no", "room_temperature_c=8"],
+        &["heating=hob", "heat_while_setting=yes"],
+    ),
+    (
+        "unlikely_milk",
+        Severity::Note,
+        &["milk_kind=label", "label_protein_percent=8"],
+        &["milk_kind=sheep", "fat_target_percent=7"],
+    ),
+    ("thin_cheese", Severity::Note, &["mould_count=100"], &["mould_count=12"]),
+    (
+        "dryness_is_estimated",
+        Severity::Stop,
+        &["drying_h=720", "cabinet_temperature_c=60", "mould_height_mm=40", "mould_diameter_mm=90", "salt_percent=6"],
+        &[],
+    ),
+    (
+        "damp_air",
+        Severity::Caution,
+        &["drying_place=open_air", "day_humidity_percent=98", "night_humidity_percent=98"],
+        &["drying_place=open_air"],
+    ),
+    (
+        "damp_air",
+        Severity::Caution,
+        &["cabinet_temperature_c=20", "room_air_temperature_c=30", "room_humidity_percent=98"],
+        &["drying_h=0"],
+    ),
+    // 6.147 mol/kg · 58.44 g/mol = 35.9 g in 100 g of water.
+    ("salt_crystals", Severity::Note, &["salt_percent=6", "drying_h=720", "cabinet_temperature_c=60"], &["salt_percent=6"]),
+    (
+        "cabinet_below_room",
+        Severity::Caution,
+        &["cabinet_temperature_c=20", "room_air_temperature_c=25"],
+        &["cabinet_temperature_c=25", "room_air_temperature_c=25"],
+    ),
+    // Air of 60 °C is no hot keeping while the cheese in it is cooler.
+    ("warm_drying", Severity::Stop, &["cabinet_temperature_c=60"], &["cabinet_temperature_c=20"]),
+    (
+        "warm_drying",
+        Severity::Stop,
+        &["drying_place=open_air", "day_temperature_c=15", "night_temperature_c=26"],
+        &["drying_place=open_air", "day_temperature_c=15"],
+    ),
+    (
+        "fast_clot",
+        Severity::Note,
+        &[
+            "rennet_dose_imcu_kg=120",
+            "rennet_temperature_c=37",
+            "bath_set_temperature_c=42",
+            "calcium_dose_percent=0.02",
+            "ph_known=measured",
+            "milk_ph=6.2",
+        ],
+        &[],
+    ),
+    (
+        "not_kept_by_dryness",
+        Severity::Stop,
+        &[],
+        &["drying_h=720", "cabinet_temperature_c=60", "mould_height_mm=40", "mould_diameter_mm=90", "salt_percent=6"],
+    ),
+    ("warm_drying", Severity::Stop, &["cabinet_temperature_c=43"], &["cabinet_temperature_c=21"]),
+    (
+        "warm_drying",
+        Severity::Stop,
+        &["drying_place=open_air", "day_temperature_c=26"],
+        &["drying_place=open_air", "day_temperature_c=20"],
+    ),
+    ("warm_drying", Severity::Stop, &["drying_h=5"], &["drying_h=4"]),
+    ("trays_do_not_fit", Severity::Caution, &["tray_count=1", "tray_width_mm=150"], &[]),
+    ("trays_do_not_fit", Severity::Caution, &["tray_clearance_mm=20"], &[]),
+    ("trays_do_not_fit", Severity::Caution, &["tray_width_mm=60"], &[]),
+    ("wet_centre", Severity::Note, &["drying_h=30"], &["drying_h=0"]),
+    ("never_sour", Severity::Stop, &["acid_g_per_100ml=4", "vinegar_ml_per_g=0.8"], &["acid_g_per_100ml=6"]),
+    ("never_sour", Severity::Stop, &["vinegar_by=cover", "acid_g_per_100ml=3"], &["vinegar_by=per_gram"]),
+    ("may_never_sour", Severity::Caution, &["acid_g_per_100ml=5", "vinegar_ml_per_g=2"], &["vinegar_ml_per_g=6"]),
+    // FDA policy guide 525.825: 4 g/100 mL at least; 2 mL of 5 g/100 mL is what the balance asks for.
+    ("weak_vinegar", Severity::Stop, &["acid_g_per_100ml=3.5"], &["acid_g_per_100ml=4"]),
+    (
+        "little_vinegar",
+        Severity::Stop,
+        &["acid_g_per_100ml=5", "vinegar_ml_per_g=1.9"],
+        &["acid_g_per_100ml=5", "vinegar_ml_per_g=2"],
+    ),
+    ("centre_not_sour", Severity::Stop, &["pickling_h=20"], &["pickling_h=1500"]),
+    ("centre_may_not_be_sour", Severity::Caution, &["pickling_h=600"], &["pickling_h=2000"]),
+    ("warm_pickling", Severity::Stop, &["pickling_temperature_c=4.5"], &["pickling_temperature_c=4"]),
+    ("not_submerged", Severity::Stop, &["vinegar_ml_per_g=0.6"], &["vinegar_ml_per_g=0.6", "vinegar_by=cover"]),
+    ("measure_the_ph", Severity::Note, &[], &["pickled=no"]),
+    ("in_the_jar", Severity::Note, &[], &["pickled=no"]),
+    ("oil_before_acid", Severity::Stop, &["kept_in=oil", "pickling_h=20"], &["kept_in=oil", "pickling_h=1500"]),
+    ("oil_before_acid", Severity::Stop, &["kept_in=oil", "pickled=no"], &["kept_in=bare", "pickled=no"]),
+    ("oil_is_untested", Severity::Stop, &["kept_in=oil", "pickling_h=1500"], &["kept_in=vinegar", "pickling_h=1500"]),
+    ("long_in_oil", Severity::Stop, &["kept_in=oil", "keeping_days=5"], &["kept_in=oil", "keeping_days=4"]),
+    ("no_vinegar_to_keep_in", Severity::Caution, &["pickled=no"], &["pickled=no", "kept_in=bare"]),
+    ("warm_keeping", Severity::Stop, &["keeping_temperature_c=4.5"], &["keeping_temperature_c=4"]),
+    ("needs_cold", Severity::Caution, &["pickling_h=20"], &["pickling_h=1500"]),
+    ("needs_cold", Severity::Caution, &["pickled=no"], &["pickling_h=1500"]),
+    ("class_is_no_proof", Severity::Note, &["pickling_h=1500"], &["pickling_h=20"]),
+];
+
+#[test]
+fn each_caution_appears_with_its_cause_and_goes_with_it() {
+    let mut wrong = Vec::new();
+    for (key, loud, there, gone) in CASES {
+        let (there_is, gone_is) = (severity(&with(there), key), severity(&with(gone), key));
+        if there_is != Some(*loud) {
+            wrong.push(format!("{key} with {there:?} is {there_is:?}"));
+        }
+        if gone_is == Some(*loud) {
+            wrong.push(format!("{key} stays with {gone:?}"));
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
+
+/// No choice removes it: the maker always reads that this food has no acid, and whose rules come first.
+#[test]
+fn the_caution_about_food_without_acid_stands_first_and_names_local_rules() {
+    for settings in [&[][..], &["drying_h=0"], &["draining_temperature_c=4", "salt_percent=6"]] {
+        let batch = with(settings);
+        let first = &cautions(&batch)[0];
+        assert_eq!((first.key, first.severity), ("no_acid", Severity::Stop));
+        assert!(first.remedy.contains("local food rules and licensed practice come first"));
+    }
+}
+
+#[test]
+fn cautions_name_the_input_that_causes_them() {
+    let batch = with(&["milk_treatment=raw", "drying_place=open_air"]);
+    let cause = |key: &str| cautions(&batch).iter().find(|caution| caution.key == key).unwrap().caused_by;
+    assert_eq!(cause("raw_milk"), Some("milk_treatment"));
+    assert_eq!(cause("warm_drying"), Some("day_temperature_c"));
+    assert_eq!(cause("no_acid"), None);
+    let batch = with(&["acid_g_per_100ml=3", "vinegar_by=cover", "kept_in=oil", "keeping_temperature_c=9"]);
+    let cause = |key: &str| cautions(&batch).iter().find(|caution| caution.key == key).unwrap().caused_by;
+    assert_eq!(cause("never_sour"), Some("vinegar_by"), "no amount for each gram was chosen");
+    assert_eq!(cause("little_vinegar"), Some("vinegar_by"));
+    assert_eq!(cause("weak_vinegar"), Some("acid_g_per_100ml"));
+    assert_eq!(cause("oil_before_acid"), Some("kept_in"));
+    assert_eq!(cause("warm_keeping"), Some("keeping_temperature_c"));
+}
+
+/// What the maker is asked to do about acid is said in full: the meter at two places, the cold, the surface, the signs that may be missing.
+#[test]
+fn a_soak_asks_for_a_meter_at_the_centre_and_on_a_blend_and_for_the_cold() {
+    let batch = with(&["pickling_h=72", "kept_in=oil"]);
+    let said = cautions(&batch).iter().flat_map(|caution| [caution.what.as_str(), &caution.remedy]).collect::<Vec<_>>().join("\n");
+    for words in [
+        "pH meter at the centre of a cheese and on a blended one",
+        "no tested process",
+        "no proof",
+        "submerged",
+        "toxin may give no sign",
+        "4 °C or colder",
+        "Botulism from cheese",
+        "pregnant, old, very young or ill",
+        "an estimate is no measurement",
+        "between 4 and 60 °C",
+    ] {
+        assert!(said.contains(words), "`{words}` is missing in\n{said}");
+    }
+}
+
+/// The same number in two places is rounded the same way, and a pH just above a limit is not shown as the limit.
+#[test]
+fn the_caution_about_a_centre_that_is_not_sour_says_the_ph_that_the_figures_say() {
+    for settings in [&["pickling_h=20"][..], &["pickling_h=200", "pickling_temperature_c=20"], &["vinegar_ml_per_g=1"]] {
+        let batch = with(settings);
+        let caution = cautions(&batch).into_iter().find(|caution| caution.key == "centre_not_sour").unwrap();
+        for key in ["centre_ph", "slurry_ph"] {
+            let figure = vatsketch::figure::figures(&batch).into_iter().find(|figure| figure.key == key).unwrap();
+            assert!(caution.what.contains(&figure.text()), "{key} {} is not in: {}", figure.text(), caution.what);
+        }
+    }
+}
+
+/// A pot over a strong hob is told in words; no figure of hundreds of degrees is shown.
+#[test]
+fn a_hob_that_boils_the_milk_on_its_base_says_so() {
+    let batch = with(&["heating=hob", "heater_power_w=4000"]);
+    let caution = cautions(&batch).into_iter().find(|caution| caution.key == "hot_wall").unwrap();
+    assert!(caution.what.contains("hotter than 100 °C"), "{}", caution.what);
+    assert!(batch.vat.done().unwrap().wall_most_c <= 110.0);
+    assert!(vatsketch::figure::figures(&batch).iter().all(|figure| figure.key != "bath_most_c"), "a hob has no bath");
+}
+
+/// The same number in two places is rounded the same way.
+#[test]
+fn the_caution_about_dryness_says_the_activities_that_the_figures_say() {
+    for settings in [&[][..], &["drying_h=100"], &["drying_h=720", "salt_percent=6"]] {
+        let batch = with(settings);
+        let caution = cautions(&batch).into_iter().find(|caution| caution.key.contains("dryness")).unwrap();
+        for key in ["water_activity", "centre_water_activity"] {
+            let figure = vatsketch::figure::figures(&batch).into_iter().find(|figure| figure.key == key).unwrap();
+            assert!(caution.what.contains(&figure.text()), "{key} {} is not in: {}", figure.text(), caution.what);
+        }
+    }
+}

@@ -1,0 +1,3 @@
+//! What the maker must be told.
+
+mod cautions;

@@ -1,0 +1,7 @@
+//! Tests of `src/figure`.
+
+mod axes;
+mod both;
+mod run;
+mod spread;
+mod tables;

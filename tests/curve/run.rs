@@ -1,0 +1,36 @@
+//! The picture of the run.
+
+use vatsketch::batch::batch;
+use vatsketch::curve::{Side, run};
+use vatsketch::design::{Design, Stage};
+
+/// What goes on from a station is what came, plus what joins, less what leaves: the picture must not show matter from nowhere.
+#[test]
+fn the_streams_of_each_station_add_up() {
+    let batch = batch(&Design::default()).unwrap();
+    let stations = run(&batch).stations;
+    assert_eq!(stations.iter().map(|station| station.stage).collect::<Vec<_>>(), Stage::ALL);
+    let mut came_kg = batch.balance.stages[0].1.came.total_kg();
+    for station in stations {
+        let sum = |side| station.streams.iter().filter(|stream| stream.side == side).map(|stream| stream.mass_kg).sum::<f64>();
+        let goes_on_kg = station.goes_on_kg.unwrap();
+        assert!((came_kg + sum(Side::Joins) - sum(Side::Leaves) - goes_on_kg).abs() < 1e-9, "{:?}", station.stage);
+        assert!(station.streams.iter().all(|stream| stream.mass_kg > 0.0));
+        assert!((0.0..100.0).contains(&station.moisture_percent.unwrap()));
+        came_kg = goes_on_kg;
+    }
+}
+
+#[test]
+fn whey_and_vapour_leave_and_salt_joins() {
+    let stations = run(&batch(&Design::default()).unwrap()).stations;
+    let has = |stage: usize, name: &str, side| {
+        stations[stage].streams.iter().any(|stream| stream.name.contains(name) && stream.side == side)
+    };
+    assert!(
+        has(1, "whey", Side::Leaves)
+            && has(2, "drip", Side::Leaves)
+            && has(3, "salt", Side::Joins)
+            && has(4, "vapour", Side::Leaves)
+    );
+}

@@ -1,0 +1,101 @@
+//! The list of figures.
+
+use std::collections::BTreeSet;
+use std::fmt::Write;
+use vatsketch::batch::batch;
+use vatsketch::design::{Design, Stage};
+use vatsketch::figure::{Reading, Weight, figures};
+use vatsketch::session::EXAMPLES;
+
+#[test]
+fn no_two_figures_of_a_batch_have_the_same_key() {
+    for example in EXAMPLES {
+        let all = figures(&batch(&example.design().unwrap()).unwrap());
+        let keys: BTreeSet<&str> = all.iter().map(|figure| figure.key).collect();
+        assert_eq!(keys.len(), all.len(), "{}", example.name);
+        assert!(all.iter().map(|figure| figure.stage).is_sorted());
+        for stage in Stage::ALL {
+            let lead = all.iter().filter(|figure| figure.stage == stage && figure.weight == Weight::Lead).count();
+            assert!((1..=8).contains(&lead), "{}: {lead} lead figures of {}", example.name, stage.key());
+        }
+        assert!(all.iter().all(|figure| !figure.law.is_empty() && !figure.label.is_empty()));
+    }
+}
+
+/// Scripts read these keys: a change here is a change of the command line.
+#[test]
+fn the_keys_and_units_are_those_that_scripts_know() {
+    let mut all = BTreeSet::new();
+    let mut list = String::new();
+    let mut lean = Design::default();
+    lean.milk.fat_target_percent = 2.0;
+    for design in [Design::default(), lean, EXAMPLES[4].design().unwrap()] {
+        for figure in figures(&batch(&design).unwrap()) {
+            if all.insert(figure.key) {
+                let kind = match figure.reading {
+                    Reading::Number(_) if figure.unit.symbol().is_empty() => "number",
+                    Reading::Number(_) => figure.unit.symbol(),
+                    Reading::Words(_) => "words",
+                    Reading::Switch(_) => "yes or no",
+                };
+                writeln!(list, "{} {} [{kind}]", figure.stage.key(), figure.key).unwrap();
+            }
+        }
+    }
+    insta::assert_snapshot!("keys", list);
+}
+
+#[test]
+fn a_figure_is_shown_with_its_unit_and_its_likely_range() {
+    let all = figures(&batch(&Design::default()).unwrap());
+    let cheese = all.iter().find(|figure| figure.key == "drained_cheese_g").unwrap();
+    assert!(cheese.text().ends_with(" g") && cheese.likely_text().unwrap().contains('–'), "{}", cheese.text());
+    let count = all.iter().find(|figure| figure.key == "cheese_count").unwrap();
+    assert_eq!((count.text().as_str(), count.likely_text()), ("12", None));
+}
+
+/// The densities are from memory, so only their use is held here, not their truth.
+#[test]
+fn calcium_and_rennet_are_said_in_grams_millilitres_and_spoons() {
+    let all = figures(&batch(&Design::default()).unwrap());
+    let of = |key: &str| all.iter().find(|figure| figure.key == key).unwrap_or_else(|| panic!("{key} is missing"));
+    let number = |key: &str| match of(key).reading {
+        vatsketch::figure::Reading::Number(number) => number,
+        _ => panic!("{key} is no number"),
+    };
+    assert!(of("calcium_g").kitchen.as_deref().is_some_and(|kitchen| kitchen.contains("tsp")), "{:?}", of("calcium_g").kitchen);
+    assert!(of("rennet_ml").kitchen.is_some());
+    assert!((number("rennet_g") / number("rennet_ml") - 1.08).abs() < 1e-12);
+    assert!(number("calcium_as_solution_ml") > 0.0);
+}
+
+/// 1 mL/g of weak vinegar comes to rest above 4.2 by the balance of acid and buffers; the maker reads "never", and why.
+#[test]
+fn hours_that_never_come_are_said_in_words_with_the_reason() {
+    let mut design = Design::default();
+    design.pickling.acid_g_per_100ml = 4.0;
+    design.pickling.vinegar_ml_per_g = 1.0;
+    let all = figures(&batch(&design).unwrap());
+    let of = |key: &str| all.iter().find(|figure| figure.key == key).unwrap();
+    let Reading::Words(said) = &of("centre_to_4_2_h").reading else { panic!("{:?}", of("centre_to_4_2_h")) };
+    assert!(said.contains("never") && said.contains(&of("balance_ph").text()), "{said}");
+    assert!(of("centre_to_4_2_h").likely.is_none());
+    // Enough of it: hours, with a range about them.
+    let all = figures(&batch(&Design::default()).unwrap());
+    let sour = all.iter().find(|figure| figure.key == "centre_to_4_2_h").unwrap();
+    let Reading::Number(hours) = sour.reading else { panic!("{sour:?}") };
+    let (least, most) = sour.likely.unwrap();
+    assert!(least < hours && hours < most);
+}
+
+/// What is said of a batch that was not soured: that, and no pH that nobody has.
+#[test]
+fn a_batch_without_vinegar_has_no_figures_of_it() {
+    let mut design = Design::default();
+    design.pickling.pickled = false;
+    let all = figures(&batch(&design).unwrap());
+    let of_the_vinegar: Vec<&str> = all.iter().filter(|figure| figure.stage == Stage::Pickling).map(|figure| figure.key).collect();
+    assert_eq!(of_the_vinegar, ["soured"]);
+    assert!(all.iter().all(|figure| figure.key != "pickling_zone_h" && figure.key != "cold_centre_to_4_2_h"));
+    assert!(all.iter().any(|figure| figure.key == "zone_h" && figure.weight == Weight::Lead));
+}
