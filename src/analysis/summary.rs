@@ -11,7 +11,7 @@ pub struct Summary {
     /// Mass of a dried cheese.
     pub dried_cheese_g: Option<f64>,
     /// Hours from the start of warming to the last air, and to the end of the soak where there is one.
-    pub ready_h: Option<f64>,
+    pub finished_h: Option<f64>,
     /// Stops, cautions and notes.
     pub cautions: [usize; 3],
 }
@@ -32,7 +32,7 @@ pub fn summary(batch: &Batch) -> Summary {
     Summary {
         cheese_count: batch.draining.done().map(|drained| drained.cheese_count),
         dried_cheese_g: batch.drying.done().map(|dried| dried.end.cheese_g),
-        ready_h: soaked_min(batch).map(|minutes| minutes / 60.0),
+        finished_h: soaked_min(batch).map(|minutes| minutes / 60.0),
         cautions: [count(Severity::Stop), count(Severity::Caution), count(Severity::Note)],
     }
 }

@@ -65,7 +65,7 @@ pub enum Command {
         /// The paper of a plan.
         #[arg(long, value_enum, default_value = "a4")]
         paper: PaperChoice,
-        /// When to begin or to be ready.
+        /// When to begin or to be finished.
         #[command(flatten)]
         week: WeekOptions,
     },
@@ -111,7 +111,7 @@ pub enum Command {
     Plan {
         /// The design.
         file: PathBuf,
-        /// When to begin or to be ready.
+        /// When to begin or to be finished.
         #[command(flatten)]
         week: WeekOptions,
         /// Set an input, KEY=VALUE; may be given again.
@@ -182,7 +182,7 @@ pub enum Command {
     },
 }
 
-/// When to begin or to be ready; what is given takes the place of the design's own wish.
+/// When to begin or to be finished; what is given takes the place of the design's own wish.
 #[derive(Debug, Default, Args)]
 pub struct WeekOptions {
     /// Begin at this time, as in 2031-05-09T18:30, "9 May 18:30" or "tomorrow 9:00".

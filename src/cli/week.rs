@@ -1,4 +1,4 @@
-//! When to begin or to be ready, from the command line laid over the design's own wish.
+//! When to begin or to be finished, from the command line laid over the design's own wish.
 
 use super::CliError;
 use super::arguments::WeekOptions;
@@ -9,7 +9,7 @@ use jiff::civil::DateTime;
 
 /// Lays the options over the week of a design, and returns what time counts as now.
 ///
-/// A start takes the place of the wish and of where the maker stood; a ready-by only of the wish.
+/// A start takes the place of the wish and of where the maker stood; a finish time only of the wish.
 pub(super) fn laid_over(options: &WeekOptions, week: &mut WeekDesign) -> Result<Now, CliError> {
     if let Some(zone) = &options.zone {
         week.zone.clone_from(zone);
@@ -24,7 +24,7 @@ pub(super) fn laid_over(options: &WeekOptions, week: &mut WeekDesign) -> Result<
         week.wish = Wish::SoonAfter(at);
     }
     if let Some(by) = wish(&options.ready)? {
-        week.wish = Wish::ReadyBy(by);
+        week.wish = Wish::FinishedBy(by);
     }
     if options.start.is_some() || options.soon.is_some() {
         week.reached = None;
@@ -63,7 +63,7 @@ impl From<KitchenWeekError> for CliError {
             KitchenWeekError::NoSuchZone { .. } | KitchenWeekError::NoSuchTask { .. } | KitchenWeekError::Clock(_) => {
                 Self::Arguments(error.to_string())
             }
-            KitchenWeekError::ReadyInThePast { .. }
+            KitchenWeekError::FinishedInThePast { .. }
             | KitchenWeekError::TooSoon { .. }
             | KitchenWeekError::TooLateNow { .. }
             | KitchenWeekError::Schedule(_) => Self::Stage(error.to_string()),

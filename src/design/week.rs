@@ -1,9 +1,9 @@
-//! The maker's week: when to begin or to be ready, and the hours that are taken. Plain data, by the clock on the wall.
+//! The maker's week: when to begin or to be finished, and the hours that are taken. Plain data, by the clock on the wall.
 
 use super::{DesignError, Habitual, lower_first};
 use jiff::civil::{DateTime, Time};
 
-/// When a vat is to begin, or by when it is to be ready.
+/// When a vat is to begin, or by when it is to be finished.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum Wish {
     /// Not fixed yet: times count from the start of warming.
@@ -13,8 +13,8 @@ pub enum Wish {
     StartAt(DateTime),
     /// Begin as soon after this time as the maker's hours allow.
     SoonAfter(DateTime),
-    /// The cheeses are ready by this time.
-    ReadyBy(DateTime),
+    /// The cheeses are finished by this time.
+    FinishedBy(DateTime),
 }
 
 /// Hours that are taken on the same days of every week.
@@ -60,7 +60,7 @@ pub struct Reached {
 /// The maker's week.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct WeekDesign {
-    /// When to begin, or by when to be ready.
+    /// When to begin, or by when to be finished.
     pub wish: Wish,
     /// Name of the time zone in the IANA list, such as `Etc/UTC`; empty: that of the computer.
     pub zone: String,

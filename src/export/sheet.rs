@@ -1,4 +1,4 @@
-//! What the template is given: words, and curves made ready to draw.
+//! What the template is given: words, and curves prepared for drawing.
 
 use super::Paper;
 use super::chart::Chart;
@@ -45,7 +45,7 @@ pub(super) struct Aim {
 
 #[derive(Debug, Serialize)]
 struct Hours {
-    ready: Option<String>,
+    finished: Option<String>,
     zone: String,
     remarks: Vec<String>,
 }
@@ -118,7 +118,7 @@ impl Aim {
 
 impl Hours {
     fn of(timing: &Timing) -> Self {
-        Self { ready: timing.ready.map(short_moment), zone: timing.zone.clone(), remarks: timing.remarks.clone() }
+        Self { finished: timing.finished.map(short_moment), zone: timing.zone.clone(), remarks: timing.remarks.clone() }
     }
 }
 

@@ -168,8 +168,8 @@ fn boxes(times: impl Iterator<Item = String>) -> String {
 fn when(timing: &Timing) -> String {
     let word = if timing.begun { "Begun" } else { "Begins" };
     let begins = timing.begins.map(|begins| format!("{word} {}.", short_moment(begins))).unwrap_or_default();
-    let ready = timing.ready.map(|ready| format!(" Ready {}.", short_moment(ready))).unwrap_or_default();
-    format!("{begins}{ready} Time zone {}.", timing.zone)
+    let finished = timing.finished.map(|finished| format!(" Finished {}.", short_moment(finished))).unwrap_or_default();
+    format!("{begins}{finished} Time zone {}.", timing.zone)
 }
 
 fn no_packages(why: &str) -> String {

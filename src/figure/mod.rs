@@ -4,10 +4,10 @@ mod draining;
 mod drying;
 mod every;
 mod figure;
+mod finished;
 mod keeping;
 mod milk;
 mod pickling;
-mod ready;
 mod salting;
 mod vat;
 

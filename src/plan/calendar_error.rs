@@ -16,9 +16,9 @@ pub enum KitchenWeekError {
         /// What was given.
         zone: String,
     },
-    /// Ready before now.
-    #[error("ready by {} lies in the past: it is {} now; choose a later time", moment(*by), moment(*now))]
-    ReadyInThePast {
+    /// Finished before now.
+    #[error("the finish time {} is in the past: it is {} now; choose a later time", moment(*by), moment(*now))]
+    FinishedInThePast {
         /// The wish.
         by: DateTime,
         /// What the clock says.
@@ -26,7 +26,7 @@ pub enum KitchenWeekError {
     },
     /// No start leaves enough time.
     #[error(
-        "no start leaves enough time to be ready by {}: begun as soon as the next quarter of an hour after {}, the cheeses are ready on {} at the earliest; be ready then or later, or shorten the run (its longest wait, at least {}, follows “{longest}”)",
+        "no start leaves enough time to be finished by {}: begun as soon as the next quarter of an hour after {}, the cheeses are finished on {} at the earliest; finish then or later, or shorten the run (its longest wait, at least {}, follows “{longest}”)",
         moment(*by), moment(*now), moment(*soonest), length(*longest_min)
     )]
     TooSoon {
@@ -34,7 +34,7 @@ pub enum KitchenWeekError {
         by: DateTime,
         /// What the clock says.
         now: DateTime,
-        /// When it can be ready at the earliest.
+        /// When it can be finished at the earliest.
         soonest: DateTime,
         /// The task with the longest wait after it.
         longest: String,
@@ -43,13 +43,13 @@ pub enum KitchenWeekError {
     },
     /// What is left cannot be done in time.
     #[error(
-        "from here on the cheeses cannot be ready by {}, but on {} at the earliest; be ready then or later",
+        "from here on the cheeses cannot be finished by {}, but on {} at the earliest; finish then or later",
         moment(*by), moment(*soonest)
     )]
     TooLateNow {
         /// The wish.
         by: DateTime,
-        /// When it can be ready at the earliest.
+        /// When it can be finished at the earliest.
         soonest: DateTime,
     },
     /// The task that the maker stands at does not exist.
@@ -81,10 +81,12 @@ impl KitchenWeekError {
 impl Asked {
     /// Returns why there is no week, in times of the wall clock where that says more.
     pub(super) fn told(&self, why: WeekError) -> KitchenWeekError {
-        let Wish::ReadyBy(by) = self.wish else { return plain(why) };
+        let Wish::FinishedBy(by) = self.wish else { return plain(why) };
         let later = |later_min: i64| self.clock.minute(by).and_then(|by_min| self.clock.local(by_min + later_min)).ok();
         match why {
-            WeekError::Schedule(ScheduleError::ReadyInThePast { .. }) => KitchenWeekError::ReadyInThePast { by, now: self.now },
+            WeekError::Schedule(ScheduleError::FinishedInThePast { .. }) => {
+                KitchenWeekError::FinishedInThePast { by, now: self.now }
+            }
             WeekError::Schedule(ScheduleError::NoFeasibleStart { later_min, ref longest, longest_min, .. }) => {
                 match later(later_min) {
                     Some(soonest) => {

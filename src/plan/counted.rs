@@ -28,8 +28,8 @@ pub struct CountedTask {
 pub struct Counted {
     /// The tasks, in order.
     pub tasks: Vec<CountedTask>,
-    /// Minutes from the first task until the cheeses are ready; none if that was not worked out.
-    pub ready_min: Option<i64>,
+    /// Minutes from the first task until the cheeses are finished; none if that was not worked out.
+    pub finished_min: Option<i64>,
     /// The first stage that could not be worked out; its tasks and all later ones are missing.
     pub ends_before: Option<Stage>,
 }
@@ -66,7 +66,7 @@ pub fn counted(batch: &Batch) -> Counted {
         });
         at_min += task.handling.then.usual_from_min;
     }
-    let last = all.until_ready.checked_sub(1).and_then(|place| counted.get(place));
-    let ready_min = last.filter(|_| all.ends_before.is_none()).map(|task| task.after_min + task.hands_min);
-    Counted { tasks: counted, ready_min, ends_before: all.ends_before }
+    let last = all.until_finished.checked_sub(1).and_then(|place| counted.get(place));
+    let finished_min = last.filter(|_| all.ends_before.is_none()).map(|task| task.after_min + task.hands_min);
+    Counted { tasks: counted, finished_min, ends_before: all.ends_before }
 }

@@ -41,23 +41,23 @@ pub enum ScheduleError {
         /// How long before.
         before_min: i64,
     },
-    /// Ready before it can begin.
-    #[error("ready-by lies in the past, {} before the earliest start; choose a later day", length(*past_min))]
-    ReadyInThePast {
+    /// Finished before it can begin.
+    #[error("the finish time is in the past, {} before the earliest start; choose a later day", length(*past_min))]
+    FinishedInThePast {
         /// How long ago.
         past_min: i64,
     },
     /// No start leaves enough time.
     #[error(
-        "no start leaves enough time: the run takes at least {}, and only {} are left; be ready {} later, begin {} earlier, or shorten the run (its longest wait, at least {}, follows “{longest}”)",
+        "no start leaves enough time: the run takes at least {}, and only {} are left; finish {} later, begin {} earlier, or shorten the run (its longest wait, at least {}, follows “{longest}”)",
         length(*shortest_min), length(*left_min), length(*later_min), length(*earlier_min), length(*longest_min)
     )]
     NoFeasibleStart {
-        /// Time between the earliest start and ready-by.
+        /// Time between the earliest start and the finish time.
         left_min: i64,
         /// Least time that the run takes from there on.
         shortest_min: i64,
-        /// How much later ready-by would have to be.
+        /// How much later the finish time would have to be.
         later_min: i64,
         /// Or how much earlier the run would have to begin.
         earlier_min: i64,
@@ -68,15 +68,15 @@ pub enum ScheduleError {
     },
     /// What is left to do cannot be done in time.
     #[error(
-        "what is left takes at least {}, and ready-by is only {} away; be ready {} later",
+        "what is left takes at least {}, and the finish time is only {} away; finish {} later",
         length(*shortest_min), length(*left_min), length(*later_min)
     )]
     TooLateNow {
-        /// Time until ready-by.
+        /// Time until the finish time.
         left_min: i64,
         /// Least time that the rest takes.
         shortest_min: i64,
-        /// How much later ready-by would have to be.
+        /// How much later the finish time would have to be.
         later_min: i64,
     },
     /// A window for the start that holds no quarter of an hour.

@@ -28,7 +28,7 @@ pub struct Rest {
 /// Returns what is left of a plan when a step began at another time than planned; limits that have already passed move to now.
 ///
 /// # Arguments
-/// * `by_min`: when everything is still to be ready, if it is
+/// * `by_min`: when everything is still to be finished, if it is
 ///
 /// # Errors
 /// [`ScheduleError::NoSuchStep`], [`ScheduleError::NotYetBegun`].

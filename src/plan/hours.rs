@@ -11,7 +11,7 @@ crate::constants! {
     /// A minute of an appointment.
     BUSY_POINTS = { "Points for a minute of hands while busy elsewhere", 10.0, "1/min", (4.0, 20.0), Ourselves, "a wish, not a fact: an appointment is missed like sleep", Judged }
     /// Waiting.
-    WAIT_POINTS = { "Points for a quarter of an hour of waiting to begin, or of being ready too soon", 1.0, "1", (0.0, 4.0), Ourselves, "a wish, not a fact: a day's wait is worth ten minutes of sleep", Judged }
+    WAIT_POINTS = { "Points for a quarter of an hour of waiting to begin, or of being finished too soon", 1.0, "1", (0.0, 4.0), Ourselves, "a wish, not a fact: a day's wait is worth ten minutes of sleep", Judged }
 }
 
 const WEEK_DAYS: i64 = 7;

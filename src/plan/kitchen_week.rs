@@ -106,8 +106,8 @@ pub struct KitchenWeek {
     pub zone: String,
     /// Every task that is still to come, the one begun last before them.
     pub tasks: Vec<WeekTask>,
-    /// When the cheeses are ready: the hands are off the last task before the keeping.
-    pub ready: Option<DateTime>,
+    /// When the cheeses are finished: the hands are off the last task before the keeping.
+    pub finished: Option<DateTime>,
     /// What the plan costs, in points.
     pub points: i64,
     /// What it pays for, the dearest first.
@@ -123,7 +123,7 @@ pub struct KitchenWeek {
 /// Returns the week of a batch as its design wishes it; nothing while the wish is [`Wish::Open`] and no task was begun.
 ///
 /// # Arguments
-/// * `now`: for a ready-by the start is not before it; its zone counts where the design names none
+/// * `now`: for a finish time the start is not before it; its zone counts where the design names none
 ///
 /// # Errors
 /// [`KitchenWeekError`], with times of the wall clock and what would make it feasible.
@@ -147,7 +147,7 @@ pub fn kitchen_week(batch: &Batch, now: &Now) -> Result<Option<KitchenWeek>, Kit
     let (plan, first) = match (&design.reached, design.wish) {
         (Some(reached), wish) => {
             let done = all.position(&reached.task).ok_or_else(|| KitchenWeekError::no_such_task(&reached.task, &all))?;
-            let by_min = if let Wish::ReadyBy(by) = wish { Some(asked.clock.minute(by)?) } else { None };
+            let by_min = if let Wish::FinishedBy(by) = wish { Some(asked.clock.minute(by)?) } else { None };
             let began_min = asked.clock.minute(reached.began)?;
             let here = Here { done, began_min, now_min: asked.clock.minute(asked.now)? };
             (on_from_here(&all, &here, by_min, hours), done)
@@ -202,7 +202,7 @@ impl Asked {
         let first = match (&design.reached, design.wish) {
             (Some(reached), _) => reached.began,
             (None, Wish::StartAt(at) | Wish::SoonAfter(at)) => at,
-            (None, Wish::ReadyBy(by)) => at.min(by),
+            (None, Wish::FinishedBy(by)) => at.min(by),
             (None, Wish::Open) => at,
         };
         Ok(Self { clock: Clock::of_week(first.date(), zone)?, now: at, wish: design.wish, zone: name })
@@ -214,9 +214,11 @@ impl Asked {
         Ok(Some(match wish {
             Wish::StartAt(at) => Start::Here { at_min: self.clock.minute(at)?, by_min: None },
             Wish::SoonAfter(at) => Start::Earliest { from_min: self.clock.minute(at)?, within_min: SOON_WITHIN_MIN, wait_points },
-            Wish::ReadyBy(by) => {
-                Start::ReadyBy { by_min: self.clock.minute(by)?, from_min: self.clock.minute(self.now)?, spare_points: wait_points }
-            }
+            Wish::FinishedBy(by) => Start::FinishedBy {
+                by_min: self.clock.minute(by)?,
+                from_min: self.clock.minute(self.now)?,
+                spare_points: wait_points,
+            },
             Wish::Open => return Ok(None),
         }))
     }
@@ -263,8 +265,8 @@ fn written(batch: &Batch, all: &Tasks, plan: &Schedule, first: usize, asked: &As
             begun,
         });
     }
-    let ready_at = all.until_ready.checked_sub(first + 1).and_then(|place| tasks.get(place));
-    let ready = if all.ends_before.is_none() { ready_at.map(|task| task.end) } else { None };
+    let finished_at = all.until_finished.checked_sub(first + 1).and_then(|place| tasks.get(place));
+    let finished = if all.ends_before.is_none() { finished_at.map(|task| task.end) } else { None };
     let ends_min = keeping_ends_min(batch, all, plan, first);
     if let Some(ends_min) = ends_min {
         keep_until(&mut tasks, ends_min, from_min, asked)?;
@@ -273,7 +275,7 @@ fn written(batch: &Batch, all: &Tasks, plan: &Schedule, first: usize, asked: &As
     let whole = first == 0;
     Ok(KitchenWeek {
         zone: asked.zone.clone(),
-        ready,
+        finished,
         points: plan.points,
         reasons: plan.reasons(&handlings),
         stretches: if whole { stretches(batch, all, plan) } else { Vec::new() },
@@ -285,11 +287,11 @@ fn written(batch: &Batch, all: &Tasks, plan: &Schedule, first: usize, asked: &As
 
 /// Returns the minute at which the planned keeping ends; none where the vat does not come so far.
 ///
-/// It counts from when the jars are closed, or else from when the cheeses are ready. Where that lies behind the maker and its hour is not
+/// It counts from when the jars are closed, or else from when the cheeses are finished. Where that lies behind the maker and its hour is not
 /// known, it is taken to be as long ago as the tasks since then allow, so that the last day comes too soon rather than too late.
 fn keeping_ends_min(batch: &Batch, all: &Tasks, plan: &Schedule, first: usize) -> Option<i64> {
     let keeping = batch.keeping.done().map(|_| &batch.design.keeping)?;
-    let closed = ["sour", "oil"].into_iter().find_map(|key| all.position(key)).or_else(|| all.until_ready.checked_sub(1))?;
+    let closed = ["sour", "oil"].into_iter().find_map(|key| all.position(key)).or_else(|| all.until_finished.checked_sub(1))?;
     let closed_min = if let Some(place) = closed.checked_sub(first) {
         plan.placed.get(place)?.start_min + all.all.get(closed)?.handling.hands_min
     } else {

@@ -23,13 +23,13 @@ pub enum WishKind {
     StartAt,
     /// [`Wish::SoonAfter`].
     SoonAfter,
-    /// [`Wish::ReadyBy`].
-    ReadyBy,
+    /// [`Wish::FinishedBy`].
+    FinishedBy,
 }
 
 impl WishKind {
     /// Every kind.
-    pub const ALL: [Self; 4] = [Self::Open, Self::StartAt, Self::SoonAfter, Self::ReadyBy];
+    pub const ALL: [Self; 4] = [Self::Open, Self::StartAt, Self::SoonAfter, Self::FinishedBy];
 
     /// Returns the kind of a wish.
     #[must_use]
@@ -38,7 +38,7 @@ impl WishKind {
             Wish::Open => Self::Open,
             Wish::StartAt(_) => Self::StartAt,
             Wish::SoonAfter(_) => Self::SoonAfter,
-            Wish::ReadyBy(_) => Self::ReadyBy,
+            Wish::FinishedBy(_) => Self::FinishedBy,
         }
     }
 
@@ -49,7 +49,7 @@ impl WishKind {
             Self::Open => "Not fixed yet",
             Self::StartAt => "Begin at",
             Self::SoonAfter => "Begin soon after",
-            Self::ReadyBy => "Ready by",
+            Self::FinishedBy => "Finished by",
         }
     }
 
@@ -60,7 +60,7 @@ impl WishKind {
             Self::Open => Wish::Open,
             Self::StartAt => Wish::StartAt(at),
             Self::SoonAfter => Wish::SoonAfter(at),
-            Self::ReadyBy => Wish::ReadyBy(at),
+            Self::FinishedBy => Wish::FinishedBy(at),
         }
     }
 }
@@ -70,30 +70,30 @@ impl WishKind {
 pub const fn wished_time(wish: Wish) -> Option<DateTime> {
     match wish {
         Wish::Open => None,
-        Wish::StartAt(at) | Wish::SoonAfter(at) | Wish::ReadyBy(at) => Some(at),
+        Wish::StartAt(at) | Wish::SoonAfter(at) | Wish::FinishedBy(at) => Some(at),
     }
 }
 
 /// Hour at which a day's work is offered to begin.
 const MORNING_H: i8 = 9;
-/// Hour by which cheeses are offered to be ready.
+/// Hour by which cheeses are offered to be finished.
 const EVENING_H: i8 = 18;
-/// Room that an offered ready-by leaves, so that the hours of the maker can be kept.
+/// Room that an offered finish time leaves, so that the hours of the maker can be kept.
 const ROOM_DAYS: i64 = 1;
 
 /// Returns wishes to begin from.
 ///
 /// # Arguments
-/// * `counted`: what the vat takes, for a Sunday by which it can be ready
+/// * `counted`: what the vat takes, for a Sunday by which it can be finished
 ///
 /// # Example
 /// ```
 /// use jiff::{civil::date, tz::TimeZone};
 /// use vatsketch::plan::{Counted, Now, wish_offers};
 /// let now = Now { at: date(2031, 5, 5).at(8, 0, 0, 0), zone: TimeZone::UTC };
-/// let offers = wish_offers(&now, &Counted { ready_min: Some(3 * 1440), ..Counted::default() });
+/// let offers = wish_offers(&now, &Counted { finished_min: Some(3 * 1440), ..Counted::default() });
 /// assert_eq!(offers[0].words, "Begin tomorrow 09:00");
-/// assert_eq!(offers[2].words, "Ready by Sun 11 May 18:00");
+/// assert_eq!(offers[2].words, "Finished by Sun 11 May 18:00");
 /// ```
 #[must_use]
 pub fn wish_offers(now: &Now, counted: &Counted) -> Vec<WishOffer> {
@@ -103,7 +103,7 @@ pub fn wish_offers(now: &Now, counted: &Counted) -> Vec<WishOffer> {
     }
     offers.push(WishOffer { words: "Begin soon, as the hours allow".to_owned(), wish: Wish::SoonAfter(now.at) });
     if let Some(by) = feasible_sunday(now.at, counted) {
-        offers.push(WishOffer { words: format!("Ready by {}", time_words(by)), wish: Wish::ReadyBy(by) });
+        offers.push(WishOffer { words: format!("Finished by {}", time_words(by)), wish: Wish::FinishedBy(by) });
     }
     offers
 }
@@ -112,9 +112,9 @@ fn tomorrow_morning(now: DateTime) -> Option<DateTime> {
     Some(now.date().tomorrow().ok()?.at(MORNING_H, 0, 0, 0))
 }
 
-/// Returns the evening of the first Sunday by which all can be ready, with room.
+/// Returns the evening of the first Sunday by which all can be finished, with room.
 fn feasible_sunday(now: DateTime, counted: &Counted) -> Option<DateTime> {
-    let soonest = now.checked_add(counted.ready_min?.minutes()).ok()?.checked_add(ROOM_DAYS.days()).ok()?;
+    let soonest = now.checked_add(counted.finished_min?.minutes()).ok()?.checked_add(ROOM_DAYS.days()).ok()?;
     let mut day = soonest.date();
     while day.weekday() != Weekday::Sunday || day.at(EVENING_H, 0, 0, 0) < soonest {
         day = day.tomorrow().ok()?;
@@ -124,7 +124,7 @@ fn feasible_sunday(now: DateTime, counted: &Counted) -> Option<DateTime> {
 
 /// Returns a wish of another kind that leaves the plan as near as can be to what it is.
 ///
-/// A plan that stands lends its beginning or its end; without one, work begins tomorrow morning, or the cheeses are ready on a Sunday.
+/// A plan that stands lends its beginning or its end; without one, work begins tomorrow morning, or the cheeses are finished on a Sunday.
 ///
 /// # Arguments
 /// * `week`: the plan as it is, if there is one
@@ -135,7 +135,7 @@ pub fn wish_of_kind(kind: WishKind, week: Option<&KitchenWeek>, now: &Now, count
         WishKind::StartAt | WishKind::SoonAfter => {
             week.and_then(|week| week.tasks.first()).map(|task| task.start).or_else(|| tomorrow_morning(now.at))
         }
-        WishKind::ReadyBy => week.and_then(|week| week.ready).or_else(|| feasible_sunday(now.at, counted)).or(Some(now.at)),
+        WishKind::FinishedBy => week.and_then(|week| week.finished).or_else(|| feasible_sunday(now.at, counted)).or(Some(now.at)),
     };
     time.map_or(Wish::Open, |time| kind.at(time))
 }
@@ -161,6 +161,6 @@ impl KitchenWeekError {
     #[must_use]
     pub fn offer(&self) -> Option<WishOffer> {
         let (Self::TooSoon { soonest, .. } | Self::TooLateNow { soonest, .. }) = self else { return None };
-        Some(WishOffer { words: format!("Be ready by {}", time_words(*soonest)), wish: Wish::ReadyBy(*soonest) })
+        Some(WishOffer { words: format!("Finish by {}", time_words(*soonest)), wish: Wish::FinishedBy(*soonest) })
     }
 }

@@ -24,7 +24,7 @@ pub struct Placed {
 pub struct Schedule {
     /// What it costs in all.
     pub points: i64,
-    /// What of that is waiting to begin, or being ready too soon.
+    /// What of that is waiting to begin, or being finished too soon.
     pub wait_points: i64,
     /// The handlings, in order.
     pub placed: Vec<Placed>,
@@ -52,8 +52,8 @@ pub fn horizon_min(handlings: &[Handling], start: &Start) -> Result<i64, Schedul
 ///
 /// V_K(t) = c_K(t); V_k(t) = c_k(t) + min over the gaps g of a_k·(max(n_lo − g, 0) + max(g − n_hi, 0))/15 + V_{k+1}(t + g),
 /// where c_k(t) are the points of the minutes in which hands are needed while they are taken. A wish to begin soon adds β(s₀ − E)/15, one to be
-/// ready by R makes V_K infinite past R and adds β⌊(R − end)/15⌋. Of equally cheap plans it takes the earliest start (the latest, if there is a
-/// ready-by), then the smallest shift, then the smallest gap. Handlings with a fixed gap between them keep it to the minute; all others begin on
+/// finished by R makes V_K infinite past R and adds β⌊(R − end)/15⌋. Of equally cheap plans it takes the earliest start (the latest, if there is a
+/// finish time), then the smallest shift, then the smallest gap. Handlings with a fixed gap between them keep it to the minute; all others begin on
 /// the grid of a quarter of an hour.
 ///
 /// # Arguments
@@ -95,7 +95,7 @@ fn least_points(all: &[Block], hours: &Hours, start: &Start) -> Vec<Vec<i64>> {
     for block in all.iter().rev() {
         let onward = match &after {
             Some((next, values)) => onward_points(block, next, values),
-            None => (block.from..=block.to).map(|place| ready_points(block, place, start)).collect(),
+            None => (block.from..=block.to).map(|place| finished_points(block, place, start)).collect(),
         };
         let here = (block.from..=block.to).zip(onward).map(|(place, onward)| block.points(place, hours) + onward).collect();
         if let Some((_, values)) = after.replace((block, here)) {
@@ -150,10 +150,10 @@ fn ways_on<'a>(block: &'a Block, place: i64, next: &Block, values: &'a [i64]) ->
     values.get(skip..).unwrap_or_default().iter().zip(&block.gap_points).map(|(onward, gap)| onward + gap)
 }
 
-/// Returns what being ready too soon costs.
-fn ready_points(last: &Block, place: i64, start: &Start) -> i64 {
+/// Returns what being finished too soon costs.
+fn finished_points(last: &Block, place: i64, start: &Start) -> i64 {
     match start {
-        Start::ReadyBy { .. } => start.points(0, last.minute(place) + last.whole_min()),
+        Start::FinishedBy { .. } => start.points(0, last.minute(place) + last.whole_min()),
         Start::Earliest { .. } | Start::Here { .. } => 0,
     }
 }
@@ -161,11 +161,11 @@ fn ready_points(last: &Block, place: i64, start: &Start) -> i64 {
 fn best_start(first: &Block, values: &[i64], start: &Start) -> Option<i64> {
     let waits = |place: i64| match start {
         Start::Earliest { .. } => start.points(first.minute(place), 0),
-        Start::ReadyBy { .. } | Start::Here { .. } => 0,
+        Start::FinishedBy { .. } | Start::Here { .. } => 0,
     };
     let costs = (first.from..=first.to).zip(values).map(|(place, value)| (value + waits(place), place));
     match start {
-        Start::ReadyBy { .. } => costs.min_by_key(|(points, place)| (*points, -place)),
+        Start::FinishedBy { .. } => costs.min_by_key(|(points, place)| (*points, -place)),
         Start::Earliest { .. } | Start::Here { .. } => costs.min(),
     }
     .map(|(_, place)| place)

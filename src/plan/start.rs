@@ -16,12 +16,12 @@ pub enum Start {
         wait_points: i64,
     },
     /// Done by a minute.
-    ReadyBy {
+    FinishedBy {
         /// The last hands are off by then.
         by_min: i64,
         /// The start is not before.
         from_min: i64,
-        /// What each whole quarter of an hour that it is ready too soon costs; 0: none, and the latest of the cheapest starts is taken.
+        /// What each whole quarter of an hour that it is finished too soon costs; 0: none, and the latest of the cheapest starts is taken.
         spare_points: i64,
     },
     /// The first handling begins at this very minute; how a plan goes on from where the maker stands.
@@ -36,7 +36,7 @@ pub enum Start {
 impl Start {
     pub(super) const fn earliest_min(&self) -> i64 {
         match *self {
-            Self::Earliest { from_min, .. } | Self::ReadyBy { from_min, .. } => from_min,
+            Self::Earliest { from_min, .. } | Self::FinishedBy { from_min, .. } => from_min,
             Self::Here { at_min, .. } => at_min,
         }
     }
@@ -44,7 +44,7 @@ impl Start {
     pub(super) const fn by_min(&self) -> Option<i64> {
         match *self {
             Self::Earliest { .. } => None,
-            Self::ReadyBy { by_min, .. } => Some(by_min),
+            Self::FinishedBy { by_min, .. } => Some(by_min),
             Self::Here { by_min, .. } => by_min,
         }
     }
@@ -52,7 +52,7 @@ impl Start {
     pub(super) const fn within_min(&self) -> i64 {
         match *self {
             Self::Earliest { within_min, .. } => within_min,
-            Self::ReadyBy { by_min, from_min, .. } => by_min - from_min,
+            Self::FinishedBy { by_min, from_min, .. } => by_min - from_min,
             Self::Here { .. } => 0,
         }
     }
@@ -61,7 +61,7 @@ impl Start {
     pub(super) const fn odd_min(&self) -> i64 {
         match *self {
             Self::Here { at_min, .. } => at_min.rem_euclid(GRID_MIN),
-            Self::Earliest { .. } | Self::ReadyBy { .. } => 0,
+            Self::Earliest { .. } | Self::FinishedBy { .. } => 0,
         }
     }
 
@@ -69,7 +69,7 @@ impl Start {
     pub(super) const fn places(&self) -> (i64, i64) {
         match *self {
             Self::Earliest { from_min, within_min, .. } => (up(from_min), (from_min + within_min).div_euclid(GRID_MIN)),
-            Self::ReadyBy { by_min, from_min, .. } => {
+            Self::FinishedBy { by_min, from_min, .. } => {
                 let from = up(from_min);
                 // Where not even one quarter of an hour is left, the blocks say by how much it is too late.
                 let by = by_min.div_euclid(GRID_MIN);
@@ -83,7 +83,7 @@ impl Start {
     pub(super) const fn points(&self, start_min: i64, end_min: i64) -> i64 {
         match *self {
             Self::Earliest { from_min, wait_points, .. } => wait_points * ((start_min - from_min) / GRID_MIN),
-            Self::ReadyBy { by_min, spare_points, .. } => spare_points * ((by_min - end_min) / GRID_MIN),
+            Self::FinishedBy { by_min, spare_points, .. } => spare_points * ((by_min - end_min) / GRID_MIN),
             Self::Here { .. } => 0,
         }
     }
@@ -91,7 +91,7 @@ impl Start {
     pub(super) fn check(&self) -> Result<(), ScheduleError> {
         let (from_min, wish_points) = match *self {
             Self::Earliest { from_min, wait_points, .. } => (from_min, wait_points),
-            Self::ReadyBy { from_min, spare_points, .. } => (from_min, spare_points),
+            Self::FinishedBy { from_min, spare_points, .. } => (from_min, spare_points),
             Self::Here { at_min, .. } => (at_min, 0),
         };
         if from_min < 0 {
@@ -101,7 +101,7 @@ impl Start {
             return Err(ScheduleError::WrongPoints { points: wish_points, most: MOST_POINTS });
         }
         match self.by_min() {
-            Some(by_min) if by_min < from_min => Err(ScheduleError::ReadyInThePast { past_min: from_min - by_min }),
+            Some(by_min) if by_min < from_min => Err(ScheduleError::FinishedInThePast { past_min: from_min - by_min }),
             Some(_) | None => Ok(()),
         }
     }

@@ -16,7 +16,7 @@ pub enum WeekError {
     Clock(#[from] ClockError),
 }
 
-/// Returns the tasks with their times. Ready means that the cheeses are ready: a ready-by leaves the rolling of the jars out.
+/// Returns the tasks with their times. Finished means that the cheeses are finished: a finish time leaves the rolling of the jars out.
 ///
 /// # Arguments
 /// * `hours`: gives the maker's hours up to a minute, such as [`super::Clock::hours`]
@@ -37,15 +37,15 @@ pub enum WeekError {
 /// ```
 pub fn week(tasks: &Tasks, start: &Start, hours: impl Fn(i64) -> Result<Hours, ClockError>) -> Result<Schedule, WeekError> {
     let all = tasks.handlings();
-    let (until_ready, after) = all.split_at(tasks.until_ready.min(all.len()));
-    in_two(until_ready, after, start, hours)
+    let (until_finished, after) = all.split_at(tasks.until_finished.min(all.len()));
+    in_two(until_finished, after, start, hours)
 }
 
 /// Returns the tasks from the one last begun on, when it began at another time than planned.
 ///
 /// # Arguments
 /// * `here`: the task last begun, when it began, and what time it is
-/// * `by_min`: when the cheeses are still to be ready, if they are
+/// * `by_min`: when the cheeses are still to be finished, if they are
 /// * `hours`: as for [`week`]
 ///
 /// # Errors
@@ -57,24 +57,24 @@ pub fn on_from_here(
     hours: impl Fn(i64) -> Result<Hours, ClockError>,
 ) -> Result<Schedule, WeekError> {
     let all = tasks.handlings();
-    let (until_ready, after) = all.split_at(tasks.until_ready.min(all.len()));
-    if here.done < until_ready.len() {
-        let left = rest(until_ready, here, by_min)?;
+    let (until_finished, after) = all.split_at(tasks.until_finished.min(all.len()));
+    if here.done < until_finished.len() {
+        let left = rest(until_finished, here, by_min)?;
         return in_two(&left.handlings, after, &left.start, hours);
     }
     let left = rest(&all, here, None)?;
     in_two(&left.handlings, &[], &left.start, hours)
 }
 
-/// Schedules what makes the cheeses ready, and after that what looks after the jars.
+/// Schedules what finishes the cheeses, and after that what looks after the jars.
 fn in_two(
-    until_ready: &[Handling],
+    until_finished: &[Handling],
     after: &[Handling],
     start: &Start,
     hours: impl Fn(i64) -> Result<Hours, ClockError>,
 ) -> Result<Schedule, WeekError> {
-    let mut plan = schedule(until_ready, &hours(horizon_min(until_ready, start)?)?, start)?;
-    let Some((last, placed)) = until_ready.last().zip(plan.placed.last()).filter(|_| !after.is_empty()) else { return Ok(plan) };
+    let mut plan = schedule(until_finished, &hours(horizon_min(until_finished, start)?)?, start)?;
+    let Some((last, placed)) = until_finished.last().zip(plan.placed.last()).filter(|_| !after.is_empty()) else { return Ok(plan) };
     // Its hands are paid for; only its time counts.
     let last = Handling { hands_min: 0, ..last.clone() };
     let later: Vec<Handling> = std::iter::once(last).chain(after.iter().cloned()).collect();

@@ -34,7 +34,7 @@ pub struct Plan {
     pub cost: Option<Cost>,
     /// Why no packages could be chosen.
     pub shopping_trouble: Option<String>,
-    /// When it begins and when the cheeses are ready, by the clock on the wall.
+    /// When it begins and when the cheeses are finished, by the clock on the wall.
     pub timing: Option<Timing>,
     /// Why times only count from the start of warming although the maker asked for more.
     pub no_week: Option<String>,
@@ -89,7 +89,7 @@ pub fn plan(batch: &Batch) -> Plan {
 /// let mut design = Design::default();
 /// design.week.wish = Wish::StartAt(date(2031, 5, 9).at(14, 30, 0, 0));
 /// assert_eq!(plan_at(&batch(&design)?, &now).steps[0].times[0].words(), "14:30");
-/// design.week.wish = Wish::ReadyBy(date(2031, 5, 6).at(14, 30, 0, 0));
+/// design.week.wish = Wish::FinishedBy(date(2031, 5, 6).at(14, 30, 0, 0));
 /// assert!(plan_at(&batch(&design)?, &now).no_week.is_some_and(|why| why.contains("at the earliest")));
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```

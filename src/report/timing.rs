@@ -10,8 +10,8 @@ pub struct Timing {
     pub begins: Option<DateTime>,
     /// Whether that task is begun already, and the plan goes on from it.
     pub begun: bool,
-    /// When the cheeses are ready.
-    pub ready: Option<DateTime>,
+    /// When the cheeses are finished.
+    pub finished: Option<DateTime>,
     /// The time zone that all its times are in.
     pub zone: String,
     /// What the week costs sleep and work, what it makes longer or shorter, and what does not fit; a sentence each.
@@ -27,7 +27,7 @@ impl Timing {
         Self {
             begins: week.tasks.first().map(|task| task.start),
             begun: week.tasks.first().is_some_and(|task| task.begun),
-            ready: week.ready,
+            finished: week.finished,
             zone: week.zone.clone(),
             remarks: words.map(|words| upper_first(&sentence(words))).collect(),
         }

@@ -74,10 +74,10 @@ impl Command {
 fn week_name(before: &WeekDesign, after: &WeekDesign) -> String {
     if before.wish != after.wish {
         return match after.wish {
-            Wish::Open => "No time to begin or to be ready".to_owned(),
+            Wish::Open => "No time to begin or to be finished".to_owned(),
             Wish::StartAt(at) => format!("Begin on {}", moment(at)),
             Wish::SoonAfter(at) => format!("Begin soon after {}", moment(at)),
-            Wish::ReadyBy(by) => format!("Ready by {}", moment(by)),
+            Wish::FinishedBy(by) => format!("Finished by {}", moment(by)),
         };
     }
     if before.reached != after.reached {

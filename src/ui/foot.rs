@@ -42,23 +42,23 @@ pub(super) fn foot_ui(ui: &mut Ui, batch: &Batch, second: Option<&Batch>, cost: 
     response.widget_info(|| WidgetInfo::labeled(Role::Label, true, format!("Last change: {words}")));
 }
 
-/// The figures of a summary in words: cheeses, the mass of each, when it is ready.
+/// The figures of a summary in words: cheeses, the mass of each, when it is finished.
 fn texts(summary: &Summary) -> [String; 3] {
     let unknown = || "–".to_owned();
     [
         summary.cheese_count.map_or_else(unknown, |count| count.to_string()),
         summary.dried_cheese_g.map_or_else(unknown, |grams| format!("{grams:.0} g")),
-        summary.ready_h.map_or_else(unknown, hours_in_words),
+        summary.finished_h.map_or_else(unknown, hours_in_words),
     ]
 }
 
 fn one_ui(ui: &mut Ui, summary: &Summary, cost: Option<&str>) {
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = 6.0;
-        let [cheeses, each, ready] = texts(summary);
+        let [cheeses, each, finished] = texts(summary);
         figure(ui, "cheeses", &cheeses, false);
         figure(ui, "each", &each, true);
-        figure(ui, "ready after", &ready, true);
+        figure(ui, "finished after", &finished, true);
         if let Some(cost) = cost {
             figure(ui, "to pay", cost, true);
         }
@@ -74,11 +74,11 @@ fn both_ui(ui: &mut Ui, a: &Summary, b: &Summary) {
         ui,
         |ui| {
             for (name, colour, summary) in [("A", palette.design, a), ("B", palette.second, b)] {
-                let [cheeses, each, ready] = texts(summary);
+                let [cheeses, each, finished] = texts(summary);
                 let letter = ui.label(RichText::new(name).font(bold(TITLE)).color(colour));
-                let words = format!("{name}: {cheeses} cheeses, each {each}, ready after {ready}");
+                let words = format!("{name}: {cheeses} cheeses, each {each}, finished after {finished}");
                 letter.widget_info(|| WidgetInfo::labeled(Role::Label, true, &words));
-                for (before, value, after) in [("", cheeses, "cheeses"), ("each", each, ""), ("ready after", ready, "")] {
+                for (before, value, after) in [("", cheeses, "cheeses"), ("each", each, ""), ("finished after", finished, "")] {
                     ui.horizontal(|ui| {
                         ui.spacing_mut().item_spacing.x = 6.0;
                         let said = |ui: &mut Ui, words: &str| {

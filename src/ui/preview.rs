@@ -103,7 +103,7 @@ impl Preview {
 
 /// Returns the quarter of an hour that it is, where what is planned depends on it.
 fn asked(design: &Design, now: &Now) -> Option<DateTime> {
-    let depends = design.week.reached.is_some() || matches!(design.week.wish, Wish::ReadyBy(_));
+    let depends = design.week.reached.is_some() || matches!(design.week.wish, Wish::FinishedBy(_));
     let quarter = now.at.minute() / 15 * 15;
     depends.then(|| now.at.date().at(now.at.hour(), quarter, 0, 0))
 }

@@ -88,7 +88,7 @@ fn plan_ui(
     asks
 }
 
-/// Draws when it begins and when the cheeses are ready.
+/// Draws when it begins and when the cheeses are finished.
 fn ends_ui(ui: &mut Ui, week: &KitchenWeek) -> Option<Ask> {
     let row = ui.horizontal_wrapped(|ui| {
         let soft = Palette::of(ui).soft;
@@ -97,9 +97,9 @@ fn ends_ui(ui: &mut Ui, week: &KitchenWeek) -> Option<Ask> {
         ui.label(RichText::new(if begun { "begun" } else { "begin" }).color(soft));
         ui.label(RichText::new(first).font(bold(FOOT)));
         ui.add_space(12.0);
-        ui.label(RichText::new("ready").color(soft));
-        let ready = week.ready.map_or_else(|| "not worked out".to_owned(), time_words);
-        ui.label(RichText::new(ready).font(bold(FOOT)));
+        ui.label(RichText::new("finished").color(soft));
+        let finished = week.finished.map_or_else(|| "not worked out".to_owned(), time_words);
+        ui.label(RichText::new(finished).font(bold(FOOT)));
         ui.add_space(12.0);
         let save = ui.add(Button::new("Save for a calendar…").min_size(vec2(0.0, 32.0)));
         focus_ring(ui, &save);
@@ -138,12 +138,14 @@ fn invitation_ui(ui: &mut Ui, batch: &Batch, reckoned: &Reckoned) -> Vec<Ask> {
     let palette = Palette::of(ui);
     Frame::new().fill(palette.panel).corner_radius(8).inner_margin(14).show(ui, |ui| {
         ui.set_width(ui.available_width());
-        let ready =
-            reckoned.counted.ready_min.map(|minutes| format!(" The cheeses are ready {} after the first task.", length(minutes)));
+        let finished = reckoned
+            .counted
+            .finished_min
+            .map(|minutes| format!(" The cheeses are finished {} after the first task.", length(minutes)));
         ui.label(RichText::new("No day yet").font(bold(BODY)));
         ui.label(format!(
-            "Choose when to begin or by when to be ready, and every task gets its day and hour.{}",
-            ready.unwrap_or_default()
+            "Choose when to begin or by when to be finished, and every task gets its day and hour.{}",
+            finished.unwrap_or_default()
         ));
         ui.horizontal_wrapped(|ui| {
             for offer in &reckoned.offers {

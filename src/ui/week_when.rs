@@ -69,7 +69,7 @@ const fn help(kind: WishKind) -> &'static str {
         WishKind::Open => "No day yet: times count from the first task.",
         WishKind::StartAt => "The first task begins at this very minute.",
         WishKind::SoonAfter => "The first task begins within a week after this, as it suits your hours best.",
-        WishKind::ReadyBy => "The cheeses are ready by this time; the start follows.",
+        WishKind::FinishedBy => "The cheeses are finished by this time; the start follows.",
     }
 }
 

@@ -64,7 +64,7 @@ fn vat() -> Batch {
         to: time(16, 45, 0, 0),
     });
     // The run takes three and a half weeks, most of them in the vinegar.
-    design.week.wish = Wish::ReadyBy(date(2031, 7, 4).at(18, 0, 0, 0));
+    design.week.wish = Wish::FinishedBy(date(2031, 7, 4).at(18, 0, 0, 0));
     batch(&design).unwrap()
 }
 

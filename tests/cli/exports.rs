@@ -64,7 +64,7 @@ fn a_calendar_without_a_time_or_of_a_time_that_cannot_be_is_refused_and_nothing_
     let folder = tempfile::tempdir().unwrap();
     for (more, code, said) in [
         (&[][..], 2, "--start, --soon or --ready"),
-        (&["--ready", "2031-05-06T07:00", "--as-of", "2031-05-06T08:00"], 1, "lies in the past"),
+        (&["--ready", "2031-05-06T07:00", "--as-of", "2031-05-06T08:00"], 1, "is in the past"),
         (&["--ready", "2031-05-07T07:00", "--as-of", "2031-05-06T08:00"], 1, "at the earliest"),
         (&["--start", "noon"], 2, "2031-05-09 18:30"),
         (&["--start", "2031-05-07T07:00", "--curve", "warming"], 2, "not as .ics"),

@@ -26,12 +26,12 @@ fn planned(wish: Wish, reached: Option<Reached>) -> KitchenWeek {
 #[test]
 fn each_wish_on_the_command_line_is_planned_as_the_library_plans_it() {
     let at = date(2031, 6, 20).at(17, 30, 0, 0);
-    for (option, wish) in [("--start", Wish::StartAt(at)), ("--soon", Wish::SoonAfter(at)), ("--ready", Wish::ReadyBy(at))] {
+    for (option, wish) in [("--start", Wish::StartAt(at)), ("--soon", Wish::SoonAfter(at)), ("--ready", Wish::FinishedBy(at))] {
         let run = plan(&[option, "2031-06-20T17:30", "--json"]);
         assert_eq!((run.code, run.words.as_str()), (0, ""), "{option}");
         let (json, week) = (run.json(), planned(wish, None));
         assert_eq!(json["wish"]["at"], "2031-06-20T17:30:00");
-        assert_eq!(json["ready"], week.ready.unwrap().to_string());
+        assert_eq!(json["ready"], week.finished.unwrap().to_string());
         assert_eq!((&json["points"], &json["zone"]), (&week.points.into(), &"Etc/UTC".into()));
         let tasks = json["tasks"].as_array().unwrap();
         assert_eq!(tasks.len(), week.tasks.len());
@@ -76,7 +76,7 @@ fn the_words_have_a_heading_for_each_day_and_say_why_and_what_follows() {
     }
     assert!(week.stretches.iter().any(|stretch| stretch.words.contains("they lose about")), "the loss follows");
     for part in
-        ["Twelve for the garden table", "Stop: ", "Cheeses ready: ", "Last day of the planned keeping: ", "not a measurement"]
+        ["Twelve for the garden table", "Stop: ", "Cheeses finished: ", "Last day of the planned keeping: ", "not a measurement"]
     {
         assert!(run.data.contains(part), "{part}");
     }
@@ -133,12 +133,12 @@ fn times_may_be_written_as_a_maker_says_them() {
 fn a_time_that_cannot_be_kept_ends_with_one_and_offers_the_earliest() {
     let past = plan(&["--ready", "2031-05-06T07:00"]);
     assert_eq!((past.code, past.data.as_str()), (1, ""));
-    assert!(past.words.contains("lies in the past: it is 2031-05-06 08:00 now"), "{}", past.words);
+    assert!(past.words.contains("is in the past: it is 2031-05-06 08:00 now"), "{}", past.words);
     let soon = plan(&["--ready", "2031-05-07T12:00"]);
     assert_eq!((soon.code, soon.data.as_str()), (1, ""));
     assert!(soon.words.contains("no start leaves enough time"), "{}", soon.words);
     // What it offers works.
-    let offered = soon.words.split_once("the cheeses are ready on ").unwrap().1.split_once(" at the earliest").unwrap().0;
+    let offered = soon.words.split_once("the cheeses are finished on ").unwrap().1.split_once(" at the earliest").unwrap().0;
     assert_eq!(plan(&["--ready", offered]).code, 0, "{offered}");
 }
 
@@ -167,7 +167,7 @@ fn a_stage_that_fails_ends_with_one_and_the_tasks_before_it_are_planned() {
     assert_eq!(run.code, 1);
     assert!(run.words.starts_with("vatsketch: draining: the curd does not fit"), "{}", run.words);
     assert!(run.data.contains("Stir in the rennet") && run.data.contains("The plan ends before “Moulds and draining”"));
-    assert!(!run.data.contains("Cheeses ready"));
+    assert!(!run.data.contains("Cheeses finished"));
     let nothing = plan(&["--start", "2031-05-06T17:30", "--set", "fat_target_percent=9", "--set", "cream_strength_percent=10"]);
     assert_eq!((nothing.code, nothing.data.as_str()), (1, ""));
     assert!(nothing.words.contains("vatsketch: milk: ") && nothing.words.contains("nothing to plan"), "{}", nothing.words);

@@ -87,7 +87,7 @@ fn one_task(task: WeekTask) -> KitchenWeek {
     KitchenWeek {
         zone: "Etc/UTC".to_owned(),
         tasks: vec![task],
-        ready: None,
+        finished: None,
         points: 0,
         reasons: Vec::new(),
         stretches: Vec::new(),

@@ -78,7 +78,7 @@ fn every_file_of_format_three_opens_and_means_what_it_meant() {
         assert_eq!(from_text(&to_text(&design)).unwrap(), design, "{name}");
     }
     let first = read(path("first-vat").as_ref()).unwrap();
-    assert_eq!(first.week.wish, Wish::ReadyBy(read_moment("2031-06-20 17:30").unwrap()));
+    assert_eq!(first.week.wish, Wish::FinishedBy(read_moment("2031-06-20 17:30").unwrap()));
     assert_eq!(first.week.taken[1].by, Habitual::Work);
     assert_eq!(first.week.taken[1].days, [false, true, true, true, false, false, false]);
     assert_eq!((hour(first.week.taken[0].from), hour(first.week.taken[0].to)), ("22:30".to_owned(), "06:15".to_owned()));

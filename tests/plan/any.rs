@@ -44,7 +44,7 @@ pub fn any_start() -> impl Strategy<Value = Start> {
             within_min,
             wait_points
         }),
-        (0_i64..800, 0_i64..1500, 0_i64..3).prop_map(|(from_min, more, spare_points)| Start::ReadyBy {
+        (0_i64..800, 0_i64..1500, 0_i64..3).prop_map(|(from_min, more, spare_points)| Start::FinishedBy {
             by_min: from_min + more,
             from_min,
             spare_points
@@ -60,7 +60,7 @@ fn starts(start: &Start) -> Vec<i64> {
         Start::Earliest { from_min, within_min, .. } => {
             (from_min..=from_min + within_min).filter(|at| at % GRID_MIN == 0).collect()
         }
-        Start::ReadyBy { by_min, from_min, .. } => (from_min..=by_min).filter(|at| at % GRID_MIN == 0).collect(),
+        Start::FinishedBy { by_min, from_min, .. } => (from_min..=by_min).filter(|at| at % GRID_MIN == 0).collect(),
         Start::Here { at_min, .. } => vec![at_min],
     }
 }
@@ -74,7 +74,7 @@ fn gaps(gap: &Gap, at_min: i64) -> Vec<i64> {
     if all.is_empty() { vec![gap.usual_from_min] } else { all }
 }
 
-/// Returns every way to place a run that keeps the start and ready-by, with its points counted minute by minute.
+/// Returns every way to place a run that keeps the start and the finish, with its points counted minute by minute.
 pub fn every_way(run: &[Handling], hours: &Hours, start: &Start) -> Vec<(i64, Vec<i64>)> {
     let mut ways: Vec<Vec<i64>> = starts(start).into_iter().map(|at| vec![at]).collect();
     for handling in &run[..run.len() - 1] {
@@ -89,7 +89,7 @@ pub fn every_way(run: &[Handling], hours: &Hours, start: &Start) -> Vec<(i64, Ve
     let end = |way: &[i64]| way.last().unwrap() + run.last().unwrap().hands_min;
     let in_time = |way: &[i64]| match *start {
         Start::Earliest { .. } | Start::Here { by_min: None, .. } => true,
-        Start::ReadyBy { by_min, .. } | Start::Here { by_min: Some(by_min), .. } => end(way) <= by_min,
+        Start::FinishedBy { by_min, .. } | Start::Here { by_min: Some(by_min), .. } => end(way) <= by_min,
     };
     ways.into_iter().filter(|way| in_time(way)).map(|way| (points(run, hours, start, &way), way)).collect()
 }
@@ -113,7 +113,7 @@ pub fn points(run: &[Handling], hours: &Hours, start: &Start, way: &[i64]) -> i6
     let end = way.last().unwrap() + run.last().unwrap().hands_min;
     let waits = match *start {
         Start::Earliest { from_min, wait_points, .. } => wait_points * ((way[0] - from_min) / 15),
-        Start::ReadyBy { by_min, spare_points, .. } => spare_points * ((by_min - end) / 15),
+        Start::FinishedBy { by_min, spare_points, .. } => spare_points * ((by_min - end) / 15),
         Start::Here { .. } => 0,
     };
     hands + shifts + waits

@@ -56,26 +56,26 @@ fn a_start_soon_after_a_time_lets_the_maker_sleep_and_work() {
 }
 
 #[test]
-fn ready_by_is_kept_and_the_last_day_of_keeping_follows() {
+fn finished_by_is_kept_and_the_last_day_of_keeping_follows() {
     let by = date(2031, 6, 15).at(12, 0, 0, 0);
-    let design = wishing(Wish::ReadyBy(by));
+    let design = wishing(Wish::FinishedBy(by));
     let week = planned(&design);
-    let ready = week.ready.unwrap();
-    assert!(ready <= by && week.tasks[0].start >= now().at);
+    let finished = week.finished.unwrap();
+    assert!(finished <= by && week.tasks[0].start >= now().at);
     let last = week.tasks.last().unwrap();
-    let days = (last.start - ready).get_days();
+    let days = (last.start - finished).get_days();
     assert_eq!((last.key.as_str(), f64::from(days)), ("last_day", design.keeping.keeping_days));
 }
 
 #[test]
 fn refusals_name_times_of_the_wall_clock_and_the_time_they_offer_works() {
-    let past = kitchen_week(&made(&wishing(Wish::ReadyBy(monday(7, 0)))), &now()).unwrap_err();
-    assert_eq!(past.to_string(), "ready by 2031-05-05 07:00 lies in the past: it is 2031-05-05 08:00 now; choose a later time");
-    let error = kitchen_week(&made(&wishing(Wish::ReadyBy(monday(20, 0)))), &now()).unwrap_err();
+    let past = kitchen_week(&made(&wishing(Wish::FinishedBy(monday(7, 0)))), &now()).unwrap_err();
+    assert_eq!(past.to_string(), "the finish time 2031-05-05 07:00 is in the past: it is 2031-05-05 08:00 now; choose a later time");
+    let error = kitchen_week(&made(&wishing(Wish::FinishedBy(monday(20, 0)))), &now()).unwrap_err();
     let KitchenWeekError::TooSoon { soonest, .. } = error else { panic!("{error}") };
-    assert!(kitchen_week(&made(&wishing(Wish::ReadyBy(soonest))), &now()).is_ok());
+    assert!(kitchen_week(&made(&wishing(Wish::FinishedBy(soonest))), &now()).is_ok());
     let sooner = soonest.checked_sub(jiff::ToSpan::minutes(1)).unwrap();
-    assert!(kitchen_week(&made(&wishing(Wish::ReadyBy(sooner))), &now()).is_err(), "the time offered is the earliest");
+    assert!(kitchen_week(&made(&wishing(Wish::FinishedBy(sooner))), &now()).is_err(), "the time offered is the earliest");
 }
 
 #[test]
@@ -136,7 +136,7 @@ fn a_zone_that_is_none_is_refused_with_what_to_write() {
 /// The computer stands two hours ahead of the zone that the design names: there it is not yet 07:00.
 #[test]
 fn what_time_it_is_counts_by_the_zone_that_the_design_names() {
-    let mut design = wishing(Wish::ReadyBy(monday(7, 0)));
+    let mut design = wishing(Wish::FinishedBy(monday(7, 0)));
     design.week.zone = "Etc/UTC".to_owned();
     let now = Now { at: monday(8, 0), zone: TimeZone::fixed(jiff::tz::offset(2)) };
     let error = kitchen_week(&made(&design), &now).unwrap_err();
@@ -144,7 +144,7 @@ fn what_time_it_is_counts_by_the_zone_that_the_design_names() {
 }
 
 #[test]
-fn a_vat_that_stops_half_way_has_no_time_of_being_ready() {
+fn a_vat_that_stops_half_way_has_no_time_of_being_finished() {
     let mut design = wishing(Wish::StartAt(monday(9, 0)));
     // More cheeses than moulds can hold: the draining cannot be worked out.
     design.set("mould_count", Value::Number(1.0)).unwrap();
@@ -153,7 +153,7 @@ fn a_vat_that_stops_half_way_has_no_time_of_being_ready() {
     let stops = made(&design);
     assert!(stops.vat.done().is_some() && stops.draining.done().is_none());
     let week = planned(&design);
-    assert_eq!((week.ready, week.ends_before), (None, Some(Stage::Draining)));
+    assert_eq!((week.finished, week.ends_before), (None, Some(Stage::Draining)));
     assert!(week.tasks.iter().any(|task| task.key == "cut"));
 }
 
@@ -174,7 +174,7 @@ fn the_last_day_never_moves_away_while_the_jars_are_looked_after() {
         let there = after.tasks.last().unwrap();
         assert!(there.is_last_day() && there.start <= last.start, "{key}: {} instead of {}", there.start, last.start);
         if key == "sour" {
-            assert_eq!((there.start, after.ready), (last.start, before.ready), "known to the minute");
+            assert_eq!((there.start, after.finished), (last.start, before.finished), "known to the minute");
         }
     }
 }

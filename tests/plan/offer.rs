@@ -28,9 +28,9 @@ fn every_offer_makes_a_week() {
 }
 
 #[test]
-fn without_a_known_end_no_ready_by_is_offered() {
+fn without_a_known_end_no_finished_by_is_offered() {
     let offers = wish_offers(&now(), &Counted::default());
-    assert!(offers.iter().all(|offer| !matches!(offer.wish, Wish::ReadyBy(_))));
+    assert!(offers.iter().all(|offer| !matches!(offer.wish, Wish::FinishedBy(_))));
 }
 
 #[test]
@@ -41,7 +41,7 @@ fn a_wish_of_another_kind_keeps_the_plan_where_it_is() {
     let counted = counted(&made);
     let of = |kind| wish_of_kind(kind, Some(&week), &now(), &counted);
     assert_eq!(of(WishKind::SoonAfter), Wish::SoonAfter(start));
-    assert_eq!(wished_time(of(WishKind::ReadyBy)), week.ready);
+    assert_eq!(wished_time(of(WishKind::FinishedBy)), week.finished);
     assert_eq!(of(WishKind::Open), Wish::Open);
     for kind in WishKind::ALL {
         assert_eq!(WishKind::of(of(kind)), kind);
@@ -51,10 +51,10 @@ fn a_wish_of_another_kind_keeps_the_plan_where_it_is() {
 
 #[test]
 fn an_error_that_knows_a_time_offers_it_and_the_others_offer_nothing() {
-    let soon = wishing(Wish::ReadyBy(date(2031, 5, 6).at(9, 0, 0, 0)));
+    let soon = wishing(Wish::FinishedBy(date(2031, 5, 6).at(9, 0, 0, 0)));
     let offer = kitchen_week(&batch(&soon).unwrap(), &now()).unwrap_err().offer().unwrap();
     assert!(kitchen_week(&batch(&wishing(offer.wish)).unwrap(), &now()).is_ok());
-    let past = wishing(Wish::ReadyBy(date(2031, 5, 4).at(9, 0, 0, 0)));
+    let past = wishing(Wish::FinishedBy(date(2031, 5, 4).at(9, 0, 0, 0)));
     assert_eq!(kitchen_week(&batch(&past).unwrap(), &now()).unwrap_err().offer(), None);
 }
 

@@ -34,7 +34,7 @@ fn a_step_that_is_overdue_is_planned_from_now_on_and_says_so() {
 }
 
 #[test]
-fn a_ready_by_that_the_rest_cannot_keep_is_refused_with_how_late_it_will_be() {
+fn a_finished_by_that_the_rest_cannot_keep_is_refused_with_how_late_it_will_be() {
     let left = rest(&run(), &Here { done: 2, began_min: 600, now_min: 610 }, Some(900)).unwrap();
     let error = schedule(&left.handlings, &Hours::of_habits(&[], 4000), &left.start).unwrap_err();
     // 225 + 225 + 15 min at least after 600.

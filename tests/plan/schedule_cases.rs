@@ -56,7 +56,7 @@ impl Case {
             "earliest" => {
                 Start::Earliest { from_min: self.earliest, within_min: self.start_window.unwrap(), wait_points: self.beta }
             }
-            "ready" => Start::ReadyBy { by_min: self.ready.unwrap(), from_min: self.earliest, spare_points: self.beta },
+            "ready" => Start::FinishedBy { by_min: self.ready.unwrap(), from_min: self.earliest, spare_points: self.beta },
             other => panic!("unknown mode {other}"),
         }
     }

@@ -21,7 +21,7 @@ proptest! {
                 prop_assert!(ways.iter().any(|(_, way)| *way == starts), "{starts:?} is none of the ways");
                 prop_assert_eq!(points(&run, &hours, &start, &starts), plan.points);
                 let firsts = ways.iter().filter(|(points, _)| *points == least).map(|(_, way)| way[0]);
-                let wanted = if matches!(start, Start::ReadyBy { .. }) { firsts.max() } else { firsts.min() };
+                let wanted = if matches!(start, Start::FinishedBy { .. }) { firsts.max() } else { firsts.min() };
                 prop_assert_eq!(Some(starts[0]), wanted);
             }
             Err(_) => prop_assert!(ways.is_empty(), "refused, but {:?} is a way", ways.first()),
@@ -31,14 +31,14 @@ proptest! {
     #[test]
     fn what_the_refusal_proposes_is_feasible_and_no_minute_less(run in any_run(), from_min in 2000_i64..2100, left in 0_i64..700) {
         let hours = Hours::of_habits(&[], 9000);
-        let ready = |by_min, from_min| schedule(&run, &hours, &Start::ReadyBy { by_min, from_min, spare_points: 0 });
+        let finished = |by_min, from_min| schedule(&run, &hours, &Start::FinishedBy { by_min, from_min, spare_points: 0 });
         let by_min = from_min + left;
-        if let Err(error) = ready(by_min, from_min) {
+        if let Err(error) = finished(by_min, from_min) {
             let ScheduleError::NoFeasibleStart { later_min, earlier_min, left_min, .. } = error else { panic!("{error}") };
             prop_assert_eq!(left_min, left);
-            prop_assert!(ready(by_min + later_min, from_min).is_ok());
-            prop_assert!(ready(by_min + later_min - 1, from_min).is_err());
-            prop_assert!(ready(by_min, from_min - earlier_min).is_ok());
+            prop_assert!(finished(by_min + later_min, from_min).is_ok());
+            prop_assert!(finished(by_min + later_min - 1, from_min).is_err());
+            prop_assert!(finished(by_min, from_min - earlier_min).is_ok());
         }
     }
 

@@ -15,15 +15,15 @@ fn refused(run: &[Handling], start: Start) -> ScheduleError {
 }
 
 #[test]
-fn a_ready_by_in_the_past_is_refused_and_says_how_long_ago() {
-    let error = refused(&run(), Start::ReadyBy { by_min: 500, from_min: 800, spare_points: 0 });
-    assert_eq!(error, ScheduleError::ReadyInThePast { past_min: 300 });
+fn a_finished_by_in_the_past_is_refused_and_says_how_long_ago() {
+    let error = refused(&run(), Start::FinishedBy { by_min: 500, from_min: 800, spare_points: 0 });
+    assert_eq!(error, ScheduleError::FinishedInThePast { past_min: 300 });
     assert!(error.to_string().contains("5 h before"), "{error}");
 }
 
 #[test]
-fn a_ready_by_too_soon_says_what_would_make_it_feasible() {
-    let error = refused(&run(), Start::ReadyBy { by_min: 1000, from_min: 600, spare_points: 0 });
+fn a_finished_by_too_soon_says_what_would_make_it_feasible() {
+    let error = refused(&run(), Start::FinishedBy { by_min: 1000, from_min: 600, spare_points: 0 });
     // At least 60 + 480 + 20 = 560 min from 600 on; 400 are left.
     let ScheduleError::NoFeasibleStart { left_min, shortest_min, later_min, earlier_min, .. } = error.clone() else {
         panic!("{error}")
@@ -31,7 +31,7 @@ fn a_ready_by_too_soon_says_what_would_make_it_feasible() {
     assert_eq!((left_min, shortest_min, later_min, earlier_min), (400, 560, 160, 165));
     let words = error.to_string();
     assert!(
-        words.contains("be ready 2 h 40 min later") && words.contains("begin 2 h 45 min earlier") && words.contains("“ladle”"),
+        words.contains("finish 2 h 40 min later") && words.contains("begin 2 h 45 min earlier") && words.contains("“ladle”"),
         "{words}"
     );
 }
@@ -70,8 +70,8 @@ fn what_cannot_be_a_plan_is_refused_with_its_numbers() {
 }
 
 #[test]
-fn the_last_step_may_end_at_the_very_minute_of_ready_by() {
-    let start = |by_min| Start::ReadyBy { by_min, from_min: 600, spare_points: 3 };
+fn the_last_step_may_end_at_the_very_minute_of_finished_by() {
+    let start = |by_min| Start::FinishedBy { by_min, from_min: 600, spare_points: 3 };
     let plan = schedule(&run(), &Hours::of_habits(&[], 20_000), &start(1160)).unwrap();
     assert_eq!((plan.placed[0].start_min, plan.end_min(), plan.wait_points), (600, 1160, 0));
     assert!(matches!(refused(&run(), start(1159)), ScheduleError::NoFeasibleStart { later_min: 1, earlier_min: 15, .. }));

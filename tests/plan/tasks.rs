@@ -44,7 +44,7 @@ fn the_tasks_stand_in_the_order_of_the_trade() {
     wanted.extend((1..=turns).map(|turn| format!("turn_{turn}")));
     wanted.extend(["unmould", "swap", "weigh", "vinegar", "sour", "rest", "roll_1", "roll_2"].map(str::to_owned));
     assert_eq!(keys(&tasks), wanted);
-    assert_eq!(tasks.until_ready, tasks.position("rest").unwrap());
+    assert_eq!(tasks.until_finished, tasks.position("rest").unwrap());
     assert_eq!(tasks.ends_before, None);
 }
 

@@ -44,22 +44,22 @@ fn every_task_of_a_week_keeps_its_limits_and_the_vat_keeps_to_the_minute() {
 }
 
 #[test]
-fn ready_by_is_about_the_cheeses_and_not_about_the_rolling_of_their_jars() {
+fn finished_by_is_about_the_cheeses_and_not_about_the_rolling_of_their_jars() {
     let (_, tasks) = made(&[("kept_in", Value::Choice("oil")), ("keeping_days", Value::Number(20.0))]);
     let by_min = 30 * 1440;
-    let plan = week(&tasks, &Start::ReadyBy { by_min, from_min: 0, spare_points: 1 }, nights).unwrap();
-    let ready = &plan.placed[tasks.until_ready - 1];
-    assert!(ready.start_min + ready.hands_min <= by_min);
+    let plan = week(&tasks, &Start::FinishedBy { by_min, from_min: 0, spare_points: 1 }, nights).unwrap();
+    let finished = &plan.placed[tasks.until_finished - 1];
+    assert!(finished.start_min + finished.hands_min <= by_min);
     assert!(plan.end_min() > by_min);
 }
 
 #[test]
-fn a_ready_by_too_soon_is_refused_with_the_longest_wait() {
+fn a_finished_by_too_soon_is_refused_with_the_longest_wait() {
     let (_, tasks) = made(&[]);
-    let error = week(&tasks, &Start::ReadyBy { by_min: 3 * 1440, from_min: 0, spare_points: 0 }, nights).unwrap_err();
+    let error = week(&tasks, &Start::FinishedBy { by_min: 3 * 1440, from_min: 0, spare_points: 0 }, nights).unwrap_err();
     let WeekError::Schedule(ScheduleError::NoFeasibleStart { longest, later_min, .. }) = error else { panic!("{error}") };
     assert_eq!(longest, "Cover with vinegar");
-    assert!(week(&tasks, &Start::ReadyBy { by_min: 3 * 1440 + later_min, from_min: 0, spare_points: 0 }, nights).is_ok());
+    assert!(week(&tasks, &Start::FinishedBy { by_min: 3 * 1440 + later_min, from_min: 0, spare_points: 0 }, nights).is_ok());
 }
 
 #[test]

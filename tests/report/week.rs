@@ -110,7 +110,7 @@ fn what_lies_behind_the_maker_is_not_on_the_paper_but_its_cautions_are() {
 #[test]
 fn a_week_that_cannot_be_is_said_and_the_plan_counts_its_times() {
     let mut design = Design::default();
-    design.week.wish = Wish::ReadyBy(now().at);
+    design.week.wish = Wish::FinishedBy(now().at);
     let made = batch(&design).unwrap();
     let plan = plan_at(&made, &now());
     assert!(plan.no_week.as_ref().is_some_and(|why| why.contains("at the earliest")), "{:?}", plan.no_week);

@@ -85,8 +85,8 @@ fn a_refused_time_says_why_beside_the_field_and_escape_keeps_the_old_one() {
 #[test]
 fn another_kind_of_wish_starts_from_the_plan_that_stands() {
     let mut harness = page();
-    press(&mut harness, "When: Ready by");
-    let Wish::ReadyBy(by) = week(&harness).wish else { panic!("{:?}", week(&harness).wish) };
+    press(&mut harness, "When: Finished by");
+    let Wish::FinishedBy(by) = week(&harness).wish else { panic!("{:?}", week(&harness).wish) };
     assert!(by > may(9, 14, 30));
     press(&mut harness, "When: Not fixed yet");
     assert_eq!(week(&harness).wish, Wish::Open);
@@ -95,11 +95,11 @@ fn another_kind_of_wish_starts_from_the_plan_that_stands() {
 #[test]
 fn where_no_start_is_left_the_earliest_time_is_offered_and_works() {
     let mut harness = page();
-    press(&mut harness, "When: Ready by");
-    type_into(&mut harness, "Ready by: day and time", "tomorrow 9:00", Key::Enter);
-    assert_eq!(week(&harness).wish, Wish::ReadyBy(may(6, 9, 0)));
+    press(&mut harness, "When: Finished by");
+    type_into(&mut harness, "Finished by: day and time", "tomorrow 9:00", Key::Enter);
+    assert_eq!(week(&harness).wish, Wish::FinishedBy(may(6, 9, 0)));
     harness.get_by_label_contains("No start leaves enough time");
-    harness.get_by_label_contains("Be ready by ").click();
+    harness.get_by_label_contains("Finish by ").click();
     harness.run();
     assert!(harness.query_by_label_contains("No start leaves enough time").is_none());
     harness.get_by_role_and_label(Role::Slider, "Start of the week");
@@ -274,5 +274,5 @@ fn the_week_is_written_for_a_calendar_and_told_where_there_is_none() {
     harness.run();
     typed(&mut harness);
     assert!(!file.exists());
-    assert!(harness.query_by_label_contains("say on the page Plan when to begin or to be ready").is_some());
+    assert!(harness.query_by_label_contains("say on the page Plan when to begin or to be finished").is_some());
 }

@@ -14,7 +14,7 @@ pub(super) fn of_week(batch: &Batch, week: &KitchenWeek, now: &Now) -> Value {
         "zone": week.zone,
         "as_of": now.at.to_string(),
         "start": week.tasks.first().map(|task| task.start.to_string()),
-        "ready": week.ready.map(|ready| ready.to_string()),
+        "ready": week.finished.map(|finished| finished.to_string()),
         "last_day": last.map(|task| task.start.date().to_string()),
         "points": week.points,
         "tasks": week.tasks.iter().map(task).collect::<Vec<_>>(),
@@ -45,7 +45,7 @@ fn wish(wish: Wish) -> Value {
         Wish::Open => ("open", None),
         Wish::StartAt(at) => ("start_at", Some(at)),
         Wish::SoonAfter(at) => ("soon_after", Some(at)),
-        Wish::ReadyBy(at) => ("ready_by", Some(at)),
+        Wish::FinishedBy(at) => ("ready_by", Some(at)),
     };
     json!({ "kind": key, "at": at.map(|at| at.to_string()) })
 }

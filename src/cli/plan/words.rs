@@ -28,8 +28,8 @@ pub(super) fn write_week(batch: &Batch, week: &KitchenWeek, data: &mut dyn Write
         let word = if first.begun { "From here on" } else { "Begin" };
         writeln!(data, "{word}: {}", moment(first.start))?;
     }
-    if let Some(ready) = week.ready {
-        writeln!(data, "Cheeses ready: {}", moment(ready))?;
+    if let Some(finished) = week.finished {
+        writeln!(data, "Cheeses finished: {}", moment(finished))?;
     }
     if let Some(last) = week.tasks.iter().find(|task| task.is_last_day()) {
         writeln!(data, "Last day of the planned keeping: {}", day(last.start.date()))?;

@@ -80,7 +80,7 @@ impl From<&WeekDesign> for Week {
             Working::Open => Wish::Open,
             Working::StartAt(at) => Wish::StartAt(moment(at)),
             Working::SoonAfter(at) => Wish::SoonAfter(moment(at)),
-            Working::ReadyBy(at) => Wish::ReadyBy(moment(at)),
+            Working::FinishedBy(at) => Wish::ReadyBy(moment(at)),
         };
         let taken = |row: &TakenHours| Taken {
             by: row.by.into(),
@@ -106,7 +106,7 @@ impl TryFrom<Week> for WeekDesign {
             Wish::Open => Working::Open,
             Wish::StartAt(at) => Working::StartAt(read_moment(at)?),
             Wish::SoonAfter(at) => Working::SoonAfter(read_moment(at)?),
-            Wish::ReadyBy(at) => Working::ReadyBy(read_moment(at)?),
+            Wish::ReadyBy(at) => Working::FinishedBy(read_moment(at)?),
         };
         let taken = |row: &Taken| {
             let days = Day::ALL.map(|day| row.days.contains(&day));

@@ -47,8 +47,8 @@ impl Task {
 pub struct Tasks {
     /// The tasks, in order.
     pub all: Vec<Task>,
-    /// How many of them until the cheeses are ready; the others look after the jars.
-    pub until_ready: usize,
+    /// How many of them until the cheeses are finished; the others look after the jars.
+    pub until_finished: usize,
     /// The first stage that could not be worked out; its tasks and all later ones are missing.
     pub ends_before: Option<Stage>,
 }
@@ -113,7 +113,7 @@ pub fn tasks(batch: &Batch) -> Tasks {
             jar::add_vinegar(all, &batch.design, pickling);
         }
     }
-    tasks.until_ready = tasks.all.len();
+    tasks.until_finished = tasks.all.len();
     if let Some(pickling) = batch.pickling.done() {
         tasks.all.extend(jar::rolling(&batch.design.keeping, pickling.jars));
     }

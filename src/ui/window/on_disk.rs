@@ -108,7 +108,7 @@ impl Window {
         let title = &batch.design.title;
         let made = match kitchen_week(batch, &now) {
             Ok(Some(week)) => calendar(&week, title, &now).map_err(|error| error.to_string()),
-            Ok(None) => Err("the vat has no time yet; say on the page Plan when to begin or to be ready".to_owned()),
+            Ok(None) => Err("the vat has no time yet; say on the page Plan when to begin or to be finished".to_owned()),
             Err(error) => Err(error.to_string()),
         };
         match made.and_then(|bytes| write_safely(path, &bytes, false).map_err(|error| error.to_string())) {
