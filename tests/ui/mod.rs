@@ -1,15 +1,13 @@
 //! Tests of `src/ui`, by accessible label; no display and no graphics driver is needed.
 
-mod card;
+mod figure_card;
+mod paper;
 mod pictures;
-mod plan;
-mod second;
+mod results;
 mod soft;
 mod supplies;
-mod theme;
-mod units;
 mod week;
-mod week_pictures;
+mod widget;
 mod window;
 
 use egui_kittest::Harness;

@@ -1,6 +1,6 @@
 //! Pictures of the window, made from the examples.
 
-use super::{about_second, example, settled, shown};
+use crate::ui::{about_second, example, settled, shown};
 use egui::Theme;
 use vatsketch::curve::SectionKey;
 use vatsketch::design::Stage;
@@ -55,8 +55,14 @@ fn screenshots() {
     {
         picture_after(name, 0, size, theme, |harness| about_second(harness, "The same vat from sheep's milk"));
     }
-    picture("week-1280-light", 0, [1280.0, 800.0], Theme::Light, super::week_pictures::on(vatsketch::ui::PlanPart::Week));
-    picture("shopping-1280-light", 0, [1280.0, 800.0], Theme::Light, super::week_pictures::on(vatsketch::ui::PlanPart::Shopping));
+    picture("week-1280-light", 0, [1280.0, 800.0], Theme::Light, crate::ui::week::pictures::on(vatsketch::ui::PlanPart::Week));
+    picture(
+        "shopping-1280-light",
+        0,
+        [1280.0, 800.0],
+        Theme::Light,
+        crate::ui::week::pictures::on(vatsketch::ui::PlanPart::Shopping),
+    );
     picture("plan-1280-light", 0, [1280.0, 800.0], Theme::Light, |window| {
         window.view.page = vatsketch::ui::Page::Plan;
         window.view.plan_part = vatsketch::ui::PlanPart::Paper;

@@ -1,6 +1,6 @@
 //! The shopping, used by accessible label. Sizes and prices are invented.
 
-use super::shown;
+use crate::ui::shown;
 use egui::accesskit::Role;
 use egui::{Key, Theme};
 use egui_kittest::Harness;

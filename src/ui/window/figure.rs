@@ -1,9 +1,9 @@
 //! What the window does about one figure: its card, aiming, pins.
 
-use super::Window;
 use crate::analysis::{Goal, Solved};
 use crate::session::Session;
-use crate::ui::figure_card::{CardView, Told};
+use crate::ui::figure_card::card::{CardView, Told};
+use crate::ui::window::shell::Window;
 
 impl Window {
     /// Opens the card of a figure, or closes it.

@@ -1,11 +1,11 @@
 //! What the window has worked out in the background: what matters to the figure of the open card, and the spread of the open design.
 
-use super::Window;
 use crate::curve::Spread;
 use crate::design::Design;
 use crate::session::{SensitivityJob, SpreadJob};
-use crate::ui::figure_card::Card;
-use crate::ui::sensitivity_bars::Effects;
+use crate::ui::figure_card::card::Card;
+use crate::ui::figure_card::sensitivity::Effects;
+use crate::ui::window::shell::Window;
 use std::sync::Arc;
 
 /// What is known about the open card, and the jobs.

@@ -1,7 +1,7 @@
 //! What stands in front of the window: the keys and the prompts.
 
-use super::Window;
-use crate::ui::prompt::{Reply, Which, keys_ui, prompt_ui};
+use crate::ui::window::prompt::{Reply, Which, keys_ui, prompt_ui};
+use crate::ui::window::shell::Window;
 use std::path::PathBuf;
 
 impl Window {

@@ -1,13 +1,13 @@
 //! What the window keeps on the disk: designs, plans, the recovery copy and its own look.
 
-use super::Window;
 use crate::export::calendar;
 use crate::file::write_safely;
 use crate::plan::kitchen_week;
 use crate::session::{LeftBehind, Session};
-use crate::ui::files::{Answer, Purpose, file_name, with_ending};
-use crate::ui::look;
-use crate::ui::prompt::Prompt;
+use crate::ui::widget::appearance as look;
+use crate::ui::window::files::{Answer, Purpose, file_name, with_ending};
+use crate::ui::window::prompt::Prompt;
+use crate::ui::window::shell::Window;
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 

@@ -1,11 +1,13 @@
 //! The page of the plan: the row of its parts, and the part in sight.
 
-use super::{ONE_COLUMN, Window};
 use crate::session::WallClock;
-use crate::ui::ask::Ask;
-use crate::ui::theme::Palette;
-use crate::ui::view::{PlanPart, Room};
-use crate::ui::{plan_parts, supplies_page, week_page};
+use crate::ui::state::ask::Ask;
+use crate::ui::state::view::{PlanPart, Room};
+use crate::ui::supplies::page as supplies_page;
+use crate::ui::week::page as week_page;
+use crate::ui::widget::theme::Palette;
+use crate::ui::window::plan_parts;
+use crate::ui::window::shell::{ONE_COLUMN, Window};
 use egui::{Frame, Margin, Panel, Ui};
 use std::time::Duration;
 

@@ -1,13 +1,13 @@
 //! What the window does about the second design.
 
-use super::Window;
 use crate::curve::run;
 use crate::session::{Session, SessionError};
 use crate::ui::Ask;
-use crate::ui::ask::SecondAsk;
-use crate::ui::beside::Beside;
-use crate::ui::files::Purpose;
-use crate::ui::prompt::{Prompt, Which};
+use crate::ui::results::beside::Beside;
+use crate::ui::state::ask::SecondAsk;
+use crate::ui::window::files::Purpose;
+use crate::ui::window::prompt::{Prompt, Which};
+use crate::ui::window::shell::Window;
 use std::path::Path;
 
 impl Window {

@@ -1,0 +1,224 @@
+//! The choices, grouped by stage in the trade's order.
+
+use crate::analysis::DifferingChoice;
+use crate::design::{Choice, Design, Field, Kind, Stage, Value, fields};
+use crate::session::Command;
+use crate::ui::choices::number_field::{BOX_WIDTH, box_ui, number_rail_ui, reset_ui};
+use crate::ui::results::beside::value_text;
+use crate::ui::state::ask::{Ask, SecondAsk};
+use crate::ui::state::view::{Room, View};
+use crate::ui::widget::pin::pin_ui;
+use crate::ui::widget::theme::{CAPTION, Palette, TITLE, bold};
+use crate::ui::widget::typed_box::said_ui;
+use egui::{Align, CornerRadius, Layout, RichText, Role, Sense, Stroke, Ui, WidgetInfo, vec2};
+use std::collections::BTreeSet;
+
+/// What is marked in the form.
+#[derive(Clone, Copy)]
+pub(in crate::ui) struct Marks<'a> {
+    /// What differs from a second design.
+    pub(in crate::ui) differing: &'a [DifferingChoice],
+    /// What no aim may move.
+    pub(in crate::ui) pins: &'a BTreeSet<&'static str>,
+}
+
+/// Draws the form and returns what is asked for.
+pub(in crate::ui) fn choices_ui(ui: &mut Ui, view: &mut View, design: &Design, marks: Marks<'_>, room: Room) -> Vec<Ask> {
+    let mut asks = Vec::new();
+    room.scrolled(ui, "choices", |ui| {
+        for stage in Stage::ALL {
+            stage_ui(ui, view, design, (stage, marks), &mut asks);
+            ui.add_space(14.0);
+        }
+    });
+    asks
+}
+
+fn stage_ui(ui: &mut Ui, view: &mut View, design: &Design, (stage, marks): (Stage, Marks<'_>), asks: &mut Vec<Ask>) {
+    let palette = Palette::of(ui);
+    let heading = ui
+        .horizontal(|ui| {
+            ui.label(RichText::new(stage.title()).font(bold(TITLE)));
+            let changed = fields().any(|field| field.stage == stage && field.get(design) != field.default());
+            if changed {
+                ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+                    let button = egui::Button::new(RichText::new("All to defaults").size(CAPTION)).frame(false);
+                    let response = ui.add(button);
+                    response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{}: all to defaults", stage.title())));
+                    if response.clicked() {
+                        asks.push(Ask::Do(Command::ResetStage(stage)));
+                    }
+                });
+            }
+        })
+        .response;
+    if view.scroll_to == Some(stage) {
+        heading.scroll_to_me(Some(Align::Min));
+        view.scroll_to = None;
+    }
+    ui.painter().hline(ui.max_rect().x_range(), heading.rect.bottom() + 2.0, Stroke::new(1.0, palette.grid));
+    ui.add_space(6.0);
+    for field in fields().filter(|field| field.stage == stage && (field.used)(design)) {
+        let other = marks.differing.iter().find(|choice| choice.field.key == field.key);
+        row_ui(ui, view, design, (field, other, marks.pins.contains(field.key)), asks);
+    }
+    // What has an effect in the second design alone has no row of its own.
+    for choice in
+        marks.differing.iter().filter(|choice| choice.field.stage == stage && choice.in_use && !(choice.field.used)(design))
+    {
+        egui::Frame::new().inner_margin(egui::Margin::symmetric(6, 4)).show(ui, |ui| {
+            ui.label(RichText::new(format!("{}, only in B", choice.field.label)).color(palette.soft));
+            other_ui(ui, view, choice, asks);
+        });
+    }
+}
+
+fn row_ui(
+    ui: &mut Ui,
+    view: &mut View,
+    design: &Design,
+    (field, other, pinned): (&'static Field, Option<&DifferingChoice>, bool),
+    asks: &mut Vec<Ask>,
+) {
+    let palette = Palette::of(ui);
+    let marked = view.marked == Some(field.key);
+    let fill = if marked { palette.changed } else { egui::Color32::TRANSPARENT };
+    let frame = egui::Frame::new().fill(fill).corner_radius(6).inner_margin(egui::Margin::symmetric(6, 4));
+    let shown = frame.show(ui, |ui| {
+        ui.set_width(ui.available_width());
+        match field.kind {
+            Kind::Number { .. } => number_row(ui, view, design, (field, pinned), asks),
+            Kind::Choice(choices) => choice_row(ui, design, field, choices, asks),
+            Kind::Switch => switch_row(ui, design, field, asks),
+        }
+        if let Some(other) = other {
+            other_ui(ui, view, other, asks);
+        }
+    });
+    if other.is_some() {
+        let rect = shown.response.rect;
+        ui.painter().vline(rect.left() + 1.0, rect.y_range(), Stroke::new(3.0, palette.second));
+    }
+    if marked && view.mark_scrolls {
+        shown.response.scroll_to_me(Some(Align::Center));
+        view.mark_scrolls = false;
+    }
+}
+
+fn number_row(ui: &mut Ui, view: &mut View, design: &Design, (field, pinned): (&'static Field, bool), asks: &mut Vec<Ask>) {
+    let (Value::Number(value), Value::Number(default)) = (field.get(design), field.default()) else { return };
+    let mut said = None;
+    ui.horizontal(|ui| {
+        let room = ui.available_width() - BOX_WIDTH - 68.0;
+        let label = label_ui(ui, field, room);
+        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+            let (asked, words) = box_ui(ui, view, field, value, label);
+            asks.extend(asked);
+            said = words;
+            asks.extend(pin_ui(ui, field, pinned));
+            if value.to_bits() != default.to_bits() && reset_ui(ui, field) {
+                asks.push(Ask::Do(Command::SetInput { key: field.key, value: field.default() }));
+            }
+        });
+    });
+    asks.extend(number_rail_ui(ui, field, value, default));
+    if let Some(said) = said {
+        said_ui(ui, &said);
+    }
+}
+
+/// Draws what the second design has instead, and the ways to make the two alike.
+fn other_ui(ui: &mut Ui, view: &View, choice: &DifferingChoice, asks: &mut Vec<Ask>) {
+    let palette = Palette::of(ui);
+    let (a, b) = (value_text(view.units, choice, choice.a), value_text(view.units, choice, choice.b));
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing = vec2(6.0, 4.0);
+        ui.label(RichText::new(format!("B: {b}")).font(bold(CAPTION)).color(palette.text));
+        for (words, does, ask) in [
+            ("Take B's", format!("take B's, {b}"), SecondAsk::Take(choice.field.key)),
+            ("Give to B", format!("give A's to B, {a}"), SecondAsk::Give(choice.field.key)),
+        ] {
+            let response = ui.add(egui::Button::new(RichText::new(words).size(CAPTION)).min_size(vec2(0.0, 24.0)));
+            response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{}: {does}", choice.field.label)));
+            focus_ring(ui, &response);
+            if response.clicked() {
+                asks.push(Ask::Second(ask));
+            }
+        }
+    });
+}
+
+/// Draws the words beside a control, wrapped in their room; returns the id that names the control.
+fn label_ui(ui: &mut Ui, field: &Field, room: f32) -> egui::Id {
+    ui.scope(|ui| {
+        ui.set_max_width(room);
+        ui.add(egui::Label::new(field.label).wrap()).on_hover_text(field.help).id
+    })
+    .inner
+}
+
+fn choice_row(ui: &mut Ui, design: &Design, field: &'static Field, choices: &'static [Choice], asks: &mut Vec<Ask>) {
+    let Value::Choice(chosen) = field.get(design) else { return };
+    ui.horizontal(|ui| {
+        label_ui(ui, field, ui.available_width() - 34.0);
+        if field.get(design) != field.default() {
+            ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+                if reset_ui(ui, field) {
+                    asks.push(Ask::Do(Command::SetInput { key: field.key, value: field.default() }));
+                }
+            });
+        }
+    });
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing = vec2(6.0, 6.0);
+        for choice in choices {
+            let name = format!("{}: {}", field.label, choice.label);
+            if pill_ui(ui, choice.label, &name, field.help, choice.key == chosen) {
+                asks.push(Ask::Do(Command::SetInput { key: field.key, value: Value::Choice(choice.key) }));
+            }
+        }
+    });
+}
+
+/// Draws one choice as a rounded button, filled where it is chosen.
+pub(in crate::ui) fn pill_ui(ui: &mut Ui, label: &str, name: &str, help: &str, chosen: bool) -> bool {
+    let palette = Palette::of(ui);
+    let (text, fill) = if chosen { (palette.background, palette.link) } else { (palette.text, palette.background) };
+    let button = egui::Button::new(RichText::new(label).size(CAPTION).color(text))
+        .fill(fill)
+        .corner_radius(CornerRadius::same(13))
+        .stroke(Stroke::new(1.0, if chosen { palette.link } else { palette.edge }))
+        .min_size(vec2(0.0, 26.0));
+    let response = ui.add(button).on_hover_text(help);
+    response.widget_info(|| WidgetInfo::selected(Role::RadioButton, true, chosen, name));
+    focus_ring(ui, &response);
+    response.clicked() && !chosen
+}
+
+fn switch_row(ui: &mut Ui, design: &Design, field: &'static Field, asks: &mut Vec<Ask>) {
+    let Value::Switch(on) = field.get(design) else { return };
+    let palette = Palette::of(ui);
+    ui.horizontal(|ui| {
+        label_ui(ui, field, ui.available_width() - 60.0);
+        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+            let (rect, response) = ui.allocate_exact_size(vec2(46.0, 26.0), Sense::click());
+            let painter = ui.painter();
+            painter.rect_filled(rect.shrink(1.0), CornerRadius::same(12), if on { palette.link } else { palette.edge });
+            let x = if on { rect.right() - 13.0 } else { rect.left() + 13.0 };
+            painter.circle_filled(egui::pos2(x, rect.center().y), 9.0, palette.background);
+            response.widget_info(|| WidgetInfo::selected(Role::CheckBox, true, on, field.label));
+            focus_ring(ui, &response);
+            if response.on_hover_text(field.help).clicked() {
+                asks.push(Ask::Do(Command::SetInput { key: field.key, value: Value::Switch(!on) }));
+            }
+        });
+    });
+}
+
+/// Draws the ring around what has the focus of the keyboard.
+pub(in crate::ui) fn focus_ring(ui: &Ui, response: &egui::Response) {
+    if response.has_focus() {
+        let ring = response.rect.expand(2.0);
+        ui.painter().rect_stroke(ring, CornerRadius::same(8), Stroke::new(2.0, Palette::of(ui).link), egui::StrokeKind::Outside);
+    }
+}

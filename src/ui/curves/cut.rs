@@ -1,0 +1,162 @@
+//! The cut through a cheese: a picture of moisture, salt or pH, with a rail for the hour.
+
+use crate::batch::Batch;
+use crate::curve::{Section, SectionKey, section};
+use crate::ui::choices::form::pill_ui;
+use crate::ui::state::ask::Ask;
+use crate::ui::state::view::CutView;
+use crate::ui::widget::rail::{Limits, Marks, RailWords, rail_ui};
+use crate::ui::widget::theme::{CAPTION, Palette, plain};
+use egui::{Align2, Color32, Pos2, Rect, RichText, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
+
+/// Colours from the lowest value to the highest: one hue, so that lightness alone tells the order, also in grey.
+const RAMP: [[f32; 3]; 4] = [[251.0, 236.0, 214.0], [240.0, 168.0, 110.0], [194.0, 65.0, 12.0], [74.0, 22.0, 4.0]];
+/// Height of the bar that explains the colours, with its numbers.
+const SCALE_HEIGHT: f32 = 30.0;
+/// Height of what stands above and below the picture.
+const AROUND: f32 = 34.0 + 24.0 + 20.0 + SCALE_HEIGHT + 36.0;
+/// Steps of the rail.
+const RAIL_STEP: f64 = 0.02;
+
+/// Draws the picture with what governs it, and says whose it is; returns what is asked for.
+pub(in crate::ui) fn cross_section_ui(ui: &mut Ui, cut: CutView, batch: &Batch, whose: &str, height: f32) -> Vec<Ask> {
+    let mut asks = Vec::new();
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = 6.0;
+        for key in SectionKey::ALL {
+            let words = format!("Cut through a cheese: {}", key.title());
+            if pill_ui(ui, key.title(), &words, "What the picture shows", key == cut.key) {
+                asks.push(Ask::Cut(CutView { key, ..cut }));
+            }
+        }
+    });
+    let Some(drawn) = section(batch, cut.key, cut.share) else {
+        ui.label(RichText::new(format!("No {} to show: its stage was not worked out.", cut.key.title())).size(CAPTION));
+        return asks;
+    };
+    picture_ui(ui, &drawn, (height - AROUND).max(40.0));
+    scale_ui(ui, cut.key);
+    let limits = Limits { least: 0.0, most: 1.0, step: RAIL_STEP, whole: false };
+    let value = format!("{:.0} {}", drawn.at_h, cut.key.counted_from());
+    let words = RailWords { label: "Hour of the cut", value: value.clone() };
+    let moved = rail_ui(ui, limits, cut.share, Marks::default(), &words);
+    asks.extend(moved.to.map(|share| Ask::Cut(CutView { share, ..cut })));
+    ui.label(RichText::new(format!("{whose}after {value}, of {:.0}", drawn.last_h)).size(CAPTION).color(Palette::of(ui).soft));
+    asks
+}
+
+/// Returns the colour of a value on its scale.
+fn colour(key: SectionKey, value: f64) -> Color32 {
+    let (least, most) = key.scale();
+    let place = ((value - least) / (most - least)).clamp(0.0, 1.0) as f32 * (RAMP.len() - 1) as f32;
+    let step = (place as usize).min(RAMP.len() - 2);
+    let share = place - step as f32;
+    let (Some(low), Some(high)) = (RAMP.get(step), RAMP.get(step + 1)) else { return Color32::GRAY };
+    let [red, green, blue] = std::array::from_fn(|part| {
+        let of = |colour: &[f32; 3]| colour.get(part).copied().unwrap_or(0.0);
+        (of(low) + share * (of(high) - of(low))).round() as u8
+    });
+    Color32::from_rgb(red, green, blue)
+}
+
+/// Draws the cut to scale, the cheese as it was at the start as a thin frame around it.
+fn picture_ui(ui: &mut Ui, drawn: &Section, height: f32) {
+    let palette = Palette::of(ui);
+    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), height), Sense::hover());
+    let (width_mm, height_mm) = drawn.size_at_start_mm;
+    let per_mm = ((rect.width() - 8.0) / width_mm as f32).min((rect.height() - 8.0) / height_mm as f32);
+    let floor = rect.center() + vec2(0.0, 0.5 * per_mm * height_mm as f32);
+    let at = |radius_mm: f64, height_mm: f64| floor + per_mm * vec2(radius_mm as f32, -height_mm as f32);
+    let frame = Rect::from_min_max(at(-0.5 * width_mm, height_mm), at(0.5 * width_mm, 0.0));
+    ui.painter().rect_stroke(frame, 0, Stroke::new(1.0, palette.grid), egui::StrokeKind::Outside);
+    for side in [-1.0, 1.0] {
+        let place = |radius: usize, layer: usize| Some(at(side * drawn.radii_mm.get(radius)?, *drawn.heights_mm.get(layer)?));
+        ui.painter().add(Shape::mesh(mesh(drawn, &place)));
+        for line in drawn.key.lines() {
+            for (from, to) in level_line(drawn, *line, &place) {
+                ui.painter().line_segment([from, to], Stroke::new(1.5, Color32::from_rgb(30, 27, 24)));
+            }
+        }
+    }
+    response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &drawn.in_words));
+    response.on_hover_text(&drawn.in_words);
+}
+
+/// Returns one half of the cut as coloured triangles.
+fn mesh(drawn: &Section, place: &dyn Fn(usize, usize) -> Option<Pos2>) -> egui::Mesh {
+    let mut mesh = egui::Mesh::default();
+    let layers = drawn.heights_mm.len();
+    for radius in 0..drawn.radii_mm.len() {
+        for layer in 0..layers {
+            let value = drawn.values.get(radius * layers + layer).copied().unwrap_or(0.0);
+            mesh.colored_vertex(place(radius, layer).unwrap_or(Pos2::ZERO), colour(drawn.key, value));
+        }
+    }
+    for radius in 1..drawn.radii_mm.len() {
+        for layer in 1..layers {
+            let [inner, outer] = [radius - 1, radius].map(|radius| (radius * layers + layer) as u32);
+            mesh.add_triangle(inner - 1, inner, outer);
+            mesh.add_triangle(inner - 1, outer, outer - 1);
+        }
+    }
+    mesh
+}
+
+/// Returns the pieces of the line on which the quantity has a value: each triangle that it crosses gives one.
+fn level_line(drawn: &Section, level: f64, place: &dyn Fn(usize, usize) -> Option<Pos2>) -> Vec<(Pos2, Pos2)> {
+    let layers = drawn.heights_mm.len();
+    let corner = |radius: usize, layer: usize| {
+        let value = drawn.values.get(radius * layers + layer)?;
+        Some((place(radius, layer)?, value - level))
+    };
+    let mut pieces = Vec::new();
+    for radius in 1..drawn.radii_mm.len() {
+        for layer in 1..layers {
+            let corners = [(radius - 1, layer - 1), (radius - 1, layer), (radius, layer), (radius, layer - 1)];
+            let [Some(a), Some(b), Some(c), Some(d)] = corners.map(|(radius, layer)| corner(radius, layer)) else { continue };
+            for triangle in [[a, b, c], [a, c, d]] {
+                let [one, two, three] = triangle;
+                let crossed: Vec<Pos2> = [(one, two), (two, three), (three, one)]
+                    .into_iter()
+                    .filter(|((_, from), (_, to))| (*from < 0.0) != (*to < 0.0))
+                    .map(|((start, from), (end, to))| start + (end - start) * (from / (from - to)) as f32)
+                    .collect();
+                if let [from, to] = crossed.as_slice() {
+                    pieces.push((*from, *to));
+                }
+            }
+        }
+    }
+    pieces
+}
+
+/// Draws the bar that explains the colours: its ends, and the values whose lines are drawn.
+fn scale_ui(ui: &mut Ui, key: SectionKey) {
+    let palette = Palette::of(ui);
+    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), SCALE_HEIGHT), Sense::hover());
+    let (least, most) = key.scale();
+    let bar = Rect::from_min_size(rect.min + vec2(8.0, 2.0), vec2(rect.width() - 16.0, 8.0));
+    let x = |value: f64| bar.left() + ((value - least) / (most - least)) as f32 * bar.width();
+    let mut mesh = egui::Mesh::default();
+    for step in 0..=24_u32 {
+        let value = least + (most - least) * f64::from(step) / 24.0;
+        mesh.colored_vertex(pos2(x(value), bar.top()), colour(key, value));
+        mesh.colored_vertex(pos2(x(value), bar.bottom()), colour(key, value));
+        if step > 0 {
+            mesh.add_triangle(2 * step - 2, 2 * step - 1, 2 * step);
+            mesh.add_triangle(2 * step - 1, 2 * step, 2 * step + 1);
+        }
+    }
+    ui.painter().add(Shape::mesh(mesh));
+    let name = |value: f64, anchor: Align2, unit: &str| {
+        let words = if unit.is_empty() { format!("{value}") } else { format!("{value} {unit}") };
+        ui.painter().text(pos2(x(value), bar.bottom() + 1.0), anchor, words, plain(CAPTION), palette.soft);
+    };
+    name(least, Align2::LEFT_TOP, "");
+    name(most, Align2::RIGHT_TOP, key.unit());
+    for line in key.lines() {
+        name(*line, Align2::CENTER_TOP, "");
+        ui.painter().vline(x(*line), bar.y_range(), Stroke::new(1.5, palette.text));
+    }
+    response.widget_info(|| WidgetInfo::labeled(Role::Label, true, format!("Colours from {least} to {most} {}", key.unit())));
+}

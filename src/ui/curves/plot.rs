@@ -1,0 +1,155 @@
+//! One curve as a plot; of two designs laid over each other, A solid and B dashed.
+
+use crate::curve::{Curve, Role, Series};
+use crate::ui::curves::labels::labels_ui;
+use crate::ui::widget::number_text::trimmed;
+use crate::ui::widget::theme::Palette;
+use egui::{Color32, Ui, WidgetInfo, vec2};
+use egui_plot::{FilledArea, GridMark, Line, LineStyle, Plot, PlotPoints, PlotResponse, VLine};
+
+/// Opacity of a band, and of the second design's.
+const BAND: (f32, f32) = (0.18, 0.12);
+
+/// Height of a tick, as a share of the plot.
+const TICK: f64 = 0.1;
+
+/// What one plot shows.
+pub(in crate::ui) struct PlottedCurves<'a> {
+    /// The open design's curve.
+    pub a: &'a Curve,
+    /// The same before the last change.
+    pub ghost: Option<&'a Curve>,
+    /// The second design's, in the same frame.
+    pub b: Option<&'a Curve>,
+}
+
+impl PlottedCurves<'_> {
+    /// Returns what the plot shows in words.
+    fn in_words(&self) -> String {
+        self.b.map_or_else(|| self.a.in_words.clone(), |b| format!("A: {} B: {}", self.a.in_words, b.in_words))
+    }
+}
+
+/// Draws the plot.
+pub(in crate::ui) fn plot_ui(ui: &mut Ui, drawn: &PlottedCurves<'_>, height: f32) {
+    let palette = Palette::of(ui);
+    let frame = drawn.a;
+    let (x_unit, y_most) = (frame.x.unit, frame.y.most - frame.y.least);
+    let decimals = if y_most < 1.5 { 2 } else { 0 };
+    let (x_marks, y_marks) = ((ui.available_width() / 90.0) as usize, (height / 32.0) as usize);
+    let plot = Plot::new(("curve", frame.title))
+        .height(height)
+        // Room for the last mark's unit, which is centred on the end of the axis.
+        .width(ui.available_width() - 26.0)
+        .allow_scroll(false)
+        .allow_drag(false)
+        .allow_zoom(false)
+        .allow_boxed_zoom(false)
+        .allow_double_click_reset(false)
+        .allow_axis_zoom_drag(false)
+        .show_background(false)
+        .show_crosshair(false)
+        .grid_color(palette.grid)
+        .set_margin_fraction(vec2(0.0, 0.0))
+        .default_x_bounds(frame.x.least, frame.x.most)
+        .default_y_bounds(frame.y.least, frame.y.most)
+        .y_axis_min_width(36.0)
+        .grid_spacing(4.0..=12.0)
+        .x_grid_spacer(move |input| marks(input.bounds, x_marks))
+        .y_grid_spacer(move |input| marks(input.bounds, y_marks))
+        .x_axis_formatter(move |mark, range| {
+            let last = mark.value + mark.step_size > *range.end() + 1e-9;
+            if last { format!("{} {x_unit}", trimmed(mark.value)) } else { trimmed(mark.value) }
+        })
+        .y_axis_formatter(move |mark, _| format!("{:.*}", decimals, mark.value))
+        .label_formatter(|_| None);
+    let response = plot.show(ui, |plot| {
+        plot.set_plot_bounds_x(frame.x.least..=frame.x.most);
+        plot.set_plot_bounds_y(frame.y.least..=frame.y.most);
+        for (figure, colour, opacity) in
+            std::iter::once((drawn.a, palette.design, BAND.0)).chain(drawn.b.map(|b| (b, palette.second, BAND.1)))
+        {
+            bands(plot, figure, colour.gamma_multiply(opacity));
+        }
+        for event in &drawn.a.events {
+            let line = VLine::new(event.name, event.at).color(palette.edge).width(1.0);
+            plot.vline(line.style(LineStyle::dotted_dense()).allow_hover(false));
+        }
+        // The second design's moments as ticks on the axis, so that they run through no name.
+        let tick = frame.y.least + TICK * (frame.y.most - frame.y.least);
+        for event in drawn.b.into_iter().flat_map(|b| &b.events) {
+            let ends = PlotPoints::from(vec![[event.at, frame.y.least], [event.at, tick]]);
+            plot.line(Line::new(event.name, ends).color(palette.second).width(2.0).allow_hover(false));
+        }
+        for series in drawn.ghost.into_iter().flat_map(|ghost| &ghost.series).filter(|series| series.role == Role::Main) {
+            plot.line(line(series, palette.ghost, 2.0).style(LineStyle::dotted_dense()));
+        }
+        for series in &drawn.a.series {
+            plot.line(stroke(series, palette.design, &palette));
+        }
+        let known = |series: &Series| series.role == Role::Limit && drawn.a.series.iter().any(|other| other.name == series.name);
+        for series in drawn.b.into_iter().flat_map(|b| &b.series).filter(|series| !known(series)) {
+            let line = stroke(series, palette.second, &palette);
+            plot.line(if series.role == Role::Limit { line } else { line.style(LineStyle::Dashed { length: 7.0 }) });
+        }
+    });
+    labels_ui(ui, drawn, &response);
+    let words = drawn.in_words();
+    response.response.widget_info(|| WidgetInfo::labeled(egui::Role::Image, true, &words));
+    if let Some(read) = read_at(drawn, &response) {
+        response.response.on_hover_text_at_pointer(read);
+    }
+}
+
+/// Fills the bands of a curve.
+fn bands(plot: &mut egui_plot::PlotUi<'_>, figure: &Curve, fill: Color32) {
+    for band in &figure.bands {
+        let column = |of: fn(&[f64; 3]) -> f64| band.points.iter().map(of).collect::<Vec<f64>>();
+        let area = FilledArea::new(band.name, &column(|[x, _, _]| *x), &column(|[_, low, _]| *low), &column(|[_, _, high]| *high));
+        plot.add(area.fill_color(fill).allow_hover(false));
+    }
+}
+
+/// Returns round marks between two bounds, at most so many; all alike, so that none fades.
+fn marks((from, to): (f64, f64), most: usize) -> Vec<GridMark> {
+    let least_step = (to - from) / most.max(2) as f64;
+    let power = 10.0_f64.powf(least_step.log10().floor());
+    let step_size =
+        [1.0, 2.0, 5.0, 10.0].into_iter().map(|step| step * power).find(|step| *step >= least_step * 0.999).unwrap_or(power);
+    let first = (from / step_size).ceil() as i64;
+    let last = ((to + 1e-9 * step_size) / step_size).floor() as i64;
+    (first..=last).map(|mark| GridMark { value: mark as f64 * step_size, step_size }).collect()
+}
+
+/// Returns a line as its role wants it.
+fn stroke<'a>(series: &'a Series, colour: Color32, palette: &Palette) -> Line<'a> {
+    match series.role {
+        Role::Main => line(series, colour, 3.0),
+        Role::Companion => line(series, colour, 1.5),
+        Role::Limit => line(series, palette.soft, 1.5).style(LineStyle::dashed_loose()),
+    }
+}
+
+fn line(series: &Series, colour: Color32, width: f32) -> Line<'_> {
+    Line::new(series.name, PlotPoints::from(series.points.clone())).color(colour).width(width).allow_hover(false)
+}
+
+/// Returns what the lines read at the pointer.
+fn read_at(drawn: &PlottedCurves<'_>, response: &PlotResponse<()>) -> Option<String> {
+    let pointer = response.response.hover_pos()?;
+    let x = response.transform.value_from_position(pointer).x;
+    let near = |series: &Series| {
+        let after = series.points.partition_point(|point| point.first().is_some_and(|at| *at < x));
+        series.points.get(after).map(|[_, y]| *y)
+    };
+    let frame = drawn.a;
+    let decimals = if frame.y.most <= 1.5 { 2 } else { 1 };
+    let names = if drawn.b.is_some() { ["A ", "B "] } else { ["", ""] };
+    let figures = std::iter::once(drawn.a).chain(drawn.b).zip(names);
+    let lines: Vec<String> = figures
+        .flat_map(|(figure, whose)| figure.series.iter().map(move |series| (whose, series)))
+        .filter(|(_, series)| series.role != Role::Limit)
+        .filter_map(|(whose, series)| Some(format!("{whose}{}: {:.*} {}", series.name, decimals, near(series)?, frame.y.unit)))
+        .collect();
+    (!lines.is_empty()).then(|| format!("{:.1} {}\n{}", x.max(0.0), frame.x.unit, lines.join("\n")))
+}

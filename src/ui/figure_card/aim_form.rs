@@ -1,0 +1,98 @@
+//! Aiming at a figure: what it is to be, which choice may move, and what came of it.
+
+use crate::analysis::Goal;
+use crate::figure::Reading;
+use crate::session::TargetChoice;
+use crate::ui::choices::form::{focus_ring, pill_ui};
+use crate::ui::figure_card::card::{Card, CardView, Told};
+use crate::ui::state::ask::Ask;
+use crate::ui::widget::number_text::read_number;
+use crate::ui::widget::theme::{CAPTION, Palette};
+use crate::ui::widget::units::Units;
+use egui::{Button, Key, RichText, TextEdit, Ui, vec2};
+
+/// Draws the form and returns what is asked for.
+pub(in crate::ui) fn aim_ui(ui: &mut Ui, units: Units, view: &mut CardView, card: &Card) -> Vec<Ask> {
+    let palette = Palette::of(ui);
+    let mut asks = Vec::new();
+    if !matches!(card.figure.reading, Reading::Number(_)) || card.ways.is_empty() {
+        ui.label(RichText::new("It is no number that a choice can bring elsewhere.").size(CAPTION).color(palette.soft));
+        return asks;
+    }
+    let entered = ui
+        .horizontal(|ui| {
+            let label = ui.label("It shall be");
+            let edit = TextEdit::singleline(&mut view.wanted).desired_width(96.0).margin(vec2(8.0, 4.0));
+            let response = ui.add(edit).labelled_by(label.id);
+            focus_ring(ui, &response);
+            ui.label(units.shown(card.figure.unit, 0.0).1);
+            if response.changed() {
+                view.told = None;
+            }
+            response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter))
+        })
+        .inner;
+    ui.label("by moving");
+    let (usual, others): (Vec<&TargetChoice>, Vec<&TargetChoice>) = card.ways.iter().partition(|way| way.usual);
+    let first = if usual.is_empty() { &others } else { &usual };
+    let chosen = view.choice.or_else(|| first.iter().find(|way| !way.pinned).map(|way| way.field.key));
+    asks.extend(ways_ui(ui, view, &usual, chosen));
+    if usual.is_empty() {
+        asks.extend(ways_ui(ui, view, &others, chosen));
+    } else if !others.is_empty() {
+        egui::CollapsingHeader::new(RichText::new(format!("Other choices ({})", others.len())).size(CAPTION))
+            .id_salt(("other ways", card.figure.key))
+            .show(ui, |ui| asks.extend(ways_ui(ui, view, &others, chosen)));
+    }
+    let goal = read_number(&view.wanted, card.figure.unit);
+    ui.add_space(4.0);
+    let ready = goal.is_ok() && chosen.is_some();
+    let go = ui.add_enabled(ready, Button::new("Move it").min_size(vec2(96.0, 32.0)));
+    focus_ring(ui, &go);
+    match (goal, chosen) {
+        (Ok(goal), Some(choice)) if go.clicked() || entered => {
+            // A bare number is meant as the figure is shown.
+            let wanted = if goal.bare { units.typed(card.figure.unit, goal.value) } else { goal.value };
+            asks.push(Ask::Aim(Goal { figure: card.figure.key.to_owned(), wanted }, choice));
+        }
+        (Err(why), _) if !view.wanted.trim().is_empty() => told_ui(ui, &Told::Not(why.to_string())),
+        _ => {}
+    }
+    if let Some(told) = &view.told {
+        told_ui(ui, told);
+    }
+    asks
+}
+
+fn ways_ui(ui: &mut Ui, view: &mut CardView, ways: &[&TargetChoice], chosen: Option<&'static str>) -> Vec<Ask> {
+    let mut asks = Vec::new();
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing = vec2(6.0, 6.0);
+        for way in ways {
+            let field = way.field;
+            if way.pinned {
+                let response =
+                    ui.add(Button::new(RichText::new(format!("{}: pinned", field.label)).size(CAPTION)).min_size(vec2(0.0, 26.0)));
+                focus_ring(ui, &response);
+                if response.on_hover_text("Take the pin out, so that it may move").clicked() {
+                    asks.push(Ask::Pin(field.key));
+                }
+            } else if pill_ui(ui, field.label, &format!("By moving: {}", field.label), field.help, chosen == Some(field.key)) {
+                view.choice = Some(field.key);
+                view.told = None;
+            }
+        }
+    });
+    asks
+}
+
+fn told_ui(ui: &mut Ui, told: &Told) {
+    let palette = Palette::of(ui);
+    let (words, text, fill) = match told {
+        Told::Reached(words) => (words, palette.text, palette.changed),
+        Told::Not(words) => (words, palette.caution_text, palette.caution_fill),
+    };
+    egui::Frame::new().fill(fill).corner_radius(4).inner_margin(6).show(ui, |ui| {
+        ui.label(RichText::new(words).size(CAPTION).color(text));
+    });
+}

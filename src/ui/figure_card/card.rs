@@ -1,0 +1,180 @@
+//! One figure in full, in the place of the results: why it is what it is, what matters to it, and how to bring it elsewhere.
+
+use crate::analysis::{LikelyFigure, Why, why};
+use crate::figure::Figure;
+use crate::report::{WhyWords, why_words};
+use crate::session::{Session, TargetChoice};
+use crate::ui::choices::form::focus_ring;
+use crate::ui::figure_card::aim_form::aim_ui;
+use crate::ui::figure_card::sensitivity::{Effects, sensitivity_ui};
+use crate::ui::state::ask::Ask;
+use crate::ui::state::view::Room;
+use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, TITLE, bold};
+use crate::ui::widget::units::Units;
+use crate::ui::window::sources_page::record_ui;
+use egui::{Button, RichText, Ui, vec2};
+
+/// What the window keeps of an open card.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct CardView {
+    /// The figure.
+    pub figure: &'static str,
+    /// What it is to be, as it is typed.
+    pub wanted: String,
+    /// The choice that may move.
+    pub choice: Option<&'static str>,
+    /// What came of the last aim.
+    pub told: Option<Told>,
+}
+
+/// What came of an aim.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Told {
+    /// It was reached.
+    Reached(String),
+    /// It was not, or could not be looked for.
+    Not(String),
+}
+
+impl CardView {
+    /// Returns a card that was just opened.
+    #[must_use]
+    pub const fn of(figure: &'static str) -> Self {
+        Self { figure, wanted: String::new(), choice: None, told: None }
+    }
+}
+
+/// What is known about the figure of a card: asked once for each change of the design, not for each drawing.
+#[derive(Clone, Debug)]
+pub(in crate::ui) struct Card {
+    pub(in crate::ui) figure: Figure,
+    pub(in crate::ui) words: WhyWords,
+    why: Why,
+    pub(in crate::ui) ways: Vec<TargetChoice>,
+}
+
+impl Card {
+    /// Returns what is known about a figure; nothing where the design does not have it.
+    pub(in crate::ui) fn of(session: &Session, key: &str) -> Option<Self> {
+        let why = why(session.batch(), key).ok()?;
+        Some(Self { figure: why.figure.clone(), words: why_words(&why), ways: session.ways_to(key), why })
+    }
+}
+
+/// What can be shown on a card.
+#[derive(Clone, Copy)]
+pub(in crate::ui) struct Known<'a> {
+    /// The chain of the figure; nothing where the design does not have it.
+    pub(in crate::ui) card: Option<&'a Card>,
+    /// What matters, once that is worked out, or in words why nothing can be said.
+    pub(in crate::ui) effects: Option<&'a Effects>,
+    /// Between what it likely lies, once that is worked out.
+    pub(in crate::ui) likely: Option<&'a LikelyFigure>,
+}
+
+/// Draws a card in the place of the results, with a scroll of its own.
+pub(in crate::ui) fn results_card_ui(ui: &mut Ui, units: Units, view: &mut CardView, known: Known<'_>, room: Room) -> Vec<Ask> {
+    let mut asks = Vec::new();
+    room.scrolled(ui, ("card", view.figure), |ui| asks = card_ui(ui, units, view, known));
+    asks
+}
+
+/// Draws a card and returns what is asked for.
+fn card_ui(ui: &mut Ui, units: Units, view: &mut CardView, known: Known<'_>) -> Vec<Ask> {
+    let palette = Palette::of(ui);
+    let mut asks = Vec::new();
+    let back = ui.add(Button::new("All figures").min_size(vec2(0.0, 32.0)));
+    focus_ring(ui, &back);
+    if back.clicked()
+        || (view.told.is_none() && ui.input(|input| input.key_pressed(egui::Key::Escape)) && !ui.ctx().egui_wants_keyboard_input())
+    {
+        asks.push(Ask::Figure(None));
+    }
+    let Some(card) = known.card else {
+        ui.label("This design has no such figure: a stage before it could not be worked out, or it does not apply here.");
+        return asks;
+    };
+    ui.add_space(6.0);
+    ui.label(RichText::new(card.figure.label).font(bold(TITLE)));
+    ui.label(RichText::new(units.figure_text(&card.figure)).font(bold(FIGURE)));
+    ui.label(RichText::new(&card.words.spread).size(CAPTION).color(palette.soft));
+    if let Some(likely) = known.likely {
+        ui.label(
+            RichText::new(format!("{}, of all uncertain constants at once", likely.in_words())).size(CAPTION).color(palette.soft),
+        );
+    }
+    heading(ui, "Why");
+    asks.extend(why_ui(ui, units, card));
+    heading(ui, "What matters");
+    asks.extend(sensitivity_ui(ui, &card.figure, known.effects));
+    heading(ui, "Bring it elsewhere");
+    asks.extend(aim_ui(ui, units, view, card));
+    asks
+}
+
+fn heading(ui: &mut Ui, words: &str) {
+    ui.add_space(12.0);
+    ui.label(RichText::new(words).font(bold(BODY)));
+    ui.add_space(2.0);
+}
+
+/// Draws the chain: choices and figures that enter, the law, its source, its constants.
+fn why_ui(ui: &mut Ui, units: Units, card: &Card) -> Vec<Ask> {
+    let soft = Palette::of(ui).soft;
+    let mut asks = Vec::new();
+    ui.label(RichText::new(format!("Law: {}", card.words.law)).size(CAPTION));
+    ui.label(RichText::new(format!("Source: {}", card.words.source)).size(CAPTION).color(soft));
+    for (field, value) in &card.why.inputs {
+        if line_ui(ui, field.label, value, &format!("{}: {value}; go to this choice", field.label)) {
+            asks.push(Ask::ToInput(field.key));
+        }
+    }
+    for figure in &card.why.rests_on {
+        let value = units.figure_text(figure);
+        if line_ui(ui, figure.label, &value, &format!("{}: {value}; why", figure.label)) {
+            asks.push(Ask::Figure(Some(figure.key)));
+        }
+    }
+    let further = &card.why.further_inputs;
+    if !further.is_empty() {
+        folded(ui, ("further", card.figure.key), &format!("Choices that enter further up ({})", further.len()), |ui| {
+            for (field, value) in further {
+                if line_ui(ui, field.label, value, &format!("{}: {value}; go to this choice", field.label)) {
+                    asks.push(Ask::ToInput(field.key));
+                }
+            }
+        });
+    }
+    let records = &card.words.records;
+    if !records.is_empty() {
+        folded(ui, ("records", card.figure.key), &format!("Constants and formulae ({})", records.len()), |ui| {
+            for record in records {
+                record_ui(ui, record);
+            }
+        });
+    }
+    asks
+}
+
+fn folded(ui: &mut Ui, id: (&str, &str), words: &str, draw: impl FnOnce(&mut Ui)) {
+    egui::CollapsingHeader::new(RichText::new(words).size(CAPTION)).id_salt(id).show(ui, draw);
+}
+
+/// Draws one line of a chain as a button over the whole width: name at the left, value at the right.
+fn line_ui(ui: &mut Ui, name: &str, value: &str, whole: &str) -> bool {
+    let palette = Palette::of(ui);
+    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), 26.0), egui::Sense::click());
+    if response.hovered() {
+        ui.painter().rect_filled(rect, 4, palette.panel);
+    }
+    let value = ui.painter().layout_no_wrap(value.to_owned(), bold(CAPTION), palette.text);
+    let right = rect.right() - value.size().x;
+    ui.painter().galley(egui::pos2(right, rect.center().y - 0.5 * value.size().y), value, palette.text);
+    let mut job = egui::text::LayoutJob::simple_singleline(name.to_owned(), crate::ui::widget::theme::plain(CAPTION), palette.link);
+    job.wrap = egui::text::TextWrapping::truncate_at_width((right - rect.left() - 8.0).max(20.0));
+    let name = ui.painter().layout_job(job);
+    ui.painter().galley(egui::pos2(rect.left(), rect.center().y - 0.5 * name.size().y), name, palette.link);
+    response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, true, whole));
+    focus_ring(ui, &response);
+    response.clicked()
+}

@@ -1,0 +1,5 @@
+//! The card of one figure.
+
+pub(super) mod aim_form;
+pub(super) mod card;
+pub(super) mod sensitivity;

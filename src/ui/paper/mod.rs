@@ -1,0 +1,7 @@
+//! The plan on paper: seen, printed, saved.
+
+pub(super) mod desk;
+pub(super) mod page;
+pub(super) mod preview;
+pub(super) mod printing;
+pub(super) mod saving;

@@ -1,0 +1,107 @@
+//! The plan as it comes out of the printer, and what can be done with it.
+
+use crate::batch::Batch;
+use crate::export::Paper;
+use crate::plan::Now;
+use crate::ui::choices::form::focus_ring;
+use crate::ui::paper::preview::Preview;
+use crate::ui::state::ask::Ask;
+use crate::ui::widget::theme::{BODY, Palette, TITLE, bold};
+use egui::{Align, Button, Frame, Image, RichText, Role, ScrollArea, Sense, Stroke, TextureHandle, Ui, WidgetInfo, vec2};
+
+/// Widest page; wider than that it is no easier to read.
+const WIDEST: f32 = 860.0;
+/// Room that the bar of the scroll area takes.
+const SCROLL_BAR: f32 = 24.0;
+
+/// Draws the page and returns what is asked for.
+///
+/// # Arguments
+/// * `now`: what the clock on the wall says
+/// * `printing`: whether a plan is on its way to the viewer
+pub(in crate::ui) fn plan_ui(
+    ui: &mut Ui,
+    preview: &mut Preview,
+    batch: &Batch,
+    now: &Now,
+    paper: Paper,
+    printing: bool,
+) -> Vec<Ask> {
+    let mut asks = Vec::new();
+    ui.horizontal_wrapped(|ui| {
+        ui.label(RichText::new("The plan on paper").font(bold(TITLE)));
+        ui.add_space(12.0);
+        for choice in Paper::ALL {
+            if paper_ui(ui, choice, choice == paper) {
+                asks.push(Ask::Paper(choice));
+            }
+        }
+        ui.add_space(12.0);
+        let has_paper = cfg!(feature = "paper");
+        for (words, ask, possible) in [
+            ("Save as PDF…", Ask::ExportPlan, has_paper),
+            ("Print…", Ask::Print, has_paper && !printing),
+            ("Copy as text", Ask::CopyPlan, true),
+        ] {
+            let response = ui.add_enabled(possible, Button::new(words).min_size(vec2(0.0, 32.0)));
+            focus_ring(ui, &response);
+            if response.clicked() {
+                asks.push(ask);
+            }
+        }
+    });
+    ui.add_space(6.0);
+    let width = (ui.available_width() - SCROLL_BAR).clamp(120.0, WIDEST);
+    let shown = preview.look(ui.ctx(), batch, now, paper, width);
+    if shown.drawing {
+        let words = match shown.pages {
+            Some(Ok(_)) => "Drawing the plan… Below it is as it was before the change.",
+            Some(Err(_)) | None => "Drawing the plan…",
+        };
+        ui.label(RichText::new(words).color(Palette::of(ui).soft));
+    }
+    match shown.pages {
+        Some(Ok(pages)) => pages_ui(ui, pages, width),
+        Some(Err(why)) if !shown.drawing => trouble_ui(ui, why),
+        Some(Err(_)) | None => {}
+    }
+    asks
+}
+
+/// Draws one choice of paper; returns whether it was chosen.
+fn paper_ui(ui: &mut Ui, paper: Paper, chosen: bool) -> bool {
+    let response = ui.add(Button::selectable(chosen, paper.title()).min_size(vec2(48.0, 32.0)));
+    response.widget_info(|| WidgetInfo::selected(Role::RadioButton, true, chosen, format!("Paper {}", paper.title())));
+    focus_ring(ui, &response);
+    response.clicked()
+}
+
+fn pages_ui(ui: &mut Ui, pages: &[TextureHandle], width: f32) {
+    let palette = Palette::of(ui);
+    ScrollArea::vertical().id_salt("plan").auto_shrink(false).show(ui, |ui| {
+        ui.vertical_centered(|ui| {
+            for (number, page) in (1..).zip(pages) {
+                let [wide, high] = page.size();
+                let size = vec2(width, width * high as f32 / wide as f32);
+                let words = format!("Page {number} of {} of the plan, as a picture; “Copy as text” gives it in words", pages.len());
+                let picture = Image::new((page.id(), size)).alt_text(words).sense(Sense::focusable_noninteractive());
+                let response = ui.add(picture);
+                let edge = Stroke::new(1.0, palette.edge);
+                ui.painter().rect_stroke(response.rect, 0, edge, egui::StrokeKind::Inside);
+                focus_ring(ui, &response);
+                // With the keyboard a page comes into sight by being reached.
+                if response.gained_focus() {
+                    response.scroll_to_me(Some(Align::TOP));
+                }
+                ui.add_space(12.0);
+            }
+        });
+    });
+}
+
+fn trouble_ui(ui: &mut Ui, why: &str) {
+    let palette = Palette::of(ui);
+    Frame::new().fill(palette.caution_fill).corner_radius(6).inner_margin(10).show(ui, |ui| {
+        ui.label(RichText::new(format!("The plan cannot be drawn: {why}.")).size(BODY).color(palette.caution_text));
+    });
+}

@@ -1,0 +1,51 @@
+//! What is shown of a second design beside the first: worked out anew only after a change.
+
+use crate::analysis::{ComparedCaution, Difference, DifferingChoice, MilkComparison, compare_cautions, compare_milk};
+use crate::curve::{Run, run};
+use crate::design::Value;
+use crate::report::{ComparedRow, compared_costs, cost_note};
+use crate::session::Session;
+use crate::ui::widget::units::Units;
+
+/// What is shown of a second design beside the first.
+pub(in crate::ui) struct Beside {
+    /// Titles of A and B.
+    pub titles: [String; 2],
+    /// The picture of B's run.
+    pub run: Run,
+    /// Every figure of the two.
+    pub figures: Vec<Difference>,
+    /// The choices that differ.
+    pub choices: Vec<DifferingChoice>,
+    /// The cautions of the two.
+    pub cautions: Vec<ComparedCaution>,
+    /// What tells unlike milk apart.
+    pub milk: Option<MilkComparison>,
+    /// What the two cost, and what is to be known of that.
+    pub costs: (Vec<ComparedRow>, Option<String>),
+}
+
+impl Beside {
+    /// Returns that of a session; nothing where there is no second design.
+    pub(in crate::ui) fn of(session: &Session) -> Option<Self> {
+        let second = session.second()?;
+        let named = |title: &str| if title.is_empty() { "Untitled design".to_owned() } else { title.to_owned() };
+        Some(Self {
+            titles: [named(&session.design().title), named(&second.design().title)],
+            run: run(second.batch()),
+            figures: session.differences(),
+            choices: session.differing_choices(),
+            cautions: compare_cautions(session.batch(), second.batch()),
+            milk: compare_milk(session.batch(), second.batch()),
+            costs: (compared_costs(session.batch(), second.batch()), cost_note(session.batch(), second.batch())),
+        })
+    }
+}
+
+/// Returns a value of a choice that differs, with its unit as it is shown.
+pub(in crate::ui) fn value_text(units: Units, choice: &DifferingChoice, value: Value) -> String {
+    match value {
+        Value::Number(number) => units.input_text(choice.field.unit, number),
+        Value::Choice(_) | Value::Switch(_) => choice.field.words(value),
+    }
+}

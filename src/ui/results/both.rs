@@ -1,0 +1,112 @@
+//! Results of two designs by stage, in columns, and the cautions of both.
+
+use crate::analysis::{Difference, Whose};
+use crate::curve::Run;
+use crate::design::Stage;
+use crate::figure::Weight;
+use crate::ui::results::beside::Beside;
+use crate::ui::results::compared::{compared_ui, costs_ui, heads_ui, stroke};
+use crate::ui::results::one::caution_ui;
+use crate::ui::state::ask::Ask;
+use crate::ui::state::view::{Room, View};
+use crate::ui::widget::theme::{CAPTION, Palette, TITLE, bold};
+use egui::{Rect, RichText, Sense, Stroke, Ui, vec2};
+
+/// Share of the height that the results take, above the cautions.
+const RESULTS_SHARE: f32 = 0.64;
+
+/// Draws the results of two designs above and their cautions below; returns what is asked for.
+pub(in crate::ui) fn results_both_ui(ui: &mut Ui, view: &View, run: &Run, beside: &Beside, room: Room) -> Vec<Ask> {
+    let palette = Palette::of(ui);
+    let height = if room == Room::Own { ui.available_height() * RESULTS_SHARE } else { 0.0 };
+    let mut asks = Vec::new();
+    ui.allocate_ui(vec2(ui.available_width(), height), |ui| {
+        titles_ui(ui, beside);
+        room.scrolled(ui, ("results of both", view.station.key()), |ui| {
+            let others = Stage::ALL.into_iter().filter(|stage| *stage != view.station);
+            for stage in std::iter::once(view.station).chain(others) {
+                asks.extend(stage_ui(ui, view, stage, run, beside));
+            }
+            if !beside.costs.0.is_empty() || beside.costs.1.is_some() {
+                ui.label(RichText::new("Costs").font(bold(TITLE)));
+                costs_ui(ui, &beside.costs);
+            }
+        });
+    });
+    ui.painter().hline(ui.max_rect().x_range(), ui.cursor().top(), Stroke::new(1.0, palette.grid));
+    ui.add_space(8.0);
+    ui.label(RichText::new("Cautions").font(bold(TITLE)));
+    room.scrolled(ui, "cautions of both", |ui| {
+        ui.label(RichText::new(counted(beside)).size(CAPTION).color(palette.soft));
+        for compared in &beside.cautions {
+            let whose = compared.whose.words();
+            asks.extend(caution_ui(ui, &compared.caution, Some((whose, compared.said_of_b.as_deref()))));
+            ui.add_space(6.0);
+        }
+    });
+    asks
+}
+
+/// Writes the title of each design beside its stroke.
+fn titles_ui(ui: &mut Ui, beside: &Beside) {
+    let palette = Palette::of(ui);
+    ui.spacing_mut().item_spacing.y = 2.0;
+    for (place, (name, title)) in ["A", "B"].into_iter().zip(&beside.titles).enumerate() {
+        ui.horizontal(|ui| {
+            ui.spacing_mut().interact_size.y = 20.0;
+            let (rect, _) = ui.allocate_exact_size(vec2(26.0, 20.0), Sense::hover());
+            stroke(
+                ui,
+                Rect::from_center_size(rect.center(), rect.size()),
+                place,
+                if place == 0 { palette.design } else { palette.second },
+            );
+            ui.label(RichText::new(name).font(bold(CAPTION)));
+            ui.add(egui::Label::new(RichText::new(title).size(CAPTION)).truncate()).on_hover_text(title);
+        });
+    }
+}
+
+fn stage_ui(ui: &mut Ui, view: &View, stage: Stage, run: &Run, beside: &Beside) -> Vec<Ask> {
+    let mut asks = Vec::new();
+    let palette = Palette::of(ui);
+    ui.spacing_mut().item_spacing.y = 3.0;
+    ui.add_space(4.0);
+    ui.label(RichText::new(stage.title()).font(bold(TITLE)));
+    for (name, run) in [("A", run), ("B", &beside.run)] {
+        let stopped =
+            run.stations.iter().find(|station| station.stage == stage).and_then(|station| station.stopped_because.as_ref());
+        if let Some(why) = stopped {
+            egui::Frame::new().fill(palette.stop_fill).corner_radius(6).inner_margin(8).show(ui, |ui| {
+                ui.label(RichText::new(format!("{name}: not worked out: {why}")).color(palette.stop_text));
+            });
+        }
+    }
+    let of = |weight: Weight| {
+        beside.figures.iter().filter(move |figure| figure.stage == stage && figure.weight == weight).collect::<Vec<&Difference>>()
+    };
+    let (lead, details) = (of(Weight::Lead), of(Weight::Detail));
+    if !lead.is_empty() || !details.is_empty() {
+        heads_ui(ui);
+    }
+    for figure in lead {
+        asks.extend(compared_ui(ui, view.units, figure));
+    }
+    if !details.is_empty() {
+        egui::CollapsingHeader::new(RichText::new(format!("All of {}", stage.title().to_lowercase())).size(CAPTION))
+            .id_salt((stage.key(), "details of both"))
+            .show_unindented(ui, |ui| {
+                for figure in details {
+                    asks.extend(compared_ui(ui, view.units, figure));
+                }
+            });
+    }
+    ui.add_space(8.0);
+    asks
+}
+
+/// Returns how many cautions both have, and each alone.
+fn counted(beside: &Beside) -> String {
+    let count = |whose: Whose| beside.cautions.iter().filter(|compared| compared.whose == whose).count();
+    format!("{} in A and B, {} only in A, {} only in B", count(Whose::Both), count(Whose::OnlyA), count(Whose::OnlyB))
+}

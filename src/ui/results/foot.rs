@@ -1,0 +1,142 @@
+//! The foot: the few figures that are always in sight, of both designs where there are two, and what the last change did.
+
+use crate::analysis::{Summary, summary};
+use crate::batch::Batch;
+use crate::caution::Severity;
+use crate::design::hours_in_words;
+use crate::ui::results::one::sign;
+use crate::ui::widget::theme::{BODY, CAPTION, FOOT, Palette, TITLE, bold, plain};
+use egui::{RichText, Role, Ui, WidgetInfo, vec2};
+
+/// Width of a sign and the gap after it.
+const SIGN_ROOM: f32 = 28.0;
+/// Width below which two designs have no room for more than their stops.
+const NARROW: f32 = 900.0;
+
+/// Returns the height that the foot needs.
+pub(in crate::ui) fn height(one_column: bool, two: bool) -> f32 {
+    match (one_column, two) {
+        (false, false) => 78.0,
+        (_, true) => 92.0,
+        (true, false) => 112.0,
+    }
+}
+
+/// Draws the foot.
+///
+/// # Arguments
+/// * `cost`: what is to be paid, in words; said of one design alone
+pub(in crate::ui) fn foot_ui(ui: &mut Ui, batch: &Batch, second: Option<&Batch>, cost: Option<&str>, last_change: &str) {
+    let palette = Palette::of(ui);
+    if let Some(second) = second {
+        both_ui(ui, &summary(batch), &summary(second));
+    } else {
+        one_ui(ui, &summary(batch), cost);
+    }
+    let words = if last_change.is_empty() {
+        "A plan from a model, not a measurement. Move a slider to see what follows."
+    } else {
+        last_change
+    };
+    let response = ui.add(egui::Label::new(RichText::new(words).size(CAPTION).color(palette.soft)).truncate());
+    response.widget_info(|| WidgetInfo::labeled(Role::Label, true, format!("Last change: {words}")));
+}
+
+/// The figures of a summary in words: cheeses, the mass of each, when it is finished.
+fn texts(summary: &Summary) -> [String; 3] {
+    let unknown = || "–".to_owned();
+    [
+        summary.cheese_count.map_or_else(unknown, |count| count.to_string()),
+        summary.dried_cheese_g.map_or_else(unknown, |grams| format!("{grams:.0} g")),
+        summary.finished_h.map_or_else(unknown, hours_in_words),
+    ]
+}
+
+fn one_ui(ui: &mut Ui, summary: &Summary, cost: Option<&str>) {
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing.x = 6.0;
+        let [cheeses, each, finished] = texts(summary);
+        figure(ui, "cheeses", &cheeses, false);
+        figure(ui, "each", &each, true);
+        figure(ui, "finished after", &finished, true);
+        if let Some(cost) = cost {
+            figure(ui, "to pay", cost, true);
+        }
+        cautions_ui(ui, summary, 3);
+    });
+}
+
+/// Draws two lines, figure below figure, so that they are read against each other.
+fn both_ui(ui: &mut Ui, a: &Summary, b: &Summary) {
+    let palette = Palette::of(ui);
+    let told = if ui.available_width() < NARROW { 1 } else { 3 };
+    egui::Grid::new("foot of both").num_columns(5).min_col_width(0.0).spacing(vec2(18.0, 0.0)).min_row_height(27.0).show(
+        ui,
+        |ui| {
+            for (name, colour, summary) in [("A", palette.design, a), ("B", palette.second, b)] {
+                let [cheeses, each, finished] = texts(summary);
+                let letter = ui.label(RichText::new(name).font(bold(TITLE)).color(colour));
+                let words = format!("{name}: {cheeses} cheeses, each {each}, finished after {finished}");
+                letter.widget_info(|| WidgetInfo::labeled(Role::Label, true, &words));
+                for (before, value, after) in [("", cheeses, "cheeses"), ("each", each, ""), ("finished after", finished, "")] {
+                    ui.horizontal(|ui| {
+                        ui.spacing_mut().item_spacing.x = 6.0;
+                        let said = |ui: &mut Ui, words: &str| {
+                            if !words.is_empty() {
+                                ui.label(RichText::new(words).size(BODY).color(palette.soft));
+                            }
+                        };
+                        said(ui, before);
+                        ui.label(RichText::new(value).font(bold(TITLE)));
+                        said(ui, after);
+                    });
+                }
+                ui.horizontal(|ui| {
+                    ui.spacing_mut().item_spacing.x = 6.0;
+                    cautions_ui(ui, summary, told);
+                });
+                ui.end_row();
+            }
+        },
+    );
+}
+
+/// Draws how many stops, cautions and notes there are, the loudest few kinds of them.
+fn cautions_ui(ui: &mut Ui, summary: &Summary, kinds: usize) {
+    let palette = Palette::of(ui);
+    let [stops, cautions, notes] = summary.cautions;
+    for (severity, count, colour) in [
+        (Severity::Stop, stops, palette.stop_fill),
+        (Severity::Caution, cautions, palette.caution_text),
+        (Severity::Note, notes, palette.soft),
+    ]
+    .into_iter()
+    .filter(|(_, count, _)| *count > 0)
+    .take(kinds)
+    {
+        let plural = if count == 1 { "" } else { "s" };
+        let words = format!("{count} {}{plural}", severity.word().to_lowercase());
+        // Sign, number and word in one piece: a sign alone at the end of a line says nothing.
+        let wide = ui.painter().layout_no_wrap(words.clone(), plain(BODY), palette.text).size().x;
+        if ui.layout().main_wrap() && ui.available_size_before_wrap().x < SIGN_ROOM + wide {
+            ui.end_row();
+        }
+        sign(ui, severity, colour);
+        ui.add(egui::Label::new(RichText::new(words).size(BODY)).extend());
+        ui.add_space(8.0);
+    }
+}
+
+/// Draws one figure, its name after it or before it.
+fn figure(ui: &mut Ui, name: &str, value: &str, name_first: bool) {
+    let soft = Palette::of(ui).soft;
+    let label = |ui: &mut Ui| ui.label(RichText::new(name).size(BODY).color(soft));
+    if name_first {
+        label(ui);
+    }
+    ui.label(RichText::new(value).font(bold(FOOT)));
+    if !name_first {
+        label(ui);
+    }
+    ui.add_space(22.0);
+}

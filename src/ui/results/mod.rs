@@ -1,0 +1,8 @@
+//! Results and cautions, of one design and of two.
+
+pub(super) mod beside;
+pub(super) mod both;
+pub(super) mod compared;
+pub(super) mod foot;
+pub(super) mod milk_against;
+pub(super) mod one;

@@ -1,0 +1,3 @@
+//! The run: the band of matter at the top.
+
+pub(super) mod band;

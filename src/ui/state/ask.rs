@@ -1,0 +1,95 @@
+//! What a part of the window asks for; one place carries it out.
+
+use crate::analysis::Goal;
+use crate::curve::CurveKey;
+use crate::design::{MilkKind, Stage};
+use crate::export::Paper;
+use crate::session::Command;
+use crate::ui::state::view::{CutView, Page, PlanPart};
+use std::path::PathBuf;
+
+/// Something that a part of the window asks for.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Ask {
+    /// Do a command as one step.
+    Do(Command),
+    /// A drag begins: what follows is one step.
+    BeginDrag,
+    /// The drag ends.
+    EndDrag,
+    /// The drag is given up: all is as it was before.
+    GiveUpDrag,
+    /// Take the last step back.
+    Undo,
+    /// Do it again.
+    Redo,
+    /// A new design.
+    New,
+    /// Choose a file and open it.
+    Open,
+    /// Open this file.
+    OpenFile(PathBuf),
+    /// Open an example.
+    OpenExample(usize),
+    /// Save where it was saved last.
+    Save,
+    /// Save somewhere else.
+    SaveAs,
+    /// Write the plan as PDF.
+    ExportPlan,
+    /// Write the week for a calendar.
+    ExportCalendar,
+    /// Lay the plan out for this paper.
+    Paper(Paper),
+    /// Hand the plan to the system's viewer.
+    Print,
+    /// Put the plan into the clipboard as text.
+    CopyPlan,
+    /// Leave.
+    Quit,
+    /// Show a page.
+    Show(Page),
+    /// Show a part of the plan.
+    ShowPart(PlanPart),
+    /// Choose a station: its controls and its curve come into sight.
+    Station(Stage),
+    /// Bring an input into sight and mark it.
+    ToInput(&'static str),
+    /// Show or hide the table of a curve.
+    Table(CurveKey),
+    /// Show the cut through a cheese so.
+    Cut(CutView),
+    /// Open the card of a figure, or close it.
+    Figure(Option<&'static str>),
+    /// Move a choice until a figure is what is wanted.
+    Aim(Goal, &'static str),
+    /// Pin a choice, so that no aim moves it, or take its pin out.
+    Pin(&'static str),
+    /// Show or hide the keys.
+    Help,
+    /// Something about the second design.
+    Second(SecondAsk),
+}
+
+/// Something that is asked about the second design.
+#[derive(Clone, Debug, PartialEq)]
+pub enum SecondAsk {
+    /// Lay a copy of the first beside it.
+    Copy,
+    /// Lay the same vat from this milk beside it.
+    Milk(MilkKind),
+    /// Choose a file and lay its design beside the first.
+    Open,
+    /// Exchange the two.
+    Swap,
+    /// Save it where it was saved last.
+    Save,
+    /// Write both side by side as PDF.
+    Export,
+    /// Put it away.
+    PutAway,
+    /// Take its choice over into the first.
+    Take(&'static str),
+    /// Give it the choice of the first.
+    Give(&'static str),
+}

@@ -1,0 +1,5 @@
+//! What is at home, and what to buy.
+
+pub(super) mod bought;
+pub(super) mod good;
+pub(super) mod page;

@@ -1,0 +1,133 @@
+//! The shopping: where everything comes from at the left, what to buy at the right.
+
+use crate::batch::Batch;
+use crate::design::{BuyFor, SuppliesDesign, Unit};
+use crate::plan::{Now, needs};
+use crate::session::Command;
+use crate::ui::choices::form::pill_ui;
+use crate::ui::state::ask::Ask;
+use crate::ui::state::view::{Room, View};
+use crate::ui::supplies::bought::bought_ui;
+use crate::ui::supplies::good::good_ui;
+use crate::ui::week::desk::WeekDesk;
+use crate::ui::widget::number_text::{read_number, trimmed};
+use crate::ui::widget::theme::{CAPTION, Palette, TITLE, bold};
+use crate::ui::widget::typed_box::{Said, TypedBox, said_ui, typed_ui};
+use egui::{CentralPanel, Frame, Margin, Panel, RichText, ScrollArea, Ui};
+
+/// Width of what is asked, at the left.
+const ASKED_WIDTH: f32 = 560.0;
+/// Width of a box for a price.
+pub(in crate::ui) const PRICE_WIDTH: f32 = 84.0;
+
+/// Draws the page and returns what is asked for.
+pub(in crate::ui) fn supplies_page_ui(
+    ui: &mut Ui,
+    desk: &mut WeekDesk,
+    view: &mut View,
+    batch: &Batch,
+    now: &Now,
+    room: Room,
+) -> Vec<Ask> {
+    let side = Frame::new().fill(Palette::of(ui).background).inner_margin(Margin::symmetric(12, 10));
+    let reckoned = desk.reckon(batch, now);
+    let mut asks = Vec::new();
+    match room {
+        Room::Own => {
+            Panel::left("supplies").exact_size(ASKED_WIDTH).resizable(false).frame(side).show(ui, |ui| {
+                ScrollArea::vertical().id_salt("supplies").auto_shrink(false).show(ui, |ui| {
+                    asks.extend(supplies_ui(ui, view, batch, reckoned.shopping.as_ref().err()));
+                });
+            });
+            CentralPanel::default().frame(side).show(ui, |ui| {
+                ScrollArea::vertical().id_salt("bought").auto_shrink(false).show(ui, |ui| {
+                    asks.extend(bought_ui(ui, batch, &reckoned.shopping));
+                });
+            });
+        }
+        Room::Column => {
+            CentralPanel::default().frame(side).show(ui, |ui| {
+                ScrollArea::vertical().id_salt("shopping").auto_shrink(false).show(ui, |ui| {
+                    asks.extend(bought_ui(ui, batch, &reckoned.shopping));
+                    ui.separator();
+                    asks.extend(supplies_ui(ui, view, batch, reckoned.shopping.as_ref().err()));
+                });
+            });
+        }
+    }
+    asks
+}
+
+/// Returns the command that sets supplies.
+pub(in crate::ui) fn supplied(supplies: SuppliesDesign) -> Ask {
+    Ask::Do(Command::SetSupplies(Box::new(supplies)))
+}
+
+/// Reads a number of one unit; its range is checked with the supplies.
+pub(in crate::ui) fn read_amount(text: &str, unit: Unit) -> Result<(f64, Option<String>), String> {
+    let understood = read_number(text, unit).map_err(|misread| misread.to_string())?;
+    Ok((understood.value, understood.said))
+}
+
+fn supplies_ui(ui: &mut Ui, view: &mut View, batch: &Batch, trouble: Option<&crate::plan::ShoppingError>) -> Vec<Ask> {
+    let supplies = &batch.design.supplies;
+    let mut asks = aim_ui(ui, view, supplies);
+    ui.add_space(10.0);
+    ui.label(RichText::new("At home and on the shelf").font(bold(TITLE)));
+    for need in needs(batch) {
+        let own = trouble.filter(|trouble| trouble.good() == need.good).map(ToString::to_string);
+        asks.extend(good_ui(ui, view, supplies, &need, own));
+        ui.add_space(6.0);
+    }
+    asks
+}
+
+/// Draws what counts first, what a left-over counts as, and the currency.
+fn aim_ui(ui: &mut Ui, view: &mut View, supplies: &SuppliesDesign) -> Vec<Ask> {
+    let mut asks = Vec::new();
+    ui.label(RichText::new("What counts first").font(bold(TITLE)));
+    ui.horizontal_wrapped(|ui| {
+        for buy_for in [BuyFor::LeastCost, BuyFor::LeastWaste] {
+            let name = format!("What counts first: {}", buy_for.label());
+            let help = "Least cost looks at the price and, if you give one, at a price on what is left over; least waste at what is left over, then at the price.";
+            if pill_ui(ui, buy_for.label(), &name, help, buy_for == supplies.buy_for) {
+                asks.push(supplied(SuppliesDesign { buy_for, ..supplies.clone() }));
+            }
+        }
+    });
+    let mut said: Vec<Said> = Vec::new();
+    ui.horizontal_wrapped(|ui| {
+        ui.label("Prices are in");
+        let this = TypedBox { key: "currency", shown: supplies.currency.clone(), width: PRICE_WIDTH, number: false };
+        let typed = typed_ui(ui, &mut view.typing, &this, |text| {
+            checked(SuppliesDesign { currency: text.trim().to_owned(), ..supplies.clone() }).map(|changed| (changed, None))
+        });
+        let typed = typed.named(ui, "Currency");
+        asks.extend(typed.value.map(supplied));
+        said.extend(typed.said);
+        if supplies.buy_for == BuyFor::LeastCost {
+            ui.label("a litre or kg left over counts as");
+            let this = TypedBox { key: "waste", shown: trimmed(supplies.waste_price), width: PRICE_WIDTH, number: true };
+            let typed = typed_ui(ui, &mut view.typing, &this, |text| {
+                let (waste_price, said) = read_amount(text, Unit::One)?;
+                checked(SuppliesDesign { waste_price, ..supplies.clone() }).map(|changed| (changed, said))
+            });
+            let typed = typed.named(ui, "Price on what is left over");
+            asks.extend(typed.value.map(supplied));
+            said.extend(typed.said);
+        }
+    });
+    for said in &said {
+        said_ui(ui, said);
+    }
+    if said.is_empty() {
+        let words = "Your own money, in its own name; what you do not price is listed and costs nothing.";
+        ui.label(RichText::new(words).size(CAPTION).color(Palette::of(ui).soft));
+    }
+    asks
+}
+
+/// Returns supplies if they are allowed.
+pub(in crate::ui) fn checked(supplies: SuppliesDesign) -> Result<SuppliesDesign, String> {
+    supplies.check().map_err(|error| error.to_string()).map(|()| supplies)
+}

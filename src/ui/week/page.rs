@@ -1,0 +1,165 @@
+//! The week: when, the picture of it, and the same as a list.
+
+use crate::batch::Batch;
+use crate::plan::{KitchenWeek, Now, ends_before_words, length, time_words};
+use crate::ui::choices::form::focus_ring;
+use crate::ui::state::ask::Ask;
+use crate::ui::state::view::{Room, View};
+use crate::ui::week::desk::{Reckoned, WeekDesk};
+use crate::ui::week::{hours, line, list, when};
+use crate::ui::widget::theme::{BODY, CAPTION, FOOT, Palette, bold};
+use egui::{Button, CentralPanel, Frame, Margin, Panel, RichText, ScrollArea, Ui, vec2};
+
+/// Width of the choices at the left.
+const CHOICES_WIDTH: f32 = 400.0;
+/// Reasons that are named at most; the list has them all.
+const MOST_REASONS: usize = 4;
+
+/// Draws the page and returns what is asked for.
+pub(in crate::ui) fn week_page_ui(
+    ui: &mut Ui,
+    desk: &mut WeekDesk,
+    view: &mut View,
+    batch: &Batch,
+    now: &Now,
+    room: Room,
+) -> Vec<Ask> {
+    let side = Frame::new().fill(Palette::of(ui).background).inner_margin(Margin::symmetric(12, 10));
+    let mut drag = desk.drag;
+    let reckoned = desk.reckon(batch, now);
+    let mut asks = Vec::new();
+    match room {
+        Room::Own => {
+            Panel::left("week choices").exact_size(CHOICES_WIDTH).resizable(false).frame(side).show(ui, |ui| {
+                ScrollArea::vertical().id_salt("week choices").auto_shrink(false).show(ui, |ui| {
+                    asks.extend(choices_ui(ui, view, batch, reckoned));
+                });
+            });
+            CentralPanel::default().frame(side).show(ui, |ui| {
+                ScrollArea::vertical().id_salt("week").auto_shrink(false).show(ui, |ui| {
+                    asks.extend(plan_ui(ui, &mut drag, view, batch, reckoned));
+                });
+            });
+        }
+        Room::Column => {
+            CentralPanel::default().frame(side).show(ui, |ui| {
+                ScrollArea::vertical().id_salt("week").auto_shrink(false).show(ui, |ui| {
+                    asks.extend(when::when_ui(ui, view, &batch.design.week, reckoned));
+                    ui.add_space(10.0);
+                    asks.extend(plan_ui(ui, &mut drag, view, batch, reckoned));
+                    ui.separator();
+                    asks.extend(hours::hours_ui(ui, view, &batch.design.week, reckoned));
+                });
+            });
+        }
+    }
+    // Whatever became of the picture, a drag ends with the button.
+    if drag.is_some() && !ui.input(|input| input.pointer.any_down()) {
+        drag = None;
+        asks.push(Ask::EndDrag);
+    }
+    desk.drag = drag;
+    asks
+}
+
+fn choices_ui(ui: &mut Ui, view: &mut View, batch: &Batch, reckoned: &Reckoned) -> Vec<Ask> {
+    let mut asks = when::when_ui(ui, view, &batch.design.week, reckoned);
+    ui.add_space(14.0);
+    asks.extend(hours::hours_ui(ui, view, &batch.design.week, reckoned));
+    asks
+}
+
+fn plan_ui(
+    ui: &mut Ui,
+    drag: &mut Option<crate::ui::week::desk::StartDrag>,
+    view: &mut View,
+    batch: &Batch,
+    reckoned: &Reckoned,
+) -> Vec<Ask> {
+    let mut asks = Vec::new();
+    match &reckoned.week {
+        Ok(Some(week)) => {
+            asks.extend(ends_ui(ui, week));
+            asks.extend(line::timeline_ui(ui, drag, &batch.design.week, week, &reckoned.now));
+            // Below the picture: as many lines as it takes, and nothing moves under a pointer that drags the start.
+            costs_ui(ui, week);
+            ui.add_space(10.0);
+        }
+        Ok(None) => asks.extend(invitation_ui(ui, batch, reckoned)),
+        Err(_) => {
+            let words = "There is no week as you wish it; what is in the way stands beside the wish. Below, times count from the first task.";
+            ui.label(RichText::new(words).size(BODY));
+        }
+    }
+    asks.extend(list::list_ui(ui, view, &batch.design.week, reckoned));
+    asks
+}
+
+/// Draws when it begins and when the cheeses are finished.
+fn ends_ui(ui: &mut Ui, week: &KitchenWeek) -> Option<Ask> {
+    let row = ui.horizontal_wrapped(|ui| {
+        let soft = Palette::of(ui).soft;
+        let begun = week.tasks.first().is_some_and(|task| task.begun);
+        let first = week.tasks.first().map_or_else(String::new, |task| time_words(task.start));
+        ui.label(RichText::new(if begun { "begun" } else { "begin" }).color(soft));
+        ui.label(RichText::new(first).font(bold(FOOT)));
+        ui.add_space(12.0);
+        ui.label(RichText::new("finished").color(soft));
+        let finished = week.finished.map_or_else(|| "not worked out".to_owned(), time_words);
+        ui.label(RichText::new(finished).font(bold(FOOT)));
+        ui.add_space(12.0);
+        let save = ui.add(Button::new("Save for a calendar…").min_size(vec2(0.0, 32.0)));
+        focus_ring(ui, &save);
+        save.clicked().then_some(Ask::ExportCalendar)
+    });
+    row.inner
+}
+
+/// Draws what the week costs and what it does to the cheese.
+fn costs_ui(ui: &mut Ui, week: &KitchenWeek) {
+    let mut lines: Vec<String> = Vec::new();
+    if week.points == 0 {
+        lines.push("No task falls into sleep, work or busy times, and none is moved from its usual time.".to_owned());
+    } else {
+        let reasons: Vec<String> =
+            week.reasons.iter().take(MOST_REASONS).map(|reason| format!("{} ({})", reason.words, reason.points)).collect();
+        let more = week.reasons.len().saturating_sub(MOST_REASONS);
+        let more = if more > 0 { format!("; {more} more in the list") } else { String::new() };
+        lines.push(format!("Costs {} points, the least there is: {}{more}.", week.points, reasons.join("; ")));
+    }
+    if !week.stretches.is_empty() {
+        let words: Vec<&str> = week.stretches.iter().map(|stretch| stretch.words.as_str()).collect();
+        lines.push(format!("So that it fits: {}.", words.join("; ")));
+    }
+    if let Some(stage) = week.ends_before {
+        lines.push(ends_before_words(stage));
+    }
+    for line in lines {
+        ui.label(RichText::new(line).size(CAPTION).color(Palette::of(ui).soft));
+    }
+}
+
+/// Draws the invitation to choose a time.
+fn invitation_ui(ui: &mut Ui, batch: &Batch, reckoned: &Reckoned) -> Vec<Ask> {
+    let mut asks = Vec::new();
+    let palette = Palette::of(ui);
+    Frame::new().fill(palette.panel).corner_radius(8).inner_margin(14).show(ui, |ui| {
+        ui.set_width(ui.available_width());
+        let finished = reckoned
+            .counted
+            .finished_min
+            .map(|minutes| format!(" The cheeses are finished {} after the first task.", length(minutes)));
+        ui.label(RichText::new("No day yet").font(bold(BODY)));
+        ui.label(format!(
+            "Choose when to begin or by when to be finished, and every task gets its day and hour.{}",
+            finished.unwrap_or_default()
+        ));
+        ui.horizontal_wrapped(|ui| {
+            for offer in &reckoned.offers {
+                asks.extend(when::offer_ui(ui, &batch.design.week, offer));
+            }
+        });
+    });
+    ui.add_space(10.0);
+    asks
+}

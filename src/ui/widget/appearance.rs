@@ -1,0 +1,30 @@
+//! Between the look that is kept and the toolkit.
+
+use crate::session::{Colours, Look};
+use crate::ui::widget::units::Units;
+use egui::{Context, ThemePreference};
+
+/// Makes the window look so; returns the units.
+pub(in crate::ui) fn apply(ctx: &Context, look: Look) -> Units {
+    ctx.set_theme(match look.colours {
+        Colours::Desktop => ThemePreference::System,
+        Colours::Light => ThemePreference::Light,
+        Colours::Dark => ThemePreference::Dark,
+    });
+    ctx.set_zoom_factor(0.01 * f32::from(look.size_percent));
+    Units { fahrenheit: look.fahrenheit, cups: look.cups }
+}
+
+/// Returns how the window looks.
+pub(in crate::ui) fn now(ctx: &Context, units: Units) -> Look {
+    Look {
+        colours: match ctx.options(|options| options.theme_preference) {
+            ThemePreference::System => Colours::Desktop,
+            ThemePreference::Light => Colours::Light,
+            ThemePreference::Dark => Colours::Dark,
+        },
+        size_percent: (100.0 * ctx.zoom_factor()).round() as u16,
+        fahrenheit: units.fahrenheit,
+        cups: units.cups,
+    }
+}

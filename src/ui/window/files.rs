@@ -1,0 +1,134 @@
+//! File dialogs on a thread of their own, one at a time; where the desktop offers none, a path is typed.
+
+use std::path::PathBuf;
+use std::sync::mpsc::{Receiver, TryRecvError, channel};
+use std::time::{Duration, Instant};
+
+/// What a path is asked for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(in crate::ui) enum Purpose {
+    /// Open a design.
+    Open,
+    /// Save the design.
+    Save,
+    /// Open a design beside the first.
+    OpenSecond,
+    /// Save the second design.
+    SaveSecond,
+    /// Write the plan.
+    Export,
+    /// Write the week for a calendar.
+    Calendar,
+    /// Write both designs side by side.
+    ExportBoth,
+}
+
+impl Purpose {
+    /// Returns what the window says of it.
+    pub(in crate::ui) const fn title(self) -> &'static str {
+        match self {
+            Self::Open => "Open a design",
+            Self::Save => "Save the design",
+            Self::OpenSecond => "Open a design beside this one",
+            Self::SaveSecond => "Save the second design",
+            Self::Export => "Write the plan as PDF",
+            Self::Calendar => "Write the week for a calendar",
+            Self::ExportBoth => "Write A and B side by side as PDF",
+        }
+    }
+}
+
+/// What came of a dialog.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(in crate::ui) enum Answer {
+    /// A path was chosen.
+    Path(Purpose, PathBuf),
+    /// It was cancelled.
+    Cancelled,
+    /// The desktop offers no dialog.
+    NoDialog(Purpose),
+}
+
+/// A dialog answers "cancelled" this fast only where there is none to be had.
+const TOO_FAST_FOR_A_HAND: Duration = Duration::from_millis(300);
+
+/// What a dialog answered, and how long it took.
+type Chosen = (Option<PathBuf>, Duration);
+
+/// The dialog that is open, if one is.
+#[derive(Debug, Default)]
+pub(in crate::ui) struct Dialogs {
+    /// Never ask the desktop, as in tests and pictures.
+    typed_only: bool,
+    running: Option<(Purpose, Receiver<Chosen>)>,
+}
+
+impl Dialogs {
+    /// Returns dialogs that never ask the desktop.
+    pub(in crate::ui) fn typed() -> Self {
+        Self { typed_only: true, running: None }
+    }
+
+    /// Asks for a path; returns at once where the desktop is not to be asked or cannot be.
+    pub(in crate::ui) fn ask(&mut self, ctx: &egui::Context, purpose: Purpose, suggested: String) -> Option<Answer> {
+        if self.running.is_some() {
+            return None;
+        }
+        if self.typed_only {
+            return Some(Answer::NoDialog(purpose));
+        }
+        let (sender, receiver) = channel();
+        let repaint = ctx.clone();
+        let spawned = std::thread::Builder::new().name("file-dialog".to_owned()).spawn(move || {
+            let began = Instant::now();
+            let dialog = rfd::FileDialog::new().set_title(purpose.title());
+            let path = match purpose {
+                Purpose::Open | Purpose::OpenSecond => dialog.add_filter("Vatsketch design", &["ron"]).pick_file(),
+                Purpose::Save | Purpose::SaveSecond => {
+                    dialog.add_filter("Vatsketch design", &["ron"]).set_file_name(suggested).save_file()
+                }
+                Purpose::Calendar => dialog.add_filter("iCalendar", &["ics"]).set_file_name(suggested).save_file(),
+                Purpose::Export | Purpose::ExportBoth => dialog.add_filter("PDF", &["pdf"]).set_file_name(suggested).save_file(),
+            };
+            // The window may have closed in the meantime; then nobody waits.
+            let _ = sender.send((path, began.elapsed()));
+            repaint.request_repaint();
+        });
+        match spawned {
+            Ok(_) => {
+                self.running = Some((purpose, receiver));
+                None
+            }
+            Err(_) => Some(Answer::NoDialog(purpose)),
+        }
+    }
+
+    /// Returns what came of the dialog, once something did.
+    pub(in crate::ui) fn answer(&mut self) -> Option<Answer> {
+        let (purpose, receiver) = self.running.as_ref()?;
+        let purpose = *purpose;
+        let answer = match receiver.try_recv() {
+            Ok((Some(path), _)) => Answer::Path(purpose, path),
+            Ok((None, took)) if took < TOO_FAST_FOR_A_HAND => Answer::NoDialog(purpose),
+            Ok((None, _)) => Answer::Cancelled,
+            Err(TryRecvError::Disconnected) => Answer::NoDialog(purpose),
+            Err(TryRecvError::Empty) => return None,
+        };
+        self.running = None;
+        Some(answer)
+    }
+}
+
+/// Returns a path with an ending, unless it has one that will do.
+pub(in crate::ui) fn with_ending(path: PathBuf, will_do: &str, ending: &str) -> PathBuf {
+    let has = path.to_string_lossy().to_lowercase().ends_with(will_do);
+    if has { path } else { PathBuf::from(format!("{}{ending}", path.to_string_lossy())) }
+}
+
+/// Returns a file name made of a title: letters and digits, the rest as hyphens.
+pub(in crate::ui) fn file_name(title: &str, ending: &str) -> String {
+    let words: Vec<String> =
+        title.split(|letter: char| !letter.is_alphanumeric()).filter(|word| !word.is_empty()).map(str::to_lowercase).collect();
+    let stem = if words.is_empty() { "untitled".to_owned() } else { words.join("-") };
+    format!("{}{ending}", stem.chars().take(60).collect::<String>())
+}

@@ -1,0 +1,99 @@
+//! The sources: every constant with its value, unit, range, source and standing.
+
+use crate::analysis::{constant_lists, correlation_lists};
+use crate::batch::Batch;
+use crate::plan;
+use crate::report::{RecordRow, constant_row, correlation_row, laws, source_title};
+use crate::source::{Constant, Correlation, ledger};
+use crate::ui::state::view::View;
+use crate::ui::widget::theme::{BODY, CAPTION, Palette, TITLE, bold};
+use egui::{RichText, ScrollArea, Ui, vec2};
+
+/// Draws the page.
+pub(in crate::ui) fn sources_ui(ui: &mut Ui, view: &mut View, batch: &Batch) {
+    let palette = Palette::of(ui);
+    let rows = ledger().unwrap_or_default();
+    ui.label(RichText::new("Where the numbers come from").font(bold(TITLE)));
+    ui.label(
+        RichText::new("The law behind every figure, and every constant of the calculation with its likely range and how far to trust it: published, second-hand, from memory, fitted, our own judgement.")
+            .color(palette.soft),
+    );
+    ui.horizontal(|ui| {
+        let label = ui.label("Look for");
+        ui.add(egui::TextEdit::singleline(&mut view.search).desired_width(280.0).margin(vec2(8.0, 4.0))).labelled_by(label.id);
+    });
+    ui.add_space(6.0);
+    let wanted = view.search.to_lowercase();
+    ScrollArea::vertical().id_salt("sources").auto_shrink(false).show(ui, |ui| {
+        laws_ui(ui, batch, &wanted);
+        for (name, list) in constant_lists().into_iter().chain(plan::CONSTANT_LISTS) {
+            let found: Vec<&Constant> = list
+                .iter()
+                .filter(|record| {
+                    matches(&wanted, &[name, record.name, &source_title(&rows, record.source), record.standing.words()])
+                })
+                .collect();
+            if !found.is_empty() {
+                heading(ui, name);
+                for record in found {
+                    record_ui(ui, &constant_row(record, &rows));
+                }
+            }
+        }
+        for (name, list) in correlation_lists() {
+            let found: Vec<&Correlation> = list
+                .iter()
+                .filter(|record| {
+                    matches(&wanted, &[name, record.name, &source_title(&rows, record.source), record.standing.words()])
+                })
+                .collect();
+            if !found.is_empty() {
+                heading(ui, &format!("{name}: formulae and tables"));
+                for record in found {
+                    record_ui(ui, &correlation_row(record, &rows));
+                }
+            }
+        }
+    });
+}
+
+/// Draws the laws behind the figures of the open design, those of one law together.
+fn laws_ui(ui: &mut Ui, batch: &Batch, wanted: &str) {
+    let found: Vec<_> =
+        laws(batch).into_iter().filter(|row| matches(wanted, &["laws", &row.figures.join(", "), row.law, &row.source])).collect();
+    if !found.is_empty() {
+        heading(ui, "laws behind the figures; the card of a figure says what enters");
+    }
+    for row in found {
+        text_ui(ui, &row.figures.join(", "), row.law, &row.source);
+    }
+}
+
+fn matches(wanted: &str, texts: &[&str]) -> bool {
+    wanted.is_empty() || texts.iter().any(|text| text.to_lowercase().contains(wanted))
+}
+
+fn heading(ui: &mut Ui, name: &str) {
+    ui.add_space(10.0);
+    let mut letters = name.chars();
+    let capital: String = letters.next().into_iter().flat_map(char::to_uppercase).chain(letters).collect();
+    ui.label(RichText::new(capital).font(bold(BODY)));
+}
+
+/// Draws one record.
+pub(in crate::ui) fn record_ui(ui: &mut Ui, row: &RecordRow) {
+    text_ui(ui, row.name, &row.value, &row.source);
+}
+
+fn text_ui(ui: &mut Ui, name: &str, value: &str, source: &str) {
+    let palette = Palette::of(ui);
+    egui::Frame::new().fill(palette.panel).corner_radius(6).inner_margin(8).show(ui, |ui| {
+        ui.set_width(ui.available_width());
+        ui.horizontal_wrapped(|ui| {
+            ui.label(RichText::new(name).size(BODY));
+            ui.label(RichText::new(value).font(bold(BODY)));
+        });
+        ui.label(RichText::new(source).size(CAPTION).color(palette.soft));
+    });
+    ui.add_space(4.0);
+}

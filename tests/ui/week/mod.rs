@@ -1,0 +1,4 @@
+//! Tests of `src/ui/week`.
+
+mod page;
+pub mod pictures;

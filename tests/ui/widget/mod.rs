@@ -1,0 +1,4 @@
+//! Tests of `src/ui/widget`.
+
+mod theme;
+mod units;
