@@ -1,6 +1,5 @@
 //! The mass balance over all stages.
 
-use super::Batch;
 use crate::design::Stage;
 use crate::law::Matter;
 use crate::process::StageBalance;
@@ -13,19 +12,6 @@ pub struct MassBalance {
 }
 
 impl MassBalance {
-    pub(super) fn of(batch: &Batch) -> Self {
-        let stages = [
-            (Stage::Milk, batch.milk.done().map(|outcome| &outcome.balance)),
-            (Stage::Vat, batch.vat.done().map(|outcome| &outcome.balance)),
-            (Stage::Draining, batch.draining.done().map(|outcome| &outcome.balance)),
-            (Stage::Salting, batch.salting.done().map(|outcome| &outcome.balance)),
-            (Stage::Drying, batch.drying.done().map(|outcome| &outcome.balance)),
-            (Stage::Pickling, batch.pickling.done().map(|outcome| &outcome.balance)),
-            (Stage::Keeping, batch.keeping.done().map(|outcome| &outcome.balance)),
-        ];
-        Self { stages: stages.into_iter().filter_map(|(stage, balance)| Some((stage, balance?.clone()))).collect() }
-    }
-
     /// Returns the sum of the stages' residuals plus the gaps between what one hands on and the next receives.
     #[must_use]
     pub fn residual(&self) -> Matter {

@@ -1,80 +1,11 @@
 //! The calls, in the trade's order.
 
-use super::MassBalance;
 use super::reuse::Reuse;
+use super::{Batch, MassBalance};
 use crate::design::{Design, DesignError, Stage};
 use crate::process::{
-    DrainingOutcome, DryingOutcome, Given, KeepingOutcome, MilkOutcome, PicklingOutcome, SaltingOutcome, SoFar, StageError,
-    VatOutcome, draining_given, drying_given, keeping_given, milk_given, pickling_given, salting_given, vat_given,
+    Given, SoFar, draining_given, drying_given, keeping_given, milk_given, pickling_given, salting_given, vat_given,
 };
-
-/// How far a stage came.
-#[derive(Clone, Debug, PartialEq)]
-pub enum Progress<T> {
-    /// Worked out.
-    Done(T),
-    /// Could not be worked out, and why.
-    Failed(StageError),
-    /// Waits for an earlier stage that failed.
-    NotReached {
-        /// The stage that failed.
-        waits_for: Stage,
-    },
-}
-
-impl<T> Progress<T> {
-    /// Returns the outcome, if there is one.
-    pub const fn done(&self) -> Option<&T> {
-        match self {
-            Self::Done(outcome) => Some(outcome),
-            Self::Failed(_) | Self::NotReached { .. } => None,
-        }
-    }
-
-    /// Returns something else in place of the outcome, if there is one; a stage without an outcome stays as it is.
-    fn and<U>(&self, other: Option<U>) -> Progress<U> {
-        match (self, other) {
-            (Self::Done(_), Some(other)) => Progress::Done(other),
-            (Self::Failed(error), _) => Progress::Failed(error.clone()),
-            (Self::NotReached { waits_for }, _) => Progress::NotReached { waits_for: *waits_for },
-            // A stage that is done has all before it done.
-            (Self::Done(_), None) => Progress::NotReached { waits_for: Stage::Milk },
-        }
-    }
-
-    /// Returns the error, if the stage failed.
-    pub const fn failed(&self) -> Option<&StageError> {
-        match self {
-            Self::Failed(error) => Some(error),
-            Self::Done(_) | Self::NotReached { .. } => None,
-        }
-    }
-}
-
-/// Everything that follows from a design.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Batch {
-    /// The design that it follows from.
-    pub design: Design,
-    /// What it was worked out under.
-    pub given: Given,
-    /// Milk, cream, calcium and rennet.
-    pub milk: Progress<MilkOutcome>,
-    /// Warming, setting and cutting.
-    pub vat: Progress<VatOutcome>,
-    /// Draining.
-    pub draining: Progress<DrainingOutcome>,
-    /// Salting.
-    pub salting: Progress<SaltingOutcome>,
-    /// Drying.
-    pub drying: Progress<DryingOutcome>,
-    /// Souring in vinegar.
-    pub pickling: Progress<PicklingOutcome>,
-    /// The jar and its keeping.
-    pub keeping: Progress<KeepingOutcome>,
-    /// What went in and what came out, as far as the stages came.
-    pub balance: MassBalance,
-}
 
 /// Returns everything that follows from a design. It never fails as a whole: each stage is done, failed or not reached.
 ///
@@ -214,7 +145,8 @@ pub fn batch_until(
         balance: MassBalance::default(),
     };
     if last == Stage::Keeping {
-        batch.balance = MassBalance::of(&batch);
+        let done = |stage| Some((stage, (*batch.ending(stage).done()?).clone()));
+        batch.balance = MassBalance { stages: Stage::ALL.into_iter().filter_map(done).collect() };
     }
     Ok((batch, anew))
 }

@@ -2,6 +2,7 @@
 
 use super::caution::{Caution, Severity};
 use crate::batch::Batch;
+use crate::design::Stage;
 use crate::process::{DrainingError, DryingError, KeepingError, MilkError, PicklingError, SaltingError, StageError, VatError};
 use crate::source::SourceId;
 
@@ -26,20 +27,11 @@ const fn cause(error: &StageError) -> &'static str {
 }
 
 pub(super) fn cautions(batch: &Batch, all: &mut Vec<Caution>) {
-    let failures = [
-        batch.milk.failed(),
-        batch.vat.failed(),
-        batch.draining.failed(),
-        batch.salting.failed(),
-        batch.drying.failed(),
-        batch.pickling.failed(),
-        batch.keeping.failed(),
-    ];
-    for error in failures.into_iter().flatten() {
+    for error in Stage::ALL.into_iter().filter_map(|stage| batch.ending(stage).failed().cloned()) {
         all.push(Caution::new(
             "stage_failed",
             Severity::Stop,
-            Some(cause(error)),
+            Some(cause(&error)),
             SourceId::Ourselves,
             format!("A stage cannot be worked out: {error}."),
             "Everything before it is shown; everything after it waits.",

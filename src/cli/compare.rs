@@ -6,7 +6,7 @@ use super::{CliError, Ending, open};
 use crate::analysis::{
     ComparedCaution, Difference, Likeness, compare, compare_cautions, differing_choices, from_milk, standardisation,
 };
-use crate::batch::{Batch, batch, stage_ends};
+use crate::batch::{Batch, batch};
 use crate::design::{Design, Field, MilkKind, Stage, Value};
 use crate::export::{Format, Paper, comparison_pdf, json_figures, printable};
 use crate::file::write_safely;
@@ -73,7 +73,7 @@ pub(super) fn run(
             writeln!(words, "wrote {}", to.display())?;
         }
     }
-    let ended = [write_failures(&stage_ends(&a), "A: ", words)?, write_failures(&stage_ends(&b), "B: ", words)?];
+    let ended = [write_failures(&a, "A: ", words)?, write_failures(&b, "B: ", words)?];
     Ok(if ended == [Ending::Done; 2] { Ending::Done } else { Ending::StageFailed })
 }
 

@@ -2,7 +2,7 @@
 
 use super::arguments::{PaperChoice, WeekOptions};
 use super::{CliError, Ending, open, week};
-use crate::batch::{Batch, StageEnd, batch, stage_ends};
+use crate::batch::{Batch, batch};
 use crate::curve::{Curve, CurveKey, curve};
 use crate::export::{ExportError, Format, Paper, calendar, curve_csv, curve_png, curve_svg, figures_csv, json, pdf, text};
 use crate::file::write_safely;
@@ -51,7 +51,7 @@ pub(super) fn run(path: &Path, set: &[String], wanted: &Wanted<'_>, words: &mut 
         writeln!(words, "its times only count from the start of warming: {why}")?;
     }
     // A curve that was drawn is whole, whatever became of the stages after it.
-    let whole = no_week.is_none() && (matches!(job, Job::Curve(..)) || stage_ends(&batch).iter().all(StageEnd::is_done));
+    let whole = no_week.is_none() && (matches!(job, Job::Curve(..)) || batch.first_missing().is_none());
     Ok(if whole { Ending::Done } else { Ending::StageFailed })
 }
 

@@ -2,7 +2,7 @@
 
 use super::text::{write_failures, write_figures};
 use super::{CliError, Ending, open};
-use crate::batch::{Batch, StageEnd, batch, stage_ends};
+use crate::batch::{Batch, batch};
 use crate::caution::cautions;
 use crate::design::Stage;
 use crate::export::{self, printable};
@@ -18,30 +18,30 @@ pub(super) fn run(
     words: &mut dyn Write,
 ) -> Result<Ending, CliError> {
     let batch = batch(&open::design(path, set)?)?;
-    let ends = stage_ends(&batch);
     if json {
         write!(data, "{}", export::json(&batch))?;
     } else {
-        write_text(&batch, &ends, data)?;
+        write_text(&batch, data)?;
     }
-    Ok(write_failures(&ends, "", words)?)
+    Ok(write_failures(&batch, "", words)?)
 }
 
 fn of_stage(figures: &[Figure], stage: Stage) -> Vec<Figure> {
     figures.iter().filter(|figure| figure.stage == stage).cloned().collect()
 }
 
-fn write_text(batch: &Batch, ends: &[StageEnd], data: &mut dyn Write) -> Result<(), CliError> {
+fn write_text(batch: &Batch, data: &mut dyn Write) -> Result<(), CliError> {
     let figures = figures(batch);
     if !batch.design.title.is_empty() {
         writeln!(data, "{}", printable(&batch.design.title))?;
     }
-    for end in ends {
-        writeln!(data, "\n{}", end.stage.title())?;
-        if let Some(error) = &end.error {
-            writeln!(data, "  {}: {error}", end.status.replace('_', " "))?;
+    for stage in Stage::ALL {
+        writeln!(data, "\n{}", stage.title())?;
+        let ending = batch.ending(stage);
+        if let Some(why) = ending.why_not() {
+            writeln!(data, "  {}: {why}", ending.status().replace('_', " "))?;
         }
-        write_figures(&of_stage(&figures, end.stage), data)?;
+        write_figures(&of_stage(&figures, stage), data)?;
     }
     writeln!(data, "\nCautions")?;
     for caution in cautions(batch) {

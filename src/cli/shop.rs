@@ -2,7 +2,7 @@
 
 use super::text::{write_failures, write_head, write_json};
 use super::{CliError, Ending, open};
-use crate::batch::{Batch, batch, stage_ends};
+use crate::batch::{Batch, batch};
 use crate::design::{BuyFor, Offer, SuppliesDesign};
 use crate::export::printable;
 use crate::plan::{Bought, Need, Shopping, shop};
@@ -18,7 +18,7 @@ pub(super) fn run(
     words: &mut dyn Write,
 ) -> Result<Ending, CliError> {
     let batch = batch(&open::design(path, set)?)?;
-    let ending = write_failures(&stage_ends(&batch), "", words)?;
+    let ending = write_failures(&batch, "", words)?;
     let shopping = shop(&batch).map_err(|why| CliError::Stage(why.to_string()))?;
     if as_json {
         write_json(&to_json(&batch, &shopping), data)?;

@@ -3,7 +3,7 @@
 use super::text::{write_failures, write_json};
 use super::{CliError, Ending, open};
 use crate::analysis::LikelyFigure;
-use crate::batch::{batch, stage_ends};
+use crate::batch::batch;
 use crate::curve::{LineSpread, SPREAD_NAME, Spread};
 use crate::design::Stage;
 use crate::process::UNCERTAIN_PARAMETERS;
@@ -20,7 +20,7 @@ pub(super) fn run(
     words: &mut dyn Write,
 ) -> Result<Ending, CliError> {
     let design = open::design(path, set)?;
-    let ends = stage_ends(&batch(&design)?);
+    let batch = batch(&design)?;
     let work = Work { draws, threads: cores(), goes_on: &|| true };
     let Some(spread) = spread(&design, &work)? else {
         return Err(CliError::Stage("the draws could not be worked out".to_owned()));
@@ -30,7 +30,7 @@ pub(super) fn run(
     } else {
         write_words(&spread, data)?;
     }
-    Ok(write_failures(&ends, "", words)?)
+    Ok(write_failures(&batch, "", words)?)
 }
 
 fn write_words(spread: &Spread, data: &mut dyn Write) -> Result<(), CliError> {

@@ -100,10 +100,8 @@ fn from_milk(
 }
 
 /// Returns the first error up to a stage.
-fn failure(batch: &Batch, stage: Stage) -> Option<&StageError> {
-    let failures =
-        [(Stage::Milk, batch.milk.failed()), (Stage::Vat, batch.vat.failed()), (Stage::Draining, batch.draining.failed())];
-    failures.into_iter().filter(|(at, _)| *at <= stage).find_map(|(_, error)| error)
+fn failure(batch: &Batch, stage: Stage) -> Option<StageError> {
+    Stage::ALL.into_iter().filter(|at| *at <= stage).find_map(|at| batch.ending(at).failed().cloned())
 }
 
 /// How far the parts of a described cheese may add up beside 100 %.

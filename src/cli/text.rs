@@ -1,8 +1,9 @@
 //! Figures as aligned lines of text, JSON over several lines, what every command says of cautions and failures.
 
 use super::Ending;
-use crate::batch::{Batch, StageEnd};
+use crate::batch::Batch;
 use crate::caution::{Severity, cautions};
+use crate::design::Stage;
 use crate::export::printable;
 use crate::figure::Figure;
 use serde_json::Value;
@@ -30,11 +31,13 @@ pub(super) fn write_json(value: &Value, data: &mut dyn Write) -> Result<(), supe
 ///
 /// # Arguments
 /// * `whose`: said first, such as "A: "; may be empty
-pub(super) fn write_failures(ends: &[StageEnd], whose: &str, words: &mut dyn Write) -> std::io::Result<Ending> {
-    for failed in ends.iter().filter(|end| end.status == "failed") {
-        writeln!(words, "vatsketch: {whose}{}: {}", failed.stage.key(), failed.error.as_deref().unwrap_or_default())?;
+pub(super) fn write_failures(batch: &Batch, whose: &str, words: &mut dyn Write) -> std::io::Result<Ending> {
+    for stage in Stage::ALL {
+        if let Some(error) = batch.ending(stage).failed() {
+            writeln!(words, "vatsketch: {whose}{}: {error}", stage.key())?;
+        }
     }
-    Ok(if ends.iter().all(StageEnd::is_done) { Ending::Done } else { Ending::StageFailed })
+    Ok(if batch.first_missing().is_none() { Ending::Done } else { Ending::StageFailed })
 }
 
 /// Writes the title of a design, how many cautions there are, and every one that says stop.

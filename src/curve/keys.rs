@@ -91,12 +91,9 @@ pub fn curve(batch: &Batch, key: CurveKey) -> Curve {
 }
 
 fn drawn<T>(key: CurveKey, progress: &Progress<T>, draw: impl FnOnce(&T) -> Curve) -> Curve {
-    match progress {
-        Progress::Done(outcome) => draw(outcome),
-        Progress::Failed(error) => empty(key, error.to_string()),
-        Progress::NotReached { waits_for } => {
-            empty(key, format!("waits for “{}”, which could not be worked out", waits_for.title()))
-        }
+    match progress.done() {
+        Some(outcome) => draw(outcome),
+        None => empty(key, progress.why_not().unwrap_or_default()),
     }
 }
 

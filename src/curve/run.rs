@@ -1,6 +1,6 @@
 //! The picture of the run: a run as thick as the matter that flows, with what joins it and what leaves it.
 
-use crate::batch::{Batch, Progress};
+use crate::batch::Batch;
 use crate::design::Stage;
 use crate::law::Matter;
 
@@ -65,15 +65,6 @@ pub struct SideStream {
 /// ```
 #[must_use]
 pub fn run(batch: &Batch) -> Run {
-    let why = |stage: Stage| match stage {
-        Stage::Milk => stopped(&batch.milk),
-        Stage::Vat => stopped(&batch.vat),
-        Stage::Draining => stopped(&batch.draining),
-        Stage::Salting => stopped(&batch.salting),
-        Stage::Drying => stopped(&batch.drying),
-        Stage::Pickling => stopped(&batch.pickling),
-        Stage::Keeping => stopped(&batch.keeping),
-    };
     let stations = Stage::ALL.into_iter().map(|stage| {
         let balance = batch.balance.stages.iter().find(|(at, _)| *at == stage).map(|(_, balance)| balance);
         let streams = balance.map_or_else(Vec::new, |balance| {
@@ -92,16 +83,8 @@ pub fn run(batch: &Batch) -> Run {
             goes_on_kg: balance.map(|balance| balance.goes_on.total_kg()),
             moisture_percent: balance.map(|balance| Matter::moisture_percent(&balance.goes_on)),
             streams,
-            stopped_because: why(stage),
+            stopped_because: batch.ending(stage).why_not(),
         }
     });
     Run { stations: stations.collect() }
-}
-
-fn stopped<T>(progress: &Progress<T>) -> Option<String> {
-    match progress {
-        Progress::Done(_) => None,
-        Progress::Failed(error) => Some(error.to_string()),
-        Progress::NotReached { waits_for } => Some(format!("waits for “{}”", waits_for.title())),
-    }
 }

@@ -1,8 +1,9 @@
 //! Tables for a spreadsheet: comma-separated values as RFC 4180 has them, in UTF-8, numbers in full with a decimal point.
 
 use super::ExportError;
-use crate::batch::{Batch, stage_ends};
+use crate::batch::Batch;
 use crate::curve::{Curve, every_point};
+use crate::design::Stage;
 use crate::figure::{Figure, Reading, figures};
 use csv::{Terminator, Writer, WriterBuilder};
 
@@ -31,13 +32,13 @@ pub fn figures_csv(batch: &Batch) -> Result<Vec<u8>, ExportError> {
     let figures = figures(batch);
     let mut table = table();
     table.write_record(HEADINGS).map_err(refused)?;
-    for end in stage_ends(batch) {
-        let stage = end.stage.key();
-        if let Some(error) = &end.error {
-            let words = format!("{}: {error}", end.status.replace('_', " "));
-            table.write_record([stage, "status", "How far it came", "", "", "", "", &words]).map_err(refused)?;
+    for stage in Stage::ALL {
+        let ending = batch.ending(stage);
+        if let Some(why) = ending.why_not() {
+            let words = format!("{}: {why}", ending.status().replace('_', " "));
+            table.write_record([stage.key(), "status", "How far it came", "", "", "", "", &words]).map_err(refused)?;
         }
-        for figure in figures.iter().filter(|figure| figure.stage == end.stage) {
+        for figure in figures.iter().filter(|figure| figure.stage == stage) {
             table.write_record(row(figure)).map_err(refused)?;
         }
     }

@@ -1,7 +1,8 @@
 //! The figures for another program: one object a stage, numbers in full.
 
-use crate::batch::{Batch, StageEnd, stage_ends};
+use crate::batch::{Batch, Progress};
 use crate::caution::cautions;
+use crate::design::Stage;
 use crate::figure::{Figure, Reading, figures};
 use serde_json::{Map, Value, json as object};
 
@@ -19,8 +20,8 @@ pub fn json(batch: &Batch) -> String {
     let figures = figures(batch);
     let mut all = Map::new();
     all.insert("title".to_owned(), object!(batch.design.title));
-    for end in stage_ends(batch) {
-        all.insert(end.stage.key().to_owned(), stage(&end, &figures));
+    for stage in Stage::ALL {
+        all.insert(stage.key().to_owned(), json_stage(batch, stage, &figures));
     }
     let likely = figures.iter().filter_map(|figure| figure.likely.map(|(low, high)| (figure.key.to_owned(), object!([low, high]))));
     all.insert("likely".to_owned(), Value::Object(likely.collect()));
@@ -41,14 +42,21 @@ pub fn json_cautions(batch: &Batch) -> Value {
     Value::Array(cautions.collect())
 }
 
-fn stage(end: &StageEnd, figures: &[Figure]) -> Value {
-    let mut stage = Map::new();
-    stage.insert("status".to_owned(), object!(end.status));
-    if let Some(error) = &end.error {
-        stage.insert("error".to_owned(), object!(error));
+fn json_stage(batch: &Batch, stage: Stage, figures: &[Figure]) -> Value {
+    let ending = batch.ending(stage);
+    let error = match &ending {
+        Progress::Done(_) => None,
+        Progress::Failed(error) => Some(error.to_string()),
+        // Another program reads the key of the stage, not its heading.
+        Progress::NotReached { waits_for } => Some(format!("waits for {}", waits_for.key())),
+    };
+    let mut members = Map::new();
+    members.insert("status".to_owned(), object!(ending.status()));
+    if let Some(error) = error {
+        members.insert("error".to_owned(), object!(error));
     }
-    stage.extend(json_figures(figures.iter().filter(|figure| figure.stage == end.stage)));
-    Value::Object(stage)
+    members.extend(json_figures(figures.iter().filter(|figure| figure.stage == stage)));
+    Value::Object(members)
 }
 
 /// Returns figures as members of a JSON object, numbers in full.

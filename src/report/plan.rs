@@ -2,7 +2,7 @@
 
 use super::facts::Facts;
 use super::{Cost, LawRow, ShoppingRow, Step, Target, Timing, UsedSource, laws, shopping, sources, steps};
-use crate::batch::{Batch, Progress};
+use crate::batch::Batch;
 use crate::caution::{Caution, cautions};
 use crate::curve::{Curve, CurveKey, curve};
 use crate::design::Stage;
@@ -154,27 +154,5 @@ fn place_cautions(cautions: &[Caution], steps: &mut [Step]) -> Vec<Caution> {
 }
 
 fn stopped(batch: &Batch) -> Vec<Stopped> {
-    Stage::ALL
-        .into_iter()
-        .filter_map(|stage| {
-            let why = match stage {
-                Stage::Milk => why_not(&batch.milk),
-                Stage::Vat => why_not(&batch.vat),
-                Stage::Draining => why_not(&batch.draining),
-                Stage::Salting => why_not(&batch.salting),
-                Stage::Drying => why_not(&batch.drying),
-                Stage::Pickling => why_not(&batch.pickling),
-                Stage::Keeping => why_not(&batch.keeping),
-            }?;
-            Some(Stopped { stage, why })
-        })
-        .collect()
-}
-
-fn why_not<T>(progress: &Progress<T>) -> Option<String> {
-    match progress {
-        Progress::Done(_) => None,
-        Progress::Failed(error) => Some(error.to_string()),
-        Progress::NotReached { waits_for } => Some(format!("waits for the stage before it: {}", waits_for.title())),
-    }
+    Stage::ALL.into_iter().filter_map(|stage| Some(Stopped { stage, why: batch.ending(stage).why_not()? })).collect()
 }

@@ -83,3 +83,20 @@ fn a_milk_that_cannot_be_made_stops_everything_and_still_warns() {
         assert!(cautions(&batch).iter().any(|caution| caution.key == key), "{key}");
     }
 }
+
+/// Every list over the stages is this one method: done, failed with why, or waiting for the stage that failed.
+#[test]
+fn each_stage_says_how_it_ended() {
+    let whole = batch(&Design::default()).unwrap();
+    assert!(Stage::ALL.into_iter().all(|stage| whole.ending(stage).status() == "done" && whole.ending(stage).why_not().is_none()));
+    assert_eq!(whole.first_missing(), None);
+    let stopped = batch(&with(&[("mould_count", Value::Number(1.0))])).unwrap();
+    assert_eq!(Stage::ALL.map(|stage| stopped.ending(stage).status())[1..4], ["done", "failed", "not_reached"]);
+    assert_eq!(stopped.ending(Stage::Draining).failed(), stopped.draining.failed());
+    assert_eq!(stopped.first_missing(), Some(Stage::Draining));
+    let waits = "waits for “Moulds and draining”";
+    assert_eq!(stopped.ending(Stage::Keeping).why_not().as_deref(), Some(waits));
+    let station = &run(&stopped).stations[4];
+    assert_eq!((station.stage, station.stopped_because.as_deref()), (Stage::Drying, Some(waits)));
+    assert_eq!(curve(&stopped, CurveKey::DryingLoss).empty_because.as_deref(), Some(waits));
+}

@@ -17,7 +17,11 @@ fn a_stage_that_fails_ends_with_one_and_shows_what_could_be_worked_out() {
     let run = run(&["figures", &example("first-vat"), "--set", "mould_count=1"]);
     assert_eq!(run.code, 1, "{}", run.words);
     assert!(run.words.starts_with("vatsketch: draining: the curd does not fit"), "{}", run.words);
-    assert!(run.data.contains("Milk in the vat") && run.data.contains("not reached: waits for draining"), "{}", run.data);
+    assert!(
+        run.data.contains("Milk in the vat") && run.data.contains("not reached: waits for “Moulds and draining”"),
+        "{}",
+        run.data
+    );
     assert!(!run.data.contains("Each when dried"));
 }
 

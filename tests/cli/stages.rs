@@ -123,3 +123,11 @@ fn nothing_lost_is_not_shown_as_less_than_nothing() {
     let run = run(&["stage", "drying", "--set", "report_h=0,6"]);
     assert!(!run.data.contains("-0.0"), "{}", run.data);
 }
+
+/// What may be said about keeping rests on every stage, so the stage that failed is named.
+#[test]
+fn keeping_says_which_stage_failed_before_it() {
+    let run = run(&["stage", "keeping", "--set", "salted_turns=20"]);
+    assert_eq!(run.code, 1, "{} {}", run.words, run.data);
+    assert!(run.words.contains("turns"), "{}", run.words);
+}

@@ -43,7 +43,7 @@ fn a_stage_that_failed_has_a_row_that_says_why() {
         records.iter().find(|record| &record[0] == stage && &record[1] == "status").map(|record| record[7].to_owned())
     };
     assert!(status("milk").unwrap().starts_with("failed: a fat target of 9.0 %"), "{:?}", status("milk"));
-    assert_eq!(status("drying").unwrap(), "not reached: waits for milk");
+    assert_eq!(status("drying").unwrap(), "not reached: waits for “Milk”");
     assert_eq!(records.len(), 7);
 }
 

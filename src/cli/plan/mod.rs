@@ -6,7 +6,7 @@ mod words;
 use super::arguments::WeekOptions;
 use super::text::{write_failures, write_json};
 use super::{CliError, Ending, open, week};
-use crate::batch::{batch, stage_ends};
+use crate::batch::batch;
 use crate::plan::{ScheduleError, counted, kitchen_week};
 use std::io::Write;
 use std::path::Path;
@@ -22,7 +22,7 @@ pub(super) fn run(
     let now = week::laid_over(options, &mut design.week)?;
     let batch = batch(&design)?;
     // First, because it may be why there is nothing to plan.
-    let ending = write_failures(&stage_ends(&batch), "", words)?;
+    let ending = write_failures(&batch, "", words)?;
     match kitchen_week(&batch, &now)? {
         Some(week) if as_json => write_json(&json::of_week(&batch, &week, &now), data)?,
         Some(week) => words::write_week(&batch, &week, data)?,

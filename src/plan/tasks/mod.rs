@@ -7,7 +7,7 @@ mod vat;
 
 use super::hands::SHIFT_POINTS;
 use super::{Gap, Handling, length};
-use crate::batch::{Batch, Progress};
+use crate::batch::Batch;
 use crate::design::Stage;
 
 /// One task.
@@ -99,7 +99,7 @@ const fn may_wait(usual_min: i64, waits_min: i64) -> Gap {
 /// ```
 #[must_use]
 pub fn tasks(batch: &Batch) -> Tasks {
-    let mut tasks = Tasks { ends_before: first_missing(batch), ..Tasks::default() };
+    let mut tasks = Tasks { ends_before: batch.first_missing(), ..Tasks::default() };
     let all = &mut tasks.all;
     if let (Some(milk), Some(vat)) = (batch.milk.done(), batch.vat.done()) {
         all.extend(vat::tasks(&batch.design, milk, vat));
@@ -118,19 +118,4 @@ pub fn tasks(batch: &Batch) -> Tasks {
         tasks.all.extend(jar::rolling(&batch.design.keeping, pickling.jars));
     }
     tasks
-}
-
-fn first_missing(batch: &Batch) -> Option<Stage> {
-    const fn missing<T>(progress: &Progress<T>) -> bool {
-        progress.done().is_none()
-    }
-    Stage::ALL.into_iter().find(|stage| match stage {
-        Stage::Milk => missing(&batch.milk),
-        Stage::Vat => missing(&batch.vat),
-        Stage::Draining => missing(&batch.draining),
-        Stage::Salting => missing(&batch.salting),
-        Stage::Drying => missing(&batch.drying),
-        Stage::Pickling => missing(&batch.pickling),
-        Stage::Keeping => missing(&batch.keeping),
-    })
 }
