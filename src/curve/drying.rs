@@ -20,7 +20,7 @@ fn line(run: &TrayRun, of: fn(&DryingPoint) -> f64) -> Vec<[f64; 2]> {
 }
 
 fn time_axis(batch: &Batch) -> Axis {
-    Axis { label: "time of drying", unit: "h", least: 0.0, most: round_up(batch.design.drying.drying_h) }
+    Axis { label: "drying time", unit: "h", least: 0.0, most: round_up(batch.design.drying.drying_h) }
 }
 
 /// Returns the lower limit of the loss: below zero where a cold cheese gathers dew or damp air wets it.
@@ -59,7 +59,7 @@ fn bands(dried: &DryingOutcome, end_h: f64, of: fn(&DryingPoint) -> f64) -> Vec<
         });
         Band { name, points: points.collect() }
     };
-    let mut bands = vec![between("if water moves half or twice as fast in your cheese", &dried.if_slow, &dried.if_fast)];
+    let mut bands = vec![between("if water moves half or twice as fast", &dried.if_slow, &dried.if_fast)];
     if dried.spread_unswapped_percent >= 0.05 {
         bands.push(between(BETWEEN_TRAYS, &dried.fastest, &dried.slowest));
     }
@@ -72,7 +72,7 @@ pub(super) fn loss(batch: &Batch, dried: &DryingOutcome) -> Curve {
         title: CurveKey::DryingLoss.title(),
         x: time_axis(batch),
         y: Axis {
-            label: "loss of weight",
+            label: "weight lost",
             unit: "%",
             least: gain_limit(&dried.middle),
             most: if end.loss_percent > 55.0 { 80.0 } else { 60.0 },
@@ -136,7 +136,7 @@ pub(super) fn water_activity(batch: &Batch, dried: &DryingOutcome) -> Curve {
         events: swap(dried),
         empty_because: None,
         in_words: format!(
-            "Water activity, estimated: {:.2} on average and {:.2} at the centre after {:.0} h; shelf-stable food has 0.85 or less.",
+            "Water activity, estimated: {:.2} on average and {:.2} at the centre after {:.0} h; dried food is counted as shelf-stable from 0.85 down.",
             end.water_activity, end.centre_water_activity, end.at_h
         ),
     }

@@ -60,9 +60,9 @@ impl CurveKey {
             Self::Warming => "Warming",
             Self::DryingLoss => "Drying loss",
             Self::WheyDrip => "Whey from the moulds",
-            Self::Moisture => "Moisture in drying",
-            Self::WaterActivity => "Water activity in drying",
-            Self::Salt => "Salt in the moisture",
+            Self::Moisture => "Moisture while drying",
+            Self::WaterActivity => "Water activity while drying",
+            Self::Salt => "Salt in moisture",
             Self::Souring => "pH in the vinegar",
         }
     }

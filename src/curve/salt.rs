@@ -26,19 +26,19 @@ pub(super) fn salt(batch: &Batch, salted: &SaltingOutcome) -> Curve {
     let salted_turns = if salted.salt_g > 0.0 { batch.design.salting.salted_turns as usize } else { 0 };
     let mut events: Vec<Event> = turns_h.iter().take(salted_turns).map(|at| Event { name: "salt", at: *at }).collect();
     if batch.drying.done().is_some() {
-        events.push(Event { name: "into the air", at: salted.unmoulded_h });
+        events.push(Event { name: "unmould", at: salted.unmoulded_h });
     }
     Curve {
         title: CurveKey::Salt.title(),
         x: Axis { label: "time from ladling", unit: "h", least: 0.0, most: round_up(last_h) },
-        y: Axis { label: "salt in the moisture", unit: "g/100 g", least: 0.0, most: round_up(most * 1.1).min(MOST_SHOWN) },
+        y: Axis { label: "salt in moisture", unit: "g/100 g", least: 0.0, most: round_up(most * 1.1).min(MOST_SHOWN) },
         series,
         bands: Vec::new(),
         events,
         empty_because: None,
         in_words: points.last().map_or_else(String::new, |end| {
             format!(
-                "Salt in the moisture: after {:.0} h {:.1} g in 100 g of water on average, {:.1} at the faces and {:.1} at the centre.",
+                "Salt in moisture: after {:.0} h {:.1} g in 100 g of water on average, {:.1} at the faces and {:.1} at the centre.",
                 end.at_h, end.mean_percent, end.surface_percent, end.centre_percent
             )
         }),

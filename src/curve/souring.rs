@@ -30,7 +30,7 @@ fn band(pickled: &PicklingOutcome, end_h: f64) -> Option<Band> {
             Some([hour, fast.min(slow).min(middle), slow.max(fast).max(middle)])
         })
         .collect();
-    let name = "the centre, if acid moves and is held as slowly or as fast as is likely";
+    let name = "likely range of the centre";
     (!points.is_empty()).then_some(Band { name, points })
 }
 
@@ -73,7 +73,7 @@ pub(super) fn souring(batch: &Batch, pickled: &PicklingOutcome) -> Curve {
 fn in_words(pickled: &PicklingOutcome) -> String {
     let end = &pickled.end;
     let when =
-        |hours: Option<f64>| hours.map_or_else(|| "not in the time worked out".to_owned(), |hours| format!("after {hours:.0} h"));
+        |hours: Option<f64>| hours.map_or_else(|| "not in the time calculated".to_owned(), |hours| format!("after {hours:.0} h"));
     let [first, second] = &pickled.targets;
     format!(
         "pH in the vinegar, a model: after {:.0} h {:.1} at the centre and {:.1} blended; the centre comes to {} {} and to {} {}.",

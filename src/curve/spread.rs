@@ -11,7 +11,7 @@ use crate::numeric::quantile;
 /// Points at which a band is drawn.
 const BAND_POINTS: u32 = 60;
 /// What a band of a spread means, in words.
-pub const SPREAD_NAME: &str = "where eight of ten draws of all uncertain constants lie";
+pub const SPREAD_NAME: &str = "8 of 10 trial runs";
 
 /// The band of one line.
 #[derive(Clone, Debug, PartialEq)]

@@ -59,10 +59,10 @@ pub(super) fn whey_drip(drained: &DrainingOutcome) -> Curve {
     Curve {
         title: CurveKey::WheyDrip.title(),
         x: Axis { label: "time from ladling", unit: "h", least: 0.0, most: round_up(drained.draining_h) },
-        y: Axis { label: "whey, and whey an hour", unit: "g", least: 0.0, most: round_up(most * 1.15) },
+        y: Axis { label: "whey, and whey per hour", unit: "g", least: 0.0, most: round_up(most * 1.15) },
         series: vec![
             Series { name: "whey so far", role: Role::Main, points: whey },
-            Series { name: "each hour", role: Role::Companion, points: rate },
+            Series { name: "per hour", role: Role::Companion, points: rate },
         ],
         bands: Vec::new(),
         events,

@@ -72,7 +72,7 @@ choices! {
     /// Which calcium chloride is in the house.
     CalciumForm {
         /// Without water of crystallisation.
-        Anhydrous = "anhydrous", "Anhydrous salt";
+        Anhydrous = "anhydrous", "Anhydrous";
         /// With two waters of crystallisation, the usual flakes.
         Dihydrate = "dihydrate", "Dihydrate flakes";
         /// Dissolved.
@@ -83,12 +83,12 @@ choices! {
         /// International milk-clotting units.
         Imcu = "imcu", "IMCU per mL";
         /// One part clots so many parts of milk.
-        Ratio = "ratio", "1 part clots N";
+        Ratio = "ratio", "Ratio 1 : N";
     }
     /// Where the acidity of the milk comes from.
     PhKnown {
         /// The usual pH of this kind of milk.
-        FromKind = "from_kind", "Usual for this milk";
+        FromKind = "from_kind", "The usual pH of this milk";
         /// The maker's own meter.
         Measured = "measured", "Measured";
     }
@@ -106,7 +106,7 @@ choices! {
         /// On an open rack, the water reaches its base.
         Rack = "rack", "On a rack";
         /// Flat on the floor of the bath.
-        Floor = "floor", "Flat on the floor";
+        Floor = "floor", "Flat on the bottom of the bath";
     }
     /// Where the cheeses dry.
     DryingPlace {
@@ -118,9 +118,9 @@ choices! {
     /// What decides how much vinegar goes on.
     VinegarBy {
         /// So much for each gram of cheese.
-        PerGram = "per_gram", "So much for each gram";
+        PerGram = "per_gram", "By cheese weight";
         /// As much as covers the cheeses in their jar.
-        Cover = "cover", "Just to cover them";
+        Cover = "cover", "Just enough to cover";
     }
     /// How the cheeses lie in the jar.
     JarLay {
@@ -132,11 +132,11 @@ choices! {
     /// What the cheeses are kept in after the soak.
     KeptIn {
         /// The vinegar that soured them.
-        Vinegar = "vinegar", "Their vinegar";
+        Vinegar = "vinegar", "The vinegar of the soak";
         /// Oil, after most of the vinegar was poured off.
         Oil = "oil", "Oil";
         /// Nothing: they are taken out.
-        Bare = "bare", "Nothing, taken out";
+        Bare = "bare", "Nothing (taken out, bare)";
     }
     /// Why hands are not free on the same days of every week.
     Habitual {

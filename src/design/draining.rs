@@ -6,12 +6,12 @@ use super::field::stage_design;
 stage_design! {
     /// Moulds and draining.
     DrainingDesign in Draining (crate::design::Design, [draining]) {
-        count mould_count: "Moulds", Unit::One, 12, 1..=200, 1; "How many basket moulds you fill; each makes one cheese.";
+        count mould_count: "Number of moulds", Unit::One, 12, 1..=200, 1; "How many basket moulds you fill; each makes one cheese.";
         number mould_diameter_mm: "Mould width inside", Unit::Millimetre, 68.0, 20.0..=250.0, 1.0; "Inner diameter of a mould, half way up.";
         number mould_height_mm: "Mould depth inside", Unit::Millimetre, 70.0, 10.0..=300.0, 1.0; "Inner depth of a mould, to the rim.";
         number drip_end_moisture_percent: "Moisture when the drip stops", Unit::Percent, 61.0, 50.0..=75.0, 0.5; "Water in the curd when no more whey leaves it; weigh a cheese to learn your own.";
-        count turn_count: "Turns", Unit::One, 5, 0..=24, 1; "How many times the cheeses are turned in the moulds.";
+        count turn_count: "Number of turns", Unit::One, 5, 0..=24, 1; "How many times the cheeses are turned in the moulds.";
         number turn_gap_h: "Hours between turns", Unit::Hour, 6.0, 0.5..=24.0, 0.5; "Time from one turn to the next, and from the last to unmoulding.";
-        number draining_temperature_c: "Draining at", Unit::Celsius, 16.0, 2.0..=35.0, 1.0; "Temperature where the moulds stand. Cold slows both the drip and what could grow.";
+        number draining_temperature_c: "Draining temperature", Unit::Celsius, 16.0, 2.0..=35.0, 1.0; "Temperature around the moulds. Cold slows the drip, and it slows germs.";
     }
 }

@@ -13,20 +13,20 @@ pub(super) fn figures(drained: &DrainingOutcome) -> Vec<Figure> {
     let switch = |key, label, on, law| Figure::switch(Stage::Draining, key, label, on, law);
     vec![
         number("cheese_count", "Cheeses", f64::from(drained.cheese_count), Unit::One, 0, "one from each mould").lead(),
-        number("drained_cheese_g", "Each at unmoulding", drained.cheese_g, Unit::Gram, 0, DRIP).within(YIELD_SPREAD.value).lead(),
-        number("drained_thickness_mm", "Thickness at unmoulding", drained.thickness_mm, Unit::Millimetre, 0, SIZE)
+        number("drained_cheese_g", "Weight of a cheese at unmoulding", drained.cheese_g, Unit::Gram, 0, DRIP).within(YIELD_SPREAD.value).lead(),
+        number("drained_thickness_mm", "Thickness of a cheese at unmoulding", drained.thickness_mm, Unit::Millimetre, 0, SIZE)
             .within(YIELD_SPREAD.value)
             .lead(),
-        number("drained_diameter_mm", "Width", drained.diameter_mm, Unit::Millimetre, 0, SIZE),
+        number("drained_diameter_mm", "Width of a cheese at unmoulding", drained.diameter_mm, Unit::Millimetre, 0, SIZE),
         number("drained_moisture_percent", "Moisture at unmoulding", drained.moisture_percent, Unit::Percent, 1, DRIP).lead(),
-        number("draining_h", "In the moulds", drained.draining_h, Unit::Hour, 0, "one gap more than there are turns"),
+        number("draining_h", "Time in the moulds", drained.draining_h, Unit::Hour, 0, "one gap more than there are turns"),
         number("drip_stops_h", "Drip stops after", drained.drip_stops_h, Unit::Hour, 0, DRIP),
-        switch("drip_has_stopped", "Drip has stopped by then", drained.drip_has_stopped, DRIP),
+        switch("drip_has_stopped", "Drip has stopped at unmoulding", drained.drip_has_stopped, DRIP),
         number("drip_kg", "Whey from the moulds", drained.whey.total_kg(), Unit::Kilogram, 2, DRIP),
-        number("mould_ml", "A mould holds", drained.mould_ml, Unit::Millilitre, 0, "π/4 d² h"),
-        number("ladled_ml", "Ladled curd for each", drained.ladled_ml, Unit::Millilitre, 0, SIZE),
-        number("ladled_depth_mm", "Depth of that", drained.ladled_depth_mm, Unit::Millimetre, 0, SIZE),
-        switch("moulds_fit", "Goes in at once", drained.fits, SIZE),
-        number("moulds_wanted", "Moulds that take it at once", f64::from(drained.moulds_wanted), Unit::One, 0, SIZE),
+        number("mould_ml", "Volume of a mould", drained.mould_ml, Unit::Millilitre, 0, "π/4 d² h"),
+        number("ladled_ml", "Ladled curd for each mould", drained.ladled_ml, Unit::Millilitre, 0, SIZE),
+        number("ladled_depth_mm", "Ladled depth", drained.ladled_depth_mm, Unit::Millimetre, 0, SIZE),
+        switch("moulds_fit", "Fits in one filling", drained.fits, SIZE),
+        number("moulds_wanted", "Moulds for one filling", f64::from(drained.moulds_wanted), Unit::One, 0, SIZE),
     ]
 }

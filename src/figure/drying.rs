@@ -33,22 +33,22 @@ fn cheese(dried: &DryingOutcome) -> Vec<Figure> {
         // Cheeses that were not dried at all have no range to show.
         figure.between((most - least > 0.05).then_some((least, most)))
     };
-    let moisture = number("dried_moisture_percent", "Moisture", end.moisture_percent, Unit::Percent, 1, DISC).lead();
-    let loss = number("drying_loss_percent", "Loss in drying", end.loss_percent, Unit::Percent, 1, DISC).lead();
-    let each = number("dried_cheese_g", "Each when dried", end.cheese_g, Unit::Gram, 0, DISC).lead();
+    let moisture = number("dried_moisture_percent", "Moisture when dried", end.moisture_percent, Unit::Percent, 1, DISC).lead();
+    let loss = number("drying_loss_percent", "Weight lost in drying", end.loss_percent, Unit::Percent, 1, DISC).lead();
+    let each = number("dried_cheese_g", "Weight of a dried cheese", end.cheese_g, Unit::Gram, 0, DISC).lead();
     vec![
         likely(each, |point| point.cheese_g, YIELD_SPREAD.value),
         likely(loss, |point| point.loss_percent, 0.0),
         likely(moisture, |point| point.moisture_percent, 0.0),
-        number("centre_moisture_percent", "Moisture at the centre", end.centre_moisture_percent, Unit::Percent, 1, DISC).lead(),
-        number("surface_moisture_percent", "Moisture of the top", end.surface_moisture_percent, Unit::Percent, 1, DISC),
-        number("dried_diameter_mm", "Width when dried", end.diameter_mm, Unit::Millimetre, 0, DISC),
-        number("dried_thickness_mm", "Thickness when dried", end.thickness_mm, Unit::Millimetre, 0, DISC),
-        number("water_activity", "Water activity, mean", end.water_activity, Unit::One, 2, ACTIVITY).lead(),
-        number("centre_water_activity", "Water activity, centre", end.centre_water_activity, Unit::One, 2, ACTIVITY),
+        number("centre_moisture_percent", "Moisture at the centre when dried", end.centre_moisture_percent, Unit::Percent, 1, DISC).lead(),
+        number("surface_moisture_percent", "Moisture at the top face when dried", end.surface_moisture_percent, Unit::Percent, 1, DISC),
+        number("dried_diameter_mm", "Width of a dried cheese", end.diameter_mm, Unit::Millimetre, 0, DISC),
+        number("dried_thickness_mm", "Thickness of a dried cheese", end.thickness_mm, Unit::Millimetre, 0, DISC),
+        number("water_activity", "Water activity when dried, mean", end.water_activity, Unit::One, 2, ACTIVITY).lead(),
+        number("centre_water_activity", "Water activity when dried, centre", end.centre_water_activity, Unit::One, 2, ACTIVITY),
         number(
             "fat_free_moisture_percent",
-            "Moisture on fat-free basis",
+            "Moisture on a fat-free basis when dried",
             end.fat_free_moisture_percent,
             Unit::Percent,
             0,
@@ -57,13 +57,13 @@ fn cheese(dried: &DryingOutcome) -> Vec<Figure> {
         Figure::words(
             Stage::Drying,
             "firmness",
-            "Firmness class",
+            "Firmness when dried",
             dried.firmness.join(" or "),
             "Codex standard 283, by moisture on fat-free basis",
         ),
         number(
             "dried_salt_in_moisture_percent",
-            "Salt in the moisture when dried",
+            "Salt in moisture when dried",
             dried.cheese.salt_in_moisture_percent(),
             Unit::Percent,
             1,
@@ -71,7 +71,7 @@ fn cheese(dried: &DryingOutcome) -> Vec<Figure> {
         ),
         number(
             "dried_surface_salt_percent",
-            "Salt in the moisture of the faces when dried",
+            "Salt in moisture at the faces when dried",
             salt.surface_percent,
             Unit::Percent,
             1,
@@ -79,7 +79,7 @@ fn cheese(dried: &DryingOutcome) -> Vec<Figure> {
         ),
         number(
             "dried_centre_salt_percent",
-            "Salt in the moisture at the centre when dried",
+            "Salt in moisture at the centre when dried",
             salt.centre_percent,
             Unit::Percent,
             1,
@@ -87,7 +87,7 @@ fn cheese(dried: &DryingOutcome) -> Vec<Figure> {
         ),
         number(
             "dried_fat_in_dry_matter_percent",
-            "Fat in dry matter",
+            "Fat in dry matter when dried",
             dried.cheese.fat_in_dry_matter_percent(),
             Unit::Percent,
             0,
@@ -107,7 +107,7 @@ fn air_and_trays(dried: &DryingOutcome, place: DryingPlace) -> Vec<Figure> {
     vec![
         number(
             "fastest_moisture_percent",
-            "Fastest tray",
+            "Moisture on the fastest tray",
             places.0,
             Unit::Percent,
             1,
@@ -115,7 +115,7 @@ fn air_and_trays(dried: &DryingOutcome, place: DryingPlace) -> Vec<Figure> {
         ),
         number(
             "slowest_moisture_percent",
-            "Slowest tray",
+            "Moisture on the slowest tray",
             places.1,
             Unit::Percent,
             1,
@@ -123,7 +123,7 @@ fn air_and_trays(dried: &DryingOutcome, place: DryingPlace) -> Vec<Figure> {
         ),
         number(
             "spread_unswapped_percent",
-            "Trays apart, not swapped",
+            "Moisture gap between trays, not swapped",
             dried.spread_unswapped_percent,
             Unit::Percent,
             1,
@@ -131,19 +131,19 @@ fn air_and_trays(dried: &DryingOutcome, place: DryingPlace) -> Vec<Figure> {
         ),
         number(
             "spread_swapped_percent",
-            "Trays apart, swapped half way",
+            "Moisture gap between trays, swapped half way",
             dried.spread_swapped_percent,
             Unit::Percent,
             1,
             "judged spread of the air",
         ),
         number("air_humidity_percent", air, dried.air_humidity_percent, Unit::Percent, 0, air_law),
-        number("tray_holds", "A tray holds", f64::from(dried.tray_holds), Unit::One, 0, "straight or staggered rows, 10 mm apart"),
-        number("trays_wanted", "Trays wanted", f64::from(dried.trays_wanted), Unit::One, 0, "cheeses over what a tray holds"),
+        number("tray_holds", "Cheeses that fit on a tray", f64::from(dried.tray_holds), Unit::One, 0, "straight or staggered rows, 10 mm apart"),
+        number("trays_wanted", "Trays needed", f64::from(dried.trays_wanted), Unit::One, 0, "cheeses over what a tray holds"),
         Figure::switch(
             Stage::Drying,
             "trays_fit",
-            "Trays hold them",
+            "The cheeses fit on the trays",
             dried.trays_fit,
             "in width and in height, with 15 mm of air above",
         ),

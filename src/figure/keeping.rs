@@ -32,37 +32,37 @@ fn words(key: &'static str, label: &'static str, said: String, law: &'static str
 }
 
 fn hours(kept: &KeepingOutcome) -> Vec<Figure> {
-    let mut all = vec![number("zone_h", "Between 4 and 60 °C in all", kept.zone_h, Unit::Hour, 0, ZONE).lead()];
+    let mut all = vec![number("zone_h", "Hours between 4 and 60 °C", kept.zone_h, Unit::Hour, 0, ZONE).lead()];
     all.extend(kept.hours.iter().filter_map(|stage| {
         let (key, label) = match stage.stage {
-            Stage::Vat => ("vat_zone_h", "of it in the vat"),
-            Stage::Draining => ("draining_zone_h", "of it draining"),
-            Stage::Drying => ("drying_zone_h", "of it drying"),
-            Stage::Pickling => ("pickling_zone_h", "of it in vinegar, not yet sour"),
-            Stage::Keeping => ("keeping_zone_h", "of it kept, not sour"),
+            Stage::Vat => ("vat_zone_h", "Hours between 4 and 60 °C in the vat"),
+            Stage::Draining => ("draining_zone_h", "Hours between 4 and 60 °C while draining"),
+            Stage::Drying => ("drying_zone_h", "Hours between 4 and 60 °C while drying"),
+            Stage::Pickling => ("pickling_zone_h", "Hours between 4 and 60 °C in vinegar, not yet sour"),
+            Stage::Keeping => ("keeping_zone_h", "Hours between 4 and 60 °C while kept, not sour"),
             // Milk in the fridge is cold, and salting takes place between the turns of draining.
             Stage::Milk | Stage::Salting => return None,
         };
         Some(number(key, label, stage.zone_h, Unit::Hour, 1, ZONE))
     }));
-    all.push(number("warm_h", "Above 21 °C in all", kept.warm_h, Unit::Hour, 0, WARM));
+    all.push(number("warm_h", "Hours above 21 °C", kept.warm_h, Unit::Hour, 0, WARM));
     all
 }
 
 fn cold(cold: &ColdKeeping, pickled: bool) -> Vec<Figure> {
     let mut all = vec![
-        number("cold_zone_h", "Between 4 and 60 °C, drained and soured at 4 °C", cold.zone_h, Unit::Hour, 0, COLD),
-        number("cold_warm_h", "Above 21 °C, drained and soured at 4 °C", cold.warm_h, Unit::Hour, 0, COLD),
-        number("cold_drip_10_h", "Drip stops at 10 °C after", cold.drip_stops_at_10_h, Unit::Hour, 0, DRIP),
-        number("cold_drip_4_h", "Drip stops at 4 °C after", cold.drip_stops_at_4_h, Unit::Hour, 0, DRIP),
+        number("cold_zone_h", "Hours between 4 and 60 °C if drained and soured at 4 °C", cold.zone_h, Unit::Hour, 0, COLD),
+        number("cold_warm_h", "Hours above 21 °C if drained and soured at 4 °C", cold.warm_h, Unit::Hour, 0, COLD),
+        number("cold_drip_10_h", "Drip would stop at 10 °C after", cold.drip_stops_at_10_h, Unit::Hour, 0, DRIP),
+        number("cold_drip_4_h", "Drip would stop at 4 °C after", cold.drip_stops_at_4_h, Unit::Hour, 0, DRIP),
     ];
     let slower = "hours of the chosen temperature times D/D(4 °C), D ∝ T/μ";
     match cold.centre_sour_h {
-        Some(hours) => all.push(number("cold_centre_to_4_2_h", "Centre below pH 4.2 at 4 °C after", hours, Unit::Hour, 0, slower)),
+        Some(hours) => all.push(number("cold_centre_to_4_2_h", "Centre below pH 4.2 if soured at 4 °C, after", hours, Unit::Hour, 0, slower)),
         None if pickled => {
             all.push(words(
                 "cold_centre_to_4_2_h",
-                "Centre below pH 4.2 at 4 °C after",
+                "Centre below pH 4.2 if soured at 4 °C, after",
                 format!("never, or not within {LONGEST_SOAK_H:.0} h"),
                 slower,
             ));
@@ -87,19 +87,19 @@ fn classes(kept: &KeepingOutcome) -> Vec<Figure> {
         ),
         words(
             "acid_class",
-            "Title 21, part 114",
+            "Acidity class, title 21, part 114",
             kept.acid_class.words().to_owned(),
             "by the modelled pH of a blended cheese; the part is for food kept without cold, and a modelled pH is no proof",
         ),
         words(
             "growers",
-            "Germs that may grow where it is kept",
+            "Germs that may grow in the jar",
             growers,
             "no published minimum of temperature, pH or water activity holds them back, one at a time",
         ),
         number(
             "highest_water_activity",
-            "Water activity that counts",
+            "Highest water activity",
             kept.water_activity,
             Unit::One,
             2,
@@ -111,7 +111,7 @@ fn classes(kept: &KeepingOutcome) -> Vec<Figure> {
 fn jar(kept: &KeepingOutcome, kept_in: KeptIn) -> Vec<Figure> {
     let vinegar = number(
         "vinegar_left_ml",
-        "Vinegar that stays in the jars",
+        "Vinegar left in the jars",
         kept.vinegar_left_ml,
         Unit::Millilitre,
         0,
@@ -119,7 +119,7 @@ fn jar(kept: &KeepingOutcome, kept_in: KeptIn) -> Vec<Figure> {
     );
     let oil = number(
         "oil_ml",
-        "Oil to cover",
+        "Oil to cover the cheeses",
         kept.oil_ml,
         Unit::Millilitre,
         0,
@@ -135,21 +135,21 @@ fn jar(kept: &KeepingOutcome, kept_in: KeptIn) -> Vec<Figure> {
 fn each(each: &Nutrients) -> Vec<Figure> {
     let kilocalories = Some(format!("{:.0} kcal", each.energy_kcal));
     vec![
-        number("each_energy_kj", "Energy of a cheese", each.energy_kj, Unit::Kilojoule, 0, LABEL).in_kitchen(kilocalories).lead(),
-        number("each_fat_g", "Fat of a cheese", each.fat_g, Unit::Gram, 1, "mass balance").lead(),
-        number("each_protein_g", "Protein of a cheese", each.protein_g, Unit::Gram, 1, "mass balance").lead(),
-        number("each_carbohydrate_g", "Carbohydrate of a cheese", each.carbohydrate_g, Unit::Gram, 1, "mass balance"),
-        number("each_salt_g", "Salt of a cheese", each.salt_g, Unit::Gram, 1, SALT).lead(),
+        number("each_energy_kj", "Energy in a cheese", each.energy_kj, Unit::Kilojoule, 0, LABEL).in_kitchen(kilocalories).lead(),
+        number("each_fat_g", "Fat in a cheese", each.fat_g, Unit::Gram, 1, "mass balance").lead(),
+        number("each_protein_g", "Protein in a cheese", each.protein_g, Unit::Gram, 1, "mass balance").lead(),
+        number("each_carbohydrate_g", "Carbohydrate in a cheese", each.carbohydrate_g, Unit::Gram, 1, "mass balance"),
+        number("each_salt_g", "Salt in a cheese", each.salt_g, Unit::Gram, 1, SALT).lead(),
     ]
 }
 
 fn in_100_g(hundred: &Nutrients) -> Vec<Figure> {
     let kilocalories = Some(format!("{:.0} kcal", hundred.energy_kcal));
     vec![
-        number("energy_kj_in_100_g", "Energy in 100 g", hundred.energy_kj, Unit::Kilojoule, 0, LABEL).in_kitchen(kilocalories),
-        number("fat_g_in_100_g", "Fat in 100 g", hundred.fat_g, Unit::Gram, 1, "mass balance"),
-        number("protein_g_in_100_g", "Protein in 100 g", hundred.protein_g, Unit::Gram, 1, "mass balance"),
-        number("carbohydrate_g_in_100_g", "Carbohydrate in 100 g", hundred.carbohydrate_g, Unit::Gram, 1, "mass balance"),
-        number("salt_g_in_100_g", "Salt in 100 g", hundred.salt_g, Unit::Gram, 2, SALT),
+        number("energy_kj_in_100_g", "Energy in 100 g of cheese", hundred.energy_kj, Unit::Kilojoule, 0, LABEL).in_kitchen(kilocalories),
+        number("fat_g_in_100_g", "Fat in 100 g of cheese", hundred.fat_g, Unit::Gram, 1, "mass balance"),
+        number("protein_g_in_100_g", "Protein in 100 g of cheese", hundred.protein_g, Unit::Gram, 1, "mass balance"),
+        number("carbohydrate_g_in_100_g", "Carbohydrate in 100 g of cheese", hundred.carbohydrate_g, Unit::Gram, 1, "mass balance"),
+        number("salt_g_in_100_g", "Salt in 100 g of cheese", hundred.salt_g, Unit::Gram, 2, SALT),
     ]
 }

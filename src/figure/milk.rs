@@ -32,18 +32,18 @@ fn cream_and_calcium(milk: &MilkOutcome, design: &Design) -> Vec<Figure> {
     let mut all = Vec::new();
     if milk.skim_kg > 0.0 {
         all.push(number("skim_l", "Skimmed milk to add", milk.skim_l, Unit::Litre, 2, BLEND).lead());
-        all.push(number("skim_kg", "Skimmed milk by mass", milk.skim_kg, Unit::Kilogram, 2, BLEND));
+        all.push(number("skim_kg", "Skimmed milk to add, by weight", milk.skim_kg, Unit::Kilogram, 2, BLEND));
     }
     let cream = number("cream_g", "Cream to add", milk.cream_g, Unit::Gram, 0, BLEND).in_kitchen(spoons(milk.cream_ml));
     all.push(if milk.skim_kg > 0.0 { cream } else { cream.lead() });
-    all.push(number("cream_ml", "Cream by volume", milk.cream_ml, Unit::Millilitre, 0, FIT_CREAM));
+    all.push(number("cream_ml", "Cream to add, by volume", milk.cream_ml, Unit::Millilitre, 0, FIT_CREAM));
     // Spoons of loose flakes are rough; a solution is measured by its volume below.
     let flakes = if solution { None } else { spoons(milk.calcium_g / FLAKES_BULK.value) };
-    let calcium = number("calcium_g", "Calcium chloride", milk.calcium_g, Unit::Gram, 2, CALCIUM).in_kitchen(flakes);
+    let calcium = number("calcium_g", "Calcium chloride to add", milk.calcium_g, Unit::Gram, 2, CALCIUM).in_kitchen(flakes);
     all.push(if solution { calcium } else { calcium.lead() });
     if solution {
         all.push(
-            number("calcium_ml", "Calcium chloride solution", milk.calcium_ml, Unit::Millilitre, 1, CALCIUM)
+            number("calcium_ml", "Calcium chloride solution to add", milk.calcium_ml, Unit::Millilitre, 1, CALCIUM)
                 .in_kitchen(spoons(milk.calcium_ml))
                 .lead(),
         );
@@ -60,51 +60,51 @@ fn rennet_and_vat(milk: &MilkOutcome, design: &Design) -> Vec<Figure> {
     vec![
         number("rennet_ml", "Rennet", milk.rennet_ml, Unit::Millilitre, 2, RENNET).in_kitchen(spoons(milk.rennet_ml)).lead(),
         number("rennet_g", "Rennet by weight, if liquid", milk.rennet_ml * LIQUID_DENSITY.value, Unit::Gram, 2, RENNET_WEIGHT),
-        number("rennet_water_ml", "Water for the rennet", milk.rennet_water_ml, Unit::Millilitre, 0, "dilution × rennet")
+        number("rennet_water_ml", "Water to dilute the rennet", milk.rennet_water_ml, Unit::Millilitre, 0, "dilution × rennet")
             .in_kitchen(spoons(milk.rennet_water_ml)),
         number("vat_milk_l", "Milk in the vat", milk.vat_milk_l, Unit::Litre, 2, fit).lead(),
-        number("vat_milk_kg", "Milk in the vat by mass", milk.vat_milk_kg, Unit::Kilogram, 2, BLEND),
-        number("bought_kg", "Milk as bought", milk.bought_kg, Unit::Kilogram, 2, fit),
+        number("vat_milk_kg", "Milk in the vat, by weight", milk.vat_milk_kg, Unit::Kilogram, 2, BLEND),
+        number("bought_kg", "Milk as bought, by weight", milk.bought_kg, Unit::Kilogram, 2, fit),
         number("bought_density_kg_l", "Density of the milk as bought", milk.bought_density_kg_l, Unit::KilogramPerLitre, 3, fit),
-        number("vat_milk_density_kg_l", "Density of the vat's milk", milk.vat_milk_density_kg_l, Unit::KilogramPerLitre, 3, fit),
-        number("bought_fat_percent", "Fat of the milk as bought", milk.bought.fat_percent(), Unit::Percent, 2, fat),
-        number("fat_percent", "Fat of the vat's milk", vat.fat_percent(), Unit::Percent, 2, BLEND),
-        number("protein_percent", "Protein", vat.percent(vat.protein_kg()), Unit::Percent, 2, USDA),
+        number("vat_milk_density_kg_l", "Density of the milk in the vat", milk.vat_milk_density_kg_l, Unit::KilogramPerLitre, 3, fit),
+        number("bought_fat_percent", "Fat in the milk as bought", milk.bought.fat_percent(), Unit::Percent, 2, fat),
+        number("fat_percent", "Fat in the milk in the vat", vat.fat_percent(), Unit::Percent, 2, BLEND),
+        number("protein_percent", "Protein in the milk in the vat", vat.percent(vat.protein_kg()), Unit::Percent, 2, USDA),
         number(
             "casein_percent",
-            "Casein",
+            "Casein in the milk in the vat",
             vat.percent(vat.casein_kg),
             Unit::Percent,
             2,
             "casein share of the protein: cow 0.77, sheep 0.755, goat 0.79, buffalo 0.80",
         ),
-        number("solids_not_fat_percent", "Solids-not-fat", vat.solids_not_fat_percent(), Unit::Percent, 2, USDA),
-        number("solids_percent", "Total solids", vat.percent(vat.solids_kg()), Unit::Percent, 2, USDA),
+        number("solids_not_fat_percent", "Solids-not-fat in the milk in the vat", vat.solids_not_fat_percent(), Unit::Percent, 2, USDA),
+        number("solids_percent", "Total solids in the milk in the vat", vat.percent(vat.solids_kg()), Unit::Percent, 2, USDA),
         number(
             "casein_to_fat",
-            "Casein to fat",
+            "Casein to fat in the milk in the vat",
             milk.casein_to_fat,
             Unit::One,
             2,
             "by mass; about 0.7 is usual for full-fat cheese",
         ),
         number("milk_ph", "pH of the milk", milk.milk_ph, Unit::One, 2, "usual for the kind of milk, ±0.1, or as measured"),
-        number("least_fat_percent", "Least fat within reach", milk.reachable_fat_percent.0, Unit::Percent, 1, BLEND),
-        number("most_fat_percent", "Most fat within reach", milk.reachable_fat_percent.1, Unit::Percent, 1, BLEND),
-        number("calcium_anhydrous_g", "Calcium chloride, anhydrous", milk.calcium_anhydrous_g, Unit::Gram, 2, CALCIUM),
+        number("least_fat_percent", "Lowest fat that can be reached", milk.reachable_fat_percent.0, Unit::Percent, 1, BLEND),
+        number("most_fat_percent", "Highest fat that can be reached", milk.reachable_fat_percent.1, Unit::Percent, 1, BLEND),
+        number("calcium_anhydrous_g", "Calcium chloride, as anhydrous", milk.calcium_anhydrous_g, Unit::Gram, 2, CALCIUM),
         number(
             "calcium_dihydrate_g",
-            "The same as dihydrate",
+            "Calcium chloride, as dihydrate",
             milk.calcium_anhydrous_g * DIHYDRATE_RATIO.value,
             Unit::Gram,
             2,
             CALCIUM,
         ),
-        number("calcium_as_solution_ml", "The same as solution", as_solution_ml, Unit::Millilitre, 1, CALCIUM)
+        number("calcium_as_solution_ml", "Calcium chloride, as solution", as_solution_ml, Unit::Millilitre, 1, CALCIUM)
             .in_kitchen(spoons(as_solution_ml)),
         number(
             "calcium_percent",
-            "Calcium chloride in the milk, anhydrous",
+            "Calcium chloride in the milk, as anhydrous",
             milk.calcium_percent,
             Unit::Percent,
             3,
@@ -112,12 +112,12 @@ fn rennet_and_vat(milk: &MilkOutcome, design: &Design) -> Vec<Figure> {
         ),
         number(
             "rennet_strength_imcu_ml",
-            "Strength of the rennet",
+            "Rennet strength",
             milk.rennet_strength_imcu_ml,
             Unit::ImcuPerMillilitre,
             0,
             RENNET,
         ),
-        number("rennet_imcu_kg", "Dose of the rennet", milk.rennet_imcu_kg, Unit::ImcuPerKilogram, 0, RENNET),
+        number("rennet_imcu_kg", "Rennet dose", milk.rennet_imcu_kg, Unit::ImcuPerKilogram, 0, RENNET),
     ]
 }

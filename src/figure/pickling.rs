@@ -40,10 +40,10 @@ fn hours_or_never(key: &'static str, label: &'static str, hours: Option<f64>, ta
             Stage::Pickling,
             key,
             label,
-            format!("not within {LONGEST_SOAK_H:.0} h, it comes to rest at pH {equilibrium_ph:.2}"),
+            format!("not within {LONGEST_SOAK_H:.0} h, it settles at pH {equilibrium_ph:.2}"),
             ACID,
         ),
-        None => Figure::words(Stage::Pickling, key, label, format!("never, it comes to rest at pH {equilibrium_ph:.2}"), BALANCE),
+        None => Figure::words(Stage::Pickling, key, label, format!("never, it settles at pH {equilibrium_ph:.2}"), BALANCE),
     }
 }
 
@@ -67,46 +67,46 @@ fn acid(soured: &PicklingOutcome, pickling_h: f64) -> Vec<Figure> {
     let [acidified_if_slow, sour_if_slow] = soured.targets_if_slow;
     let [acidified_if_fast, sour_if_fast] = soured.targets_if_fast;
     let (rest, (_, strong_rest)) = (soured.equilibrium_ph, soured.likely_equilibrium_ph);
-    let centre = number("centre_ph", "pH at the centre", end.centre_ph, Unit::One, 2, ACID).lead();
-    let slurry = number("slurry_ph", "pH of a blended cheese", end.slurry_ph, Unit::One, 2, ACID).lead();
+    let centre = number("centre_ph", "pH at the centre after the soak", end.centre_ph, Unit::One, 2, ACID).lead();
+    let slurry = number("slurry_ph", "pH of a blended cheese after the soak", end.slurry_ph, Unit::One, 2, ACID).lead();
     let centre_sour = hours_or_never("centre_to_4_2_h", "Centre below pH 4.2 after", sour.centre_h, sour.ph, rest).lead();
-    let slurry_sour = hours_or_never("slurry_to_4_2_h", "Blended below pH 4.2 after", sour.slurry_h, sour.ph, rest);
-    let centre_acid = hours_or_never("centre_to_4_6_h", "Centre down to pH 4.6 after", acidified.centre_h, acidified.ph, rest);
-    let slurry_acid = hours_or_never("slurry_to_4_6_h", "Blended down to pH 4.6 after", acidified.slurry_h, acidified.ph, rest);
-    let slow_label = "Centre below pH 4.2, slow and strong cheese";
+    let slurry_sour = hours_or_never("slurry_to_4_2_h", "Blended sample below pH 4.2 after", sour.slurry_h, sour.ph, rest);
+    let centre_acid = hours_or_never("centre_to_4_6_h", "Centre at pH 4.6 after", acidified.centre_h, acidified.ph, rest);
+    let slurry_acid = hours_or_never("slurry_to_4_6_h", "Blended sample at pH 4.6 after", acidified.slurry_h, acidified.ph, rest);
+    let slow_label = "Slow cheese: centre below pH 4.2 after";
     let slow = hours_or_never(IF_SLOW, slow_label, sour_if_slow.centre_h, sour.ph, strong_rest);
     let (least, most) = soured.likely_equilibrium_ph;
     vec![
         likely(centre, end.centre_ph, |point| point.centre_ph),
         likely(slurry, end.slurry_ph, |point| point.slurry_ph),
-        number("surface_ph", "pH of the top", end.surface_ph, Unit::One, 2, ACID),
-        number("vinegar_ph", "pH of the vinegar", end.bath_ph, Unit::One, 2, ACID),
-        number("soak_h", "In the vinegar", pickling_h, Unit::Hour, 0, "as chosen"),
+        number("surface_ph", "pH of the top face after the soak", end.surface_ph, Unit::One, 2, ACID),
+        number("vinegar_ph", "pH of the vinegar after the soak", end.bath_ph, Unit::One, 2, ACID),
+        number("soak_h", "Time in the vinegar", pickling_h, Unit::Hour, 0, "as chosen"),
         likely_hours(centre_sour, sour_if_fast.centre_h, sour.centre_h, sour_if_slow.centre_h),
         slow,
         likely_hours(slurry_sour, sour_if_fast.slurry_h, sour.slurry_h, sour_if_slow.slurry_h),
         likely_hours(centre_acid, acidified_if_fast.centre_h, acidified.centre_h, acidified_if_slow.centre_h),
         likely_hours(slurry_acid, acidified_if_fast.slurry_h, acidified.slurry_h, acidified_if_slow.slurry_h),
-        number("balance_ph", "Comes to rest at pH", rest, Unit::One, 2, BALANCE).between(Some((least.min(rest), most.max(rest)))),
+        number("balance_ph", "Equilibrium pH", rest, Unit::One, 2, BALANCE).between(Some((least.min(rest), most.max(rest)))),
         number("cheese_acid_percent", "Acetic acid in the cheese", end.acid_percent, Unit::Percent, 2, ACID),
     ]
 }
 
 fn vinegar(soured: &PicklingOutcome) -> Vec<Figure> {
     vec![
-        number("vinegar_ml", "Vinegar in all", soured.vinegar_ml, Unit::Millilitre, 0, "as chosen, or as the jar asks")
+        number("vinegar_ml", "Vinegar for all cheeses", soured.vinegar_ml, Unit::Millilitre, 0, "as chosen, or as the jar asks")
             .in_kitchen(spoons(soured.vinegar_ml))
             .lead(),
         number("vinegar_each_ml", "Vinegar for each cheese", soured.vinegar_each_ml, Unit::Millilitre, 0, "vinegar over cheeses"),
         number(
             "vinegar_for_each_g_ml",
-            "Vinegar for each gram",
+            "Vinegar for each gram of cheese",
             soured.vinegar_ml_per_g,
             Unit::MillilitrePerGram,
             1,
             "vinegar over dried cheese",
         ),
-        number("covering_ml_per_g", "Would just cover them", soured.cover_ml_per_g, Unit::MillilitrePerGram, 1, JAR),
+        number("covering_ml_per_g", "Vinegar that just covers, for each gram", soured.cover_ml_per_g, Unit::MillilitrePerGram, 1, JAR),
         number("jars", "Jars", f64::from(soured.jars), Unit::One, 0, JAR).lead(),
         number("cheeses_per_jar", "Cheeses in a jar", f64::from(soured.cheeses_per_jar), Unit::One, 0, JAR),
     ]
@@ -119,11 +119,11 @@ fn cheese(soured: &PicklingOutcome) -> Vec<Figure> {
     let likely = Some((least.min(moisture_percent), most.max(moisture_percent)));
     let fat_free_percent = matter.moisture_on_fat_free_basis_percent();
     vec![
-        number("soured_cheese_g", "Each from the vinegar", soured.cheese_g, Unit::Gram, 0, UPTAKE),
-        number("soured_moisture_percent", "Moisture from the vinegar", moisture_percent, Unit::Percent, 1, UPTAKE).between(likely),
+        number("soured_cheese_g", "Weight of a soured cheese", soured.cheese_g, Unit::Gram, 0, UPTAKE),
+        number("soured_moisture_percent", "Moisture after the soak", moisture_percent, Unit::Percent, 1, UPTAKE).between(likely),
         number(
             "soured_fat_free_moisture_percent",
-            "Moisture on fat-free basis",
+            "Moisture on a fat-free basis after the soak",
             fat_free_percent,
             Unit::Percent,
             0,
@@ -132,14 +132,14 @@ fn cheese(soured: &PicklingOutcome) -> Vec<Figure> {
         Figure::words(
             Stage::Pickling,
             "soured_firmness",
-            "Firmness class",
+            "Firmness after the soak",
             soured.firmness.join(" or "),
             "Codex standard 283, by moisture on fat-free basis",
         ),
-        number("salt_left_percent", "Salt that stays", 100.0 * soured.salt_left_share, Unit::Percent, 0, LEACHING),
+        number("salt_left_percent", "Share of the salt left after the soak", 100.0 * soured.salt_left_share, Unit::Percent, 0, LEACHING),
         number(
             "soured_salt_in_moisture_percent",
-            "Salt in the moisture",
+            "Salt in moisture after the soak",
             matter.salt_in_moisture_percent(),
             Unit::Percent,
             1,
@@ -147,7 +147,7 @@ fn cheese(soured: &PicklingOutcome) -> Vec<Figure> {
         ),
         number(
             "soured_water_activity",
-            "Water activity, mean",
+            "Water activity after the soak, mean",
             soured.water_activity,
             Unit::One,
             2,

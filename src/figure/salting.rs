@@ -23,27 +23,27 @@ fn number(key: &'static str, label: &'static str, value: f64, unit: Unit, decima
 
 fn salt(salted: &SaltingOutcome) -> Vec<Figure> {
     vec![
-        number("salt_g", "Salt in all", salted.salt_g, Unit::Gram, 1, BALANCE).in_kitchen(salt_spoons(salted.salt_g)).lead(),
+        number("salt_g", "Salt for all cheeses", salted.salt_g, Unit::Gram, 1, BALANCE).in_kitchen(salt_spoons(salted.salt_g)).lead(),
         number("salt_each_g", "Salt for each cheese", salted.salt_each_g, Unit::Gram, 1, BALANCE)
             .in_kitchen(salt_spoons(salted.salt_each_g)),
-        number("salt_turn_g", "Salt at one turn, all cheeses", salted.salt_turn_g, Unit::Gram, 1, BALANCE)
+        number("salt_turn_g", "Salt for all cheeses at one turn", salted.salt_turn_g, Unit::Gram, 1, BALANCE)
             .in_kitchen(salt_spoons(salted.salt_turn_g)),
         number("salt_each_turn_g", "Salt on one face", salted.salt_each_turn_g, Unit::Gram, 1, BALANCE)
             .in_kitchen(salt_spoons(salted.salt_each_turn_g))
             .lead(),
         number(
             "salt_kept_g",
-            "Salt that stays",
+            "Salt that stays in the cheeses",
             salted.salt_kept_g,
             Unit::Gram,
             1,
             "5 to 20 % runs off with the whey (from memory, weak)",
         ),
-        number("salted_cheese_g", "Each after salting", salted.cheese_g, Unit::Gram, 0, BALANCE),
+        number("salted_cheese_g", "Weight of a cheese after salting", salted.cheese_g, Unit::Gram, 0, BALANCE),
         number("cheese_salt_percent", "Salt in the cheese", salted.salt_percent, Unit::Percent, 1, BALANCE).lead(),
         number(
             "salt_in_moisture_percent",
-            "Salt in the moisture",
+            "Salt in moisture when salted",
             salted.salt_in_moisture_percent,
             Unit::Percent,
             1,
@@ -52,7 +52,7 @@ fn salt(salted: &SaltingOutcome) -> Vec<Figure> {
         .lead(),
         number(
             "salted_thickness_mm",
-            "Thickness after salting",
+            "Thickness of a cheese after salting",
             salted.thickness_mm,
             Unit::Millimetre,
             0,
@@ -77,25 +77,25 @@ fn inwards(salted: &SaltingOutcome) -> Vec<Figure> {
     let centre = "centre_salt_in_moisture_percent";
     vec![
         within(
-            number(surface, "Salt in the moisture of the faces", end.surface_percent, Unit::Percent, 1, INWARDS),
+            number(surface, "Salt in moisture at the faces when salted", end.surface_percent, Unit::Percent, 1, INWARDS),
             salted.likely_surface_percent,
         ),
         within(
-            number(centre, "Salt in the moisture at the centre", end.centre_percent, Unit::Percent, 1, INWARDS),
+            number(centre, "Salt in moisture at the centre when salted", end.centre_percent, Unit::Percent, 1, INWARDS),
             salted.likely_centre_percent,
         ),
-        Figure::switch(Stage::Salting, "salt_lies_on_faces", "Salt still lies on the faces", salted.salt_lies_on_faces, INWARDS),
+        Figure::switch(Stage::Salting, "salt_lies_on_faces", "Dry salt left on the faces", salted.salt_lies_on_faces, INWARDS),
     ]
 }
 
 fn pepper(salted: &SaltingOutcome) -> Vec<Figure> {
     vec![
-        number("pepper_g", "Pepper in all", salted.pepper_g, Unit::Gram, 1, COAT).in_kitchen(pepper_spoons(salted.pepper_g)).lead(),
+        number("pepper_g", "Pepper for all cheeses", salted.pepper_g, Unit::Gram, 1, COAT).in_kitchen(pepper_spoons(salted.pepper_g)).lead(),
         number("pepper_each_g", "Pepper for each cheese", salted.pepper_each_g, Unit::Gram, 1, COAT)
             .in_kitchen(pepper_spoons(salted.pepper_each_g)),
         number(
             "coat_mm",
-            "Pepper lies",
+            "Thickness of the pepper",
             salted.coat_mm,
             Unit::Millimetre,
             1,
@@ -103,7 +103,7 @@ fn pepper(salted: &SaltingOutcome) -> Vec<Figure> {
         ),
         number(
             "coat_s_m",
-            "The pepper holds back vapour by",
+            "Resistance of the pepper to vapour",
             salted.coat_s_m,
             Unit::SecondPerMetre,
             0,

@@ -34,30 +34,30 @@ fn heat(vat: &VatOutcome, heating: Heating) -> Vec<Figure> {
         Heating::Hob => (HOB, WALL_HOB, None),
     };
     let mut all = vec![
-        number("to_rennet_min", "Warm for the rennet after", vat.to_rennet_min, Unit::Minute, 0, warming)
+        number("to_rennet_min", "Time to rennet temperature", vat.to_rennet_min, Unit::Minute, 0, warming)
             .within(WARMING_SPREAD.value)
             .lead(),
-        number("to_calcium_min", "Warm for the calcium after", vat.to_calcium_min, Unit::Minute, 0, warming)
+        number("to_calcium_min", "Time to calcium temperature", vat.to_calcium_min, Unit::Minute, 0, warming)
             .within(WARMING_SPREAD.value),
-        number("clotting_min", "Clots after", vat.clotting_min, Unit::Minute, 0, CLOT).within(CLOTTING_SPREAD.value),
-        number("clean_break_min", "Clean break after", vat.clean_break_min, Unit::Minute, 0, BREAK)
+        number("clotting_min", "Clotting time after the rennet", vat.clotting_min, Unit::Minute, 0, CLOT).within(CLOTTING_SPREAD.value),
+        number("clean_break_min", "Clean break after the rennet", vat.clean_break_min, Unit::Minute, 0, BREAK)
             .within(CLOTTING_SPREAD.value)
             .lead(),
         number(
             "cut_min",
-            "Cut after",
+            "Cutting after the rennet",
             vat.cut_min,
             Unit::Minute,
             0,
             "the first test that finds a clean break; again every 15 min (common practice, no source)",
         ),
-        number("tests", "Tests for the break", f64::from(vat.tests), Unit::One, 0, "first test, then every 15 min"),
-        number("to_ladle_min", "Ladle after, from the start", vat.to_ladle_min, Unit::Minute, 0, warming),
-        number("setting_temperature_c", "Temperature while setting", vat.setting_temperature_c, Unit::Celsius, 1, warming),
-        number("wall_most_c", "Hottest wall", vat.wall_most_c, Unit::Celsius, 0, wall),
+        number("tests", "Tests for a clean break", f64::from(vat.tests), Unit::One, 0, "first test, then every 15 min"),
+        number("to_ladle_min", "Ladling after the start", vat.to_ladle_min, Unit::Minute, 0, warming),
+        number("setting_temperature_c", "Milk temperature while it sets", vat.setting_temperature_c, Unit::Celsius, 1, warming),
+        number("wall_most_c", "Hottest pot wall", vat.wall_most_c, Unit::Celsius, 0, wall),
     ];
     all.extend(outside.map(|label| number("bath_most_c", label, vat.bath_most_c, Unit::Celsius, 1, warming)));
-    all.push(number("energy_kwh", "Energy until the rennet", vat.energy_kwh, Unit::KilowattHour, 2, warming));
+    all.push(number("energy_kwh", "Energy to rennet temperature", vat.energy_kwh, Unit::KilowattHour, 2, warming));
     all
 }
 
@@ -74,24 +74,24 @@ fn curd(vat: &VatOutcome) -> Vec<Figure> {
             "first order towards at most 60 % of the whey; our own judgement",
         ),
         number("whey_l", "Whey left in the vat", vat.whey.total_kg() / WHEY_DENSITY.value, Unit::Litre, 2, WHEY).lead(),
-        number("whey_in_all_l", "Whey in all", vat.whey_in_all.total_kg() / WHEY_DENSITY.value, Unit::Litre, 2, WHEY),
-        number("whey_fat_percent", "Fat of the whey", vat.whey_in_all.fat_percent(), Unit::Percent, 2, WHEY),
-        number("drained_curd_kg", "Curd when drained", vat.drained_curd.total_kg(), Unit::Kilogram, 2, YIELD)
+        number("whey_in_all_l", "Whey from vat and moulds", vat.whey_in_all.total_kg() / WHEY_DENSITY.value, Unit::Litre, 2, WHEY),
+        number("whey_fat_percent", "Fat in the whey", vat.whey_in_all.fat_percent(), Unit::Percent, 2, WHEY),
+        number("drained_curd_kg", "Drained curd", vat.drained_curd.total_kg(), Unit::Kilogram, 2, YIELD)
             .within(YIELD_SPREAD.value)
             .lead(),
-        number("yield_percent", "Yield, kg from 100 kg", vat.yield_percent, Unit::Percent, 1, YIELD).within(YIELD_SPREAD.value),
+        number("yield_percent", "Curd from 100 kg of milk", vat.yield_percent, Unit::Kilogram, 1, YIELD).within(YIELD_SPREAD.value),
         number(
             "van_slyke_yield_percent",
-            "Yield by Van Slyke and Price",
+            "Curd from 100 kg of milk by Van Slyke and Price",
             vat.van_slyke_yield_percent,
-            Unit::Percent,
+            Unit::Kilogram,
             1,
             "(0.93 F + C − 0.1)·1.09/(1 − M); meant for 37 % moisture, low for moist cheese",
         ),
-        number("curd_fat_percent", "Fat of the drained curd", vat.drained_curd.fat_percent(), Unit::Percent, 1, YIELD),
+        number("curd_fat_percent", "Fat in the drained curd", vat.drained_curd.fat_percent(), Unit::Percent, 1, YIELD),
         number(
             "curd_protein_percent",
-            "Protein of the drained curd",
+            "Protein in the drained curd",
             vat.drained_curd.percent(vat.drained_curd.protein_kg()),
             Unit::Percent,
             1,

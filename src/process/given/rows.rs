@@ -48,49 +48,49 @@ macro_rules! parameters {
 
 parameters! {
     /// Protein of the milk over that of its table row; what a carton says is not touched.
-    milk_protein = { |_| PROTEIN_SCALE, [Milk], "how much protein this milk has" }
+    milk_protein = { |_| PROTEIN_SCALE, [Milk], "protein in this milk" }
     /// Share of the fat that the curd keeps; where it is not homogenised another record than where it is.
-    fat_kept = { fat_kept, [Milk], "how much of the fat the curd keeps" }
+    fat_kept = { fat_kept, [Milk], "share of the fat that the curd keeps" }
     /// Share of the casein that the curd keeps.
-    casein_kept = { |_| CASEIN_KEPT, [Milk], "how much of the casein the curd keeps" }
+    casein_kept = { |_| CASEIN_KEPT, [Milk], "share of the casein that the curd keeps" }
     /// Heat transfer from the wall of the pot to the milk.
-    milk_side = { |_| MILK_SIDE, [Vat], "how readily the wall of the pot warms the milk" }
+    milk_side = { |_| MILK_SIDE, [Vat], "heat transfer from the pot to the milk" }
     /// Heat transfer from the bath to the wall of the pot.
-    bath_side = { |_| BATH_SIDE, [Vat], "how readily the bath warms the pot" }
+    bath_side = { |_| BATH_SIDE, [Vat], "heat transfer from the bath to the pot" }
     /// Heat that comes to a pot on a hob or over steam.
-    power_reaches = { |_| POWER_REACHES, [Vat], "how much of the hob's power comes to the pot" }
+    power_reaches = { |_| POWER_REACHES, [Vat], "share of the hob's power that reaches the pot" }
     /// Clotting time at a dose.
-    clotting = { |_| CLOTTING_PRODUCT, [Vat], "how slowly this milk clots" }
+    clotting = { |_| CLOTTING_PRODUCT, [Vat], "clotting time of this milk" }
     /// Time constant of the whey in the vat.
-    vat_time = { |_| VAT_TIME, [Vat], "how slowly whey leaves the cut curd in the vat" }
+    vat_time = { |_| VAT_TIME, [Vat], "time that whey takes to leave the cut curd" }
     /// Activation energy of that, and of the drip in the moulds.
-    drip_energy = { |_| SYNERESIS_ENERGY, [Vat, Draining, Salting, Keeping], "how much slower whey drips in the cold" }
+    drip_energy = { |_| SYNERESIS_ENERGY, [Vat, Draining, Salting, Keeping], "slowing of the drip by cold" }
     /// Time constant of the drip in the moulds, at any temperature.
-    mould_time = { |_| MOULD_TIME, [Draining, Salting, Keeping], "how slowly whey drips from the moulds" }
+    mould_time = { |_| MOULD_TIME, [Draining, Salting, Keeping], "time that the drip from the moulds takes" }
     /// Diffusivity of salt in the moisture of a fresh cheese.
-    salt_diffusivity = { |_| SALT_DIFFUSIVITY, [Salting, Drying], "how quickly salt moves into the cheese" }
+    salt_diffusivity = { |_| SALT_DIFFUSIVITY, [Salting, Drying], "speed of salt into the cheese" }
     /// Diffusivity of water in cheese.
-    moisture_diffusivity = { |_| MOISTURE_DIFFUSIVITY, [Drying, Pickling], "how quickly water moves inside the cheese" }
+    moisture_diffusivity = { |_| MOISTURE_DIFFUSIVITY, [Drying, Pickling], "speed of water inside the cheese" }
     /// Activation energy of that.
-    diffusion_energy = { |_| DIFFUSION_ENERGY, [Drying, Pickling], "how much slower water moves in a cool cheese" }
+    diffusion_energy = { |_| DIFFUSION_ENERGY, [Drying, Pickling], "slowing of water by a cool cheese" }
     /// Heat and vapour transfer between air and cheese.
-    air_transfer = { |_| PLATE_SCALE, [Drying], "how readily the air takes up water from a wet face" }
+    air_transfer = { |_| PLATE_SCALE, [Drying], "drying power of the air at a wet face" }
     /// How much cooler the last tray is than the first.
-    tray_cooling = { |_| TRAY_COOLING, [Drying], "how unlike the air of the trays is" }
+    tray_cooling = { |_| TRAY_COOLING, [Drying], "difference in air from tray to tray" }
     /// Water that the solids hold at each water activity.
-    solids_hold = { |_| OSWIN_A, [Drying, Pickling], "how firmly the solids hold their water" }
+    solids_hold = { |_| OSWIN_A, [Drying, Pickling], "water held by the solids" }
     /// Diffusivity of acid in the cheese.
-    acid_obstruction = { |_| ACID_OBSTRUCTION, [Pickling], "how quickly acid moves in the cheese" }
+    acid_obstruction = { |_| ACID_OBSTRUCTION, [Pickling], "speed of acid inside the cheese" }
     /// Diffusivity of acetate over that of the acid.
-    acetate_mobility = { |_| ACETATE_MOBILITY, [Pickling], "how readily acid that has split follows" }
+    acetate_mobility = { |_| ACETATE_MOBILITY, [Pickling], "speed of acetate inside the cheese" }
     /// pK of the acid.
-    acid_pk = { |_| CONDITIONAL_PK, [Pickling], "how little of the acid splits among the salts" }
+    acid_pk = { |_| CONDITIONAL_PK, [Pickling], "strength of the acid among the salts (pK)" }
     /// Acid that the cheese takes up.
-    buffer = { |_| BUFFER_SCALE, [Pickling], "how much acid the cheese takes up" }
+    buffer = { |_| BUFFER_SCALE, [Pickling], "acid that the cheese takes up (buffer)" }
     /// Diffusivity of salt in a cheese that lies in vinegar.
-    salt_obstruction = { |_| SALT_OBSTRUCTION, [Pickling], "how quickly salt moves out into the vinegar" }
+    salt_obstruction = { |_| SALT_OBSTRUCTION, [Pickling], "speed of salt out into the vinegar" }
     /// Water at the face of a cheese in vinegar.
-    swelling = { |_| SWELLING_WATER, [Pickling], "how much water the cheese takes up in the vinegar" }
+    swelling = { |_| SWELLING_WATER, [Pickling], "water that the cheese takes up in the vinegar" }
 }
 
 impl UncertainParameters {
