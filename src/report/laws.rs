@@ -27,7 +27,7 @@ pub(super) fn main_laws(batch: &Batch) -> Vec<LawRow> {
 /// ```
 /// use vatsketch::{batch::batch, design::Design, report::laws};
 /// let laws = laws(&batch(&Design::default())?);
-/// assert!(laws.iter().any(|row| row.figures.contains(&"Loss in drying") && row.source.contains("Diffusion")));
+/// assert!(laws.iter().any(|row| row.figures.contains(&"Weight lost in drying") && row.source.contains("Diffusion")));
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```
 #[must_use]

@@ -45,7 +45,7 @@ fn the_milk_for_twelve_cheeses_of_a_weight_is_found_and_is_a_number_for_a_jug() 
     let value = solved.answer().value;
     assert!((value * 10.0 - (value * 10.0).round()).abs() < 1e-9, "{value} L");
     let said = solved.in_words(&goal("dried_cheese_g", 70.0));
-    assert!(said.starts_with("Milk ") && said.contains("Each when dried 70 g"), "{said}");
+    assert!(said.starts_with("Milk ") && said.contains("Weight of a dried cheese 70 g"), "{said}");
 }
 
 #[test]

@@ -22,7 +22,7 @@ fn a_stage_that_fails_ends_with_one_and_shows_what_could_be_worked_out() {
         "{}",
         run.data
     );
-    assert!(!run.data.contains("Each when dried"));
+    assert!(!run.data.contains("Weight of a dried cheese"));
 }
 
 #[test]

@@ -10,7 +10,7 @@ fn solve(goal: &str, by: &str, more: &[&str]) -> Run {
 fn a_goal_that_is_reached_is_said_in_a_sentence_and_in_json() {
     let words = solve("dried_cheese_g=60", "milk_l", &[]);
     assert_eq!(words.code, 0, "{}", words.words);
-    assert!(words.data.starts_with("Milk ") && words.data.contains("Each when dried 60 g"), "{}", words.data);
+    assert!(words.data.starts_with("Milk ") && words.data.contains("Weight of a dried cheese 60 g"), "{}", words.data);
     let json = solve("dried_cheese_g=60", "milk_l", &["--json"]).json();
     assert_eq!((&json["reached"], &json["choice"], &json["choice_unit"]), (&true.into(), &"milk_l".into(), &"L".into()));
     // What is said gives what is said.

@@ -46,7 +46,7 @@ fn an_empty_curve_takes_the_frame_of_the_other() {
 fn the_table_of_both_ends_where_the_longer_one_ends() {
     let (a, b) = (curve(&with("drying_h", 20.0), CurveKey::DryingLoss), curve(&with("drying_h", 50.0), CurveKey::DryingLoss));
     let table = table_of_both(&a, &b, 10);
-    assert_eq!(table.headings, ["time of drying, h", "A: middle tray, %", "B: middle tray, %"]);
+    assert_eq!(table.headings, ["drying time, h", "A: middle tray, %", "B: middle tray, %"]);
     assert_eq!(table.rows.last().unwrap()[0], Some(50.0));
     assert_eq!(table.rows.last().unwrap()[1], None, "A ended after 20 h");
     let at_20 = table.rows.iter().find(|row| row[0] == Some(20.0)).unwrap();
@@ -59,5 +59,5 @@ fn the_table_of_an_empty_and_a_drawn_curve_has_the_axis_of_the_drawn_one() {
     let (none, one) = (with("mould_count", 1.0), with("milk_l", 6.0));
     let key = CurveKey::DryingLoss;
     let table = table_of_both(&curve(&none, key), &curve(&one, key), 4);
-    assert_eq!(table.headings, ["time of drying, h", "B: middle tray, %"]);
+    assert_eq!(table.headings, ["drying time, h", "B: middle tray, %"]);
 }

@@ -35,7 +35,7 @@ fn a_number_out_of_range_is_refused_with_range_and_value() {
 #[test]
 fn a_count_must_be_whole() {
     let refused = field("mould_count").unwrap().read("2.5").unwrap_err();
-    assert_eq!(refused, DesignError::NotWhole { label: "Moulds", key: "mould_count", given: 2.5 });
+    assert_eq!(refused, DesignError::NotWhole { label: "Number of moulds", key: "mould_count", given: 2.5 });
     assert_eq!(field("mould_count").unwrap().read("2.0").unwrap(), Value::Number(2.0));
 }
 

@@ -29,7 +29,7 @@ fn swapping_swaps_every_column_and_turns_every_sign() {
     let find = |of: &Comparison, label: &str| {
         of.stages.iter().flat_map(|(_, rows)| rows).chain(&of.costs).find(|row| row.label == label).cloned().unwrap()
     };
-    for label in ["Curd when drained", "Casein"] {
+    for label in ["Drained curd", "Casein in the milk in the vat"] {
         let (forth, back) = (find(&one, label), find(&other, label));
         assert_eq!((&forth.a, &forth.b), (&back.b, &back.a), "{label}");
         let turned: String = forth

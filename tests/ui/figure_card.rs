@@ -43,11 +43,11 @@ fn the_name_of_a_figure_opens_its_card_and_a_button_closes_it() {
     let mut harness = shown(example(0), SIZE, Theme::Light);
     harness.state_mut().view.station = Stage::Drying;
     harness.run();
-    click(&mut harness, "Each when dried: why");
+    click(&mut harness, "Weight of a dried cheese: why");
     assert_eq!(harness.state().view.card.as_ref().unwrap().figure, "dried_cheese_g");
     click(&mut harness, "All figures");
     assert!(harness.state().view.card.is_none());
-    harness.get_by_label("Each when dried: why");
+    harness.get_by_label("Weight of a dried cheese: why");
 }
 
 #[test]
@@ -55,7 +55,7 @@ fn a_card_leads_to_the_choices_and_to_the_figures_that_enter() {
     let mut harness = with_card("dried_cheese_g");
     click(&mut harness, "Drying time: 34 h; go to this choice");
     assert_eq!(harness.state().view.marked, Some("drying_h"));
-    click(&mut harness, "Each after salting: 99 g; why");
+    click(&mut harness, "Weight of a cheese after salting: 99 g; why");
     assert_eq!(harness.state().view.card.as_ref().unwrap().figure, "salted_cheese_g");
 }
 
@@ -82,7 +82,7 @@ fn a_figure_is_brought_to_what_is_typed_as_one_step() {
     click(&mut harness, "Move it");
     settled(&mut harness);
     assert!((number(&harness, "dried_cheese_g") - 60.0).abs() <= 0.5);
-    assert!(harness.query_by_label_contains("gives: Each when dried 60 g").is_some());
+    assert!(harness.query_by_label_contains("gives: Weight of a dried cheese 60 g").is_some());
     assert!(harness.state().session.history().undo_name().unwrap().starts_with("Milk 6 → "));
 }
 

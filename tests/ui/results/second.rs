@@ -108,7 +108,7 @@ fn what_only_the_second_design_uses_is_shown_too() {
     let mut harness = shown(session, SIZE, Theme::Light);
     harness.state_mut().view.station = Stage::Drying;
     harness.run();
-    harness.get_by_label("By day, only in B");
+    harness.get_by_label("Temperature by day, only in B");
     assert!(harness.query_all_by_label_contains("take B's, 31 °C").count() == 1);
 }
 
@@ -186,7 +186,7 @@ fn the_page_of_the_milk_says_what_cream_cannot_mend() {
     for line in said.in_words() {
         harness.get_by_label(&line);
     }
-    harness.get_by_label_contains("Casein: A 2.40 %, B 4.65 %, B − A +2.25 %");
+    harness.get_by_label_contains("Casein in the milk in the vat: A 2.40 %, B 4.65 %, B − A +2.25 %");
     harness.state_mut().view.station = Stage::Vat;
     harness.run();
     assert!(harness.query_by_label("The milk of A against the milk of B").is_none());

@@ -28,11 +28,11 @@ fn showing_fahrenheit_changes_neither_the_design_nor_the_dirty_mark() {
     harness.state_mut().view.units.fahrenheit = true;
     harness.run();
     assert!(!harness.state().session.is_dirty());
-    let node = harness.get_by_role_and_label(Role::TextInput, "Milk from the fridge at");
+    let node = harness.get_by_role_and_label(Role::TextInput, "Temperature of the milk as poured");
     assert_eq!(node.accesskit_node().value().as_deref(), Some("41 °F"));
     node.focus();
     harness.run();
-    harness.get_by_role_and_label(Role::TextInput, "Milk from the fridge at").type_text("50");
+    harness.get_by_role_and_label(Role::TextInput, "Temperature of the milk as poured").type_text("50");
     harness.run();
     harness.key_press(Key::Enter);
     harness.run();

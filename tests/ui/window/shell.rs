@@ -135,7 +135,7 @@ fn a_station_brings_its_controls_and_its_curve() {
     harness.get_by_label_contains("Drying: 0.84 kg").click();
     harness.run();
     assert_eq!(harness.state().view.station, Stage::Drying);
-    harness.get_by_label("Moisture in drying");
+    harness.get_by_label("Moisture while drying");
     let rail = harness.get_by_role_and_label(Role::Slider, "Drying time").rect();
     assert!((150.0..720.0).contains(&rail.top()), "the controls of drying came into sight: {rail:?}");
 }
@@ -166,17 +166,17 @@ fn a_curve_has_a_table() {
     let mut harness = first();
     harness.get_by_label("Drying loss: show as a table").click();
     harness.run();
-    harness.get_by_label("time of drying, h");
+    harness.get_by_label("drying time, h");
     harness.get_by_label("middle tray, %");
 }
 
 #[test]
 fn a_caution_leads_to_the_input_that_causes_it() {
     let mut harness = first();
-    harness.get_by_label("Go to “Draining at”").click_accesskit();
+    harness.get_by_label("Go to “Draining temperature”").click_accesskit();
     harness.run();
     assert_eq!(harness.state().view.marked, Some("draining_temperature_c"));
-    let rail = harness.get_by_role_and_label(Role::Slider, "Draining at").rect();
+    let rail = harness.get_by_role_and_label(Role::Slider, "Draining temperature").rect();
     assert!((160.0..720.0).contains(&rail.center().y), "it came into sight: {rail:?}");
 }
 
