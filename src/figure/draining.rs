@@ -13,7 +13,9 @@ pub(super) fn figures(drained: &DrainingOutcome) -> Vec<Figure> {
     let switch = |key, label, on, law| Figure::switch(Stage::Draining, key, label, on, law);
     vec![
         number("cheese_count", "Cheeses", f64::from(drained.cheese_count), Unit::One, 0, "one from each mould").lead(),
-        number("drained_cheese_g", "Weight of a cheese at unmoulding", drained.cheese_g, Unit::Gram, 0, DRIP).within(YIELD_SPREAD.value).lead(),
+        number("drained_cheese_g", "Weight of a cheese at unmoulding", drained.cheese_g, Unit::Gram, 0, DRIP)
+            .within(YIELD_SPREAD.value)
+            .lead(),
         number("drained_thickness_mm", "Thickness of a cheese at unmoulding", drained.thickness_mm, Unit::Millimetre, 0, SIZE)
             .within(YIELD_SPREAD.value)
             .lead(),

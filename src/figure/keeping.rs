@@ -58,7 +58,9 @@ fn cold(cold: &ColdKeeping, pickled: bool) -> Vec<Figure> {
     ];
     let slower = "hours of the chosen temperature times D/D(4 °C), D ∝ T/μ";
     match cold.centre_sour_h {
-        Some(hours) => all.push(number("cold_centre_to_4_2_h", "Centre below pH 4.2 if soured at 4 °C, after", hours, Unit::Hour, 0, slower)),
+        Some(hours) => {
+            all.push(number("cold_centre_to_4_2_h", "Centre below pH 4.2 if soured at 4 °C, after", hours, Unit::Hour, 0, slower))
+        }
         None if pickled => {
             all.push(words(
                 "cold_centre_to_4_2_h",
@@ -146,7 +148,8 @@ fn each(each: &Nutrients) -> Vec<Figure> {
 fn in_100_g(hundred: &Nutrients) -> Vec<Figure> {
     let kilocalories = Some(format!("{:.0} kcal", hundred.energy_kcal));
     vec![
-        number("energy_kj_in_100_g", "Energy in 100 g of cheese", hundred.energy_kj, Unit::Kilojoule, 0, LABEL).in_kitchen(kilocalories),
+        number("energy_kj_in_100_g", "Energy in 100 g of cheese", hundred.energy_kj, Unit::Kilojoule, 0, LABEL)
+            .in_kitchen(kilocalories),
         number("fat_g_in_100_g", "Fat in 100 g of cheese", hundred.fat_g, Unit::Gram, 1, "mass balance"),
         number("protein_g_in_100_g", "Protein in 100 g of cheese", hundred.protein_g, Unit::Gram, 1, "mass balance"),
         number("carbohydrate_g_in_100_g", "Carbohydrate in 100 g of cheese", hundred.carbohydrate_g, Unit::Gram, 1, "mass balance"),

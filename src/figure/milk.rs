@@ -66,7 +66,14 @@ fn rennet_and_vat(milk: &MilkOutcome, design: &Design) -> Vec<Figure> {
         number("vat_milk_kg", "Milk in the vat, by weight", milk.vat_milk_kg, Unit::Kilogram, 2, BLEND),
         number("bought_kg", "Milk as bought, by weight", milk.bought_kg, Unit::Kilogram, 2, fit),
         number("bought_density_kg_l", "Density of the milk as bought", milk.bought_density_kg_l, Unit::KilogramPerLitre, 3, fit),
-        number("vat_milk_density_kg_l", "Density of the milk in the vat", milk.vat_milk_density_kg_l, Unit::KilogramPerLitre, 3, fit),
+        number(
+            "vat_milk_density_kg_l",
+            "Density of the milk in the vat",
+            milk.vat_milk_density_kg_l,
+            Unit::KilogramPerLitre,
+            3,
+            fit,
+        ),
         number("bought_fat_percent", "Fat in the milk as bought", milk.bought.fat_percent(), Unit::Percent, 2, fat),
         number("fat_percent", "Fat in the milk in the vat", vat.fat_percent(), Unit::Percent, 2, BLEND),
         number("protein_percent", "Protein in the milk in the vat", vat.percent(vat.protein_kg()), Unit::Percent, 2, USDA),
@@ -78,7 +85,14 @@ fn rennet_and_vat(milk: &MilkOutcome, design: &Design) -> Vec<Figure> {
             2,
             "casein share of the protein: cow 0.77, sheep 0.755, goat 0.79, buffalo 0.80",
         ),
-        number("solids_not_fat_percent", "Solids-not-fat in the milk in the vat", vat.solids_not_fat_percent(), Unit::Percent, 2, USDA),
+        number(
+            "solids_not_fat_percent",
+            "Solids-not-fat in the milk in the vat",
+            vat.solids_not_fat_percent(),
+            Unit::Percent,
+            2,
+            USDA,
+        ),
         number("solids_percent", "Total solids in the milk in the vat", vat.percent(vat.solids_kg()), Unit::Percent, 2, USDA),
         number(
             "casein_to_fat",
@@ -110,14 +124,7 @@ fn rennet_and_vat(milk: &MilkOutcome, design: &Design) -> Vec<Figure> {
             3,
             "limit 0.02 % in 21 CFR 133",
         ),
-        number(
-            "rennet_strength_imcu_ml",
-            "Rennet strength",
-            milk.rennet_strength_imcu_ml,
-            Unit::ImcuPerMillilitre,
-            0,
-            RENNET,
-        ),
+        number("rennet_strength_imcu_ml", "Rennet strength", milk.rennet_strength_imcu_ml, Unit::ImcuPerMillilitre, 0, RENNET),
         number("rennet_imcu_kg", "Rennet dose", milk.rennet_imcu_kg, Unit::ImcuPerKilogram, 0, RENNET),
     ]
 }

@@ -106,7 +106,14 @@ fn vinegar(soured: &PicklingOutcome) -> Vec<Figure> {
             1,
             "vinegar over dried cheese",
         ),
-        number("covering_ml_per_g", "Vinegar that just covers, for each gram", soured.cover_ml_per_g, Unit::MillilitrePerGram, 1, JAR),
+        number(
+            "covering_ml_per_g",
+            "Vinegar that just covers, for each gram",
+            soured.cover_ml_per_g,
+            Unit::MillilitrePerGram,
+            1,
+            JAR,
+        ),
         number("jars", "Jars", f64::from(soured.jars), Unit::One, 0, JAR).lead(),
         number("cheeses_per_jar", "Cheeses in a jar", f64::from(soured.cheeses_per_jar), Unit::One, 0, JAR),
     ]
@@ -136,7 +143,14 @@ fn cheese(soured: &PicklingOutcome) -> Vec<Figure> {
             soured.firmness.join(" or "),
             "Codex standard 283, by moisture on fat-free basis",
         ),
-        number("salt_left_percent", "Share of the salt left after the soak", 100.0 * soured.salt_left_share, Unit::Percent, 0, LEACHING),
+        number(
+            "salt_left_percent",
+            "Share of the salt left after the soak",
+            100.0 * soured.salt_left_share,
+            Unit::Percent,
+            0,
+            LEACHING,
+        ),
         number(
             "soured_salt_in_moisture_percent",
             "Salt in moisture after the soak",

@@ -23,7 +23,9 @@ fn number(key: &'static str, label: &'static str, value: f64, unit: Unit, decima
 
 fn salt(salted: &SaltingOutcome) -> Vec<Figure> {
     vec![
-        number("salt_g", "Salt for all cheeses", salted.salt_g, Unit::Gram, 1, BALANCE).in_kitchen(salt_spoons(salted.salt_g)).lead(),
+        number("salt_g", "Salt for all cheeses", salted.salt_g, Unit::Gram, 1, BALANCE)
+            .in_kitchen(salt_spoons(salted.salt_g))
+            .lead(),
         number("salt_each_g", "Salt for each cheese", salted.salt_each_g, Unit::Gram, 1, BALANCE)
             .in_kitchen(salt_spoons(salted.salt_each_g)),
         number("salt_turn_g", "Salt for all cheeses at one turn", salted.salt_turn_g, Unit::Gram, 1, BALANCE)
@@ -90,7 +92,9 @@ fn inwards(salted: &SaltingOutcome) -> Vec<Figure> {
 
 fn pepper(salted: &SaltingOutcome) -> Vec<Figure> {
     vec![
-        number("pepper_g", "Pepper for all cheeses", salted.pepper_g, Unit::Gram, 1, COAT).in_kitchen(pepper_spoons(salted.pepper_g)).lead(),
+        number("pepper_g", "Pepper for all cheeses", salted.pepper_g, Unit::Gram, 1, COAT)
+            .in_kitchen(pepper_spoons(salted.pepper_g))
+            .lead(),
         number("pepper_each_g", "Pepper for each cheese", salted.pepper_each_g, Unit::Gram, 1, COAT)
             .in_kitchen(pepper_spoons(salted.pepper_each_g)),
         number(

@@ -39,7 +39,8 @@ fn heat(vat: &VatOutcome, heating: Heating) -> Vec<Figure> {
             .lead(),
         number("to_calcium_min", "Time to calcium temperature", vat.to_calcium_min, Unit::Minute, 0, warming)
             .within(WARMING_SPREAD.value),
-        number("clotting_min", "Clotting time after the rennet", vat.clotting_min, Unit::Minute, 0, CLOT).within(CLOTTING_SPREAD.value),
+        number("clotting_min", "Clotting time after the rennet", vat.clotting_min, Unit::Minute, 0, CLOT)
+            .within(CLOTTING_SPREAD.value),
         number("clean_break_min", "Clean break after the rennet", vat.clean_break_min, Unit::Minute, 0, BREAK)
             .within(CLOTTING_SPREAD.value)
             .lead(),

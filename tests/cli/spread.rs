@@ -33,7 +33,11 @@ fn the_spread_is_said_in_words_and_in_json() {
 fn what_moves_a_figure_is_ranked_in_words_and_in_json() {
     let words = run(&["matters", &example("first-vat"), "--figure", "dried_cheese_g"]);
     assert_eq!(words.code, 0, "{}", words.words);
-    assert!(words.data.contains("Number of moulds by 1") && words.data.contains("uncertain: speed of water inside the cheese"), "{}", words.data);
+    assert!(
+        words.data.contains("Number of moulds by 1") && words.data.contains("uncertain: speed of water inside the cheese"),
+        "{}",
+        words.data
+    );
     let json = run(&["matters", &example("first-vat"), "--figure", "dried_cheese_g", "--json"]).json();
     let design = EXAMPLES.iter().find(|example| example.name == "first-vat").unwrap().design().unwrap();
     let effects = sensitivity(&batch(&design).unwrap(), "dried_cheese_g").unwrap();
@@ -57,5 +61,10 @@ fn wrong_arguments_and_failed_stages_have_their_endings() {
     }
     let failed = run(&["spread", &example("first-vat"), "--draws", "10", "--set", "mould_count=1"]);
     assert_eq!(failed.code, 1);
-    assert!(failed.data.contains("Clotting time after the rennet") && failed.words.contains("does not fit"), "{} {}", failed.data, failed.words);
+    assert!(
+        failed.data.contains("Clotting time after the rennet") && failed.words.contains("does not fit"),
+        "{} {}",
+        failed.data,
+        failed.words
+    );
 }
