@@ -67,7 +67,7 @@ pub fn text(plan: &Plan) -> String {
         day.lines.iter().for_each(|line| page.step(line));
     }
     if !plan.stopped.is_empty() {
-        page.heading("From here on the plan stops");
+        page.heading("The plan stops here");
         plan.stopped.iter().for_each(|halt| page.paragraph("", "  ", &format!("{}: {}", halt.stage.title(), halt.why)));
     }
     if !plan.figures.is_empty() {

@@ -37,7 +37,7 @@ pub struct Counted {
 /// Returns the sentence that says where a plan stops for want of a stage.
 #[must_use]
 pub fn ends_before_words(stage: Stage) -> String {
-    format!("The plan ends before “{}”, which could not be worked out.", stage.title())
+    format!("The plan ends before “{}”, which could not be calculated.", stage.title())
 }
 
 /// Returns the tasks of a batch with the usual wait between them: no hours of a maker, no clock.

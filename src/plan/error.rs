@@ -6,7 +6,7 @@ use super::gap::Gap;
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
 pub enum ScheduleError {
     /// No handling at all.
-    #[error("there is nothing to plan: the batch has no step that takes hands; mend the stage that could not be worked out first")]
+    #[error("there is nothing to plan: the batch has no step with work in it; correct the stage that could not be calculated first")]
     NothingToPlan,
     /// Limits that are not in order.
     #[error(
@@ -20,7 +20,7 @@ pub enum ScheduleError {
         gap: Gap,
     },
     /// Hands for less than no time.
-    #[error("“{name}” takes {hands_min} min of hands; give 0 or more")]
+    #[error("“{name}” takes {hands_min} min of work; give 0 or more")]
     NegativeHands {
         /// Which handling.
         name: String,
@@ -36,7 +36,7 @@ pub enum ScheduleError {
         most: i64,
     },
     /// A start before the Monday from which minutes are counted.
-    #[error("the start lies {} before the week that is planned; plan from an earlier Monday on, or start later", length(*before_min))]
+    #[error("the start is {} before the week that is planned; plan from an earlier Monday, or start later", length(*before_min))]
     BeforeMonday {
         /// How long before.
         before_min: i64,
@@ -80,7 +80,7 @@ pub enum ScheduleError {
         later_min: i64,
     },
     /// A window for the start that holds no quarter of an hour.
-    #[error("the start may lie anywhere within {within_min} min, but no quarter of an hour lies in them; allow 15 min or more")]
+    #[error("the start may be anywhere within {within_min} min, but no quarter of an hour is in them; allow 15 min or more")]
     NoQuarterHour {
         /// The window.
         within_min: i64,

@@ -2,49 +2,49 @@
 
 crate::constants! {
     /// Steaming.
-    STEAMING = { "Steaming of what is of steel", 20.0, "min", (15.0, 30.0), Ourselves, "estimate", Judged }
+    STEAMING = { "Steaming everything made of steel", 20.0, "min", (15.0, 30.0), Ourselves, "estimate", Judged }
     /// What every visit takes.
-    VISIT = { "Hands for any visit: wash, fetch, write down, put away", 180.0, "s", (60.0, 600.0), Ourselves, "estimate", Judged }
+    VISIT = { "Work at any visit: wash, fetch, write down, put away", 180.0, "s", (60.0, 600.0), Ourselves, "estimate", Judged }
     /// Measuring out.
-    MEASURE_LITRE = { "Hands to measure out, a litre of milk", 30.0, "s/L", (15.0, 60.0), Ourselves, "estimate: a carton is opened and poured", Judged }
+    MEASURE_LITRE = { "Work to measure out, a litre of milk", 30.0, "s/L", (15.0, 60.0), Ourselves, "estimate: a carton is opened and poured", Judged }
     /// Stirring in.
-    STIR_IN = { "Hands to stir in the rennet and still the milk", 180.0, "s", (60.0, 300.0), Ourselves, "estimate", Judged }
+    STIR_IN = { "Work to stir in the rennet and still the milk", 180.0, "s", (60.0, 300.0), Ourselves, "estimate", Judged }
     /// Testing the break.
-    TEST_BREAK = { "Hands to test for a clean break", 90.0, "s", (30.0, 180.0), Ourselves, "estimate", Judged }
+    TEST_BREAK = { "Work to test for a clean break", 90.0, "s", (30.0, 180.0), Ourselves, "estimate", Judged }
     /// Cutting.
-    CUT_LITRE = { "Hands to cut the curd, a litre of milk", 25.0, "s/L", (10.0, 60.0), Ourselves, "estimate; the first strokes are slow whatever the vat", Judged }
+    CUT_LITRE = { "Work to cut the curd, a litre of milk", 25.0, "s/L", (10.0, 60.0), Ourselves, "estimate; the first strokes are slow whatever the vat", Judged }
     /// Ladling, by volume.
-    LADLE_LITRE = { "Hands to ladle, a litre of curd", 75.0, "s/L", (40.0, 150.0), Ourselves, "estimate: a ladle holds about 0.1 L", Judged }
+    LADLE_LITRE = { "Work to ladle, a litre of curd", 75.0, "s/L", (40.0, 150.0), Ourselves, "estimate: a ladle holds about 0.1 L", Judged }
     /// Ladling, by mould.
-    LADLE_MOULD = { "Hands to fill evenly, a mould", 15.0, "s", (5.0, 40.0), Ourselves, "estimate", Judged }
+    LADLE_MOULD = { "Work to fill evenly, a mould", 15.0, "s", (5.0, 40.0), Ourselves, "estimate", Judged }
     /// Turning.
-    TURN_CHEESE = { "Hands to turn, a cheese", 20.0, "s", (10.0, 60.0), Ourselves, "estimate: out of the mould, over, and in again", Judged }
+    TURN_CHEESE = { "Work to turn, a cheese", 20.0, "s", (10.0, 60.0), Ourselves, "estimate: out of the mould, over, and in again", Judged }
     /// Salting.
-    SALT_CHEESE = { "Hands to weigh and strew salt, a cheese", 20.0, "s", (10.0, 60.0), Ourselves, "estimate", Judged }
+    SALT_CHEESE = { "Work to weigh and sprinkle salt, a cheese", 20.0, "s", (10.0, 60.0), Ourselves, "estimate", Judged }
     /// Unmoulding.
-    UNMOULD_CHEESE = { "Hands to unmould, a cheese", 15.0, "s", (5.0, 40.0), Ourselves, "estimate", Judged }
+    UNMOULD_CHEESE = { "Work to unmould, a cheese", 15.0, "s", (5.0, 40.0), Ourselves, "estimate", Judged }
     /// Peppering.
-    PEPPER_CHEESE = { "Hands to roll in pepper, a cheese", 25.0, "s", (10.0, 60.0), Ourselves, "estimate", Judged }
+    PEPPER_CHEESE = { "Work to roll in pepper, a cheese", 25.0, "s", (10.0, 60.0), Ourselves, "estimate", Judged }
     /// Laying out.
-    LAY_CHEESE = { "Hands to lay on a tray or into a jar, a cheese", 8.0, "s", (4.0, 20.0), Ourselves, "estimate", Judged }
+    LAY_CHEESE = { "Work to lay on a tray or into a jar, a cheese", 8.0, "s", (4.0, 20.0), Ourselves, "estimate", Judged }
     /// Swapping trays.
-    SWAP_TRAY = { "Hands to swap, a tray", 40.0, "s", (20.0, 90.0), Ourselves, "estimate", Judged }
+    SWAP_TRAY = { "Work to swap, a tray", 40.0, "s", (20.0, 90.0), Ourselves, "estimate", Judged }
     /// Covering.
-    COVER_JAR = { "Hands to cover with vinegar and close, a jar", 90.0, "s", (45.0, 180.0), Ourselves, "estimate", Judged }
+    COVER_JAR = { "Work to cover with vinegar and close, a jar", 90.0, "s", (45.0, 180.0), Ourselves, "estimate", Judged }
     /// Pouring off.
-    POUR_OFF_JAR = { "Hands to pour off and fill with oil, a jar", 180.0, "s", (90.0, 360.0), Ourselves, "estimate", Judged }
+    POUR_OFF_JAR = { "Work to pour off and fill with oil, a jar", 180.0, "s", (90.0, 360.0), Ourselves, "estimate", Judged }
     /// Measuring pH.
-    METER = { "Hands to measure pH at a centre and on a blended sample", 600.0, "s", (300.0, 1200.0), Ourselves, "estimate, with the meter's own test", Judged }
+    METER = { "Work to measure pH at a centre and on a blended sample", 600.0, "s", (300.0, 1200.0), Ourselves, "estimate, with the meter's own test", Judged }
     /// Rolling.
-    ROLL_JAR = { "Hands to roll, a jar", 20.0, "s", (10.0, 40.0), Ourselves, "estimate", Judged }
+    ROLL_JAR = { "Work to roll, a jar", 20.0, "s", (10.0, 40.0), Ourselves, "estimate", Judged }
     /// What a shift costs.
-    SHIFT_POINTS = { "Points for a quarter of an hour outside the usual gap", 2.0, "1", (1.0, 4.0), Ourselves, "a wish, not a fact: beside the 10 points of a minute of sleep", Judged }
+    SHIFT_POINTS = { "Points for a quarter of an hour outside the usual gap", 2.0, "1", (1.0, 4.0), Ourselves, "a wish, not a fact: next to the 10 points of a minute of sleep", Judged }
     /// Clean and waiting.
     CLEAN_WAITS = { "Clean ware and measured milk may wait", 30.0, "min", (15.0, 60.0), Ourselves, "covered, and the milk cold", Judged }
     /// Curd that waits in its whey.
     CURD_WAITS = { "Cut curd may wait in its whey beyond its rest", 30.0, "min", (15.0, 60.0), Ourselves, "it firms and sours on", Judged }
     /// How far a turn may be moved.
-    TURN_GIVES = { "Share of the time between turns by which a turn may be moved", 0.4, "1", (0.1, 0.5), Ourselves, "the drip is of first order and slow beside it; a night must fit between two turns", Judged }
+    TURN_GIVES = { "Share of the time between turns by which a turn may be moved", 0.4, "1", (0.1, 0.5), Ourselves, "the drip is of first order and slow next to it; a night must fit between two turns", Judged }
     /// How far drying may be moved.
     LOSS_GIVES = { "Loss by which drying may end sooner or later", 1.0, "%", (0.5, 2.0), Ourselves, "less than the trays lie apart", Judged }
     /// How far drying may be moved at most.

@@ -5,11 +5,11 @@ use super::gap::MOST_POINTS;
 
 crate::constants! {
     /// A minute of sleep.
-    SLEEP_POINTS = { "Points for a minute of hands while asleep", 10.0, "1/min", (5.0, 20.0), Ourselves, "a wish, not a fact: beside the 2 points of a quarter of an hour's shift", Judged }
+    SLEEP_POINTS = { "Points for a minute of work while asleep", 10.0, "1/min", (5.0, 20.0), Ourselves, "a wish, not a fact: next to the 2 points of a quarter of an hour's shift", Judged }
     /// A minute of work.
-    WORK_POINTS = { "Points for a minute of hands while at work", 4.0, "1/min", (2.0, 10.0), Ourselves, "a wish, not a fact: less than sleep", Judged }
+    WORK_POINTS = { "Points for a minute of cheese work while at work", 4.0, "1/min", (2.0, 10.0), Ourselves, "a wish, not a fact: less than sleep", Judged }
     /// A minute of an appointment.
-    BUSY_POINTS = { "Points for a minute of hands while busy elsewhere", 10.0, "1/min", (4.0, 20.0), Ourselves, "a wish, not a fact: an appointment is missed like sleep", Judged }
+    BUSY_POINTS = { "Points for a minute of work while busy elsewhere", 10.0, "1/min", (4.0, 20.0), Ourselves, "a wish, not a fact: an appointment is missed like sleep", Judged }
     /// Waiting.
     WAIT_POINTS = { "Points for a quarter of an hour of waiting to begin, or of being finished too soon", 1.0, "1", (0.0, 4.0), Ourselves, "a wish, not a fact: a day's wait is worth ten minutes of sleep", Judged }
 }

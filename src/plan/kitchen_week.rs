@@ -309,7 +309,7 @@ fn keep_until(tasks: &mut Vec<WeekTask>, ends_min: i64, from_min: i64, asked: &A
         key: LAST_DAY.to_owned(),
         stage: Stage::Keeping,
         name: "Last day of the planned keeping".to_owned(),
-        what: "What is left is thrown away, whatever it looks and smells like; local rules may say sooner.".to_owned(),
+        what: "Discard what is left, whatever it looks and smells like. Local rules may set an earlier day.".to_owned(),
         note: None,
         start: last,
         end: last,

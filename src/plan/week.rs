@@ -114,7 +114,7 @@ pub fn stretches(batch: &Batch, tasks: &Tasks, plan: &Schedule) -> Vec<Stretch> 
     let stages = [
         (Stage::Draining, "the cheeses drain", between("ladle", "unmould"), drained_h),
         (Stage::Drying, "the cheeses dry", between("unmould", "weigh"), design.drying.drying_h),
-        (Stage::Pickling, "the cheeses lie in the vinegar", between("vinegar", "sour"), design.pickling.pickling_h),
+        (Stage::Pickling, "the cheeses are in the vinegar", between("vinegar", "sour"), design.pickling.pickling_h),
     ];
     stages
         .into_iter()

@@ -165,15 +165,15 @@ pub fn cost_note(a: &Batch, b: &Batch) -> Option<String> {
         };
         if !missing.is_empty() {
             let goods: Vec<String> = missing.iter().map(|need| lower_first(need.good.label())).collect();
-            return Some(format!("No costs side by side: {name} names no supply of {}.", goods.join(", ")));
+            return Some(format!("No costs side by side: {name} has no supply entered for {}.", goods.join(", ")));
         }
     }
     if a.design.supplies.currency != b.design.supplies.currency {
-        return Some("No costs side by side: the two reckon in unlike currencies.".to_owned());
+        return Some("No costs side by side: the designs use different currencies.".to_owned());
     }
     let milk = |batch: &Batch| batch.design.supplies.goods.get(&Good::Milk).cloned();
     let one_price = a.design.milk.milk_kind != b.design.milk.milk_kind && milk(a) == milk(b);
-    one_price.then(|| "Both milks are reckoned at one price: B still names the packages of A's milk.".to_owned())
+    one_price.then(|| "Both milks have one price here: B still has the packages of A's milk.".to_owned())
 }
 
 /// Returns the cautions that one of the two alone has.

@@ -79,7 +79,7 @@ fn shopping(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
             amount: Amount::new(1000.0 * milk.skim_kg, Unit::Gram, 0),
             also: Some(Amount::new(milk.skim_l, Unit::Litre, 2)),
             kitchen: facts.kitchen("skim_l").or_else(|| facts.kitchen("skim_kg")),
-            look_for: "to bring the fat down".to_owned(),
+            look_for: "to lower the fat".to_owned(),
             buy: None,
         });
         rows.push(ShoppingRow {
@@ -155,6 +155,6 @@ fn pepper_vinegar_and_oil(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
     let oil = batch
         .keeping
         .done()
-        .map(|keeping| row("Oil", Amount::new(keeping.oil_ml, Unit::Millilitre, 0), "oil_ml", "fresh, for the cold".to_owned()));
+        .map(|keeping| row("Oil", Amount::new(keeping.oil_ml, Unit::Millilitre, 0), "oil_ml", "fresh; keep refrigerated".to_owned()));
     [pepper, vinegar, jars, oil].into_iter().flatten().collect()
 }

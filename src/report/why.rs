@@ -40,8 +40,8 @@ pub fn why_words(why: &Why) -> WhyWords {
     // The ledger is built in and a test reads it.
     let rows = ledger().unwrap_or_default();
     let spread = figure.likely_text().map_or_else(
-        || "no likely range is worked out for it by itself; it is as uncertain as what enters".to_owned(),
-        |likely| format!("likely {likely}: what the uncertain constants and other kitchens make of it"),
+        || "no likely range of its own; it is as uncertain as what enters".to_owned(),
+        |likely| format!("likely {likely} (rule of thumb or slow and fast runs)"),
     );
     let source = why.source.as_ref().map_or_else(String::new, |row| format!("{} (seen: {}); ", row.title, row.seen));
     let plain = |inputs: &[(&'static crate::design::Field, String)]| {

@@ -25,7 +25,7 @@ pub(super) fn add_vinegar(all: &mut Vec<Task>, design: &Design, pickling: &Pickl
     let soak = may_wait(whole(60.0 * design.pickling.pickling_h).max(cover_min), whole(60.0 * VINEGAR_WAITS.value));
     all.push(
         Task::new("vinegar", Stage::Pickling, "Cover with vinegar", cover_min, soak)
-            .saying("Never shorter than planned: the centre sours last."),
+            .saying("Never shorter than planned: the centre turns sour last."),
     );
     let name = match design.keeping.kept_in {
         KeptIn::Oil => "Measure pH, pour off, cover with oil",
@@ -35,7 +35,7 @@ pub(super) fn add_vinegar(all: &mut Vec<Task>, design: &Design, pickling: &Pickl
     let sour_min = visit_min(METER.value + oil_s);
     all.push(
         Task::new("sour", Stage::Keeping, name, sour_min, Gap::fixed(sour_min))
-            .saying("At the centre of one cheese and on a blended sample; a modelled pH is no proof."),
+            .saying("At the centre of one cheese and of a blended sample. A modelled pH is no proof."),
     );
 }
 
@@ -48,7 +48,7 @@ pub(super) fn rolling(design: &KeepingDesign, jars: u32) -> Vec<Task> {
     let times = (design.keeping_days / (0.5 * (soonest_d + latest_d))).floor().max(0.0) as u32;
     let hands_min = visit_min(ROLL_JAR.value * f64::from(jars.max(1)));
     let rest = Task::new("rest", Stage::Keeping, "Let the jars rest in the cold", 0, every_few_days())
-        .saying("Under oil nothing sees the air: cold from the first hour to the last.");
+        .saying("There is no air under oil: keep the jars cold from the first hour to the last.");
     let rolls = (1..=times).map(|time| {
         Task::new(format!("roll_{time}"), Stage::Keeping, format!("Roll the jars, {time}"), hands_min, every_few_days())
     });

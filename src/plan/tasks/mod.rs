@@ -31,7 +31,7 @@ impl Task {
         let name = name.into();
         let note = (hands_min > then.most_min).then(|| {
             let (hands, gap) = (length(hands_min), length(then.most_min));
-            format!("“{name}” takes {hands} of hands, more than the {gap} until the next step; it follows when the hands are free.")
+            format!("“{name}” takes {hands} of work, more than the {gap} until the next step, which follows when you are free.")
         });
         let handling = Handling::new(name, hands_min, then.not_before(hands_min));
         Self { key: key.into(), stage, handling, what: String::new(), note }

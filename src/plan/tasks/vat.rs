@@ -10,7 +10,7 @@ use crate::plan::hands::{
 use crate::process::{MilkOutcome, VatOutcome};
 
 /// What is said of cleaning: what heat does, and what cold cannot do.
-const CLEANING: &str = "Steam what is of steel. What heat would melt is treated cold, by the words on the packet of what you use; cold treatment is weaker, vinegar does not do, and neither kills spores.";
+const CLEANING: &str = "Steam everything made of steel. Treat what heat would melt with a sanitiser, as its label says. A cold sanitiser is weaker than steam, vinegar is not enough, and neither kills spores.";
 
 pub(super) fn tasks(design: &Design, milk: &MilkOutcome, vat: &VatOutcome) -> Vec<Task> {
     let mut all = vec![sanitise(), measure(milk)];
@@ -37,8 +37,8 @@ fn measure(milk: &MilkOutcome) -> Task {
 /// Warming is watched from its start to the rennet: the temperature must be caught, not found.
 fn warming(design: &Design, milk: &MilkOutcome, vat: &VatOutcome) -> Vec<Task> {
     let how = match design.vat.heating {
-        Heating::Bath => "Stir now and then; catch the temperature.",
-        Heating::DoubleBoiler | Heating::Hob => "Stir without pause; catch the temperature.",
+        Heating::Bath => "Stir now and then, and watch the temperature.",
+        Heating::DoubleBoiler | Heating::Hob => "Stir all the time, and watch the temperature.",
     };
     let (calcium_min, rennet_min) = (whole(vat.to_calcium_min), whole(vat.to_rennet_min));
     let watched = |key, name, minutes| Task::new(key, Stage::Vat, name, minutes, Gap::fixed(minutes)).saying(how);
@@ -65,7 +65,7 @@ fn setting(design: &Design, milk: &MilkOutcome, vat: &VatOutcome) -> Vec<Task> {
     let rest = may_wait(whole(design.vat.whey_rest_min).max(hands_min), whole(CURD_WAITS.value));
     all.push(
         Task::new("cut", Stage::Vat, name, hands_min, rest)
-            .saying("Not clean: wait a quarter of an hour and test again, and plan on from there (common practice, no source)."),
+            .saying(format!("Not clean: wait {:.0} min, test again, and plan on from there (common practice, no source).", TEST_AGAIN.value)),
     );
     all
 }

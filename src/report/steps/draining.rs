@@ -10,9 +10,9 @@ pub(super) fn ladle(design: &DrainingDesign, vat: &VatOutcome, draining: &Draini
     let what = if draining.fits { "the curd into the moulds, evenly." } else { "the curd into the moulds; top up as it sinks." };
     let mut step = Step::once(("ladle", "Ladle"), Stage::Draining, vat.to_ladle_min, "Ladle", what);
     step.targets.push(Facts::plain("moulds", f64::from(design.mould_count), Unit::One, 0));
-    step.targets.push(Facts::plain("curd each", draining.ladled_ml, Unit::Millilitre, 0));
+    step.targets.push(Facts::plain("curd in each", draining.ladled_ml, Unit::Millilitre, 0));
     step.targets.push(Facts::plain("drains at", design.draining_temperature_c, Unit::Celsius, 0));
-    "Curd left over: one mould more.".clone_into(&mut step.if_off);
+    "Curd left over: use one more mould.".clone_into(&mut step.if_off);
     step.write_down = "moulds filled";
     step.governed_by =
         &["mould_count", "mould_diameter_mm", "mould_height_mm", "drip_end_moisture_percent", "draining_temperature_c"];
@@ -32,14 +32,14 @@ pub(super) fn turns(batch: &Batch, vat: &VatOutcome, draining: &DrainingOutcome,
         let each = Amount::new(salting.salt_each_turn_g, Unit::Gram, 1);
         step.targets.push(facts.target("salt_each_turn_g", "salt on each cheese", each));
         step.times = turn_times(salted_min, 0);
-        "Salt missed: give it at the next turn.".clone_into(&mut step.if_off);
+        "Forgot the salt: add it at the next turn.".clone_into(&mut step.if_off);
         step.write_down = "salt, g";
         step.governed_by = &["salt_percent", "salted_turns", "salt_run_off_percent"];
         steps.push(step);
     }
     if let Some(first_min) = plain_min.first() {
         let mut step = Step::once(("turn", "Turn"), Stage::Draining, *first_min, "Turn", "the cheeses in their moulds.");
-        step.targets.push(Facts::plain("from turn to turn", batch.design.draining.turn_gap_h, Unit::Hour, 1));
+        step.targets.push(Facts::plain("time to the next turn", batch.design.draining.turn_gap_h, Unit::Hour, 1));
         step.times = turn_times(plain_min, salted);
         "Curd sticks or breaks: wait an hour and turn again.".clone_into(&mut step.if_off);
         step.write_down = "whey, g";
@@ -60,11 +60,11 @@ pub(super) fn unmould(vat: &VatOutcome, draining: &DrainingOutcome, facts: &Fact
     let mut step = Step::once(("unmould", "Unmould"), Stage::Draining, at_min, "Unmould", "the cheeses and weigh one.");
     step.targets.push(facts.target("drained_cheese_g", "one cheese", Amount::new(draining.cheese_g, Unit::Gram, 0)));
     let thick = Amount::new(draining.thickness_mm, Unit::Millimetre, 0);
-    step.targets.push(facts.target("drained_thickness_mm", "thick", thick));
+    step.targets.push(facts.target("drained_thickness_mm", "thickness", thick));
     step.if_off = if draining.drip_has_stopped {
-        "Heavier: drain on, cold, and weigh again.".to_owned()
+        "Heavier: drain longer, in the cold, and weigh again.".to_owned()
     } else {
-        format!("The drip is planned to stop only {:.0}\u{a0}h after ladling; drain on, cold, until it has.", draining.drip_stops_h)
+        format!("The drip stops only {:.0}\u{a0}h after ladling: drain in the cold until it has stopped.", draining.drip_stops_h)
     };
     step.write_down = "one cheese, g";
     step.governed_by = &["turn_count", "turn_gap_h"];
@@ -78,9 +78,9 @@ pub(super) fn pepper(design: &SaltingDesign, salting: &SaltingOutcome, at_min: f
     }
     let what = if design.pepper_treated { "the cheeses in the treated pepper." } else { "the cheeses in the pepper." };
     let mut step = Step::once(("unmould", "Pepper"), Stage::Salting, at_min, "Roll", what);
-    step.targets.push(facts.target("pepper_g", "pepper in all", Amount::new(salting.pepper_g, Unit::Gram, 0)));
-    step.targets.push(Facts::plain("on each", salting.pepper_each_g, Unit::Gram, 1));
-    "Falls off: roll again while the face is damp.".clone_into(&mut step.if_off);
+    step.targets.push(facts.target("pepper_g", "pepper for all", Amount::new(salting.pepper_g, Unit::Gram, 0)));
+    step.targets.push(Facts::plain("on each cheese", salting.pepper_each_g, Unit::Gram, 1));
+    "Pepper falls off: roll again while the cheese is damp.".clone_into(&mut step.if_off);
     step.write_down = "pepper left, g";
     step.governed_by = &["pepper_g_dm2", "pepper_treated"];
     Some(step)

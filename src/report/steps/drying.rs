@@ -19,10 +19,10 @@ pub(super) fn drying(design: &DryingDesign, drying: &DryingOutcome, start_min: f
             Stage::Drying,
             start_min + 60.0 * swap_h,
             "Swap",
-            "the trays: the fastest to where it dries slowest.",
+            "the trays: move the fastest to where drying is slowest.",
         );
-        swap.targets.push(Facts::plain("apart at the end", drying.spread_swapped_percent, Unit::Percent, 1));
-        swap.if_off = format!("Forgotten: they end {:.1}\u{a0}% of moisture apart; sort them.", drying.spread_unswapped_percent);
+        swap.targets.push(Facts::plain("moisture gap between trays at the end", drying.spread_swapped_percent, Unit::Percent, 1));
+        swap.if_off = format!("Forgot to swap: the moisture gap is {:.1} percentage points; sort the cheeses by weight.", drying.spread_unswapped_percent);
         swap.write_down = "one cheese, g";
         swap.governed_by = &["tray_swap"];
         steps.push(swap);
@@ -47,7 +47,7 @@ fn lay(design: &DryingDesign, drying: &DryingOutcome, start_min: f64) -> Step {
     step.targets.push(Facts::plain("humidity", drying.air_humidity_percent, Unit::Percent, 0));
     step.targets.push(Facts::plain("trays", f64::from(drying.trays_wanted.max(1)), Unit::One, 0));
     step.lasts = Some(Facts::plain("for", design.drying_h, Unit::Hour, 0));
-    "Wet after hours: more air.".clone_into(&mut step.if_off);
+    "Still wet after hours: give them more air.".clone_into(&mut step.if_off);
     step.write_down = "air, °C";
     step.governed_by = &[
         "drying_place",
@@ -71,12 +71,12 @@ fn lay(design: &DryingDesign, drying: &DryingOutcome, start_min: f64) -> Step {
 
 fn weigh(design: &DryingDesign, drying: &DryingOutcome, start_min: f64, facts: &Facts) -> Step {
     let at_min = start_min + 60.0 * design.drying_h;
-    let mut step = Step::once(("weigh", "Weigh"), Stage::Drying, at_min, "Weigh", "one cheese of each tray; chill them all.");
+    let mut step = Step::once(("weigh", "Weigh"), Stage::Drying, at_min, "Weigh", "one cheese from each tray; chill them all.");
     step.targets.push(facts.target("dried_cheese_g", "one cheese", Amount::new(drying.end.cheese_g, Unit::Gram, 0)));
-    step.targets.push(facts.target("drying_loss_percent", "lost", Amount::new(drying.end.loss_percent, Unit::Percent, 0)));
+    step.targets.push(facts.target("drying_loss_percent", "weight lost", Amount::new(drying.end.loss_percent, Unit::Percent, 0)));
     step.if_off = match hours_per_gram(&drying.middle) {
-        Some(hours) => format!("Heavier: dry on, about {} a gram.", duration(60.0 * hours)),
-        None => "Heavier: dry on.".to_owned(),
+        Some(hours) => format!("Heavier: dry longer, about {} for each gram.", duration(60.0 * hours)),
+        None => "Heavier: dry longer.".to_owned(),
     };
     step.write_down = "one cheese, g";
     step.governed_by = &["drying_h"];

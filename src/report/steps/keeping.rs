@@ -17,19 +17,19 @@ pub(super) fn keep(whole: &Design, keeping: &KeepingOutcome, at_min: f64, facts:
     let name = if design.kept_in == KeptIn::Oil { "Oil" } else { "Keep" };
     let (verb, what) = match design.kept_in {
         KeptIn::Vinegar => ("Keep", "the jars cold, every cheese under the vinegar."),
-        KeptIn::Oil => ("Pour", "off the vinegar and cover with oil, only after the pH was measured."),
-        KeptIn::Bare => ("Keep", "the cheeses cold, covered, and eat them soon."),
+        KeptIn::Oil => ("Pour", "off the vinegar and cover with oil, only after you have measured the pH."),
+        KeptIn::Bare => ("Keep", "the cheeses cold and covered."),
     };
     let mut step = Step::once((task, name), Stage::Keeping, at_min, verb, what);
     if design.kept_in == KeptIn::Oil {
         let left = Amount::new(keeping.vinegar_left_ml, Unit::Millilitre, 0);
-        step.targets.push(facts.target("vinegar_left_ml", "vinegar left in all", left));
-        step.targets.push(facts.target("oil_ml", "oil in all", Amount::new(keeping.oil_ml, Unit::Millilitre, 0)));
+        step.targets.push(facts.target("vinegar_left_ml", "vinegar left in the jars", left));
+        step.targets.push(facts.target("oil_ml", "oil for all jars", Amount::new(keeping.oil_ml, Unit::Millilitre, 0)));
     }
     let cold = Amount::new(design.keeping_temperature_c, Unit::Celsius, 1);
     step.targets.push(Target::near("at", cold, 2.0 * THERMOMETER_SPREAD.value));
     step.lasts = Some(Facts::plain("for", design.keeping_days, Unit::Day, 0));
-    "Swelling, smell: throw out untasted; toxin may not show.".clone_into(&mut step.if_off);
+    "Swollen, gassy or smelly: discard untasted. Toxin may not show.".clone_into(&mut step.if_off);
     step.write_down = "fridge, °C";
     step.governed_by = &["kept_in", "poured_off_percent", "keeping_temperature_c", "keeping_days"];
     step

@@ -26,7 +26,7 @@ fn cover(design: &PicklingDesign, pickling: &PicklingOutcome, at_min: f64, facts
     step.targets.push(Target::near("vinegar for each cheese", each, JUG_SPREAD.value * pickling.vinegar_each_ml));
     let cold = Amount::new(design.pickling_temperature_c, Unit::Celsius, 1);
     step.targets.push(Target::near("at", cold, 2.0 * THERMOMETER_SPREAD.value));
-    "A cheese stands out: weigh it down, add vinegar as strong.".clone_into(&mut step.if_off);
+    "A cheese is not covered: weigh it down, or add vinegar of the same strength.".clone_into(&mut step.if_off);
     step.write_down = "vinegar, mL";
     step.governed_by = &[
         "pickled",
@@ -50,13 +50,13 @@ fn test(design: &PicklingDesign, pickling: &PicklingOutcome, dried_min: f64, fac
         Stage::Pickling,
         at_min,
         "Measure",
-        "the pH with a meter: the centre of one cheese, and one cheese blended.",
+        "the pH with a meter: at the centre of one cheese, and of one blended cheese.",
     );
     let ph = |value: f64| Amount::new(value, Unit::One, 1);
-    step.targets.push(Facts::plain("wanted below, both", wanted, Unit::One, 1));
-    step.targets.push(facts.target("centre_ph", "centre, by the model", ph(pickling.end.centre_ph)));
-    step.targets.push(facts.target("slurry_ph", "blended, by the model", ph(pickling.end.slurry_ph)));
-    step.if_off = format!("{wanted} or above: leave them in, cold, and measure again after days. The model proves nothing.");
+    step.targets.push(Facts::plain("both below", wanted, Unit::One, 1));
+    step.targets.push(facts.target("centre_ph", "model at the centre", ph(pickling.end.centre_ph)));
+    step.targets.push(facts.target("slurry_ph", "model, blended", ph(pickling.end.slurry_ph)));
+    step.if_off = format!("{wanted} or above: leave them in the cold vinegar and measure again in a few days. A modelled pH is no proof.");
     step.write_down = "pH, centre";
     step.governed_by = &["pickling_h"];
     step

@@ -20,7 +20,7 @@ pub(super) fn until_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome
         let mut on = Step::once(("calcium", "Warm on"), Stage::Vat, vat.to_calcium_min, "Warm on,", "stirring now and then.");
         on.targets.push(milk_at(design.vat.rennet_temperature_c));
         on.lasts = Some(Facts::plain("for", (vat.to_rennet_min - vat.to_calcium_min).max(0.0), Unit::Minute, 0));
-        "Too hot: cool it before the rennet. Too cool: wait.".clone_into(&mut on.if_off);
+        "Too hot: cool the milk before you add rennet. Too cool: wait.".clone_into(&mut on.if_off);
         on.write_down = "milk, °C";
         on.governed_by = &["rennet_temperature_c"];
         steps.push(on);
@@ -50,8 +50,8 @@ fn warm(task: &str, design: &Design, lasts_min: f64, to_c: f64, facts: &Facts, k
     }
     step.lasts = Some(facts.target(key, "for", Amount::new(lasts_min, Unit::Minute, 0)));
     let if_off = match design.vat.heating {
-        Heating::Bath | Heating::DoubleBoiler => "Slow: check lids, water. Fast: lift it out early.",
-        Heating::Hob => "Slow: more heat. Fast: take it off early.",
+        Heating::Bath | Heating::DoubleBoiler => "Slow: check the lids and the water. Fast: lift the pot out early.",
+        Heating::Hob => "Slow: more heat. Fast: take the pot off early.",
     };
     if_off.clone_into(&mut step.if_off);
     step.write_down = "milk, °C";
@@ -82,7 +82,7 @@ fn calcium(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts)
         step.targets.push(facts.target("calcium_ml", "or", Amount::new(milk.calcium_ml, Unit::Millilitre, 1)));
     }
     step.targets.push(milk_at(design.vat.calcium_temperature_c));
-    "Forgotten: before the rennet, never after.".clone_into(&mut step.if_off);
+    "Forgot it: add it before the rennet, never after.".clone_into(&mut step.if_off);
     step.write_down = "calcium, g";
     step.governed_by = &["calcium_form", "calcium_solution_percent", "calcium_dose_percent", "calcium_temperature_c"];
     step
@@ -96,7 +96,7 @@ pub(super) fn from_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome,
         let mut rest = Step::once(("cut", "Rest"), Stage::Vat, at_min, "Rest", "the cut curd in its whey.");
         rest.targets.push(Facts::plain("whey in the vat", vat.whey.total_kg(), Unit::Kilogram, 1));
         rest.lasts = Some(Facts::plain("for", design.vat.whey_rest_min, Unit::Minute, 0));
-        "Milky whey: cut too soft; ladle gently.".clone_into(&mut rest.if_off);
+        "Milky whey: it was cut too soft; ladle gently.".clone_into(&mut rest.if_off);
         rest.write_down = "whey, kg";
         rest.governed_by = &["whey_rest_min"];
         steps.push(rest);
@@ -110,11 +110,11 @@ fn rennet(milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Step {
         Stage::Vat,
         vat.to_rennet_min,
         "Stir",
-        "in the rennet, just diluted; then still the milk.",
+        "in the rennet, just diluted; then stop the milk moving.",
     );
     step.targets.push(facts.target("rennet_ml", "rennet", Amount::new(milk.rennet_ml, Unit::Millilitre, 2)));
     step.targets.push(facts.target("rennet_water_ml", "water", Amount::new(milk.rennet_water_ml, Unit::Millilitre, 0)));
-    "Mixed long before: mix afresh.".clone_into(&mut step.if_off);
+    "If it has stood, mix a new one.".clone_into(&mut step.if_off);
     step.write_down = "clock time";
     step.governed_by =
         &["rennet_label", "rennet_strength_imcu_ml", "rennet_ratio_parts", "rennet_dose_imcu_kg", "rennet_dilution_times"];
@@ -125,14 +125,14 @@ fn cut(design: &Design, vat: &VatOutcome, facts: &Facts) -> Step {
     let first_min = vat.to_rennet_min + design.vat.first_test_min;
     let mut step = Step::once(("cut", "Test, cut"), Stage::Vat, first_min, "Test", "for a clean break, then cut the curd.");
     step.targets.push(facts.target("clean_break_min", "after the rennet", Amount::new(vat.clean_break_min, Unit::Minute, 0)));
-    step.targets.push(Facts::plain("sets at", vat.setting_temperature_c, Unit::Celsius, 1));
+    step.targets.push(Facts::plain("temperature", vat.setting_temperature_c, Unit::Celsius, 1));
     if vat.tests > 1 {
         let gap_min = (vat.cut_min - design.vat.first_test_min) / f64::from(vat.tests - 1);
         let at_min = |test: u32| first_min + f64::from(test - 1) * gap_min;
         let tests = (1..vat.tests).map(|test| StepTime::counted(format!("test_{test}"), format!("Test {test}"), at_min(test)));
         step.times = tests.chain([StepTime::counted("cut", "Test, cut", at_min(vat.tests))]).collect();
     }
-    "Not clean: wait and test again (no source).".clone_into(&mut step.if_off);
+    "Not clean: wait and test again (common practice, no source).".clone_into(&mut step.if_off);
     step.write_down = "min to cut";
     step.governed_by = &["heat_while_setting", "firmness_multiple", "first_test_min"];
     step

@@ -30,9 +30,9 @@ fn one(task: &WeekTask, batch: &Batch) -> Step {
         "sanitise" => Said {
             name: "Sanitise",
             verb: "Sanitise",
-            what: "pot, tools and moulds: steel by steam, the rest by its packet.".to_owned(),
+            what: "pot, tools and moulds: steam the steel, the rest with a sanitiser, as its label says.".to_owned(),
             target: hands,
-            if_off: "Vinegar does not do; nothing here kills spores.",
+            if_off: "Vinegar is not enough. Nothing here kills spores.",
             write_down: "how",
         },
         "rest" => Said {
@@ -40,7 +40,7 @@ fn one(task: &WeekTask, batch: &Batch) -> Step {
             verb: "Let",
             what: "the jars rest in the cold.".to_owned(),
             target: cold,
-            if_off: "Swelling, smell: throw out untasted; toxin may not show.",
+            if_off: "Swollen, gassy or smelly: discard untasted. Toxin may not show.",
             write_down: "fridge, °C",
         },
         key if key.starts_with("roll_") => Said {
@@ -48,15 +48,15 @@ fn one(task: &WeekTask, batch: &Batch) -> Step {
             verb: "Roll",
             what: "the jars, and look for gas.".to_owned(),
             target: Facts::plain("jars", batch.pickling.done().map_or(0.0, |pickling| f64::from(pickling.jars)), Unit::One, 0),
-            if_off: "Swelling, smell: throw out untasted; toxin may not show.",
+            if_off: "Swollen, gassy or smelly: discard untasted. Toxin may not show.",
             write_down: "fridge, °C",
         },
         "last_day" => Said {
             name: "Last day",
-            verb: "Throw",
-            what: "away what is left, whatever it looks and smells like.".to_owned(),
+            verb: "Discard",
+            what: "what is left, whatever it looks and smells like.".to_owned(),
             target: kept,
-            if_off: "Local rules may say sooner.",
+            if_off: "Local rules may set an earlier day.",
             write_down: "cheeses left",
         },
         _ => Said {
@@ -64,7 +64,7 @@ fn one(task: &WeekTask, batch: &Batch) -> Step {
             verb: "Do",
             what: format!("this: {}. {}", task.name, task.what),
             target: hands,
-            if_off: "Late: what follows comes later too.",
+            if_off: "Late: the next tasks move later too.",
             write_down: "clock time",
         },
     };
