@@ -48,7 +48,7 @@ fn a_caution_stands_before_its_step() {
 #[test]
 fn a_plan_that_stopped_says_why() {
     let text = flat(&text(&plan(&sample::failed())));
-    assert!(text.contains("From here on the plan stops"), "{text}");
+    assert!(text.contains("The plan stops here"), "{text}");
     assert!(text.contains("Milk: a fat target of 9.0 %"), "{text}");
 }
 
