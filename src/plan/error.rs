@@ -6,7 +6,9 @@ use super::gap::Gap;
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
 pub enum ScheduleError {
     /// No handling at all.
-    #[error("there is nothing to plan: the batch has no step with work in it; correct the stage that could not be calculated first")]
+    #[error(
+        "there is nothing to plan: the batch has no step with work in it; correct the stage that could not be calculated first"
+    )]
     NothingToPlan,
     /// Limits that are not in order.
     #[error(

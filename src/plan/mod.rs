@@ -49,4 +49,5 @@ pub use why::Reason;
 use crate::source::Constant;
 
 /// The plan's own lists of constants, one a module.
-pub const CONSTANT_LISTS: [(&str, &[Constant]); 2] = [("hours of the maker", hours::CONSTANTS), ("work at each task", hands::CONSTANTS)];
+pub const CONSTANT_LISTS: [(&str, &[Constant]); 2] =
+    [("hours of the maker", hours::CONSTANTS), ("work at each task", hands::CONSTANTS)];

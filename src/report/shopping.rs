@@ -152,9 +152,8 @@ fn pepper_vinegar_and_oil(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
             format!("{:.0}\u{a0}mm wide inside, {:.0}\u{a0}mm to the fill line", design.jar_width_mm, design.jar_height_mm);
         row("Jars", Amount::new(f64::from(pickling.jars), Unit::One, 0), "jars", look_for)
     });
-    let oil = batch
-        .keeping
-        .done()
-        .map(|keeping| row("Oil", Amount::new(keeping.oil_ml, Unit::Millilitre, 0), "oil_ml", "fresh; keep refrigerated".to_owned()));
+    let oil = batch.keeping.done().map(|keeping| {
+        row("Oil", Amount::new(keeping.oil_ml, Unit::Millilitre, 0), "oil_ml", "fresh; keep refrigerated".to_owned())
+    });
     [pepper, vinegar, jars, oil].into_iter().flatten().collect()
 }

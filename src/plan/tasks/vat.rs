@@ -63,9 +63,9 @@ fn setting(design: &Design, milk: &MilkOutcome, vat: &VatOutcome) -> Vec<Task> {
     let hands_min = minutes_of(TEST_BREAK.value + CUT_LITRE.value * milk.vat_milk_l);
     let name = if last == 0 { "Test for a clean break, cut".to_owned() } else { format!("Test {}, cut", last + 1) };
     let rest = may_wait(whole(design.vat.whey_rest_min).max(hands_min), whole(CURD_WAITS.value));
-    all.push(
-        Task::new("cut", Stage::Vat, name, hands_min, rest)
-            .saying(format!("Not clean: wait {:.0} min, test again, and plan on from there (common practice, no source).", TEST_AGAIN.value)),
-    );
+    all.push(Task::new("cut", Stage::Vat, name, hands_min, rest).saying(format!(
+        "Not clean: wait {:.0} min, test again, and plan on from there (common practice, no source).",
+        TEST_AGAIN.value
+    )));
     all
 }

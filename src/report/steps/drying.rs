@@ -22,7 +22,10 @@ pub(super) fn drying(design: &DryingDesign, drying: &DryingOutcome, start_min: f
             "the trays: move the fastest to where drying is slowest.",
         );
         swap.targets.push(Facts::plain("moisture gap between trays at the end", drying.spread_swapped_percent, Unit::Percent, 1));
-        swap.if_off = format!("Forgot to swap: the moisture gap is {:.1} percentage points; sort the cheeses by weight.", drying.spread_unswapped_percent);
+        swap.if_off = format!(
+            "Forgot to swap: the moisture gap is {:.1} percentage points; sort the cheeses by weight.",
+            drying.spread_unswapped_percent
+        );
         swap.write_down = "one cheese, g";
         swap.governed_by = &["tray_swap"];
         steps.push(swap);

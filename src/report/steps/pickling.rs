@@ -56,7 +56,8 @@ fn test(design: &PicklingDesign, pickling: &PicklingOutcome, dried_min: f64, fac
     step.targets.push(Facts::plain("both below", wanted, Unit::One, 1));
     step.targets.push(facts.target("centre_ph", "model at the centre", ph(pickling.end.centre_ph)));
     step.targets.push(facts.target("slurry_ph", "model, blended", ph(pickling.end.slurry_ph)));
-    step.if_off = format!("{wanted} or above: leave them in the cold vinegar and measure again in a few days. A modelled pH is no proof.");
+    step.if_off =
+        format!("{wanted} or above: leave them in the cold vinegar and measure again in a few days. A modelled pH is no proof.");
     step.write_down = "pH, centre";
     step.governed_by = &["pickling_h"];
     step
