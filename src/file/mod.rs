@@ -1,5 +1,6 @@
 //! Save files: frozen types per format, errors that help, writing without loss.
 
+mod design_file;
 mod error;
 mod frozen;
 mod read;
@@ -8,12 +9,13 @@ mod texts;
 mod v1;
 mod v2;
 mod v3;
+mod v4;
 mod wording;
 mod write;
 
+pub use design_file::DesignFile;
 pub use error::FileError;
-pub use read::{MOST_BYTES, from_text, read};
+pub use read::{MOST_BYTES, from_text, read, to_text};
 pub use stamp::{Stamp, stamp};
 pub use texts::check_texts;
-pub use v3::to_text;
 pub use write::write_safely;

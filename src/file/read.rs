@@ -1,14 +1,16 @@
 //! Reading a design, whatever is in the file.
 
-use super::{FileError, check_texts, v1, v2, v3, wording};
+use super::design_file::DesignFile;
+use super::{FileError, check_texts, v1, v2, v3, v4, wording};
 use crate::design::Design;
+use serde::de::DeserializeOwned;
 use std::io::Read;
 use std::path::Path;
 
 /// Greatest size of a design file; a real one has about 3 kB.
 pub const MOST_BYTES: u64 = 1 << 20;
 /// The newest format.
-const NEWEST: u32 = 3;
+const NEWEST: u32 = 4;
 
 /// The first member alone, to learn the format before anything else is understood.
 #[derive(serde::Deserialize)]
@@ -16,11 +18,77 @@ struct Format {
     format: u32,
 }
 
-/// Reads a design from a file.
+impl DesignFile {
+    /// Reads a file.
+    ///
+    /// # Errors
+    /// [`FileError`]; with line and column where the text cannot be understood.
+    pub fn read(path: &Path) -> Result<Self, FileError> {
+        Self::from_text(&content(path)?)
+    }
+
+    /// Reads the text of a file, of whatever format.
+    ///
+    /// # Errors
+    /// As for [`DesignFile::read`].
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::{design::{Design, DesignId}, file::DesignFile};
+    /// let file = DesignFile { id: Some(DesignId::from_random_bits(7)), design: Design::default() };
+    /// assert_eq!(DesignFile::from_text(&file.to_text())?, file);
+    /// assert_eq!(DesignFile::from_text("(format: 3)")?.id, None);
+    /// # Ok::<(), vatsketch::file::FileError>(())
+    /// ```
+    pub fn from_text(text: &str) -> Result<Self, FileError> {
+        let file = saved(text)?.into_design()?;
+        check_texts(&file.design)?;
+        file.design.check()?;
+        Ok(file)
+    }
+
+    /// Returns the text of a file, in the newest format.
+    ///
+    /// Title and note are cut to what a file keeps, so that the text can always be read again; ask [`check_texts`] first where nothing may
+    /// be lost.
+    #[must_use]
+    pub fn to_text(&self) -> String {
+        v4::to_text(self.id, &self.design)
+    }
+}
+
+/// Reads a design from a file, without its id.
 ///
 /// # Errors
-/// [`FileError`]; with line and column where the text cannot be understood.
+/// As for [`DesignFile::read`].
 pub fn read(path: &Path) -> Result<Design, FileError> {
+    DesignFile::read(path).map(|file| file.design)
+}
+
+/// Reads a design from text, without its id.
+///
+/// # Errors
+/// As for [`DesignFile::read`].
+///
+/// # Example
+/// ```
+/// use vatsketch::{design::Design, file};
+/// let design = Design { title: "Trial".into(), ..Design::default() };
+/// assert_eq!(file::from_text(&file::to_text(&design))?, design);
+/// # Ok::<(), file::FileError>(())
+/// ```
+pub fn from_text(text: &str) -> Result<Design, FileError> {
+    DesignFile::from_text(text).map(|file| file.design)
+}
+
+/// Returns a design as the text of a file that has no id; otherwise as [`DesignFile::to_text`].
+#[must_use]
+pub fn to_text(design: &Design) -> String {
+    v4::to_text(None, design)
+}
+
+/// Returns the text of a file, if it can be that of a design.
+fn content(path: &Path) -> Result<String, FileError> {
     let unreadable = |cause| FileError::Unreadable { path: path.to_owned(), cause };
     let file = std::fs::File::open(path).map_err(unreadable)?;
     let bytes = file.metadata().map_err(unreadable)?.len();
@@ -33,45 +101,35 @@ pub fn read(path: &Path) -> Result<Design, FileError> {
     if content.len() as u64 > MOST_BYTES {
         return Err(FileError::TooLarge { bytes: content.len() as u64, most: MOST_BYTES });
     }
-    from_text(std::str::from_utf8(&content).map_err(|_| FileError::NotText)?)
+    String::from_utf8(content).map_err(|_| FileError::NotText)
 }
 
-/// Reads a design from text.
-///
-/// # Errors
-/// As for [`read`].
-///
-/// # Example
-/// ```
-/// use vatsketch::{design::Design, file};
-/// let design = Design { title: "Trial".into(), ..Design::default() };
-/// assert_eq!(file::from_text(&file::to_text(&design))?, design);
-/// # Ok::<(), file::FileError>(())
-/// ```
-pub fn from_text(text: &str) -> Result<Design, FileError> {
+/// Returns what a text says, brought to the newest format step by step.
+fn saved(text: &str) -> Result<v4::Saved, FileError> {
     if text.len() as u64 > MOST_BYTES {
         return Err(FileError::TooLarge { bytes: text.len() as u64, most: MOST_BYTES });
     }
     // Some editors put a mark of the encoding first; it is no part of the text.
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    let malformed = |error: ron::error::SpannedError| FileError::Malformed {
-        line: error.span.start.line,
-        column: error.span.start.col,
-        cause: wording::cause(&error.code),
-    };
-    let Format { format } = ron::from_str(text).map_err(malformed)?;
+    let Format { format } = parsed(text)?;
     if format == 0 {
         return Err(FileError::NoSuchFormat { found: format, newest: NEWEST });
     }
     if format > NEWEST {
         return Err(FileError::TooNew { found: format, newest: NEWEST });
     }
-    let design = match format {
-        1 => ron::from_str::<v1::Saved>(text).map_err(malformed)?.into_design(),
-        2 => ron::from_str::<v2::Saved>(text).map_err(malformed)?.into_design(),
-        _ => ron::from_str::<v3::Saved>(text).map_err(malformed)?.into_design()?,
-    };
-    check_texts(&design)?;
-    design.check()?;
-    Ok(design)
+    Ok(match format {
+        1 => v3::Saved::from(v2::Saved::from(parsed::<v1::Saved>(text)?)).into(),
+        2 => v3::Saved::from(parsed::<v2::Saved>(text)?).into(),
+        3 => parsed::<v3::Saved>(text)?.into(),
+        _ => parsed(text)?,
+    })
+}
+
+fn parsed<T: DeserializeOwned>(text: &str) -> Result<T, FileError> {
+    ron::from_str(text).map_err(|error| FileError::Malformed {
+        line: error.span.start.line,
+        column: error.span.start.col,
+        cause: wording::cause(&error.code),
+    })
 }

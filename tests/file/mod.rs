@@ -1,5 +1,7 @@
 //! Tests of `src/file`.
 
+mod frozen;
+mod id;
 mod keeping;
 mod reading;
 mod saved;

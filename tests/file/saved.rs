@@ -5,7 +5,7 @@ use vatsketch::design::{
     BuyFor, CalciumForm, CreamBy, DryingPlace, Field, Good, Habitual, Heating, JarLay, KeptIn, MilkKind, MilkTreatment,
     RennetLabel, Stage, VinegarBy, Wish, fields, hour, read_moment,
 };
-use vatsketch::file::{from_text, read, to_text};
+use vatsketch::file::{DesignFile, from_text, read, to_text};
 
 const FILES: [&str; 5] = ["ewes-milk", "first-vat", "open-air", "own-carton", "small-vat"];
 
@@ -110,4 +110,28 @@ fn every_file_of_format_three_opens_and_means_what_it_meant() {
     ] {
         assert!(text.contains(&format!("{member}: ")), "{member} is in no file");
     }
+}
+
+/// What format 4 changed is the id and the word for the wish; all else is as in format 3.
+#[test]
+fn every_file_of_format_four_opens_and_means_what_it_meant() {
+    let path = |format: u32, name: &str| format!("{}/tests/saved/{format}-{name}.vat.ron", env!("CARGO_MANIFEST_DIR"));
+    let ids = [
+        "c1a7d0f2-6b35-4e89-a4d1-70f3b58e2c96",
+        "5b0f6a4e-3c1d-4f7a-9d2e-8a61c70b94f3",
+        "e83f94b7-0d52-4c6e-b17a-259ad4f06c18",
+        "2d96c5e1-f7a8-43b0-8c4f-b6e01d7359fa",
+        "97e4b20c-a516-4d3f-9be8-04c8f1a2d765",
+    ];
+    for (name, id) in FILES.into_iter().zip(ids) {
+        let file = DesignFile::read(path(4, name).as_ref()).unwrap();
+        assert_eq!(file.id.unwrap().to_string(), id, "{name}");
+        assert_eq!(DesignFile::from_text(&file.to_text()).unwrap(), file, "{name}");
+        assert_eq!(file.design, read(path(3, name).as_ref()).unwrap(), "{name}");
+    }
+    let text = std::fs::read_to_string(path(4, "first-vat")).unwrap();
+    assert!(text.contains("wish: finished_by(\"2031-06-20 17:30\")"), "the wish has another word");
+    // The formats do not take each other's word.
+    assert!(from_text("(format: 3, week: (wish: finished_by(\"2031-06-20 17:30\")))").is_err());
+    assert!(from_text("(format: 4, week: (wish: ready_by(\"2031-06-20 17:30\")))").is_err());
 }

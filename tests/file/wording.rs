@@ -12,13 +12,13 @@ fn a_refusal_says_where_what_and_what_to_do() {
     for (text, place, words) in [
         ("", "line 1, column 1: ", "round brackets"),
         ("(title: \"x\")", "line 1, column 12: ", "`format` is missing"),
-        ("(format: 3, format: 3)", "line 1, column 13: ", "`format` stands twice"),
-        ("(format: 3,\n milk: (milk_l: 5.0,\n  mlik_kind: cow))", "line 3, column 3: ", "did you mean `milk_kind`?"),
-        ("(format: 3,\n milk: (milk_kind: camel))", "line 2, column 20: ", "cow, sheep, goat, buffalo, label"),
+        ("(format: 4, format: 3)", "line 1, column 13: ", "`format` stands twice"),
+        ("(format: 4,\n milk: (milk_l: 5.0,\n  mlik_kind: cow))", "line 3, column 3: ", "did you mean `milk_kind`?"),
+        ("(format: 4,\n milk: (milk_kind: camel))", "line 2, column 20: ", "cow, sheep, goat, buffalo, label"),
         // The parser points behind the sign, at the number itself.
-        ("(format: 3,\n draining: (mould_count: -8))", "line 2, column 27: ", "below zero"),
-        ("(format: 3,\n draining: (mould_count: 8.0))", "line 2, column 27: ", "whole number was written with a point"),
-        ("(format: 3) junk", "line 1, column 12: ", "something follows"),
+        ("(format: 4,\n draining: (mould_count: -8))", "line 2, column 27: ", "below zero"),
+        ("(format: 4,\n draining: (mould_count: 8.0))", "line 2, column 27: ", "whole number was written with a point"),
+        ("(format: 4) junk", "line 1, column 12: ", "something follows"),
     ] {
         let refused = refusal(text);
         assert!(refused.starts_with(place), "`{text}`: {refused}");
@@ -29,9 +29,9 @@ fn a_refusal_says_where_what_and_what_to_do() {
 
 #[test]
 fn no_refusal_speaks_of_the_parser() {
-    let deep = format!("(format: 3, note: {}", "[".repeat(150_000));
+    let deep = format!("(format: 4, note: {}", "[".repeat(150_000));
     for text in
-        ["", "(format: 3, milk: 3)", "(title: \"x\")", "(format: 3, milk: (x: 1))", "(format: 3, milk: (milk_kind: camel))", &deep]
+        ["", "(format: 4, milk: 3)", "(title: \"x\")", "(format: 4, milk: (x: 1))", "(format: 4, milk: (milk_kind: camel))", &deep]
     {
         let refused = refusal(text);
         for word in ["struct", "enum", "`Format`", "`Milk`", "`Saved`", "MilkKind", "ron::", "serde"] {
@@ -43,8 +43,8 @@ fn no_refusal_speaks_of_the_parser() {
 
 #[test]
 fn a_mark_of_the_encoding_before_the_text_is_no_part_of_it() {
-    assert_eq!(from_text("\u{feff}(format: 3)").unwrap(), Design::default());
-    assert_eq!(from_text("(\r\n  format: 3,\r\n)\r\n").unwrap(), Design::default());
+    assert_eq!(from_text("\u{feff}(format: 4)").unwrap(), Design::default());
+    assert_eq!(from_text("(\r\n  format: 4,\r\n)\r\n").unwrap(), Design::default());
 }
 
 #[test]

@@ -2,6 +2,7 @@
 
 mod constants;
 mod files;
+mod formats;
 mod imports;
 mod readme;
 mod words;

@@ -1,9 +1,19 @@
-//! The words of format 2 for the choices that format 1 did not have, frozen like the rest of the format.
+//! The words of format 2 for what is one of a few.
 
-use crate::file::frozen::saved_choices;
+use crate::file::frozen::frozen_choices;
+use crate::file::v1 as before;
 
-saved_choices! {
-    VinegarBy { PerGram = "per_gram", Cover = "cover" }
-    JarLay { Flat = "flat", OnEdge = "on_edge" }
-    KeptIn { Vinegar = "vinegar", Oil = "oil", Bare = "bare" }
+frozen_choices! {
+    MilkKind (after before::MilkKind;) { Cow = "cow", Sheep = "sheep", Goat = "goat", Buffalo = "buffalo", Label = "label" }
+    MilkTreatment (after before::MilkTreatment;) { Raw = "raw", Pasteurised = "pasteurised", Homogenised = "homogenised", UltraHeated = "ultra_heated" }
+    CreamBy (after before::CreamBy;) { FatTarget = "fat_target", CreamAmount = "cream_amount" }
+    CalciumForm (after before::CalciumForm;) { Anhydrous = "anhydrous", Dihydrate = "dihydrate", Solution = "solution" }
+    RennetLabel (after before::RennetLabel;) { Imcu = "imcu", Ratio = "ratio" }
+    PhKnown (after before::PhKnown;) { FromKind = "from_kind", Measured = "measured" }
+    Heating (after before::Heating;) { Bath = "bath", DoubleBoiler = "double_boiler", Hob = "hob" }
+    PotRest (after before::PotRest;) { Rack = "rack", Floor = "floor" }
+    DryingPlace (after before::DryingPlace;) { Cabinet = "cabinet", OpenAir = "open_air" }
+    VinegarBy () { PerGram = "per_gram", Cover = "cover" }
+    JarLay () { Flat = "flat", OnEdge = "on_edge" }
+    KeptIn () { Vinegar = "vinegar", Oil = "oil", Bare = "bare" }
 }

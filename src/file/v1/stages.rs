@@ -1,0 +1,97 @@
+//! The inputs of format 1, stage by stage, each with the value that a file means which leaves it out.
+
+use super::choices::{CalciumForm, CreamBy, DryingPlace, Heating, MilkKind, MilkTreatment, PhKnown, PotRest, RennetLabel};
+use crate::file::frozen::frozen_stage;
+
+frozen_stage! {
+    /// Milk, cream, calcium and rennet.
+    Milk () {
+        milk_l: f64 = 6.0;
+        milk_kind: MilkKind = MilkKind::Cow;
+        label_fat_percent: f64 = 3.6;
+        label_protein_percent: f64 = 3.3;
+        milk_treatment: MilkTreatment = MilkTreatment::Homogenised;
+        cream_by: CreamBy = CreamBy::FatTarget;
+        fat_target_percent: f64 = 4.2;
+        cream_on_hand_ml: f64 = 200.0;
+        cream_strength_percent: f64 = 30.0;
+        fridge_temperature_c: f64 = 5.0;
+        calcium_form: CalciumForm = CalciumForm::Dihydrate;
+        calcium_solution_percent: f64 = 33.0;
+        calcium_dose_percent: f64 = 0.014;
+        rennet_label: RennetLabel = RennetLabel::Imcu;
+        rennet_strength_imcu_ml: f64 = 180.0;
+        rennet_ratio_parts: f64 = 12_000.0;
+        rennet_dose_imcu_kg: f64 = 38.0;
+        rennet_dilution_times: f64 = 15.0;
+        ph_known: PhKnown = PhKnown::FromKind;
+        milk_ph: f64 = 6.65;
+    }
+}
+
+frozen_stage! {
+    /// Warming, setting and cutting.
+    Vat () {
+        heating: Heating = Heating::Bath;
+        bath_l: f64 = 8.0;
+        bath_start_temperature_c: f64 = 24.0;
+        bath_set_temperature_c: f64 = 37.5;
+        heater_power_w: f64 = 900.0;
+        room_temperature_c: f64 = 20.0;
+        pot_rest: PotRest = PotRest::Rack;
+        pot_depth_percent: f64 = 100.0;
+        bath_lid: bool = true;
+        pot_lid: bool = true;
+        calcium_temperature_c: f64 = 16.0;
+        rennet_temperature_c: f64 = 35.0;
+        heat_while_setting: bool = true;
+        firmness_multiple: f64 = 3.0;
+        first_test_min: f64 = 40.0;
+        whey_rest_min: f64 = 20.0;
+    }
+}
+
+frozen_stage! {
+    /// Moulds and draining.
+    Draining () {
+        mould_count: u32 = 12;
+        mould_diameter_mm: f64 = 68.0;
+        mould_height_mm: f64 = 70.0;
+        drip_end_moisture_percent: f64 = 61.0;
+        turn_count: u32 = 5;
+        turn_gap_h: f64 = 6.0;
+        draining_temperature_c: f64 = 16.0;
+    }
+}
+
+frozen_stage! {
+    /// Salt, before there was any pepper.
+    Salting () {
+        salt_percent: f64 = 1.9;
+        salted_turns: u32 = 2;
+        salt_run_off_percent: f64 = 12.0;
+    }
+}
+
+frozen_stage! {
+    /// Drying.
+    Drying () {
+        drying_place: DryingPlace = DryingPlace::Cabinet;
+        drying_h: f64 = 34.0;
+        cabinet_temperature_c: f64 = 43.0;
+        room_air_temperature_c: f64 = 20.0;
+        room_humidity_percent: f64 = 50.0;
+        day_temperature_c: f64 = 27.0;
+        day_humidity_percent: f64 = 52.0;
+        night_temperature_c: f64 = 18.0;
+        night_humidity_percent: f64 = 78.0;
+        day_h: f64 = 11.0;
+        air_speed_m_s: f64 = 0.8;
+        underside_open_percent: f64 = 60.0;
+        tray_count: u32 = 3;
+        tray_width_mm: f64 = 310.0;
+        tray_depth_mm: f64 = 290.0;
+        tray_clearance_mm: f64 = 45.0;
+        tray_swap: bool = true;
+    }
+}

@@ -1,0 +1,19 @@
+//! The id of a design in a file of format 4: a plain text, and no member at all where there is none.
+
+use crate::design::DesignId;
+use serde::de::Error;
+use serde::{Deserialize, Deserializer, Serializer};
+
+/// Writes the id; asked only where there is one.
+pub(super) fn serialize<S: Serializer>(id: &Option<DesignId>, serializer: S) -> Result<S::Ok, S::Error> {
+    match id {
+        Some(id) => serializer.collect_str(id),
+        None => serializer.serialize_none(),
+    }
+}
+
+/// Reads the id; what is wrong with it is told with its place in the file.
+pub(super) fn deserialize<'de, D: Deserializer<'de>>(deserializer: D) -> Result<Option<DesignId>, D::Error> {
+    let text = String::deserialize(deserializer)?;
+    DesignId::read(&text).map(Some).map_err(Error::custom)
+}

@@ -1,0 +1,68 @@
+//! Frozen means frozen: a changed design or a changed default changes no file that was written before.
+
+use std::collections::BTreeSet;
+use vatsketch::design::{BusyOnce, BuyFor, Design, Habitual, TakenHours, Wish, fields, hour};
+use vatsketch::file::{from_text, read};
+
+const FORMATS: [u32; 4] = [1, 2, 3, 4];
+
+fn saved(name: &str) -> String {
+    format!("{}/tests/saved/{name}", env!("CARGO_MANIFEST_DIR"))
+}
+
+/// Returns key and value of every input that there was when format 4 was released, as an empty file of a format meant them then.
+fn meant(format: u32) -> Vec<(String, String)> {
+    let text = std::fs::read_to_string(saved(&format!("{format}-short.means"))).unwrap();
+    text.lines().map(|line| line.split_once(' ').unwrap()).map(|(key, value)| (key.to_owned(), value.to_owned())).collect()
+}
+
+/// The values are literals in `tests/saved`, not those of today's design.
+#[test]
+fn a_short_file_of_any_format_means_what_it_meant() {
+    for format in FORMATS {
+        let design = read(saved(&format!("{format}-short.vat.ron")).as_ref()).unwrap();
+        let meant = meant(format);
+        let keys: BTreeSet<&String> = meant.iter().map(|(key, _)| key).collect();
+        assert_eq!((keys.len(), meant.len()), (79, 79), "inputs of format {format}");
+        for (key, value) in &meant {
+            assert_eq!(&design.get(key).unwrap().to_string(), value, "format {format}: {key}");
+        }
+        let night = &design.week.taken[..];
+        let [TakenHours { by: Habitual::Sleep, days: [true, true, true, true, true, true, true], from, to }] = night else {
+            panic!("format {format}: {night:?}")
+        };
+        assert_eq!((hour(*from), hour(*to)), ("22:45".to_owned(), "06:45".to_owned()), "format {format}");
+        assert_eq!((design.week.wish, design.week.zone.as_str(), &design.week.reached), (Wish::Open, "", &None));
+        assert_eq!(design.week.busy, Vec::<BusyOnce>::new());
+        assert_eq!((design.supplies.buy_for, design.supplies.waste_price), (BuyFor::LeastCost, 0.0));
+        assert!(design.supplies.currency.is_empty() && design.supplies.goods.is_empty());
+        assert!(design.title.is_empty() && design.note.is_empty());
+    }
+}
+
+/// Half a stage is as good as none: what it leaves out means the same.
+#[test]
+fn a_stage_that_is_begun_leaves_the_rest_as_it_meant() {
+    for format in FORMATS {
+        let short = from_text(&format!("(format: {format}, draining: (turn_count: 7), drying: (drying_h: 41.0))")).unwrap();
+        for (key, value) in meant(format) {
+            let value = match key.as_str() {
+                "turn_count" => "7".to_owned(),
+                "drying_h" => "41".to_owned(),
+                _ => value,
+            };
+            assert_eq!(short.get(&key).unwrap().to_string(), value, "format {format}: {key}");
+        }
+    }
+}
+
+/// As long as format 4 is the newest, a new design and an empty file are the same. Who changes a default of a design makes a format 5, whose
+/// files mean the new value; those of format 4 keep the old one.
+#[test]
+fn an_empty_file_of_the_newest_format_is_a_new_design() {
+    let design = from_text("(format: 4)").unwrap();
+    for field in fields() {
+        assert_eq!(field.get(&design), field.default(), "{}: a changed default needs a new format", field.key);
+    }
+    assert_eq!(design, Design::default(), "week and supplies");
+}
