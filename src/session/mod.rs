@@ -1,13 +1,13 @@
 //! The open design and what was done to it: commands, undo, the dirty mark, the last change in words; no widget.
 
 mod aim;
+mod appearance;
 mod background;
 mod change;
 mod command;
 mod draws;
 mod examples;
 mod jobs;
-mod look;
 mod now;
 mod open;
 mod recent;
@@ -16,13 +16,13 @@ mod second;
 mod undo;
 
 pub use aim::{AimError, TargetChoice};
+pub use appearance::{Appearance, Colours, KeptAppearance};
 pub use background::Background;
 pub use change::what_changed;
 pub use command::Command;
 pub use draws::{Work, cores, spread};
 pub use examples::{EXAMPLES, Example};
 pub use jobs::{Sensitivity, SensitivityJob, SpreadJob};
-pub use look::{Colours, KeptLook, Look};
 pub use now::{WallClock, now};
 pub use open::{Session, SessionError};
 pub use recent::Recent;

@@ -12,12 +12,15 @@ mod week;
 mod widget;
 mod window;
 
-pub use figure_card::card::{CardView, Told};
 pub use state::ask::{Ask, SecondAsk};
-pub use state::view::{CutView, Page, PlanPart, View};
-pub use supplies::good::Draft;
+pub use state::card::{CardView, Told};
+pub use state::cut::CutView;
+pub use state::draft::Draft;
+pub use state::pages::{Page, PlanPart};
+pub use state::view::View;
 pub use widget::number_text::{Misread, Understood, read_number};
 pub use widget::theme::{Palette, install};
+pub use widget::typing::Typing;
 pub use widget::units::Units;
 pub use window::app::{WindowError, run};
 pub use window::shell::Window;

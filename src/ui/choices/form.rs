@@ -3,11 +3,15 @@
 use crate::analysis::DifferingChoice;
 use crate::design::{Choice, Design, Field, Kind, Stage, Value, fields};
 use crate::session::Command;
-use crate::ui::choices::number_field::{BOX_WIDTH, box_ui, number_rail_ui, reset_ui};
+use crate::ui::choices::number_field::{BOX_WIDTH, box_ui, number_rail_ui};
 use crate::ui::results::beside::value_text;
 use crate::ui::state::ask::{Ask, SecondAsk};
-use crate::ui::state::view::{Room, View};
+use crate::ui::state::view::View;
+use crate::ui::widget::focus::focus_ring;
+use crate::ui::widget::pill::pill_ui;
 use crate::ui::widget::pin::pin_ui;
+use crate::ui::widget::reset::reset_ui;
+use crate::ui::widget::room::Room;
 use crate::ui::widget::theme::{CAPTION, Palette, TITLE, bold};
 use crate::ui::widget::typed_box::said_ui;
 use egui::{Align, CornerRadius, Layout, RichText, Role, Sense, Stroke, Ui, WidgetInfo, vec2};
@@ -15,7 +19,7 @@ use std::collections::BTreeSet;
 
 /// What is marked in the form.
 #[derive(Clone, Copy)]
-pub(in crate::ui) struct Marks<'a> {
+pub(in crate::ui) struct FormMarks<'a> {
     /// What differs from a second design.
     pub(in crate::ui) differing: &'a [DifferingChoice],
     /// What no aim may move.
@@ -23,7 +27,7 @@ pub(in crate::ui) struct Marks<'a> {
 }
 
 /// Draws the form and returns what is asked for.
-pub(in crate::ui) fn choices_ui(ui: &mut Ui, view: &mut View, design: &Design, marks: Marks<'_>, room: Room) -> Vec<Ask> {
+pub(in crate::ui) fn choices_ui(ui: &mut Ui, view: &mut View, design: &Design, marks: FormMarks<'_>, room: Room) -> Vec<Ask> {
     let mut asks = Vec::new();
     room.scrolled(ui, "choices", |ui| {
         for stage in Stage::ALL {
@@ -34,7 +38,7 @@ pub(in crate::ui) fn choices_ui(ui: &mut Ui, view: &mut View, design: &Design, m
     asks
 }
 
-fn stage_ui(ui: &mut Ui, view: &mut View, design: &Design, (stage, marks): (Stage, Marks<'_>), asks: &mut Vec<Ask>) {
+fn stage_ui(ui: &mut Ui, view: &mut View, design: &Design, (stage, marks): (Stage, FormMarks<'_>), asks: &mut Vec<Ask>) {
     let palette = Palette::of(ui);
     let heading = ui
         .horizontal(|ui| {
@@ -115,7 +119,9 @@ fn number_row(ui: &mut Ui, view: &mut View, design: &Design, (field, pinned): (&
             let (asked, words) = box_ui(ui, view, field, value, label);
             asks.extend(asked);
             said = words;
-            asks.extend(pin_ui(ui, field, pinned));
+            if pin_ui(ui, field, pinned) {
+                asks.push(Ask::Pin(field.key));
+            }
             if value.to_bits() != default.to_bits() && reset_ui(ui, field) {
                 asks.push(Ask::Do(Command::SetInput { key: field.key, value: field.default() }));
             }
@@ -180,21 +186,6 @@ fn choice_row(ui: &mut Ui, design: &Design, field: &'static Field, choices: &'st
     });
 }
 
-/// Draws one choice as a rounded button, filled where it is chosen.
-pub(in crate::ui) fn pill_ui(ui: &mut Ui, label: &str, name: &str, help: &str, chosen: bool) -> bool {
-    let palette = Palette::of(ui);
-    let (text, fill) = if chosen { (palette.background, palette.link) } else { (palette.text, palette.background) };
-    let button = egui::Button::new(RichText::new(label).size(CAPTION).color(text))
-        .fill(fill)
-        .corner_radius(CornerRadius::same(13))
-        .stroke(Stroke::new(1.0, if chosen { palette.link } else { palette.edge }))
-        .min_size(vec2(0.0, 26.0));
-    let response = ui.add(button).on_hover_text(help);
-    response.widget_info(|| WidgetInfo::selected(Role::RadioButton, true, chosen, name));
-    focus_ring(ui, &response);
-    response.clicked() && !chosen
-}
-
 fn switch_row(ui: &mut Ui, design: &Design, field: &'static Field, asks: &mut Vec<Ask>) {
     let Value::Switch(on) = field.get(design) else { return };
     let palette = Palette::of(ui);
@@ -213,12 +204,4 @@ fn switch_row(ui: &mut Ui, design: &Design, field: &'static Field, asks: &mut Ve
             }
         });
     });
-}
-
-/// Draws the ring around what has the focus of the keyboard.
-pub(in crate::ui) fn focus_ring(ui: &Ui, response: &egui::Response) {
-    if response.has_focus() {
-        let ring = response.rect.expand(2.0);
-        ui.painter().rect_stroke(ring, CornerRadius::same(8), Stroke::new(2.0, Palette::of(ui).link), egui::StrokeKind::Outside);
-    }
 }

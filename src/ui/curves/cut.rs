@@ -2,10 +2,10 @@
 
 use crate::batch::Batch;
 use crate::curve::{Section, SectionKey, section};
-use crate::ui::choices::form::pill_ui;
 use crate::ui::state::ask::Ask;
-use crate::ui::state::view::CutView;
-use crate::ui::widget::rail::{Limits, Marks, RailWords, rail_ui};
+use crate::ui::state::cut::CutView;
+use crate::ui::widget::pill::pill_ui;
+use crate::ui::widget::rail::{Limits, RailMarks, RailWords, rail_ui};
 use crate::ui::widget::theme::{CAPTION, Palette, plain};
 use egui::{Align2, Color32, Pos2, Rect, RichText, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
 
@@ -39,7 +39,7 @@ pub(in crate::ui) fn cross_section_ui(ui: &mut Ui, cut: CutView, batch: &Batch, 
     let limits = Limits { least: 0.0, most: 1.0, step: RAIL_STEP, whole: false };
     let value = format!("{:.0} {}", drawn.at_h, cut.key.counted_from());
     let words = RailWords { label: "Hour of the cut", value: value.clone() };
-    let moved = rail_ui(ui, limits, cut.share, Marks::default(), &words);
+    let moved = rail_ui(ui, limits, cut.share, RailMarks::default(), &words);
     asks.extend(moved.to.map(|share| Ask::Cut(CutView { share, ..cut })));
     ui.label(RichText::new(format!("{whose}after {value}, of {:.0}", drawn.last_h)).size(CAPTION).color(Palette::of(ui).soft));
     asks

@@ -1,7 +1,7 @@
 //! The names in a plot: of each line at its end, of each event at the top, none over another.
 
 use crate::curve::{Event, Role, Series};
-use crate::ui::curves::plot::PlottedCurves;
+use crate::ui::curves::plotted::PlottedCurves;
 use crate::ui::widget::theme::{CAPTION, Palette, bold, plain};
 use egui::text::{LayoutJob, TextFormat};
 use egui::{Color32, Galley, Pos2, Rect, Ui, pos2};

@@ -4,3 +4,4 @@ pub(super) mod cut;
 pub(super) mod labels;
 pub(super) mod page;
 pub(super) mod plot;
+pub(super) mod plotted;

@@ -4,11 +4,14 @@ use crate::batch::Batch;
 use crate::curve::{Curve, CurveKey, Spread, curve, in_one_frame, table, table_of_both, with_spread};
 use crate::design::Stage;
 use crate::ui::curves::cut::cross_section_ui;
-use crate::ui::curves::plot::{PlottedCurves, plot_ui};
+use crate::ui::curves::plot::plot_ui;
+use crate::ui::curves::plotted::PlottedCurves;
 use crate::ui::results::beside::Beside;
 use crate::ui::results::milk_against::milk_against_ui;
 use crate::ui::state::ask::Ask;
-use crate::ui::state::view::{Room, View, station_curve};
+use crate::ui::state::cut::station_curve;
+use crate::ui::state::view::View;
+use crate::ui::widget::room::Room;
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold};
 use egui::{Align, Layout, RichText, ScrollArea, Ui, WidgetInfo, vec2};
 

@@ -2,6 +2,7 @@
 
 use crate::curve::{Curve, Role, Series};
 use crate::ui::curves::labels::labels_ui;
+use crate::ui::curves::plotted::PlottedCurves;
 use crate::ui::widget::number_text::trimmed;
 use crate::ui::widget::theme::Palette;
 use egui::{Color32, Ui, WidgetInfo, vec2};
@@ -12,23 +13,6 @@ const BAND: (f32, f32) = (0.18, 0.12);
 
 /// Height of a tick, as a share of the plot.
 const TICK: f64 = 0.1;
-
-/// What one plot shows.
-pub(in crate::ui) struct PlottedCurves<'a> {
-    /// The open design's curve.
-    pub a: &'a Curve,
-    /// The same before the last change.
-    pub ghost: Option<&'a Curve>,
-    /// The second design's, in the same frame.
-    pub b: Option<&'a Curve>,
-}
-
-impl PlottedCurves<'_> {
-    /// Returns what the plot shows in words.
-    fn in_words(&self) -> String {
-        self.b.map_or_else(|| self.a.in_words.clone(), |b| format!("A: {} B: {}", self.a.in_words, b.in_words))
-    }
-}
 
 /// Draws the plot.
 pub(in crate::ui) fn plot_ui(ui: &mut Ui, drawn: &PlottedCurves<'_>, height: f32) {

@@ -3,10 +3,12 @@
 use crate::analysis::Goal;
 use crate::figure::Reading;
 use crate::session::TargetChoice;
-use crate::ui::choices::form::{focus_ring, pill_ui};
-use crate::ui::figure_card::card::{Card, CardView, Told};
+use crate::ui::figure_card::known::Card;
 use crate::ui::state::ask::Ask;
+use crate::ui::state::card::{CardView, Told};
+use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::number_text::read_number;
+use crate::ui::widget::pill::pill_ui;
 use crate::ui::widget::theme::{CAPTION, Palette};
 use crate::ui::widget::units::Units;
 use egui::{Button, Key, RichText, TextEdit, Ui, vec2};

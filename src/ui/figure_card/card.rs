@@ -1,76 +1,16 @@
 //! One figure in full, in the place of the results: why it is what it is, what matters to it, and how to bring it elsewhere.
 
-use crate::analysis::{LikelyFigure, Why, why};
-use crate::figure::Figure;
-use crate::report::{WhyWords, why_words};
-use crate::session::{Session, TargetChoice};
-use crate::ui::choices::form::focus_ring;
 use crate::ui::figure_card::aim_form::aim_ui;
-use crate::ui::figure_card::sensitivity::{Effects, sensitivity_ui};
+use crate::ui::figure_card::known::{Card, Known};
+use crate::ui::figure_card::sensitivity::sensitivity_ui;
 use crate::ui::state::ask::Ask;
-use crate::ui::state::view::Room;
+use crate::ui::state::card::CardView;
+use crate::ui::widget::focus::focus_ring;
+use crate::ui::widget::record::record_ui;
+use crate::ui::widget::room::Room;
 use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, TITLE, bold};
 use crate::ui::widget::units::Units;
-use crate::ui::window::sources_page::record_ui;
 use egui::{Button, RichText, Ui, vec2};
-
-/// What the window keeps of an open card.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct CardView {
-    /// The figure.
-    pub figure: &'static str,
-    /// What it is to be, as it is typed.
-    pub wanted: String,
-    /// The choice that may move.
-    pub choice: Option<&'static str>,
-    /// What came of the last aim.
-    pub told: Option<Told>,
-}
-
-/// What came of an aim.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Told {
-    /// It was reached.
-    Reached(String),
-    /// It was not, or could not be looked for.
-    Not(String),
-}
-
-impl CardView {
-    /// Returns a card that was just opened.
-    #[must_use]
-    pub const fn of(figure: &'static str) -> Self {
-        Self { figure, wanted: String::new(), choice: None, told: None }
-    }
-}
-
-/// What is known about the figure of a card: asked once for each change of the design, not for each drawing.
-#[derive(Clone, Debug)]
-pub(in crate::ui) struct Card {
-    pub(in crate::ui) figure: Figure,
-    pub(in crate::ui) words: WhyWords,
-    why: Why,
-    pub(in crate::ui) ways: Vec<TargetChoice>,
-}
-
-impl Card {
-    /// Returns what is known about a figure; nothing where the design does not have it.
-    pub(in crate::ui) fn of(session: &Session, key: &str) -> Option<Self> {
-        let why = why(session.batch(), key).ok()?;
-        Some(Self { figure: why.figure.clone(), words: why_words(&why), ways: session.ways_to(key), why })
-    }
-}
-
-/// What can be shown on a card.
-#[derive(Clone, Copy)]
-pub(in crate::ui) struct Known<'a> {
-    /// The chain of the figure; nothing where the design does not have it.
-    pub(in crate::ui) card: Option<&'a Card>,
-    /// What matters, once that is worked out, or in words why nothing can be said.
-    pub(in crate::ui) effects: Option<&'a Effects>,
-    /// Between what it likely lies, once that is worked out.
-    pub(in crate::ui) likely: Option<&'a LikelyFigure>,
-}
 
 /// Draws a card in the place of the results, with a scroll of its own.
 pub(in crate::ui) fn results_card_ui(ui: &mut Ui, units: Units, view: &mut CardView, known: Known<'_>, room: Room) -> Vec<Ask> {

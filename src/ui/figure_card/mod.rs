@@ -2,4 +2,5 @@
 
 pub(super) mod aim_form;
 pub(super) mod card;
+pub(super) mod known;
 pub(super) mod sensitivity;

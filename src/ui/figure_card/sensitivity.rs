@@ -2,8 +2,9 @@
 
 use crate::analysis::{Cause, Effect};
 use crate::figure::Figure;
-use crate::ui::choices::form::focus_ring;
+use crate::ui::figure_card::known::Effects;
 use crate::ui::state::ask::Ask;
+use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::theme::{CAPTION, Palette, plain};
 use egui::{Rect, Role, Sense, Ui, WidgetInfo, pos2, vec2};
 
@@ -13,13 +14,6 @@ const MOST_BARS: usize = 10;
 const ROW: f32 = 42.0;
 /// Width that the values take, beside the bar.
 const VALUES: f32 = 128.0;
-
-/// What matters to a figure, or in words why nothing can be said.
-pub(in crate::ui) struct Effects {
-    pub(in crate::ui) of: Result<Vec<Effect>, String>,
-    /// Whether it is from before the last change.
-    pub(in crate::ui) old: bool,
-}
 
 /// Draws the bars and returns what is asked for.
 pub(in crate::ui) fn sensitivity_ui(ui: &mut Ui, figure: &Figure, effects: Option<&Effects>) -> Vec<Ask> {

@@ -1,6 +1,7 @@
 //! The plan on paper: seen, printed, saved.
 
-pub(super) mod desk;
+pub(super) mod file_name;
+pub(super) mod jobs;
 pub(super) mod page;
 pub(super) mod preview;
 pub(super) mod printing;

@@ -3,9 +3,9 @@
 use crate::batch::Batch;
 use crate::export::Paper;
 use crate::plan::Now;
-use crate::ui::choices::form::focus_ring;
 use crate::ui::paper::preview::Preview;
 use crate::ui::state::ask::Ask;
+use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::theme::{BODY, Palette, TITLE, bold};
 use egui::{Align, Button, Frame, Image, RichText, Role, ScrollArea, Sense, Stroke, TextureHandle, Ui, WidgetInfo, vec2};
 

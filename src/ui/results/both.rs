@@ -5,10 +5,11 @@ use crate::curve::Run;
 use crate::design::Stage;
 use crate::figure::Weight;
 use crate::ui::results::beside::Beside;
+use crate::ui::results::caution::caution_ui;
 use crate::ui::results::compared::{compared_ui, costs_ui, heads_ui, stroke};
-use crate::ui::results::one::caution_ui;
 use crate::ui::state::ask::Ask;
-use crate::ui::state::view::{Room, View};
+use crate::ui::state::view::View;
+use crate::ui::widget::room::Room;
 use crate::ui::widget::theme::{CAPTION, Palette, TITLE, bold};
 use egui::{Rect, RichText, Sense, Stroke, Ui, vec2};
 

@@ -3,8 +3,8 @@
 use crate::analysis::{Difference, Likeness};
 use crate::figure::{Figure, Weight};
 use crate::report::ComparedRow;
-use crate::ui::choices::form::focus_ring;
 use crate::ui::state::ask::Ask;
+use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold, plain};
 use crate::ui::widget::units::Units;
 use egui::text::LayoutJob;

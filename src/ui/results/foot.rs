@@ -4,7 +4,7 @@ use crate::analysis::{Summary, summary};
 use crate::batch::Batch;
 use crate::caution::Severity;
 use crate::design::hours_in_words;
-use crate::ui::results::one::sign;
+use crate::ui::widget::severity::sign;
 use crate::ui::widget::theme::{BODY, CAPTION, FOOT, Palette, TITLE, bold, plain};
 use egui::{RichText, Role, Ui, WidgetInfo, vec2};
 

@@ -3,7 +3,7 @@
 use crate::ui::results::beside::Beside;
 use crate::ui::results::compared::{compared_ui, costs_ui, heads_ui};
 use crate::ui::state::ask::Ask;
-use crate::ui::state::view::Room;
+use crate::ui::widget::room::Room;
 use crate::ui::widget::theme::{BODY, CAPTION, bold};
 use crate::ui::widget::units::Units;
 use egui::{RichText, ScrollArea, Ui, vec2};

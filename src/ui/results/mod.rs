@@ -2,6 +2,7 @@
 
 pub(super) mod beside;
 pub(super) mod both;
+pub(super) mod caution;
 pub(super) mod compared;
 pub(super) mod foot;
 pub(super) mod milk_against;

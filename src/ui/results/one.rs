@@ -1,16 +1,18 @@
 //! Results by stage, and the cautions with the control that causes each.
 
 use crate::batch::Batch;
-use crate::caution::{Caution, Severity, cautions};
+use crate::caution::cautions;
 use crate::curve::{Run, Station};
-use crate::design::{Stage, field};
+use crate::design::Stage;
 use crate::figure::{Figure, Reading, Weight, figures};
-use crate::ui::choices::form::focus_ring;
+use crate::ui::results::caution::caution_ui;
 use crate::ui::state::ask::Ask;
-use crate::ui::state::view::{Room, View};
+use crate::ui::state::view::View;
+use crate::ui::widget::focus::focus_ring;
+use crate::ui::widget::room::Room;
 use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, TITLE, bold};
 use crate::ui::widget::units::Units;
-use egui::{Align, Color32, Layout, RichText, Role, Sense, Shape, Stroke, TextWrapMode, Ui, WidgetInfo, pos2, vec2};
+use egui::{Align, Layout, RichText, Role, Sense, Stroke, TextWrapMode, Ui, WidgetInfo, vec2};
 
 /// Share of the height that the results take, above the cautions.
 const RESULTS_SHARE: f32 = 0.58;
@@ -128,92 +130,5 @@ fn detail_ui(ui: &mut Ui, units: Units, figure: &Figure) -> Option<Ask> {
             });
         });
     });
-    asked
-}
-
-/// Returns the colours of a severity: text, ground.
-fn colours(palette: &Palette, severity: Severity) -> (Color32, Color32) {
-    match severity {
-        Severity::Stop => (palette.stop_text, palette.stop_fill),
-        Severity::Caution => (palette.caution_text, palette.caution_fill),
-        Severity::Note => (palette.text, palette.panel),
-    }
-}
-
-/// Draws the sign of a severity: a filled octagon, a triangle, a ring. The shape tells it without colour.
-pub(in crate::ui) fn sign(ui: &mut Ui, severity: Severity, colour: Color32) {
-    let (rect, _) = ui.allocate_exact_size(vec2(20.0, 20.0), Sense::hover());
-    let centre = rect.center();
-    let ring = |corners: usize, radius: f32, turn: f32| -> Vec<egui::Pos2> {
-        (0..corners)
-            .map(|corner| {
-                let angle = turn + std::f32::consts::TAU * corner as f32 / corners as f32;
-                centre + radius * vec2(angle.sin(), -angle.cos())
-            })
-            .collect()
-    };
-    let painter = ui.painter();
-    match severity {
-        Severity::Stop => {
-            painter.add(Shape::convex_polygon(ring(8, 9.0, std::f32::consts::PI / 8.0), colour, Stroke::NONE));
-        }
-        Severity::Caution => {
-            painter.add(Shape::closed_line(ring(3, 9.5, 0.0), Stroke::new(2.0, colour)));
-            painter.line_segment([pos2(centre.x, centre.y - 4.0), pos2(centre.x, centre.y + 1.5)], Stroke::new(2.0, colour));
-        }
-        Severity::Note => {
-            painter.circle_stroke(centre, 8.0, Stroke::new(2.0, colour));
-            painter.line_segment([pos2(centre.x, centre.y - 1.0), pos2(centre.x, centre.y + 4.0)], Stroke::new(2.0, colour));
-        }
-    }
-}
-
-/// Draws one caution; of two designs with whose it is, and what the second says where it says something else.
-pub(in crate::ui) fn caution_ui(ui: &mut Ui, caution: &Caution, whose: Option<(&str, Option<&str>)>) -> Option<Ask> {
-    let palette = Palette::of(ui);
-    let (text, fill) = colours(&palette, caution.severity);
-    let mut asked = None;
-    let card = egui::Frame::new().fill(palette.panel).corner_radius(8).inner_margin(egui::Margin {
-        left: 16,
-        right: 10,
-        top: 10,
-        bottom: 10,
-    });
-    let shown = card.show(ui, |ui| {
-        ui.set_width(ui.available_width());
-        ui.horizontal(|ui| {
-            egui::Frame::new().fill(fill).corner_radius(12).inner_margin(egui::Margin::symmetric(8, 2)).show(ui, |ui| {
-                ui.horizontal(|ui| {
-                    sign(ui, caution.severity, text);
-                    ui.label(RichText::new(caution.severity.word()).font(bold(CAPTION)).color(text));
-                });
-            });
-            if let Some((whose, _)) = whose {
-                ui.label(RichText::new(whose).font(bold(CAPTION)));
-            }
-        });
-        let of_b = whose.and_then(|(_, of_b)| of_b);
-        let what = if of_b.is_some() { format!("A: {}", caution.what) } else { caution.what.clone() };
-        ui.label(RichText::new(what).size(CAPTION));
-        if let Some(of_b) = of_b {
-            ui.label(RichText::new(format!("B: {of_b}")).size(CAPTION));
-        }
-        ui.label(RichText::new(&caution.remedy).size(CAPTION).color(palette.soft));
-        if let Some((key, label)) = caution.caused_by.and_then(|key| field(key).ok()).map(|field| (field.key, field.label)) {
-            let button = egui::Button::new(RichText::new(format!("Go to “{label}”")).size(CAPTION).color(palette.link))
-                .fill(palette.background);
-            let response = ui.add(button);
-            focus_ring(ui, &response);
-            if response.clicked() {
-                asked = Some(Ask::ToInput(key));
-            }
-        }
-    });
-    let bar = egui::Rect::from_min_size(shown.response.rect.min, vec2(6.0, shown.response.rect.height()));
-    ui.painter().rect_filled(
-        bar,
-        egui::CornerRadius { nw: 8, sw: 8, ne: 0, se: 0 },
-        if caution.severity == Severity::Note { palette.edge } else { fill },
-    );
     asked
 }

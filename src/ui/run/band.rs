@@ -2,10 +2,9 @@
 
 use crate::curve::{Run, Side, SideStream, Station};
 use crate::design::Stage;
-use crate::ui::choices::form::focus_ring;
-use crate::ui::choices::number_field::text_at;
 use crate::ui::state::ask::Ask;
-use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold};
+use crate::ui::widget::focus::focus_ring;
+use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold, text_at};
 use egui::{Align2, Color32, CornerRadius, Pos2, Rect, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
 
 /// Height of the titles.

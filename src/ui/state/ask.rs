@@ -5,7 +5,8 @@ use crate::curve::CurveKey;
 use crate::design::{MilkKind, Stage};
 use crate::export::Paper;
 use crate::session::Command;
-use crate::ui::state::view::{CutView, Page, PlanPart};
+use crate::ui::state::cut::CutView;
+use crate::ui::state::pages::{Page, PlanPart};
 use std::path::PathBuf;
 
 /// Something that a part of the window asks for.

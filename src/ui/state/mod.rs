@@ -1,4 +1,8 @@
 //! What the window remembers, and what its parts ask for: data alone.
 
 pub(super) mod ask;
+pub(super) mod card;
+pub(super) mod cut;
+pub(super) mod draft;
+pub(super) mod pages;
 pub(super) mod view;

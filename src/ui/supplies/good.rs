@@ -3,10 +3,11 @@
 use crate::design::{Offer, SuppliesDesign, Supply, Unit};
 use crate::plan::Need;
 use crate::report::kitchen_amount;
-use crate::ui::choices::form::focus_ring;
 use crate::ui::state::ask::Ask;
+use crate::ui::state::draft::Draft;
 use crate::ui::state::view::View;
-use crate::ui::supplies::page::{PRICE_WIDTH, checked, read_amount, supplied};
+use crate::ui::supplies::amounts::{PRICE_WIDTH, checked, read_amount, supplied};
+use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::number_text::trimmed;
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold};
 use crate::ui::widget::typed_box::{Said, Typed, TypedBox, said_ui, typed_ui};
@@ -193,15 +194,6 @@ impl Card<'_> {
 
 /// What a box for supplies reads.
 type Read = Result<(SuppliesDesign, Option<String>), String>;
-
-/// A package that is not on the list yet.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct Draft {
-    /// What it holds, in the unit of the need.
-    pub size: Option<f64>,
-    /// What it costs.
-    pub price: Option<f64>,
-}
 
 /// Returns an amount as it stands in a box: in its own unit.
 fn own_words(value: f64, unit: Unit) -> String {

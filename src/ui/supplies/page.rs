@@ -3,27 +3,26 @@
 use crate::batch::Batch;
 use crate::design::{BuyFor, SuppliesDesign, Unit};
 use crate::plan::{Now, needs};
-use crate::session::Command;
-use crate::ui::choices::form::pill_ui;
 use crate::ui::state::ask::Ask;
-use crate::ui::state::view::{Room, View};
+use crate::ui::state::view::View;
+use crate::ui::supplies::amounts::{PRICE_WIDTH, checked, read_amount, supplied};
 use crate::ui::supplies::bought::bought_ui;
 use crate::ui::supplies::good::good_ui;
-use crate::ui::week::desk::WeekDesk;
-use crate::ui::widget::number_text::{read_number, trimmed};
+use crate::ui::week::kept::KeptWeek;
+use crate::ui::widget::number_text::trimmed;
+use crate::ui::widget::pill::pill_ui;
+use crate::ui::widget::room::Room;
 use crate::ui::widget::theme::{CAPTION, Palette, TITLE, bold};
 use crate::ui::widget::typed_box::{Said, TypedBox, said_ui, typed_ui};
 use egui::{CentralPanel, Frame, Margin, Panel, RichText, ScrollArea, Ui};
 
 /// Width of what is asked, at the left.
 const ASKED_WIDTH: f32 = 560.0;
-/// Width of a box for a price.
-pub(in crate::ui) const PRICE_WIDTH: f32 = 84.0;
 
 /// Draws the page and returns what is asked for.
 pub(in crate::ui) fn supplies_page_ui(
     ui: &mut Ui,
-    desk: &mut WeekDesk,
+    desk: &mut KeptWeek,
     view: &mut View,
     batch: &Batch,
     now: &Now,
@@ -56,17 +55,6 @@ pub(in crate::ui) fn supplies_page_ui(
         }
     }
     asks
-}
-
-/// Returns the command that sets supplies.
-pub(in crate::ui) fn supplied(supplies: SuppliesDesign) -> Ask {
-    Ask::Do(Command::SetSupplies(Box::new(supplies)))
-}
-
-/// Reads a number of one unit; its range is checked with the supplies.
-pub(in crate::ui) fn read_amount(text: &str, unit: Unit) -> Result<(f64, Option<String>), String> {
-    let understood = read_number(text, unit).map_err(|misread| misread.to_string())?;
-    Ok((understood.value, understood.said))
 }
 
 fn supplies_ui(ui: &mut Ui, view: &mut View, batch: &Batch, trouble: Option<&crate::plan::ShoppingError>) -> Vec<Ask> {
@@ -125,9 +113,4 @@ fn aim_ui(ui: &mut Ui, view: &mut View, supplies: &SuppliesDesign) -> Vec<Ask> {
         ui.label(RichText::new(words).size(CAPTION).color(Palette::of(ui).soft));
     }
     asks
-}
-
-/// Returns supplies if they are allowed.
-pub(in crate::ui) fn checked(supplies: SuppliesDesign) -> Result<SuppliesDesign, String> {
-    supplies.check().map_err(|error| error.to_string()).map(|()| supplies)
 }

@@ -3,11 +3,12 @@
 use crate::design::{BusyOnce, Habitual, TakenHours, WeekDesign, hour, moment, read_hour};
 use crate::plan::{Lean, check_zone, spoken_time, weekday_name};
 use crate::session::Command;
-use crate::ui::choices::form::{focus_ring, pill_ui};
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
-use crate::ui::week::desk::Reckoned;
+use crate::ui::week::kept::Reckoned;
 use crate::ui::week::when::{TIME_WIDTH, time_box};
+use crate::ui::widget::focus::focus_ring;
+use crate::ui::widget::pill::pill_ui;
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, TITLE, bold};
 use crate::ui::widget::typed_box::{Said, TypedBox, said_ui, typed_ui};
 use egui::{Button, CornerRadius, Frame, RichText, Role, Stroke, Ui, WidgetInfo, vec2};

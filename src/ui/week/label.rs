@@ -1,9 +1,10 @@
 //! The labels below a day: each below its block where there is room, else beside the one before it or on the next line.
 
 use crate::caution::Severity;
-use crate::plan::{KitchenWeek, TimelineDay};
-use crate::ui::results::one::sign;
-use crate::ui::week::line::{LINE, Track, label_of};
+use crate::design::hour;
+use crate::plan::{KitchenWeek, Taken, TimelineBlock, TimelineDay};
+use crate::ui::week::track::{LINE, Track};
+use crate::ui::widget::severity::sign;
 use crate::ui::widget::theme::{CAPTION, Palette, bold, plain};
 use egui::{Align2, Color32, CornerRadius, FontId, Pos2, Rect, Ui, UiBuilder, pos2, vec2};
 
@@ -107,5 +108,22 @@ pub(in crate::ui) fn paint_labels(ui: &mut Ui, top: f32, labels: &[Label]) {
             let words_at = pos2(place.right() + WITHIN, middle.y);
             ui.painter().text(words_at, Align2::LEFT_CENTER, disturbs, bold(CAPTION), colour);
         }
+    }
+}
+
+/// Returns the words of a label: its time and its verb.
+fn label_of(week: &KitchenWeek, block: &TimelineBlock) -> Option<Label> {
+    let task = week.tasks.get(block.task).filter(|_| !block.goes_on)?;
+    let disturbs: Vec<&str> = block.disturbs.iter().map(|by| band_word(*by)).collect();
+    let disturbs = (!disturbs.is_empty()).then(|| disturbs.join(" and "));
+    Some(Label { at: hour(task.start.time()), name: block.short.clone(), disturbs, place: Pos2::ZERO, line: 0 })
+}
+
+/// Returns what takes a time, in one word.
+pub(in crate::ui) const fn band_word(by: Taken) -> &'static str {
+    match by {
+        Taken::Sleep => "sleep",
+        Taken::Work => "work",
+        Taken::Busy => "busy",
     }
 }

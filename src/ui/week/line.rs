@@ -2,24 +2,18 @@
 
 use crate::design::{WeekDesign, hour};
 use crate::plan::{
-    KitchenWeek, Now, Taken, TimelineBand, TimelineBlock, TimelineDay, TimelineRow, TimelineWait, WALL_DAY_MIN, day_words, length,
-    timeline,
+    KitchenWeek, Now, Taken, TimelineBand, TimelineBlock, TimelineDay, TimelineRow, TimelineWait, day_words, length, timeline,
 };
 use crate::ui::state::ask::Ask;
-use crate::ui::week::desk::StartDrag;
-use crate::ui::week::label::{Label, labels, paint_labels};
+use crate::ui::week::drag::StartDrag;
+use crate::ui::week::label::{band_word, labels, paint_labels};
 use crate::ui::week::start::{HANDLE_ROOM, start_ui};
+use crate::ui::week::track::{LINE, Track};
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold, plain};
 use egui::{Align2, CornerRadius, Id, Pos2, Rangef, Rect, Role, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
 
-/// Room of the days at the left.
-const GUTTER: f32 = 104.0;
-/// Room right of midnight.
-const MARGIN: f32 = 14.0;
 /// Height of the strip that is shaded.
 const STRIP: f32 = 28.0;
-/// Height of a line of labels.
-pub(in crate::ui) const LINE: f32 = 19.0;
 /// Space above and below a row.
 const PAD: f32 = 5.0;
 /// Height of a row for a wait.
@@ -28,34 +22,6 @@ const WAIT: f32 = 28.0;
 const LEAST_WIDTH: f32 = 5.0;
 /// Distance of the lines of a hatching.
 const HATCH: f32 = 7.0;
-
-/// Where a day lies from left to right.
-#[derive(Clone, Copy)]
-pub(in crate::ui) struct Track {
-    left: f32,
-    width: f32,
-}
-
-impl Track {
-    fn of(rect: Rect) -> Self {
-        Self { left: rect.left() + GUTTER, width: rect.width() - GUTTER - MARGIN }
-    }
-
-    /// Returns where a minute of the day lies.
-    pub(in crate::ui) fn x(self, minute: i64) -> f32 {
-        self.left + self.width * minute as f32 / WALL_DAY_MIN as f32
-    }
-
-    /// Returns the minutes that a way to the right stands for.
-    pub(in crate::ui) fn minutes(self, way: f32) -> i64 {
-        (way / self.width * WALL_DAY_MIN as f32).round() as i64
-    }
-
-    /// Returns its two ends.
-    pub(in crate::ui) fn range(self) -> Rangef {
-        Rangef::new(self.left, self.left + self.width)
-    }
-}
 
 /// Draws the picture and returns what is asked for.
 pub(in crate::ui) fn timeline_ui(
@@ -141,14 +107,6 @@ fn in_words(week: &KitchenWeek, day: &TimelineDay) -> String {
         Some(if block.goes_on { format!("{} goes on", task.name) } else { format!("{} {}", hour(task.start.time()), task.name) })
     });
     format!("{}: {}", day_words(day.date), tasks.collect::<Vec<_>>().join("; "))
-}
-
-const fn band_word(by: Taken) -> &'static str {
-    match by {
-        Taken::Sleep => "sleep",
-        Taken::Work => "work",
-        Taken::Busy => "busy",
-    }
 }
 
 /// Paints what is taken: sleep in one tone, work hatched one way, busy times hatched both ways; each with its word.
@@ -294,12 +252,4 @@ fn legend_ui(ui: &mut Ui) {
         ui.painter().rect_filled(rect, CornerRadius::same(2), palette.design);
         ui.label(egui::RichText::new("hands at work; framed where they disturb").size(CAPTION).color(palette.soft));
     });
-}
-
-/// Returns the words of a label: its time and its verb.
-pub(in crate::ui) fn label_of(week: &KitchenWeek, block: &TimelineBlock) -> Option<Label> {
-    let task = week.tasks.get(block.task).filter(|_| !block.goes_on)?;
-    let disturbs: Vec<&str> = block.disturbs.iter().map(|by| band_word(*by)).collect();
-    let disturbs = (!disturbs.is_empty()).then(|| disturbs.join(" and "));
-    Some(Label { at: hour(task.start.time()), name: block.short.clone(), disturbs, place: Pos2::ZERO, line: 0 })
 }

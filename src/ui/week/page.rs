@@ -2,11 +2,16 @@
 
 use crate::batch::Batch;
 use crate::plan::{KitchenWeek, Now, ends_before_words, length, time_words};
-use crate::ui::choices::form::focus_ring;
 use crate::ui::state::ask::Ask;
-use crate::ui::state::view::{Room, View};
-use crate::ui::week::desk::{Reckoned, WeekDesk};
-use crate::ui::week::{hours, line, list, when};
+use crate::ui::state::view::View;
+use crate::ui::week::drag::StartDrag;
+use crate::ui::week::hours::hours_ui;
+use crate::ui::week::kept::{KeptWeek, Reckoned};
+use crate::ui::week::line::timeline_ui;
+use crate::ui::week::list::list_ui;
+use crate::ui::week::when::{offer_ui, when_ui};
+use crate::ui::widget::focus::focus_ring;
+use crate::ui::widget::room::Room;
 use crate::ui::widget::theme::{BODY, CAPTION, FOOT, Palette, bold};
 use egui::{Button, CentralPanel, Frame, Margin, Panel, RichText, ScrollArea, Ui, vec2};
 
@@ -18,7 +23,7 @@ const MOST_REASONS: usize = 4;
 /// Draws the page and returns what is asked for.
 pub(in crate::ui) fn week_page_ui(
     ui: &mut Ui,
-    desk: &mut WeekDesk,
+    desk: &mut KeptWeek,
     view: &mut View,
     batch: &Batch,
     now: &Now,
@@ -44,11 +49,11 @@ pub(in crate::ui) fn week_page_ui(
         Room::Column => {
             CentralPanel::default().frame(side).show(ui, |ui| {
                 ScrollArea::vertical().id_salt("week").auto_shrink(false).show(ui, |ui| {
-                    asks.extend(when::when_ui(ui, view, &batch.design.week, reckoned));
+                    asks.extend(when_ui(ui, view, &batch.design.week, reckoned));
                     ui.add_space(10.0);
                     asks.extend(plan_ui(ui, &mut drag, view, batch, reckoned));
                     ui.separator();
-                    asks.extend(hours::hours_ui(ui, view, &batch.design.week, reckoned));
+                    asks.extend(hours_ui(ui, view, &batch.design.week, reckoned));
                 });
             });
         }
@@ -63,24 +68,18 @@ pub(in crate::ui) fn week_page_ui(
 }
 
 fn choices_ui(ui: &mut Ui, view: &mut View, batch: &Batch, reckoned: &Reckoned) -> Vec<Ask> {
-    let mut asks = when::when_ui(ui, view, &batch.design.week, reckoned);
+    let mut asks = when_ui(ui, view, &batch.design.week, reckoned);
     ui.add_space(14.0);
-    asks.extend(hours::hours_ui(ui, view, &batch.design.week, reckoned));
+    asks.extend(hours_ui(ui, view, &batch.design.week, reckoned));
     asks
 }
 
-fn plan_ui(
-    ui: &mut Ui,
-    drag: &mut Option<crate::ui::week::desk::StartDrag>,
-    view: &mut View,
-    batch: &Batch,
-    reckoned: &Reckoned,
-) -> Vec<Ask> {
+fn plan_ui(ui: &mut Ui, drag: &mut Option<StartDrag>, view: &mut View, batch: &Batch, reckoned: &Reckoned) -> Vec<Ask> {
     let mut asks = Vec::new();
     match &reckoned.week {
         Ok(Some(week)) => {
             asks.extend(ends_ui(ui, week));
-            asks.extend(line::timeline_ui(ui, drag, &batch.design.week, week, &reckoned.now));
+            asks.extend(timeline_ui(ui, drag, &batch.design.week, week, &reckoned.now));
             // Below the picture: as many lines as it takes, and nothing moves under a pointer that drags the start.
             costs_ui(ui, week);
             ui.add_space(10.0);
@@ -91,7 +90,7 @@ fn plan_ui(
             ui.label(RichText::new(words).size(BODY));
         }
     }
-    asks.extend(list::list_ui(ui, view, &batch.design.week, reckoned));
+    asks.extend(list_ui(ui, view, &batch.design.week, reckoned));
     asks
 }
 
@@ -156,7 +155,7 @@ fn invitation_ui(ui: &mut Ui, batch: &Batch, reckoned: &Reckoned) -> Vec<Ask> {
         ));
         ui.horizontal_wrapped(|ui| {
             for offer in &reckoned.offers {
-                asks.extend(when::offer_ui(ui, &batch.design.week, offer));
+                asks.extend(offer_ui(ui, &batch.design.week, offer));
             }
         });
     });

@@ -3,9 +3,9 @@
 use crate::design::{WeekDesign, Wish};
 use crate::plan::{GRID_MIN, KitchenWeek, Now, WALL_DAY_MIN, moved_start, time_words};
 use crate::ui::state::ask::Ask;
-use crate::ui::week::desk::StartDrag;
-use crate::ui::week::line::Track;
-use crate::ui::week::when::wished;
+use crate::ui::week::drag::StartDrag;
+use crate::ui::week::track::Track;
+use crate::ui::week::wish::wished;
 use crate::ui::widget::theme::{CAPTION, Palette, bold, plain};
 use egui::accesskit::Action;
 use egui::{Align2, CornerRadius, Id, Key, Pos2, Rect, Response, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};

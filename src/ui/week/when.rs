@@ -2,13 +2,14 @@
 
 use crate::design::{WeekDesign, Wish, moment};
 use crate::plan::{Lean, WishKind, WishOffer, spoken_time, time_words, weekday_name, wish_of_kind, wished_time};
-use crate::session::Command;
-use crate::ui::choices::form::{focus_ring, pill_ui};
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
-use crate::ui::week::desk::Reckoned;
+use crate::ui::week::kept::Reckoned;
+use crate::ui::week::wish::wished;
+use crate::ui::widget::focus::focus_ring;
+use crate::ui::widget::pill::pill_ui;
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, TITLE, bold};
-use crate::ui::widget::typed_box::{TypedBox, said_ui, typed_ui};
+use crate::ui::widget::typed_box::{Said, TypedBox, said_ui, typed_ui};
 use egui::{Button, Frame, RichText, Ui, vec2};
 use jiff::civil::DateTime;
 
@@ -59,11 +60,6 @@ pub(in crate::ui) fn when_ui(ui: &mut Ui, view: &mut View, week: &WeekDesign, re
     asks
 }
 
-/// Returns the command that sets a wish.
-pub(in crate::ui) fn wished(week: &WeekDesign, wish: Wish) -> Ask {
-    Ask::Do(Command::SetWeek(Box::new(WeekDesign { wish, ..week.clone() })))
-}
-
 const fn help(kind: WishKind) -> &'static str {
     match kind {
         WishKind::Open => "No day yet: times count from the first task.",
@@ -82,7 +78,7 @@ pub(in crate::ui) fn time_box(
     at: DateTime,
     now: DateTime,
     lean: Lean,
-) -> (Option<DateTime>, Option<crate::ui::widget::typed_box::Said>) {
+) -> (Option<DateTime>, Option<Said>) {
     let this = TypedBox { key, shown: moment(at), width: TIME_WIDTH, number: false };
     let typed = typed_ui(ui, &mut view.typing, &this, |text| {
         let at = spoken_time(text, now, lean).map_err(|error| error.to_string())?;

@@ -1,23 +1,23 @@
-//! Between the look that is kept and the toolkit.
+//! Between the appearance that is kept and the toolkit.
 
-use crate::session::{Colours, Look};
+use crate::session::{Appearance, Colours};
 use crate::ui::widget::units::Units;
 use egui::{Context, ThemePreference};
 
 /// Makes the window look so; returns the units.
-pub(in crate::ui) fn apply(ctx: &Context, look: Look) -> Units {
-    ctx.set_theme(match look.colours {
+pub(in crate::ui) fn apply(ctx: &Context, appearance: Appearance) -> Units {
+    ctx.set_theme(match appearance.colours {
         Colours::Desktop => ThemePreference::System,
         Colours::Light => ThemePreference::Light,
         Colours::Dark => ThemePreference::Dark,
     });
-    ctx.set_zoom_factor(0.01 * f32::from(look.size_percent));
-    Units { fahrenheit: look.fahrenheit, cups: look.cups }
+    ctx.set_zoom_factor(0.01 * f32::from(appearance.size_percent));
+    Units { fahrenheit: appearance.fahrenheit, cups: appearance.cups }
 }
 
 /// Returns how the window looks.
-pub(in crate::ui) fn now(ctx: &Context, units: Units) -> Look {
-    Look {
+pub(in crate::ui) fn now(ctx: &Context, units: Units) -> Appearance {
+    Appearance {
         colours: match ctx.options(|options| options.theme_preference) {
             ThemePreference::System => Colours::Desktop,
             ThemePreference::Light => Colours::Light,

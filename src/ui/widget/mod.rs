@@ -1,9 +1,16 @@
 //! Parts that know nothing of the page they are on: colours, units, boxes, rails, pins.
 
 pub(super) mod appearance;
+pub(super) mod focus;
 pub(super) mod number_text;
+pub(super) mod pill;
 pub(super) mod pin;
 pub(super) mod rail;
+pub(super) mod record;
+pub(super) mod reset;
+pub(super) mod room;
+pub(super) mod severity;
 pub(super) mod theme;
 pub(super) mod typed_box;
+pub(super) mod typing;
 pub(super) mod units;

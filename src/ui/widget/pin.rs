@@ -1,13 +1,12 @@
 //! The pin beside a number: what is pinned, no aim may move.
 
 use crate::design::Field;
-use crate::ui::choices::form::focus_ring;
-use crate::ui::state::ask::Ask;
+use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::theme::Palette;
 use egui::{Role, Sense, Stroke, Ui, WidgetInfo, vec2};
 
-/// Draws the pin of a choice, filled where it is in; returns what is asked for.
-pub(in crate::ui) fn pin_ui(ui: &mut Ui, field: &'static Field, pinned: bool) -> Option<Ask> {
+/// Draws the pin of a choice, filled where it is in; returns whether it was chosen.
+pub(in crate::ui) fn pin_ui(ui: &mut Ui, field: &'static Field, pinned: bool) -> bool {
     let (rect, response) = ui.allocate_exact_size(vec2(24.0, 26.0), Sense::click());
     let palette = Palette::of(ui);
     let colour = if pinned || response.hovered() || response.has_focus() { palette.link } else { palette.edge };
@@ -27,5 +26,5 @@ pub(in crate::ui) fn pin_ui(ui: &mut Ui, field: &'static Field, pinned: bool) ->
     } else {
         "Pin it, so that no aim at a figure moves it."
     };
-    response.on_hover_text(help).clicked().then_some(Ask::Pin(field.key))
+    response.on_hover_text(help).clicked()
 }

@@ -27,7 +27,7 @@ pub(in crate::ui) struct RailWords<'a> {
 
 /// What is marked on a rail.
 #[derive(Clone, Copy, Default)]
-pub(in crate::ui) struct Marks {
+pub(in crate::ui) struct RailMarks {
     /// The default, a notch above it.
     pub(in crate::ui) default: Option<f64>,
     /// Where a caution begins, a hollow triangle below it.
@@ -47,7 +47,7 @@ pub(in crate::ui) struct Moved {
 }
 
 /// Draws a rail and returns what was done to it.
-pub(in crate::ui) fn rail_ui(ui: &mut Ui, limits: Limits, value: f64, marks: Marks, words: &RailWords<'_>) -> Moved {
+pub(in crate::ui) fn rail_ui(ui: &mut Ui, limits: Limits, value: f64, marks: RailMarks, words: &RailWords<'_>) -> Moved {
     let (rect, mut response) = ui.allocate_exact_size(vec2(ui.available_width(), RAIL_HEIGHT), Sense::click_and_drag());
     let rail = rect.shrink2(vec2(HANDLE, 0.0));
     let pointed = response.interact_pointer_pos().map(|pointer| {

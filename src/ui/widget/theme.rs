@@ -184,3 +184,15 @@ pub fn install(ctx: &egui::Context) {
         style.animation_time = 0.0;
     });
 }
+
+/// Draws text and returns its width; used where a label must not wrap.
+pub(in crate::ui) fn text_at(
+    ui: &egui::Ui,
+    at: egui::Pos2,
+    align: egui::Align2,
+    words: &str,
+    size: f32,
+    colour: Color32,
+) -> egui::Rect {
+    ui.painter().text(at, align, words, plain(size), colour)
+}

@@ -1,7 +1,7 @@
 //! A box to type into. The text counts when the box is left; Escape gives it up, and a refused text stays with its reason.
 
-use crate::ui::state::view::Typing;
 use crate::ui::widget::theme::{CAPTION, Palette};
+use crate::ui::widget::typing::Typing;
 use egui::{CornerRadius, Id, Key, Response, Stroke, StrokeKind, Ui, vec2};
 use std::collections::BTreeMap;
 

@@ -2,7 +2,7 @@
 
 use crate::analysis::{Goal, Solved};
 use crate::session::Session;
-use crate::ui::figure_card::card::{CardView, Told};
+use crate::ui::state::card::{CardView, Told};
 use crate::ui::window::shell::Window;
 
 impl Window {

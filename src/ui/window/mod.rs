@@ -1,11 +1,16 @@
 //! The window around a session, and what only it has: menus, prompts, dialogs.
 
 pub(super) mod app;
+pub(super) mod background;
+pub(super) mod carry_out;
 pub(super) mod figure;
 pub(super) mod files;
-pub(super) mod in_background;
 pub(super) mod in_front;
+pub(super) mod keys;
+pub(super) mod layout;
+pub(super) mod logic;
 pub(super) mod on_disk;
+pub(super) mod order;
 pub(super) mod plan;
 pub(super) mod plan_parts;
 pub(super) mod prompt;

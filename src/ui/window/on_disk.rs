@@ -1,11 +1,12 @@
-//! What the window keeps on the disk: designs, plans, the recovery copy and its own look.
+//! What the window keeps on the disk: designs, plans, the recovery copy and its own appearance.
 
 use crate::export::calendar;
 use crate::file::write_safely;
 use crate::plan::kitchen_week;
 use crate::session::{LeftBehind, Session};
-use crate::ui::widget::appearance as look;
-use crate::ui::window::files::{Answer, Purpose, file_name, with_ending};
+use crate::ui::paper::file_name::{file_name, with_ending};
+use crate::ui::widget::appearance;
+use crate::ui::window::files::{Answer, Purpose};
 use crate::ui::window::prompt::Prompt;
 use crate::ui::window::shell::Window;
 use std::path::{Path, PathBuf};
@@ -89,14 +90,14 @@ impl Window {
     }
 
     pub(super) fn export(&mut self, ctx: &egui::Context, path: PathBuf) {
-        match self.plan_desk.save(ctx, self.session.batch(), self.clock.now(), self.view.paper, path) {
+        match self.paper_jobs.save(ctx, self.session.batch(), self.clock.now(), self.view.paper, path) {
             Ok(()) => "Saving the plan as PDF…".clone_into(&mut self.session.last_change),
             Err(words) => self.tell(words),
         }
     }
 
     pub(super) fn print(&mut self, ctx: &egui::Context) {
-        if let Err(words) = self.plan_desk.print(ctx, self.session.batch(), self.clock.now(), self.view.paper) {
+        if let Err(words) = self.paper_jobs.print(ctx, self.session.batch(), self.clock.now(), self.view.paper) {
             self.tell(words);
         }
     }
@@ -122,7 +123,7 @@ impl Window {
 
     fn export_both(&mut self, ctx: &egui::Context, path: PathBuf) {
         let Some(second) = self.session.second() else { return };
-        match self.plan_desk.save_both(ctx, (self.session.batch(), second.batch()), self.view.paper, path) {
+        match self.paper_jobs.save_both(ctx, (self.session.batch(), second.batch()), self.view.paper, path) {
             Ok(()) => "Saving the two designs as PDF…".clone_into(&mut self.session.last_change),
             Err(words) => self.tell(words),
         }
@@ -168,13 +169,13 @@ impl Window {
         }
     }
 
-    /// Puts the kept look on once, and keeps it whenever it changes.
-    pub(super) fn keep_look(&mut self, ctx: &egui::Context) {
-        let Some((kept, put_on)) = &mut self.look else { return };
+    /// Puts the kept appearance on once, and keeps it whenever it changes.
+    pub(super) fn keep_appearance(&mut self, ctx: &egui::Context) {
+        let Some((kept, put_on)) = &mut self.appearance else { return };
         if *put_on {
-            kept.keep(look::now(ctx, self.view.units));
+            kept.keep(appearance::now(ctx, self.view.units));
         } else {
-            self.view.units = look::apply(ctx, kept.look());
+            self.view.units = appearance::apply(ctx, kept.appearance());
             *put_on = true;
         }
     }

@@ -1,8 +1,8 @@
 //! The parts of the page of the plan, as a row of buttons.
 
-use crate::ui::choices::form::focus_ring;
 use crate::ui::state::ask::Ask;
-use crate::ui::state::view::PlanPart;
+use crate::ui::state::pages::PlanPart;
+use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::theme::{BODY, Palette, bold};
 use egui::{Button, RichText, Role, Stroke, Ui, WidgetInfo, vec2};
 

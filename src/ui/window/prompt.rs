@@ -2,10 +2,11 @@
 
 use crate::session::LeftBehind;
 use crate::ui::state::ask::Ask;
+use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::theme::{BODY, Palette, TITLE, bold};
 use crate::ui::widget::typed_box::select_all;
 use crate::ui::window::files::Purpose;
-use crate::ui::window::top_bar::KEYS;
+use crate::ui::window::keys::KEYS;
 use egui::{Button, Key, RichText, Ui};
 
 /// One of the two designs.
@@ -142,7 +143,7 @@ fn heading(ui: &mut Ui, words: &str) {
 
 fn choice(ui: &mut Ui, words: &str) -> bool {
     let response = ui.add(Button::new(words).min_size(egui::vec2(96.0, 32.0)));
-    crate::ui::choices::form::focus_ring(ui, &response);
+    focus_ring(ui, &response);
     response.clicked()
 }
 

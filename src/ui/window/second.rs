@@ -2,9 +2,8 @@
 
 use crate::curve::run;
 use crate::session::{Session, SessionError};
-use crate::ui::Ask;
 use crate::ui::results::beside::Beside;
-use crate::ui::state::ask::SecondAsk;
+use crate::ui::state::ask::{Ask, SecondAsk};
 use crate::ui::window::files::Purpose;
 use crate::ui::window::prompt::{Prompt, Which};
 use crate::ui::window::shell::Window;

@@ -3,10 +3,11 @@
 use crate::analysis::{constant_lists, correlation_lists};
 use crate::batch::Batch;
 use crate::plan;
-use crate::report::{RecordRow, constant_row, correlation_row, laws, source_title};
+use crate::report::{constant_row, correlation_row, laws, source_title};
 use crate::source::{Constant, Correlation, ledger};
 use crate::ui::state::view::View;
-use crate::ui::widget::theme::{BODY, CAPTION, Palette, TITLE, bold};
+use crate::ui::widget::record::{record_ui, text_ui};
+use crate::ui::widget::theme::{BODY, Palette, TITLE, bold};
 use egui::{RichText, ScrollArea, Ui, vec2};
 
 /// Draws the page.
@@ -78,22 +79,4 @@ fn heading(ui: &mut Ui, name: &str) {
     let mut letters = name.chars();
     let capital: String = letters.next().into_iter().flat_map(char::to_uppercase).chain(letters).collect();
     ui.label(RichText::new(capital).font(bold(BODY)));
-}
-
-/// Draws one record.
-pub(in crate::ui) fn record_ui(ui: &mut Ui, row: &RecordRow) {
-    text_ui(ui, row.name, &row.value, &row.source);
-}
-
-fn text_ui(ui: &mut Ui, name: &str, value: &str, source: &str) {
-    let palette = Palette::of(ui);
-    egui::Frame::new().fill(palette.panel).corner_radius(6).inner_margin(8).show(ui, |ui| {
-        ui.set_width(ui.available_width());
-        ui.horizontal_wrapped(|ui| {
-            ui.label(RichText::new(name).size(BODY));
-            ui.label(RichText::new(value).font(bold(BODY)));
-        });
-        ui.label(RichText::new(source).size(CAPTION).color(palette.soft));
-    });
-    ui.add_space(4.0);
 }

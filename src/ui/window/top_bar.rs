@@ -2,37 +2,17 @@
 
 use crate::analysis::{other_milks, same_vat_from};
 use crate::session::{Command, EXAMPLES, Recent, Session};
-use crate::ui::choices::form::focus_ring;
 use crate::ui::state::ask::{Ask, SecondAsk};
-use crate::ui::state::view::{Page, View};
+use crate::ui::state::pages::Page;
+use crate::ui::state::view::View;
+use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::theme::{BODY, Palette, bold};
-use egui::{Align, Button, Key, KeyboardShortcut, Layout, Modifiers, RichText, Role, Sense, ThemePreference, Ui, WidgetInfo, vec2};
+use crate::ui::window::keys::KEYS;
+use egui::{Align, Button, Key, Layout, RichText, Role, Sense, ThemePreference, Ui, WidgetInfo, vec2};
 
 /// Name of the menu of the second design, and the room below which it shortens.
 const SECOND: &str = "Second design";
 const SHORT_NAMES: f32 = 640.0;
-const CTRL: Modifiers = Modifiers::COMMAND;
-const CTRL_SHIFT: Modifiers = Modifiers { shift: true, ..Modifiers::COMMAND };
-
-/// Every key with what it asks for, the longer combinations first so that they are not taken for the shorter.
-pub(in crate::ui) const KEYS: [(KeyboardShortcut, &str, Ask); 9] = [
-    (KeyboardShortcut::new(CTRL_SHIFT, Key::S), "Save under another name", Ask::SaveAs),
-    (KeyboardShortcut::new(CTRL_SHIFT, Key::Z), "Do again what was undone", Ask::Redo),
-    (KeyboardShortcut::new(CTRL, Key::S), "Save", Ask::Save),
-    (KeyboardShortcut::new(CTRL, Key::Z), "Undo", Ask::Undo),
-    (KeyboardShortcut::new(CTRL, Key::N), "New design", Ask::New),
-    (KeyboardShortcut::new(CTRL, Key::O), "Open a design", Ask::Open),
-    (KeyboardShortcut::new(CTRL, Key::P), "Write the plan as PDF", Ask::ExportPlan),
-    (KeyboardShortcut::new(CTRL, Key::Q), "Leave", Ask::Quit),
-    (KeyboardShortcut::new(Modifiers::NONE, Key::F1), "Show these keys", Ask::Help),
-];
-
-/// Returns what the pressed keys ask for.
-pub(in crate::ui) fn keys(ctx: &egui::Context) -> Vec<Ask> {
-    ctx.input_mut(|input| {
-        KEYS.iter().filter(|(shortcut, ..)| input.consume_shortcut(shortcut)).map(|(.., ask)| ask.clone()).collect()
-    })
-}
 
 /// Draws the bar and returns what is asked for.
 pub(in crate::ui) fn top_bar_ui(ui: &mut Ui, view: &mut View, session: &Session, recent: &Recent) -> Vec<Ask> {

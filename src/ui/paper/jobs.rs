@@ -4,25 +4,25 @@ use crate::batch::Batch;
 use crate::export::{Paper, comparison_pdf, pdf, text};
 use crate::plan::Now;
 use crate::report::{comparison, plan_at};
+use crate::ui::paper::file_name::file_name;
 use crate::ui::paper::page::plan_ui;
 use crate::ui::paper::preview::Preview;
 use crate::ui::paper::printing::{Printed, Printer};
 use crate::ui::paper::saving::Saver;
 use crate::ui::state::ask::Ask;
 use crate::ui::widget::theme::Palette;
-use crate::ui::window::files::file_name;
 use egui::{CentralPanel, Frame, Ui};
 use std::path::PathBuf;
 
 /// The drawing and the printing.
 #[derive(Default)]
-pub(in crate::ui) struct PlanDesk {
+pub(in crate::ui) struct PaperJobs {
     preview: Preview,
     printer: Printer,
     saver: Saver,
 }
 
-impl PlanDesk {
+impl PaperJobs {
     /// Returns a desk whose printer never calls a viewer.
     pub(in crate::ui) fn without_viewer() -> Self {
         Self { printer: Printer::without_viewer(), ..Self::default() }

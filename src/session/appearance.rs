@@ -19,7 +19,7 @@ pub enum Colours {
 /// How the window looks.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(default)]
-pub struct Look {
+pub struct Appearance {
     /// Which colours.
     pub colours: Colours,
     /// Size of everything, per cent.
@@ -30,50 +30,50 @@ pub struct Look {
     pub cups: bool,
 }
 
-impl Default for Look {
+impl Default for Appearance {
     fn default() -> Self {
         Self { colours: Colours::Desktop, size_percent: 100, fahrenheit: false, cups: false }
     }
 }
 
-/// The look and where it is kept.
+/// The appearance and where it is kept.
 #[derive(Clone, Debug)]
-pub struct KeptLook {
+pub struct KeptAppearance {
     store: PathBuf,
-    kept: Look,
+    kept: Appearance,
 }
 
-impl KeptLook {
-    /// Returns the look kept in a folder; the usual one where there is none or it cannot be read.
+impl KeptAppearance {
+    /// Returns the appearance kept in a folder; the usual one where there is none or it cannot be read.
     ///
     /// # Example
     /// ```
-    /// use vatsketch::session::{KeptLook, Look};
-    /// assert_eq!(KeptLook::in_folder("/no/such/folder".as_ref()).look(), Look::default());
+    /// use vatsketch::session::{KeptAppearance, Appearance};
+    /// assert_eq!(KeptAppearance::in_folder("/no/such/folder".as_ref()).appearance(), Appearance::default());
     /// ```
     #[must_use]
     pub fn in_folder(folder: &Path) -> Self {
         let store = folder.join("look.ron");
-        let read: Option<Look> = std::fs::read_to_string(&store).ok().and_then(|text| ron::from_str(&text).ok());
+        let read: Option<Appearance> = std::fs::read_to_string(&store).ok().and_then(|text| ron::from_str(&text).ok());
         // A size that nobody could read or reach the menu at is none.
-        let kept = read.filter(|look| (50..=400).contains(&look.size_percent)).unwrap_or_default();
+        let kept = read.filter(|appearance| (50..=400).contains(&appearance.size_percent)).unwrap_or_default();
         Self { store, kept }
     }
 
-    /// Returns the look.
+    /// Returns the appearance.
     #[must_use]
-    pub const fn look(&self) -> Look {
+    pub const fn appearance(&self) -> Appearance {
         self.kept
     }
 
-    /// Keeps a look, if it is another one.
-    pub fn keep(&mut self, look: Look) {
-        if self.kept == look {
+    /// Keeps an appearance, if it is another one.
+    pub fn keep(&mut self, appearance: Appearance) {
+        if self.kept == appearance {
             return;
         }
-        self.kept = look;
-        if let Ok(text) = ron::to_string(&look) {
-            // A look that cannot be kept is no reason to trouble the maker.
+        self.kept = appearance;
+        if let Ok(text) = ron::to_string(&appearance) {
+            // An appearance that cannot be kept is no reason to trouble the maker.
             let _ = self.store.parent().map(std::fs::create_dir_all);
             let _ = write_safely(&self.store, text.as_bytes(), false);
         }

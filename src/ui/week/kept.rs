@@ -7,8 +7,8 @@ use crate::plan::{
     shop, wish_offers,
 };
 use crate::report::money;
-use egui::Pos2;
-use jiff::civil::{Date, DateTime};
+use crate::ui::week::drag::StartDrag;
+use jiff::civil::DateTime;
 
 /// The week and the shopping of one design at one time.
 pub(in crate::ui) struct Reckoned {
@@ -26,20 +26,9 @@ pub(in crate::ui) struct Reckoned {
     pub(in crate::ui) shopping: Result<Shopping, ShoppingError>,
 }
 
-/// The start on its way.
-#[derive(Clone, Copy)]
-pub(in crate::ui) struct StartDrag {
-    /// Where it began to move.
-    pub(in crate::ui) from: DateTime,
-    /// Where the pointer was then.
-    pub(in crate::ui) pressed: Pos2,
-    /// The first day of the picture then; it stays in sight, so that nothing jumps away below the pointer.
-    pub(in crate::ui) first: Date,
-}
-
 /// What the page keeps.
 #[derive(Default)]
-pub(in crate::ui) struct WeekDesk {
+pub(in crate::ui) struct KeptWeek {
     reckoned: Option<Reckoned>,
     /// What one design costs, in words.
     cost: Option<(Design, Option<String>)>,
@@ -47,7 +36,7 @@ pub(in crate::ui) struct WeekDesk {
     pub(in crate::ui) drag: Option<StartDrag>,
 }
 
-impl WeekDesk {
+impl KeptWeek {
     /// Returns what is to be paid for a design, in words; nothing where no supplies are given.
     pub(in crate::ui) fn cost(&mut self, batch: &Batch) -> Option<&str> {
         if self.cost.as_ref().is_none_or(|(design, _)| *design != batch.design) {

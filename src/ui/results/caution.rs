@@ -1,0 +1,59 @@
+//! One caution, with the control that causes it.
+
+use crate::caution::{Caution, Severity};
+use crate::design::field;
+use crate::ui::state::ask::Ask;
+use crate::ui::widget::focus::focus_ring;
+use crate::ui::widget::severity::{colours, sign};
+use crate::ui::widget::theme::{CAPTION, Palette, bold};
+use egui::{RichText, Ui, vec2};
+
+/// Draws one caution; of two designs with whose it is, and what the second says where it says something else.
+pub(in crate::ui) fn caution_ui(ui: &mut Ui, caution: &Caution, whose: Option<(&str, Option<&str>)>) -> Option<Ask> {
+    let palette = Palette::of(ui);
+    let (text, fill) = colours(&palette, caution.severity);
+    let mut asked = None;
+    let card = egui::Frame::new().fill(palette.panel).corner_radius(8).inner_margin(egui::Margin {
+        left: 16,
+        right: 10,
+        top: 10,
+        bottom: 10,
+    });
+    let shown = card.show(ui, |ui| {
+        ui.set_width(ui.available_width());
+        ui.horizontal(|ui| {
+            egui::Frame::new().fill(fill).corner_radius(12).inner_margin(egui::Margin::symmetric(8, 2)).show(ui, |ui| {
+                ui.horizontal(|ui| {
+                    sign(ui, caution.severity, text);
+                    ui.label(RichText::new(caution.severity.word()).font(bold(CAPTION)).color(text));
+                });
+            });
+            if let Some((whose, _)) = whose {
+                ui.label(RichText::new(whose).font(bold(CAPTION)));
+            }
+        });
+        let of_b = whose.and_then(|(_, of_b)| of_b);
+        let what = if of_b.is_some() { format!("A: {}", caution.what) } else { caution.what.clone() };
+        ui.label(RichText::new(what).size(CAPTION));
+        if let Some(of_b) = of_b {
+            ui.label(RichText::new(format!("B: {of_b}")).size(CAPTION));
+        }
+        ui.label(RichText::new(&caution.remedy).size(CAPTION).color(palette.soft));
+        if let Some((key, label)) = caution.caused_by.and_then(|key| field(key).ok()).map(|field| (field.key, field.label)) {
+            let button = egui::Button::new(RichText::new(format!("Go to “{label}”")).size(CAPTION).color(palette.link))
+                .fill(palette.background);
+            let response = ui.add(button);
+            focus_ring(ui, &response);
+            if response.clicked() {
+                asked = Some(Ask::ToInput(key));
+            }
+        }
+    });
+    let bar = egui::Rect::from_min_size(shown.response.rect.min, vec2(6.0, shown.response.rect.height()));
+    ui.painter().rect_filled(
+        bar,
+        egui::CornerRadius { nw: 8, sw: 8, ne: 0, se: 0 },
+        if caution.severity == Severity::Note { palette.edge } else { fill },
+    );
+    asked
+}

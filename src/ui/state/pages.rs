@@ -1,0 +1,55 @@
+//! The pages of the window.
+
+/// A page of the window.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Page {
+    /// Choices, curves and results.
+    #[default]
+    Design,
+    /// The week, what to buy, and the plan on paper.
+    Plan,
+    /// Every constant with its source.
+    Sources,
+}
+
+impl Page {
+    /// Every page.
+    pub const ALL: [Self; 3] = [Self::Design, Self::Plan, Self::Sources];
+
+    /// Returns its name.
+    #[must_use]
+    pub const fn title(self) -> &'static str {
+        match self {
+            Self::Design => "Design",
+            Self::Plan => "Plan",
+            Self::Sources => "Sources",
+        }
+    }
+}
+
+/// A part of the page of the plan.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum PlanPart {
+    /// When everything is done.
+    #[default]
+    Week,
+    /// What is at home, and what to buy.
+    Shopping,
+    /// The plan on paper.
+    Paper,
+}
+
+impl PlanPart {
+    /// Every part.
+    pub const ALL: [Self; 3] = [Self::Week, Self::Shopping, Self::Paper];
+
+    /// Returns its name.
+    #[must_use]
+    pub const fn title(self) -> &'static str {
+        match self {
+            Self::Week => "Week",
+            Self::Shopping => "Shopping",
+            Self::Paper => "Paper",
+        }
+    }
+}

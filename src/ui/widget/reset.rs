@@ -1,0 +1,30 @@
+//! The way back to the default.
+
+use crate::design::Field;
+use crate::ui::widget::theme::Palette;
+use egui::{CornerRadius, Pos2, Sense, Stroke, StrokeKind, Ui, WidgetInfo, vec2};
+
+/// Draws a small arrow that turns back: the sign of "back to the default".
+pub(in crate::ui) fn reset_ui(ui: &mut Ui, field: &Field) -> bool {
+    let (rect, response) = ui.allocate_exact_size(vec2(26.0, 26.0), Sense::click());
+    let palette = Palette::of(ui);
+    let colour = if response.hovered() || response.has_focus() { palette.text } else { palette.link };
+    let (centre, radius) = (rect.center(), 6.5_f32);
+    let arc: Vec<Pos2> = (0..=20)
+        .map(|step| {
+            let angle = -2.4 + 4.6 * step as f32 / 20.0;
+            centre + radius * vec2(angle.cos(), angle.sin())
+        })
+        .collect();
+    if let Some(first) = arc.first().copied() {
+        ui.painter().line_segment([first, first + vec2(0.5, -5.5)], Stroke::new(2.0, colour));
+        ui.painter().line_segment([first, first + vec2(5.5, 0.5)], Stroke::new(2.0, colour));
+    }
+    ui.painter().line(arc, Stroke::new(2.0, colour));
+    if response.has_focus() {
+        ui.painter().rect_stroke(rect, CornerRadius::same(4), Stroke::new(2.0, palette.link), StrokeKind::Inside);
+    }
+    let words = format!("{}: back to the default, {}", field.label, field.default());
+    response.widget_info(|| WidgetInfo::labeled(egui::Role::Button, ui.is_enabled(), &words));
+    response.on_hover_text(words.clone()).clicked()
+}

@@ -1,0 +1,56 @@
+//! What the window has worked out in the background: what matters to the figure of the open card, and the spread of the open design.
+
+use crate::curve::Spread;
+use crate::design::Design;
+use crate::session::{SensitivityJob, SpreadJob};
+use crate::ui::figure_card::known::{Card, Effects};
+use std::sync::Arc;
+
+/// What is known about the open card, and the jobs.
+#[derive(Default)]
+pub(super) struct BackgroundWork {
+    /// Design and figure that the card was asked for, and what is known of it.
+    pub(super) card: Option<(Design, &'static str, Option<Card>)>,
+    pub(super) sensitivity: Option<SensitivityJob>,
+    pub(super) spread: Option<SpreadJob>,
+    /// The design whose spread was ordered last.
+    pub(super) spread_of: Option<Design>,
+    /// A spread that was handed over ready-made: for tests and pictures.
+    given: Option<Arc<Spread>>,
+    /// Whether spreads are worked out at all.
+    pub(super) spreads: bool,
+}
+
+impl BackgroundWork {
+    /// Returns the work of a window that has the spread of every design worked out.
+    pub(super) fn with_spread() -> Self {
+        Self { spreads: true, ..Self::default() }
+    }
+
+    pub(super) fn is_busy(&self) -> bool {
+        self.sensitivity.as_ref().is_some_and(SensitivityJob::is_running) || self.spread.as_ref().is_some_and(SpreadJob::is_running)
+    }
+
+    /// Returns what is known about the figure of the open card.
+    pub(super) fn card(&self) -> Option<&Card> {
+        self.card.as_ref().and_then(|(.., card)| card.as_ref())
+    }
+
+    /// Returns what matters to it, once that is worked out; until the next answer is there, what mattered before the last change.
+    pub(super) fn effects(&self) -> Option<Effects> {
+        let (design, figure, _) = self.card.as_ref()?;
+        let answer = self.sensitivity.as_ref()?.answer()?;
+        (answer.figure == *figure).then(|| Effects { of: answer.effects.clone(), old: !answer.design.same_cheese(design) })
+    }
+
+    /// Takes a spread that was worked out elsewhere.
+    pub(super) fn give(&mut self, spread: Arc<Spread>) {
+        self.given = Some(spread);
+    }
+
+    /// Returns the spread of a design, if it is known.
+    pub(super) fn spread(&self, design: &Design) -> Option<Arc<Spread>> {
+        let answer = self.spread.as_ref().and_then(SpreadJob::answer).or_else(|| self.given.clone())?;
+        answer.design.same_cheese(design).then_some(answer)
+    }
+}

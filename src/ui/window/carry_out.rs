@@ -1,0 +1,115 @@
+//! Does what the parts of the window ask for.
+
+use crate::design::{Design, field};
+use crate::session::{Command, EXAMPLES, Session, SessionError};
+use crate::ui::paper::jobs::PaperJobs;
+use crate::ui::state::ask::Ask;
+use crate::ui::state::cut::station_cut;
+use crate::ui::state::view::View;
+use crate::ui::window::files::Purpose;
+use crate::ui::window::prompt::{Prompt, Which};
+use crate::ui::window::shell::Window;
+use egui::ViewportCommand;
+
+impl Window {
+    pub(super) fn carry_out(&mut self, ctx: &egui::Context, ask: Ask) {
+        match ask {
+            Ask::Do(command) => self.do_command(ctx, command),
+            Ask::BeginDrag => self.session.begin_drag(),
+            Ask::EndDrag => self.session.end_drag(),
+            Ask::GiveUpDrag => self.step(ctx, Session::give_up_drag),
+            Ask::Undo => self.step(ctx, Session::undo),
+            Ask::Redo => self.step(ctx, Session::redo),
+            Ask::New | Ask::Open | Ask::OpenFile(_) | Ask::OpenExample(_) | Ask::Quit => {
+                if self.session.is_dirty() {
+                    self.prompt = Some(Prompt::Unsaved { which: Which::First, then: ask });
+                } else {
+                    self.unless_second_is_lost(ctx, ask);
+                }
+            }
+            Ask::Save => self.save(ctx),
+            Ask::SaveAs => self.ask_path(ctx, Purpose::Save),
+            Ask::ExportPlan => self.ask_path(ctx, Purpose::Export),
+            Ask::ExportCalendar => self.ask_path(ctx, Purpose::Calendar),
+            Ask::Paper(paper) => self.view.paper = paper,
+            Ask::Print => self.print(ctx),
+            Ask::CopyPlan => self.session.last_change = PaperJobs::copy(ctx, self.session.batch(), &self.clock.now()),
+            Ask::Show(page) => self.view.page = page,
+            Ask::ShowPart(part) => self.view.plan_part = part,
+            Ask::Station(stage) => {
+                self.view.station = stage;
+                self.view.scroll_to = Some(stage);
+                if let Some(key) = station_cut(stage) {
+                    self.view.cut.key = key;
+                }
+            }
+            Ask::ToInput(key) => {
+                self.view.marked = Some(key);
+                self.view.mark_scrolls = true;
+                if let Ok(field) = field(key) {
+                    self.view.station = field.stage;
+                }
+            }
+            Ask::Table(key) => self.view.table = if self.view.table == Some(key) { None } else { Some(key) },
+            Ask::Cut(cut) => self.view.cut = cut,
+            Ask::Second(ask) => self.about_second(ctx, ask),
+            Ask::Figure(figure) => self.open_card(figure),
+            Ask::Aim(goal, choice) => self.aim(ctx, &goal, choice),
+            Ask::Pin(key) => self.turn_pin(key),
+            Ask::Help => self.view.help = !self.view.help,
+        }
+    }
+
+    /// Does what would have lost an unsaved design, now that this is settled.
+    pub(super) fn settled(&mut self, ctx: &egui::Context, ask: Ask) {
+        match ask {
+            Ask::New => self.replace(Session::open(Design::default(), None).map_err(Into::into)),
+            Ask::Open => self.ask_path(ctx, Purpose::Open),
+            Ask::OpenFile(path) => self.open(&path),
+            Ask::OpenExample(index) => {
+                if let Some(example) = EXAMPLES.get(index) {
+                    self.replace(example.design().map_err(Into::into).and_then(|design| Ok(Session::open(design, None)?)));
+                }
+            }
+            Ask::Quit => {
+                self.leaving = true;
+                if let Some(recovery) = &mut self.recovery {
+                    recovery.clear();
+                }
+                ctx.send_viewport_cmd(ViewportCommand::Close);
+            }
+            Ask::Second(ask) => self.second_settled(ctx, &ask),
+            _ => {}
+        }
+    }
+
+    pub(super) fn do_command(&mut self, ctx: &egui::Context, command: Command) {
+        self.step(ctx, |session| session.apply(command));
+    }
+
+    pub(super) fn step(&mut self, ctx: &egui::Context, step: impl FnOnce(&mut Session) -> Result<(), SessionError>) {
+        match step(&mut self.session) {
+            Ok(()) => {
+                self.refresh();
+                self.note_change(ctx);
+            }
+            Err(error) => self.tell(error.to_string()),
+        }
+    }
+
+    pub(super) fn replace(&mut self, session: Result<Session, SessionError>) {
+        match session {
+            Ok(mut session) => {
+                // The second design stays where it is.
+                session.take_second_of(&mut self.session);
+                self.session = session;
+                self.refresh();
+                // Units, cut, part of the plan and paper are how the maker looks at any design.
+                let View { cut, plan_part, paper, units, .. } = self.view;
+                self.view = View { cut, plan_part, paper, units, ..View::default() };
+                self.notice = None;
+            }
+            Err(error) => self.tell(error.to_string()),
+        }
+    }
+}

@@ -1,0 +1,43 @@
+//! What the window does before each drawing: keys, dialogs, the desktop and the clock.
+
+use crate::ui::state::ask::Ask;
+use crate::ui::window::keys::keys;
+use crate::ui::window::shell::Window;
+use egui::ViewportCommand;
+
+impl Window {
+    /// Does what comes from keys, dialogs, the desktop and the clock; before each drawing.
+    pub fn logic(&mut self, ctx: &egui::Context) {
+        self.keep_appearance(ctx);
+        if self.prompt.is_none() {
+            for ask in keys(ctx) {
+                self.carry_out(ctx, ask);
+            }
+        }
+        if let Some(answer) = self.dialogs.answer() {
+            self.answered(ctx, answer);
+        }
+        match self.paper_jobs.printed() {
+            Some(Ok(words)) => self.session.last_change = words,
+            Some(Err(words)) => self.tell(words),
+            None => {}
+        }
+        if ctx.input(|input| input.viewport().close_requested()) && !self.leaving && self.is_unsaved() {
+            ctx.send_viewport_cmd(ViewportCommand::CancelClose);
+            self.carry_out(ctx, Ask::Quit);
+        } else if ctx.input(|input| input.viewport().close_requested())
+            && let Some(recovery) = &mut self.recovery
+        {
+            recovery.clear();
+        }
+        self.order_work(ctx);
+        self.keep_recovery(ctx);
+        let title = if self.session.design().title.is_empty() { "Untitled design" } else { &self.session.design().title };
+        let mark = if self.session.is_dirty() { "• " } else { "" };
+        let title = format!("{mark}{title} – Vatsketch");
+        if self.desktop_title != title {
+            ctx.send_viewport_cmd(ViewportCommand::Title(title.clone()));
+            self.desktop_title = title;
+        }
+    }
+}

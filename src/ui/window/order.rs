@@ -1,0 +1,56 @@
+//! What the window orders from the background, once for each change.
+
+use crate::curve::Spread;
+use crate::session::{SensitivityJob, SpreadJob};
+use crate::ui::figure_card::known::Card;
+use crate::ui::window::shell::Window;
+use std::sync::Arc;
+
+impl Window {
+    /// Shows a spread that was worked out elsewhere, as long as the design stays what it belongs to.
+    pub fn show_spread(&mut self, spread: Arc<Spread>) {
+        self.background.give(spread);
+    }
+
+    /// Orders what is out of date; before each drawing.
+    pub(super) fn order_work(&mut self, ctx: &egui::Context) {
+        self.order_card(ctx);
+        self.order_spread(ctx);
+    }
+
+    fn order_card(&mut self, ctx: &egui::Context) {
+        let Some(figure) = self.view.card.as_ref().map(|card| card.figure) else {
+            self.background.card = None;
+            return;
+        };
+        let design = self.session.design();
+        let same = self.background.card.as_ref().is_some_and(|(of, key, _)| of.same_cheese(design) && *key == figure);
+        let pins = self.session.pins();
+        let pins_as_before =
+            self.background.card().is_none_or(|card| card.ways.iter().all(|way| way.pinned == pins.contains(way.field.key)));
+        if same && pins_as_before {
+            return;
+        }
+        self.background.card = Some((design.clone(), figure, Card::of(&self.session, figure)));
+        if !same {
+            let wake = ctx.clone();
+            let job =
+                self.background.sensitivity.get_or_insert_with(|| SensitivityJob::new(Box::new(move || wake.request_repaint())));
+            job.order(self.session.batch(), figure);
+        }
+    }
+
+    /// Orders the spread once a drag has ended: two hundred batches beside a moving slider would only be thrown away.
+    fn order_spread(&mut self, ctx: &egui::Context) {
+        if !self.background.spreads
+            || self.session.is_dragging()
+            || self.background.spread_of.as_ref().is_some_and(|of| of.same_cheese(self.session.design()))
+        {
+            return;
+        }
+        let wake = ctx.clone();
+        let job = self.background.spread.get_or_insert_with(|| SpreadJob::new(Box::new(move || wake.request_repaint())));
+        job.order(self.session.design());
+        self.background.spread_of = Some(self.session.design().clone());
+    }
+}
