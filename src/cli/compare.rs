@@ -1,8 +1,9 @@
 //! `vatsketch compare`: two designs side by side.
 
 use super::arguments::PaperChoice;
+use super::ending::{CliError, Ending};
+use super::open;
 use super::text::{write_failures, write_json};
-use super::{CliError, Ending, open};
 use crate::analysis::{
     ComparedCaution, Difference, Likeness, compare, compare_cautions, differing_choices, from_milk, standardisation,
 };

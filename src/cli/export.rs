@@ -1,7 +1,8 @@
 //! `vatsketch export`: the plan, the figures or a curve as a file, by the ending of its name.
 
 use super::arguments::{PaperChoice, WeekOptions};
-use super::{CliError, Ending, open, week};
+use super::ending::{CliError, Ending};
+use super::{open, week};
 use crate::batch::{Batch, batch};
 use crate::curve::{Curve, CurveKey, curve};
 use crate::export::{ExportError, Format, Paper, calendar, curve_csv, curve_png, curve_svg, figures_csv, json, pdf, text};

@@ -1,7 +1,8 @@
 //! `vatsketch figures`: everything that follows from a design.
 
+use super::ending::{CliError, Ending};
+use super::open;
 use super::text::{write_failures, write_figures};
-use super::{CliError, Ending, open};
 use crate::batch::{Batch, batch};
 use crate::caution::cautions;
 use crate::design::Stage;

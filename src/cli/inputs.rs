@@ -1,7 +1,7 @@
 //! `vatsketch inputs` and `vatsketch example`.
 
+use super::ending::{CliError, Ending};
 use super::text::write_json;
-use super::{CliError, Ending};
 use crate::design::{DESCRIBED_CHEESE_FIELDS, DESCRIBED_PICKLING_FIELDS, Field, Kind, Value, fields};
 use crate::session::EXAMPLES;
 use serde_json::json;

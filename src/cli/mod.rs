@@ -2,6 +2,8 @@
 
 mod arguments;
 mod compare;
+mod described;
+mod ending;
 mod export;
 mod figures;
 mod inputs;
@@ -18,24 +20,13 @@ mod week;
 mod why;
 
 pub use arguments::{Arguments, Command, WeekOptions};
+pub use ending::Ending;
 
 use clap::Parser;
+use ending::CliError;
 use std::ffi::OsString;
 use std::io::Write;
 use std::path::PathBuf;
-
-/// How a command ended; the number is the exit code.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Ending {
-    /// Everything was worked out.
-    Done = 0,
-    /// A stage could not be worked out, or a goal or a time not be reached; what could be was printed.
-    StageFailed = 1,
-    /// The arguments are wrong.
-    BadArguments = 2,
-    /// A file cannot be read or written.
-    FileTrouble = 3,
-}
 
 /// What the arguments ask for.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -44,35 +35,6 @@ pub enum Asked {
     Window(Option<PathBuf>),
     /// A command, which has run.
     Ran(Ending),
-}
-
-/// A command that cannot be carried out.
-#[derive(Debug, thiserror::Error)]
-enum CliError {
-    #[error("{0}")]
-    Arguments(String),
-    #[error(transparent)]
-    Design(#[from] crate::design::DesignError),
-    #[error(transparent)]
-    File(#[from] crate::file::FileError),
-    #[error("{0}")]
-    Stage(String),
-    #[error(transparent)]
-    Export(#[from] crate::export::ExportError),
-    #[error("cannot write the output: {0}")]
-    Output(#[from] std::io::Error),
-    #[error("cannot write the output as JSON: {0}")]
-    Json(#[from] serde_json::Error),
-}
-
-impl CliError {
-    const fn ending(&self) -> Ending {
-        match self {
-            Self::Arguments(_) | Self::Design(_) => Ending::BadArguments,
-            Self::File(_) | Self::Output(_) | Self::Json(_) => Ending::FileTrouble,
-            Self::Stage(_) | Self::Export(_) => Ending::StageFailed,
-        }
-    }
 }
 
 /// Runs a command line, or says that it asks for the window.

@@ -1,6 +1,6 @@
 //! Opening a design and setting inputs.
 
-use super::CliError;
+use super::ending::CliError;
 use crate::design::{Design, DesignError, Field};
 use crate::file;
 use std::io::Read;

@@ -1,8 +1,9 @@
 //! `vatsketch stage pickling`: one described cheese in its share of the vinegar.
 
-use super::stage::{described_matter, hours};
+use super::described::{described_matter, hours};
+use super::ending::{CliError, Ending};
+use super::open;
 use super::text::write_json;
-use super::{CliError, Ending, open};
 use crate::design::{DESCRIBED_PICKLING_FIELDS, DescribedCheese, DescribedPickling, DesignError, Field};
 use crate::process::{
     LONGEST_SOAK_H, PickleRun, PickledCheese, STRONGEST_BUFFER, TargetHours, VinegarBath, pickle, pickling_cautions,

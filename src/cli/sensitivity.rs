@@ -1,7 +1,8 @@
 //! `vatsketch sensitivity`: what moves a figure, the strongest first.
 
+use super::ending::{CliError, Ending};
+use super::open;
 use super::text::write_json;
-use super::{CliError, Ending, open};
 use crate::analysis::{Cause, Effect, sensitivity};
 use crate::batch::batch;
 use crate::design::{Design, Kind, Value as Chosen};

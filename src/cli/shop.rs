@@ -1,7 +1,8 @@
 //! `vatsketch shop`: what a vat needs, and in which packages to buy it.
 
+use super::ending::{CliError, Ending};
+use super::open;
 use super::text::{write_failures, write_head, write_json};
-use super::{CliError, Ending, open};
 use crate::batch::{Batch, batch};
 use crate::design::{BuyFor, Offer, SuppliesDesign};
 use crate::export::printable;

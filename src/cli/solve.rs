@@ -1,7 +1,8 @@
 //! `vatsketch solve`: the value of one choice that brings a figure to what is wanted.
 
+use super::ending::{CliError, Ending};
+use super::open;
 use super::text::write_json;
-use super::{CliError, Ending, open};
 use crate::analysis::{Goal, Solved, solve};
 use crate::batch::batch;
 use crate::export::json_figures;

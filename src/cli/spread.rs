@@ -1,7 +1,8 @@
 //! `vatsketch spread`: between what every figure likely lies.
 
+use super::ending::{CliError, Ending};
+use super::open;
 use super::text::{write_failures, write_json};
-use super::{CliError, Ending, open};
 use crate::analysis::LikelyFigure;
 use crate::batch::batch;
 use crate::curve::{LineSpread, SPREAD_NAME, Spread};

@@ -1,6 +1,6 @@
 //! Figures as aligned lines of text, JSON over several lines, what every command says of cautions and failures.
 
-use super::Ending;
+use super::ending::Ending;
 use crate::batch::Batch;
 use crate::caution::{Severity, cautions};
 use crate::design::Stage;
@@ -22,7 +22,7 @@ pub(super) fn write_figures(figures: &[Figure], data: &mut dyn Write) -> std::io
 }
 
 /// Writes a JSON value over several lines.
-pub(super) fn write_json(value: &Value, data: &mut dyn Write) -> Result<(), super::CliError> {
+pub(super) fn write_json(value: &Value, data: &mut dyn Write) -> Result<(), super::ending::CliError> {
     writeln!(data, "{}", serde_json::to_string_pretty(value)?)?;
     Ok(())
 }

@@ -1,7 +1,7 @@
 //! When to begin or to be finished, from the command line laid over the design's own wish.
 
-use super::CliError;
 use super::arguments::WeekOptions;
+use super::ending::CliError;
 use crate::design::{Reached, WeekDesign, Wish, read_moment};
 use crate::plan::{KitchenWeekError, Lean, Now, SpokenError, spoken_time};
 use crate::session;

@@ -1,7 +1,8 @@
 //! `vatsketch why`: what a figure is worked out from.
 
+use super::ending::{CliError, Ending};
+use super::open;
 use super::text::write_json;
-use super::{CliError, Ending, open};
 use crate::analysis::why;
 use crate::batch::batch;
 use crate::report::{WhyWords, why_words};

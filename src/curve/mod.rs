@@ -3,8 +3,9 @@
 mod axes;
 mod both;
 mod curve;
+mod drawn;
 mod drying;
-mod keys;
+mod key;
 mod run;
 mod salt;
 mod section;
@@ -15,7 +16,8 @@ mod wet;
 
 pub use both::in_one_frame;
 pub use curve::{Axis, Band, Curve, Event, Role, Series};
-pub use keys::{CurveKey, curve};
+pub use drawn::curve;
+pub use key::CurveKey;
 pub use run::{Run, Side, SideStream, Station, run};
 pub use section::{Section, SectionKey, section};
 pub use spread::{Kept, LineSpread, SPREAD_NAME, Spread, Spreading, with_spread};

@@ -1,6 +1,6 @@
 //! The steps by days and the log, as the template is given them.
 
-use super::sheet::Aim;
+use super::aim::Aim;
 use crate::caution::{Caution, Severity};
 use crate::plan::whole_day_words;
 use crate::report::{Line, Step, agenda, brief, short_day};

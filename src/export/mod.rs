@@ -1,5 +1,7 @@
 //! From a report to bytes; nothing is written here.
 
+#[cfg(feature = "paper")]
+mod aim;
 mod calendar;
 #[cfg(feature = "paper")]
 mod chart;
@@ -12,6 +14,7 @@ mod json;
 #[cfg(feature = "paper")]
 mod kitchen;
 mod pages;
+mod paper;
 mod pdf;
 #[cfg(feature = "paper")]
 mod sheet;
@@ -27,5 +30,6 @@ pub use error::ExportError;
 pub use format::Format;
 pub use json::{json, json_cautions, json_figures};
 pub use pages::{PageImage, pages};
-pub use pdf::{Paper, pdf};
+pub use paper::Paper;
+pub use pdf::pdf;
 pub use text::{printable, text};

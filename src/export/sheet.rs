@@ -1,10 +1,11 @@
 //! What the template is given: words, and curves prepared for drawing.
 
 use super::Paper;
+use super::aim::Aim;
 use super::chart::Chart;
 use super::kitchen::{DayRow, LogRow, Short, days, log};
 use crate::caution::{Caution, Severity};
-use crate::report::{Plan, ShoppingRow, Target, Timing, short_moment};
+use crate::report::{Plan, ShoppingRow, Timing, short_moment};
 use serde::Serialize;
 
 /// The whole plan in words.
@@ -30,17 +31,6 @@ pub(super) struct Sheet {
     charts: Vec<Chart>,
     laws: Vec<String>,
     sources: Vec<String>,
-}
-
-/// A target in words.
-#[derive(Debug, Serialize)]
-pub(super) struct Aim {
-    label: &'static str,
-    amount: String,
-    tolerance: Option<String>,
-    kitchen: Option<String>,
-    /// Temperatures are printed large, as the times of the clock are.
-    large: bool,
 }
 
 #[derive(Debug, Serialize)]
@@ -99,19 +89,6 @@ impl Sheet {
             charts: plan.curves.iter().map(Chart::of).collect(),
             laws: plan.laws.iter().map(|row| format!("{}: {} ({})", row.figures.join(", "), row.law, row.source)).collect(),
             sources: plan.sources.iter().map(|source| format!("{} (seen: {})", source.title, source.seen)).collect(),
-        }
-    }
-}
-
-impl Aim {
-    pub(super) fn of(target: &Target) -> Self {
-        use crate::design::Unit;
-        Self {
-            label: target.label,
-            amount: target.amount.to_string(),
-            tolerance: target.tolerance(),
-            kitchen: target.kitchen.clone(),
-            large: target.amount.unit == Unit::Celsius,
         }
     }
 }

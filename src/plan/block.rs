@@ -1,6 +1,7 @@
 //! Handlings that hang together by fixed gaps, and where each such block may begin.
 
-use super::gap::{GRID_MIN, Gap, Handling};
+use super::gap::{GRID_MIN, Gap};
+use super::handling::Handling;
 use super::{Hours, ScheduleError, Start};
 
 /// Longest time that a plan may look over.

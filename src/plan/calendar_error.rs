@@ -1,8 +1,7 @@
 //! Why there is no week, in times of the wall clock.
 
-use super::kitchen_week::Asked;
-use super::{ClockError, ScheduleError, Tasks, WeekError, length};
-use crate::design::{Wish, moment, nearest};
+use super::{ClockError, ScheduleError, Tasks, length};
+use crate::design::{moment, nearest};
 use jiff::civil::DateTime;
 
 /// Why there is no week, and what would make one.
@@ -75,38 +74,5 @@ impl KitchenWeekError {
         let keys: Vec<&str> = tasks.all.iter().map(|task| task.key.as_str()).collect();
         let nearest = nearest(task, keys.iter().copied()).unwrap_or_default().to_owned();
         Self::NoSuchTask { task: task.to_owned(), nearest, tasks: keys.join(", ") }
-    }
-}
-
-impl Asked {
-    /// Returns why there is no week, in times of the wall clock where that says more.
-    pub(super) fn told(&self, why: WeekError) -> KitchenWeekError {
-        let Wish::FinishedBy(by) = self.wish else { return plain(why) };
-        let later = |later_min: i64| self.clock.minute(by).and_then(|by_min| self.clock.local(by_min + later_min)).ok();
-        match why {
-            WeekError::Schedule(ScheduleError::FinishedInThePast { .. }) => {
-                KitchenWeekError::FinishedInThePast { by, now: self.now }
-            }
-            WeekError::Schedule(ScheduleError::NoFeasibleStart { later_min, ref longest, longest_min, .. }) => {
-                match later(later_min) {
-                    Some(soonest) => {
-                        KitchenWeekError::TooSoon { by, now: self.now, soonest, longest: longest.clone(), longest_min }
-                    }
-                    None => plain(why),
-                }
-            }
-            WeekError::Schedule(ScheduleError::TooLateNow { later_min, .. }) => match later(later_min) {
-                Some(soonest) => KitchenWeekError::TooLateNow { by, soonest },
-                None => plain(why),
-            },
-            other => plain(other),
-        }
-    }
-}
-
-fn plain(why: WeekError) -> KitchenWeekError {
-    match why {
-        WeekError::Schedule(error) => error.into(),
-        WeekError::Clock(error) => error.into(),
     }
 }

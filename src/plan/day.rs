@@ -16,6 +16,9 @@ pub(super) const WEEKDAYS: [(Weekday, &str); 7] = [
 pub(super) const MONTHS: [&str; 12] =
     ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];
 
+/// Minutes of a day on the wall.
+pub const WALL_DAY_MIN: i64 = 24 * 60;
+
 /// Letters of a day or a month that are enough.
 pub(super) const LETTERS_ENOUGH: usize = 3;
 

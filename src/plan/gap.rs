@@ -1,6 +1,4 @@
-//! What takes hands, and the time from one such handling to the next.
-
-use super::ScheduleError;
+//! The time from one handling to the next, and how far it may give.
 
 /// The grid on which handlings may be moved.
 pub const GRID_MIN: i64 = 15;
@@ -77,43 +75,13 @@ impl Gap {
         Self { least_min, usual_from_min, usual_to_min, most_min: self.most_min.max(usual_to_min), ..*self }
     }
 
-    const fn in_order(&self) -> bool {
+    /// Returns whether its limits are in order and its points within measure.
+    pub(super) const fn in_order(&self) -> bool {
         0 <= self.least_min
             && self.least_min <= self.usual_from_min
             && self.usual_from_min <= self.usual_to_min
             && self.usual_to_min <= self.most_min
             && 0 <= self.shift_points
             && self.shift_points <= MOST_POINTS
-    }
-}
-
-/// Something that takes hands, and how long it is until the next one.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct Handling {
-    /// What is done.
-    pub name: String,
-    /// How long hands are needed, from its start.
-    pub hands_min: i64,
-    /// From its start to the start of the next; of the last one it means nothing.
-    pub then: Gap,
-}
-
-impl Handling {
-    /// Returns a handling.
-    #[must_use]
-    pub fn new(name: impl Into<String>, hands_min: i64, then: Gap) -> Self {
-        Self { name: name.into(), hands_min, then }
-    }
-
-    /// Checks hands and limits.
-    pub(super) fn check(&self) -> Result<(), ScheduleError> {
-        let gap = self.then;
-        if !gap.in_order() {
-            return Err(ScheduleError::InvertedLimits { name: self.name.clone(), gap });
-        }
-        if self.hands_min < 0 {
-            return Err(ScheduleError::NegativeHands { name: self.name.clone(), hands_min: self.hands_min });
-        }
-        Ok(())
     }
 }

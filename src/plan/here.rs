@@ -1,6 +1,6 @@
 //! Going on from where the maker really stands.
 
-use super::gap::Handling;
+use super::handling::Handling;
 use super::{ScheduleError, Start};
 
 /// Where the maker stands: the last step that was begun, and when. Minutes from the Monday 00:00.

@@ -1,52 +1,13 @@
 //! The week as the maker reads it: every task with its time on the wall clock, what the hours cost, and what they do to the cheese.
 
-use super::calendar_error::KitchenWeekError;
-use super::hours::WAIT_POINTS;
+use super::asked::Asked;
 use super::{
-    Clock, ClockError, Habit, Handling, Here, Hours, Lost, Reason, Schedule, Start, Stretch, Taken, Tasks, on_from_here, stretches,
+    Habit, Handling, Here, Hours, KitchenWeekError, Lost, Now, Reason, Schedule, Stretch, Taken, Tasks, on_from_here, stretches,
     tasks, week,
 };
 use crate::batch::Batch;
 use crate::design::{Habitual, Stage, TakenHours, WeekDesign, Wish};
 use jiff::civil::DateTime;
-use jiff::tz::TimeZone;
-
-/// The clock on the wall as it is read at the edge of the house: what time it is, and the computer's zone.
-#[derive(Clone, Debug)]
-pub struct Now {
-    /// What the wall clock says.
-    pub at: DateTime,
-    /// Zone that counts where the design names none.
-    pub zone: TimeZone,
-}
-
-impl Now {
-    /// Returns what the wall clock of another zone says at this moment.
-    ///
-    /// # Errors
-    /// [`ClockError::Beyond`].
-    ///
-    /// # Example
-    /// ```
-    /// use jiff::{civil::date, tz::{TimeZone, offset}};
-    /// use vatsketch::plan::Now;
-    /// let now = Now { at: date(2031, 5, 5).at(23, 30, 0, 0), zone: TimeZone::UTC };
-    /// assert_eq!(now.in_zone(&TimeZone::fixed(offset(2)))?, date(2031, 5, 6).at(1, 30, 0, 0));
-    /// # Ok::<(), vatsketch::plan::ClockError>(())
-    /// ```
-    pub fn in_zone(&self, zone: &TimeZone) -> Result<DateTime, ClockError> {
-        let moment = self.zone.to_timestamp(self.at).map_err(|_| ClockError::Beyond { at: self.at.to_string() })?;
-        Ok(zone.to_datetime(moment))
-    }
-
-    /// Returns the same moment by the clock of the zone that a week names; as it is where it names none that is known.
-    #[must_use]
-    pub fn for_week(&self, week: &WeekDesign) -> Self {
-        let named = if week.zone.is_empty() { None } else { zone_named(&week.zone).ok() };
-        let there = named.and_then(|zone| Some(Self { at: self.in_zone(&zone).ok()?, zone }));
-        there.unwrap_or_else(|| self.clone())
-    }
-}
 
 /// A task with its time.
 #[derive(Clone, Debug, PartialEq)]
@@ -159,69 +120,6 @@ pub fn kitchen_week(batch: &Batch, now: &Now) -> Result<Option<KitchenWeek>, Kit
     };
     let plan = plan.map_err(|why| asked.told(why))?;
     written(batch, &all, &plan, first, &asked).map(Some)
-}
-
-fn zone_named(name: &str) -> Result<TimeZone, KitchenWeekError> {
-    TimeZone::get(name).map_err(|_| KitchenWeekError::NoSuchZone { zone: name.to_owned() })
-}
-
-/// Checks the name of a time zone; an empty one is the computer's.
-///
-/// # Errors
-/// [`KitchenWeekError::NoSuchZone`].
-///
-/// # Example
-/// ```
-/// assert!(vatsketch::plan::check_zone("Etc/UTC").is_ok());
-/// assert!(vatsketch::plan::check_zone("Kitchen").is_err());
-/// ```
-pub fn check_zone(name: &str) -> Result<(), KitchenWeekError> {
-    if name.is_empty() { Ok(()) } else { zone_named(name).map(|_| ()) }
-}
-
-/// What is asked of the clock.
-pub(super) struct Asked {
-    pub(super) clock: Clock,
-    pub(super) now: DateTime,
-    pub(super) wish: Wish,
-    zone: String,
-}
-
-/// A start may be put off so far for better hours.
-const SOON_WITHIN_MIN: i64 = 7 * 24 * 60;
-
-impl Asked {
-    fn of(design: &WeekDesign, now: &Now) -> Result<Self, KitchenWeekError> {
-        let (zone, name, at) = if design.zone.is_empty() {
-            (now.zone.clone(), now.zone.iana_name().unwrap_or("the computer’s").to_owned(), now.at)
-        } else {
-            let zone = zone_named(&design.zone)?;
-            let at = now.in_zone(&zone)?;
-            (zone, design.zone.clone(), at)
-        };
-        let first = match (&design.reached, design.wish) {
-            (Some(reached), _) => reached.began,
-            (None, Wish::StartAt(at) | Wish::SoonAfter(at)) => at,
-            (None, Wish::FinishedBy(by)) => at.min(by),
-            (None, Wish::Open) => at,
-        };
-        Ok(Self { clock: Clock::of_week(first.date(), zone)?, now: at, wish: design.wish, zone: name })
-    }
-
-    /// Returns when the first task may begin; none where nothing is wished.
-    fn start(&self, wish: Wish) -> Result<Option<Start>, ClockError> {
-        let wait_points = WAIT_POINTS.value as i64;
-        Ok(Some(match wish {
-            Wish::StartAt(at) => Start::Here { at_min: self.clock.minute(at)?, by_min: None },
-            Wish::SoonAfter(at) => Start::Earliest { from_min: self.clock.minute(at)?, within_min: SOON_WITHIN_MIN, wait_points },
-            Wish::FinishedBy(by) => Start::FinishedBy {
-                by_min: self.clock.minute(by)?,
-                from_min: self.clock.minute(self.now)?,
-                spare_points: wait_points,
-            },
-            Wish::Open => return Ok(None),
-        }))
-    }
 }
 
 fn habits(design: &WeekDesign) -> Vec<Habit> {

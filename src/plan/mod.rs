@@ -4,6 +4,7 @@
 //! [`shopping()`] buys what a batch needs in packages that [`choose`] picks. It asks no clock: times are minutes from a Monday 00:00, and [`Clock`] turns them into
 //! those of a wall clock. [`kitchen_week()`] and [`shop`] read the wishes, hours and supplies from the design itself; window, paper, calendar and command line use them.
 
+mod asked;
 mod block;
 mod calendar_error;
 mod clock;
@@ -11,10 +12,12 @@ mod counted;
 mod day;
 mod error;
 mod gap;
+mod handling;
 mod hands;
 mod here;
 mod hours;
 mod kitchen_week;
+mod now;
 mod offer;
 mod packages;
 mod schedule;
@@ -29,12 +32,14 @@ mod why;
 pub use calendar_error::KitchenWeekError;
 pub use clock::{Clock, ClockError};
 pub use counted::{Counted, CountedTask, counted, ends_before_words};
-pub use day::{day_words, time_words, weekday_name, whole_day_words};
+pub use day::{WALL_DAY_MIN, day_words, time_words, weekday_name, whole_day_words};
 pub use error::{ScheduleError, length};
-pub use gap::{GRID_MIN, Gap, Handling};
+pub use gap::{GRID_MIN, Gap};
+pub use handling::Handling;
 pub use here::{Here, Rest, rest};
 pub use hours::{Habit, Hours, Lost, Span, Taken};
-pub use kitchen_week::{KitchenWeek, Now, TakenSpan, WeekTask, check_zone, kitchen_week};
+pub use kitchen_week::{KitchenWeek, TakenSpan, WeekTask, kitchen_week};
+pub use now::{Now, check_zone};
 pub use offer::{WishKind, WishOffer, moved_start, wish_of_kind, wish_offers, wished_time};
 pub use packages::{Aim, Basket, Package, PackageError, Want, choose};
 pub use schedule::{Placed, Schedule, horizon_min, schedule};
@@ -42,7 +47,7 @@ pub use shopping::{Bought, Need, Shopping, ShoppingError, needs, shop, shopping}
 pub use spoken::{Lean, SpokenError, spoken_time};
 pub use start::Start;
 pub use tasks::{Task, Tasks, tasks};
-pub use timeline::{Timeline, TimelineBand, TimelineBlock, TimelineDay, TimelineRow, TimelineWait, WALL_DAY_MIN, timeline};
+pub use timeline::{Timeline, TimelineBand, TimelineBlock, TimelineDay, TimelineRow, TimelineWait, timeline};
 pub use week::{Stretch, WeekError, on_from_here, stretches, week};
 pub use why::Reason;
 

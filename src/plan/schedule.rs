@@ -1,7 +1,7 @@
 //! The week: an exact dynamic programme over a grid of quarters of an hour.
 
 use super::block::{Block, blocks};
-use super::gap::Handling;
+use super::handling::Handling;
 use super::{Hours, Lost, ScheduleError, Start};
 
 /// A handling with its time.

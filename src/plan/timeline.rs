@@ -1,12 +1,9 @@
 //! The week as a picture, as data: one row a day with what is taken and what is done, and long waits in one row; no widget.
 
-use super::{KitchenWeek, Taken, WeekTask};
+use super::{KitchenWeek, Taken, WALL_DAY_MIN, WeekTask};
 use crate::design::Stage;
 use jiff::ToSpan;
 use jiff::civil::{Date, DateTime};
-
-/// Minutes of a day on the wall.
-pub const WALL_DAY_MIN: i64 = 24 * 60;
 
 /// The picture.
 #[derive(Clone, Debug, Default, PartialEq)]

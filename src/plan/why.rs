@@ -1,6 +1,6 @@
 //! Why a schedule costs what it costs.
 
-use super::gap::Handling;
+use super::handling::Handling;
 use super::{Schedule, length};
 
 /// One thing that a schedule pays for.

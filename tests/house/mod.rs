@@ -1,9 +1,11 @@
 //! The rules of the house, held by tests that read the sources.
 
+mod circles;
 mod constants;
 mod files;
 mod formats;
 mod imports;
+mod paths;
 mod readme;
 mod words;
 

@@ -4,8 +4,9 @@ mod json;
 mod words;
 
 use super::arguments::WeekOptions;
+use super::ending::{CliError, Ending};
 use super::text::{write_failures, write_json};
-use super::{CliError, Ending, open, week};
+use super::{open, week};
 use crate::batch::batch;
 use crate::plan::{ScheduleError, counted, kitchen_week};
 use std::io::Write;

@@ -1,6 +1,6 @@
 //! Drying, with a swap of the trays half way.
 
-use super::{Task, may_wait, shift_points};
+use super::task::{Task, may_wait, shift_points};
 use crate::design::{Design, DryingDesign, Stage};
 use crate::plan::Gap;
 use crate::plan::hands::{CLEAN_WAITS, LEG_GIVES, LOSS_GIVES, SWAP_TRAY, VISIT, visit_min, whole};

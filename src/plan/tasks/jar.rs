@@ -1,6 +1,6 @@
 //! Vinegar, pouring off, oil, rolling the jars.
 
-use super::{Task, may_wait};
+use super::task::{Task, may_wait};
 use crate::design::{Design, KeepingDesign, KeptIn, Stage};
 use crate::plan::Gap;
 use crate::plan::hands::{

@@ -3,44 +3,14 @@
 mod air;
 mod jar;
 mod moulds;
+mod task;
 mod vat;
 
-use super::hands::SHIFT_POINTS;
-use super::{Gap, Handling, length};
+pub use task::Task;
+
+use super::Handling;
 use crate::batch::Batch;
 use crate::design::Stage;
-
-/// One task.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Task {
-    /// A stable key: the same task of the same vat has it again after every change.
-    pub key: String,
-    /// The stage it belongs to.
-    pub stage: Stage,
-    /// What is done, how long hands are needed, and how long it is until the next task.
-    pub handling: Handling,
-    /// More about it, where that helps.
-    pub what: String,
-    /// What does not fit, if its hands take longer than the calculation leaves until the next task.
-    pub note: Option<String>,
-}
-
-impl Task {
-    /// Returns a task; where its hands take longer than the gap, the gap grows and a note says so.
-    fn new(key: impl Into<String>, stage: Stage, name: impl Into<String>, hands_min: i64, then: Gap) -> Self {
-        let name = name.into();
-        let note = (hands_min > then.most_min).then(|| {
-            let (hands, gap) = (length(hands_min), length(then.most_min));
-            format!("“{name}” takes {hands} of work, more than the {gap} until the next step, which follows when you are free.")
-        });
-        let handling = Handling::new(name, hands_min, then.not_before(hands_min));
-        Self { key: key.into(), stage, handling, what: String::new(), note }
-    }
-
-    fn saying(self, what: impl Into<String>) -> Self {
-        Self { what: what.into(), ..self }
-    }
-}
 
 /// All tasks of a vat.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -64,22 +34,6 @@ impl Tasks {
     #[must_use]
     pub fn position(&self, key: &str) -> Option<usize> {
         self.all.iter().position(|task| task.key == key)
-    }
-}
-
-/// What a quarter of an hour outside the usual gap costs.
-const fn shift_points() -> i64 {
-    SHIFT_POINTS.value as i64
-}
-
-/// Returns a gap that is never shorter than usual, free up to so much later, and possible at a price for as long again.
-const fn may_wait(usual_min: i64, waits_min: i64) -> Gap {
-    Gap {
-        least_min: usual_min,
-        usual_from_min: usual_min,
-        usual_to_min: usual_min + waits_min,
-        most_min: usual_min + 2 * waits_min,
-        shift_points: shift_points(),
     }
 }
 

@@ -1,6 +1,6 @@
 //! Ladling, turning, salting, unmoulding, peppering.
 
-use super::{Task, may_wait, shift_points};
+use super::task::{Task, may_wait, shift_points};
 use crate::batch::Batch;
 use crate::design::Stage;
 use crate::law::food_density::cheese_volume_ml;

@@ -1,6 +1,6 @@
 //! From clean ware to the cut curd.
 
-use super::{Task, may_wait};
+use super::task::{Task, may_wait};
 use crate::design::{Design, Heating, Stage};
 use crate::law::rennet::TEST_AGAIN;
 use crate::plan::Gap;

@@ -1,0 +1,44 @@
+//! How a command ends, well or not.
+
+/// How a command ended; the number is the exit code.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Ending {
+    /// Everything was worked out.
+    Done = 0,
+    /// A stage could not be worked out, or a goal or a time not be reached; what could be was printed.
+    StageFailed = 1,
+    /// The arguments are wrong.
+    BadArguments = 2,
+    /// A file cannot be read or written.
+    FileTrouble = 3,
+}
+
+/// A command that cannot be carried out.
+#[derive(Debug, thiserror::Error)]
+pub(super) enum CliError {
+    #[error("{0}")]
+    Arguments(String),
+    #[error(transparent)]
+    Design(#[from] crate::design::DesignError),
+    #[error(transparent)]
+    File(#[from] crate::file::FileError),
+    #[error("{0}")]
+    Stage(String),
+    #[error(transparent)]
+    Export(#[from] crate::export::ExportError),
+    #[error("cannot write the output: {0}")]
+    Output(#[from] std::io::Error),
+    #[error("cannot write the output as JSON: {0}")]
+    Json(#[from] serde_json::Error),
+}
+
+impl CliError {
+    /// Returns how a command ends that meets it.
+    pub(super) const fn ending(&self) -> Ending {
+        match self {
+            Self::Arguments(_) | Self::Design(_) => Ending::BadArguments,
+            Self::File(_) | Self::Output(_) | Self::Json(_) => Ending::FileTrouble,
+            Self::Stage(_) | Self::Export(_) => Ending::StageFailed,
+        }
+    }
+}

@@ -1,0 +1,58 @@
+//! One step.
+
+use crate::caution::Caution;
+use crate::design::Stage;
+use crate::report::{StepTime, Target};
+
+/// One step.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Step {
+    /// The stage it belongs to.
+    pub stage: Stage,
+    /// Minutes from the start of warming.
+    pub at_min: f64,
+    /// The first word: what is done.
+    pub verb: &'static str,
+    /// The rest of the sentence.
+    pub what: String,
+    /// What is to be reached.
+    pub targets: Vec<Target>,
+    /// How long it takes.
+    pub lasts: Option<Target>,
+    /// When it is done, once or more often.
+    pub times: Vec<StepTime>,
+    /// Whether each of its times has a day of its own, weeks apart, and is named with it.
+    pub by_date: bool,
+    /// What to do if it is off.
+    pub if_off: String,
+    /// What is written into the blank, with its unit.
+    pub write_down: &'static str,
+    /// The inputs that govern it; a caution that one of them causes stands before it.
+    pub governed_by: &'static [&'static str],
+    /// The cautions that belong before it.
+    pub cautions: Vec<Caution>,
+}
+
+impl Step {
+    /// Returns a step that is done once, as a task of the week.
+    ///
+    /// # Arguments
+    /// * `task`, `name`: the key of the task, and the step's name in the log
+    pub(super) fn once((task, name): (&str, &str), stage: Stage, at_min: f64, verb: &'static str, what: impl Into<String>) -> Self {
+        let time = StepTime::counted(task, name, at_min);
+        Self {
+            stage,
+            at_min,
+            verb,
+            what: what.into(),
+            targets: Vec::new(),
+            lasts: None,
+            times: vec![time],
+            by_date: false,
+            if_off: String::new(),
+            write_down: "",
+            governed_by: &[],
+            cautions: Vec::new(),
+        }
+    }
+}
