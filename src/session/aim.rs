@@ -56,11 +56,11 @@ impl Session {
     #[must_use]
     pub fn ways_to(&self, figure: &str) -> Vec<TargetChoice> {
         let usual: BTreeSet<&str> =
-            offered(&self.batch).iter().filter(|(_, readout)| readout.key == figure).map(|(field, _)| field.key).collect();
+            offered(self.batch()).iter().filter(|(_, readout)| readout.key == figure).map(|(field, _)| field.key).collect();
         let entering = inputs_of(figure);
         let way =
             |field: &'static Field| TargetChoice { field, usual: usual.contains(field.key), pinned: self.pins.contains(field.key) };
-        let mut ways: Vec<TargetChoice> = numeric_choices(&self.design)
+        let mut ways: Vec<TargetChoice> = numeric_choices(self.design())
             .filter(|field| entering.contains(field.key) || usual.contains(field.key))
             .map(way)
             .collect();
@@ -77,7 +77,7 @@ impl Session {
             return Err(AimError::Pinned { label: field(key).map_or("this choice", |field| field.label) });
         }
         self.end_drag();
-        let solved = solve(&self.batch, goal, choice)?;
+        let solved = solve(self.batch(), goal, choice)?;
         if let Solved::Reached(answer) = &solved {
             self.apply(Command::SetInput { key: answer.choice.key, value: Value::Number(answer.value) })?;
         }

@@ -44,7 +44,7 @@ impl Window {
         Panel::bottom("foot").exact_size(foot::height(ui.available_width() < ONE_COLUMN, self.beside.is_some())).frame(foot).show(
             ui,
             |ui| {
-                let second = self.session.second().map(crate::session::Second::batch);
+                let second = self.session.second().map(crate::session::OpenDesign::batch);
                 let cost = self.kept_week.cost(self.session.batch());
                 foot_ui(ui, self.session.batch(), second, cost, &self.session.last_change);
             },
@@ -82,7 +82,7 @@ impl Window {
             asks.extend(run.show(ui, |ui| run_ui(ui, &lanes, station)).inner);
         }
         let beside = self.beside.as_ref();
-        let second = self.session.second().map(crate::session::Second::batch).zip(beside);
+        let second = self.session.second().map(crate::session::OpenDesign::batch).zip(beside);
         let spread = self.background.spread(self.session.design());
         let batches = Batches { now: self.session.batch(), spread: spread.as_deref(), before: self.session.before(), second };
         let differing = beside.map_or(&[][..], |beside| &beside.choices);

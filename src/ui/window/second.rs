@@ -22,7 +22,7 @@ impl Window {
     }
 
     fn second_is_dirty(&self) -> bool {
-        self.session.second().is_some_and(crate::session::Second::is_dirty)
+        self.session.second().is_some_and(crate::session::OpenDesign::is_dirty)
     }
 
     /// Does what is asked about the second design, unless it would lose one that is not saved: then it asks first.
