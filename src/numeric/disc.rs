@@ -86,6 +86,24 @@ impl DiscGrid {
         self.ring_area_m2.iter().sum::<f64>() * self.layer_m.iter().sum::<f64>()
     }
 
+    /// Returns the mean of a quantity over the volume.
+    ///
+    /// # Arguments
+    /// * `values`: that at radius i and height j stands at i · heights + j
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::numeric::{DiscGrid, Half};
+    /// let grid = DiscGrid::new(0.03, 0.018, 12, 12, 8.0, Half::Whole);
+    /// assert!((grid.mean(&vec![1.6; 13 * 13]) - 1.6).abs() < 1e-12);
+    /// ```
+    #[must_use]
+    pub fn mean(&self, values: &[f64]) -> f64 {
+        let layers = |chunk: &[f64]| chunk.iter().zip(&self.layer_m).map(|(x, layer)| x * layer).sum::<f64>();
+        let sum: f64 = values.chunks_exact(self.layer_m.len()).zip(&self.ring_area_m2).map(|(chunk, area)| area * layers(chunk)).sum();
+        sum / self.volume_m3()
+    }
+
     /// Returns the index along the height of the node at the disc's middle.
     #[must_use]
     pub fn middle_layer(&self) -> usize {

@@ -2,6 +2,7 @@
 
 mod disc;
 mod draws;
+mod fineness;
 mod grading;
 mod lines;
 mod roots;
@@ -11,9 +12,10 @@ mod table;
 
 pub use disc::{DiscGrid, Half};
 pub use draws::{Draws, latin_hypercube, quantile};
+pub use fineness::Fineness;
 pub use grading::{graded, graded_both};
 pub use lines::LineSystem;
 pub use roots::{Bracket, RootError, brent};
 pub use seek::{Search, Sought, seek};
-pub use stepping::{GAMMA, Stepping, Verdict};
+pub use stepping::{GAMMA, Stepping, Taken, TooShort};
 pub use table::monotone;

@@ -5,6 +5,7 @@
 mod draining;
 mod drying;
 mod field;
+mod fineness;
 mod flow;
 mod frames;
 mod given;
@@ -17,7 +18,7 @@ mod vat;
 
 pub use draining::{DrainingError, DrainingOutcome, draining, draining_given};
 pub use drying::{
-    AirNow, AirPlan, Cheese, DiscRun, DryingError, DryingOutcome, DryingPoint, Fineness, OpenFaces, Place, Problem, Surface,
+    AirNow, AirPlan, Cheese, DiscRun, DryingError, DryingOutcome, DryingPoint, OpenFaces, Place, Problem, Surface,
     TRAY_CONSTANTS, TRAY_COOLING, TrayFit, TrayRun, cabinet_humidity_percent, dry_cheese, drying, drying_given, problem, tray_fit,
     tray_holds,
 };
@@ -40,6 +41,8 @@ pub use salting::{
     Face, SaltColumn, SaltPoint, SaltProfile, SaltRun, SaltStuck, SaltingError, SaltingOutcome, WaterAt, salting, salting_given,
 };
 pub use vat::{Curd, Setting, VatError, VatOutcome, WARMING_CONSTANTS, WarmingEvent, WarmingPoint, curd, setting, vat, vat_given};
+
+pub use crate::numeric::Fineness;
 
 /// Why a stage could not be worked out.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]

@@ -50,7 +50,7 @@ impl Drying<'_> {
         Ivp::first_order(self, 0.0, 3600.0 * HOURS[5], &start)
             .method(method)
             .rtol(tolerance)
-            .atol(0.05 * tolerance)
+            .atol(DiscRun::LITTLE_WATER * tolerance)
             .max_steps(10_000_000)
             .t_eval(HOURS.map(|hour| 3600.0 * hour).to_vec())
             .solve()
@@ -71,13 +71,13 @@ fn ours(problem: &Problem, air: AirNow) -> Vec<Vec<f64>> {
         .collect()
 }
 
-/// Returns the greatest error at any of the hours: root mean square over the volume, relative to 0.05 + the water of each ring.
+/// Returns the greatest error at any of the hours: root mean square over the volume, relative to a little water + the water of each ring.
 fn error(problem: &Problem, states: &[Vec<f64>], truth: &[Vec<f64>]) -> f64 {
     let grid = &problem.grid;
     let volumes: Vec<f64> = grid.ring_area_m2.iter().flat_map(|area| grid.layer_m.iter().map(move |layer| area * layer)).collect();
     let at = |state: &[f64], truth: &[f64]| {
         let waters = volumes.iter().zip(state.iter().zip(truth));
-        let square: f64 = waters.map(|(volume, (water, truth))| volume * ((water - truth) / (0.05 + truth)).powi(2)).sum();
+        let square: f64 = waters.map(|(volume, (water, truth))| volume * ((water - truth) / (DiscRun::LITTLE_WATER + truth)).powi(2)).sum();
         (square / grid.volume_m3()).sqrt()
     };
     states.iter().zip(truth).map(|(state, truth)| at(state, truth)).fold(0.0, f64::max)

@@ -34,6 +34,18 @@ fn a_disc_of_no_size_has_no_volume_and_not_a_number_stays_so() {
     assert!(DiscGrid::new(f64::NAN, 0.02, 4, 4, 2.0, Half::Whole).volume_m3().is_nan());
 }
 
+/// The mean of r² over a disc is R²/2, that of the height is half of it (textbook); the rings come to them with the square of their width.
+#[test]
+fn the_mean_over_the_volume_is_that_of_the_integral() {
+    let (radius_m, height_m) = (0.03, 0.018);
+    let grid = DiscGrid::new(radius_m, height_m, 60, 60, 3.0, Half::Whole);
+    let over = |of: fn(f64, f64) -> f64| -> Vec<f64> {
+        grid.radii_m.iter().flat_map(|r| grid.heights_m.iter().map(move |z| of(*r, *z))).collect()
+    };
+    assert!((grid.mean(&over(|r, _| r * r)) / (0.5 * radius_m * radius_m) - 1.0).abs() < 1e-3);
+    assert!((grid.mean(&over(|_, z| z)) / (0.5 * height_m) - 1.0).abs() < 1e-9);
+}
+
 proptest! {
     #[test]
     fn the_rings_and_layers_add_up_to_the_disc(

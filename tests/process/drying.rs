@@ -226,7 +226,7 @@ fn a_tighter_tolerance_takes_more_steps_and_changes_little() {
         let (problem, air) = made(&standard("steps"), Fineness { tolerance, ..Fineness::SHOWN });
         let mut run = DiscRun::new(&problem);
         run.advance(48.0 * 3600.0, &|_| air, &mut |_| ()).unwrap();
-        (run.mean_water(), run.steps.0)
+        (run.mean_water(), run.steps().0)
     };
     let ((loose, few), (tight, many)) = (with(Fineness::SHOWN.tolerance), with(1e-4));
     assert!(few < 100 && many > 2 * few, "{few} and {many} steps");

@@ -14,7 +14,7 @@ mod trays;
 
 pub use air::{AirNow, AirPlan, Place, cabinet_humidity_percent};
 pub use problem::{OpenFaces, Problem, Surface};
-pub use run::{Fineness, problem};
+pub use run::problem;
 pub use solver::DiscRun;
 pub use trays::{CONSTANTS as TRAY_CONSTANTS, TRAY_COOLING, TrayFit, fit as tray_fit, tray_holds};
 
@@ -23,6 +23,7 @@ use crate::design::{DryingDesign, DryingPlace};
 use crate::law::air_transfer::COAT_RESISTANCE;
 use crate::law::moisture_diffusion::MOISTURE_DIFFUSIVITY;
 use crate::law::{Matter, firmness};
+use crate::numeric::Fineness;
 use section::SectionKeeper;
 use spread::{spread, with_diffusivity};
 

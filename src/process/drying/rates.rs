@@ -79,7 +79,7 @@ impl Work {
         for (potential, x) in self.potential.iter_mut().zip(water) {
             *potential = diffusion.potential(x.max(LEAST_WATER));
         }
-        let mean_water = mean(grid, water);
+        let mean_water = grid.mean(water);
         let lambda = problem.shrinkage(mean_water);
         let lambda2 = lambda * lambda;
         let spread = diffusion.at_m2_s(temperature_c) / lambda2;
@@ -177,13 +177,6 @@ impl Work {
         }
         (lambda2 * vapour, lambda2 * vapour_slope)
     }
-}
-
-/// Returns the mean over the volume.
-pub(super) fn mean(grid: &DiscGrid, water: &[f64]) -> f64 {
-    let layers = |chunk: &[f64]| chunk.iter().zip(&grid.layer_m).map(|(x, layer)| x * layer).sum::<f64>();
-    let sum: f64 = water.chunks_exact(grid.layer_m.len()).zip(&grid.ring_area_m2).map(|(chunk, area)| area * layers(chunk)).sum();
-    sum / grid.volume_m3()
 }
 
 /// Returns the open area of the fresh part that is cut up, m².

@@ -10,28 +10,8 @@ use crate::law::food_density::solids_density_kg_m3;
 use crate::law::heat::solids_heat_j_kg_k;
 use crate::law::moisture_diffusion::MoistureDiffusion;
 use crate::law::sorption::Sorption;
-use crate::numeric::{DiscGrid, Half};
+use crate::numeric::{DiscGrid, Fineness, Half};
 use crate::process::UncertainParameters;
-
-/// How finely a disc is cut up and stepped.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Fineness {
-    /// Intervals from the axis to the rim.
-    pub radial: usize,
-    /// Intervals over half the height.
-    pub half_height: usize,
-    /// Widest over narrowest interval.
-    pub ratio: f64,
-    /// Tolerance of a step.
-    pub tolerance: f64,
-}
-
-impl Fineness {
-    /// For the curve that is shown: moisture within 0.4 % of the reference table (relative), 0.3 % in most rows.
-    pub const SHOWN: Self = Self { radial: 18, half_height: 16, ratio: 12.0, tolerance: 6e-3 };
-    /// For the spread between trays, of which only differences are used.
-    pub const SPREAD: Self = Self { radial: 8, half_height: 7, ratio: 8.0, tolerance: 1.2e-2 };
-}
 
 /// Returns the equations of one cheese.
 ///

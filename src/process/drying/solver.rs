@@ -13,8 +13,8 @@ use super::DryingError;
 use super::air::AirNow;
 use super::implicit::Which;
 use super::problem::Problem;
-use super::rates::{Work, mean};
-use crate::numeric::{GAMMA, Stepping, Verdict};
+use super::rates::Work;
+use crate::numeric::{GAMMA, Stepping, TooShort};
 
 /// First step, s: short against the drying of the skin.
 const FIRST_STEP_S: f64 = 5.0;
@@ -36,8 +36,6 @@ pub struct DiscRun<'a> {
     pub temperature_c: f64,
     /// Seconds since the start.
     pub at_s: f64,
-    /// Steps taken, and steps refused.
-    pub steps: (u32, u32),
     stepping: Stepping,
     /// The air that it met last.
     met: Option<AirNow>,
@@ -45,6 +43,12 @@ pub struct DiscRun<'a> {
 }
 
 impl<'a> DiscRun<'a> {
+    /// Water of a ring, kg per kg of dry solids, that counts as much as what is there in the tolerance of a step.
+    ///
+    /// A skin that is nearly dry need not be right to the same share of its water. A dried cheese has ten times as much on the mean, so its
+    /// moisture hardly feels it.
+    pub const LITTLE_WATER: f64 = 0.05;
+
     /// Returns the disc at the start.
     #[must_use]
     pub fn new(problem: &'a Problem) -> Self {
@@ -54,7 +58,6 @@ impl<'a> DiscRun<'a> {
             water: vec![problem.start_water; rings],
             temperature_c: problem.start_c,
             at_s: 0.0,
-            steps: (0, 0),
             stepping: Stepping::new(FIRST_STEP_S, SHORTEST_STEP_S),
             met: None,
             work: Work::new(&problem.grid),
@@ -81,10 +84,16 @@ impl<'a> DiscRun<'a> {
         self.problem
     }
 
+    /// Returns how many steps were taken, and how many were refused.
+    #[must_use]
+    pub const fn steps(&self) -> (u32, u32) {
+        self.stepping.counts()
+    }
+
     /// Returns the mean water content, kg/kg.
     #[must_use]
     pub fn mean_water(&self) -> f64 {
-        mean(&self.problem.grid, &self.water)
+        self.problem.grid.mean(&self.water)
     }
 
     /// Returns the water content at the centre of the disc, kg/kg.
@@ -161,20 +170,14 @@ impl<'a> DiscRun<'a> {
             self.temperature_c = air(self.at_s).temperature_c;
         }
         while self.at_s < to_s {
-            let left_s = to_s - self.at_s;
-            let step_s = self.stepping.next(left_s);
-            let (error, warmed_k) = self.try_step(step_s, air);
-            match self.stepping.judge(step_s, error) {
-                Verdict::Taken => {
-                    std::mem::swap(&mut self.water, &mut self.work.trial);
-                    self.temperature_c += warmed_k;
-                    self.at_s = if step_s.to_bits() == left_s.to_bits() { to_s } else { self.at_s + step_s };
-                    self.steps.0 += 1;
-                    after_step(self);
-                }
-                Verdict::Refused => self.steps.1 += 1,
-                Verdict::TooShort => return Err(DryingError::NoSolution { hours: self.at_s / 3600.0 }),
-            }
+            let mut stepping = self.stepping;
+            let step = stepping.step(self.at_s, to_s, |step_s| self.try_step(step_s, air));
+            self.stepping = stepping;
+            let step = step.map_err(|TooShort { at }| DryingError::NoSolution { hours: at / 3600.0 })?;
+            std::mem::swap(&mut self.water, &mut self.work.trial);
+            self.temperature_c += step.outcome;
+            self.at_s = step.at;
+            after_step(self);
         }
         Ok(())
     }
@@ -205,7 +208,7 @@ impl<'a> DiscRun<'a> {
             for (j, trial) in trials.iter_mut().enumerate() {
                 let at = i * heights + j;
                 let (water, first, second) = (self.water[at], work.first[at], work.second[at]);
-                let error = 0.5 * step_s * (first + second) / (problem.tolerance * (0.05 + water.abs()));
+                let error = 0.5 * step_s * (first + second) / (problem.tolerance * (Self::LITTLE_WATER + water.abs()));
                 square += area * problem.grid.layer_m[j] * error * error;
                 *trial = water + step_s * (1.5 * first + 0.5 * second);
                 below_nothing |= *trial < 0.0;

@@ -2,10 +2,10 @@
 
 use super::air::{AirPlan, Place};
 use super::refine::Refinement;
-use super::run::Fineness;
 use super::solver::DiscRun;
 use super::{Cheese, DryingError, DryingPoint, TrayRun, plan_given, run, trays};
 use crate::design::DryingDesign;
+use crate::numeric::Fineness;
 use crate::process::UncertainParameters;
 
 /// Returns how the cheese of the middle tray would dry with another diffusivity, on the coarser grid.

@@ -6,8 +6,7 @@
 use super::PicklingError;
 use super::direction::{Bordered, Direction, Slopes, turn};
 use super::soak::Soak;
-use super::solver::mean;
-use crate::numeric::{GAMMA, Stepping, Verdict};
+use crate::numeric::{GAMMA, Stepping, TooShort};
 
 /// First step, s: short against the leaching of the skin.
 const FIRST_STEP_S: f64 = 10.0;
@@ -37,19 +36,11 @@ pub fn salt_left(soak: &Soak, diffusivity_m2_s: f64, report_h: &[f64]) -> Result
     for hour in report_h {
         let to_s = 3600.0 * hour;
         while at_s < to_s {
-            let left_s = to_s - at_s;
-            let step_s = stepping.next(left_s);
-            let (changed, error) = solver.try_step(&now, step_s);
-            match stepping.judge(step_s, error) {
-                Verdict::Taken => {
-                    now = changed;
-                    at_s = if step_s.to_bits() == left_s.to_bits() { to_s } else { at_s + step_s };
-                }
-                Verdict::Refused => {}
-                Verdict::TooShort => return Err(PicklingError::NoSolution { hours: at_s / 3600.0 }),
-            }
+            let step = stepping.step(at_s, to_s, |step_s| solver.try_step(&now, step_s));
+            let step = step.map_err(|TooShort { at }| PicklingError::NoSolution { hours: at / 3600.0 })?;
+            (now, at_s) = (step.outcome, step.at);
         }
-        left.push(mean(&soak.grid, &now.cheese));
+        left.push(soak.grid.mean(&now.cheese));
     }
     Ok(left)
 }
@@ -80,8 +71,8 @@ impl<'a> Solver<'a> {
         }
     }
 
-    /// Returns where a step leads, and its error in tolerances.
-    fn try_step(&mut self, now: &Leaching, step_s: f64) -> (Leaching, f64) {
+    /// Returns the error of a step in tolerances, and where it leads.
+    fn try_step(&mut self, now: &Leaching, step_s: f64) -> (f64, Leaching) {
         if step_s.to_bits() != self.assembled_for_s.to_bits() {
             self.assemble(GAMMA * step_s);
             self.assembled_for_s = step_s;
@@ -93,8 +84,8 @@ impl<'a> Solver<'a> {
         self.solve(&mut second);
         let twice = first.with(1.0, &second);
         let squares: Vec<f64> = twice.cheese.iter().map(|x| x * x).collect();
-        let error = 0.5 * step_s * (mean(&self.soak.grid, &squares) + twice.bath * twice.bath).sqrt() / self.soak.tolerance;
-        (now.with(step_s, &first).with(0.5 * step_s, &twice), error)
+        let error = 0.5 * step_s * (self.soak.grid.mean(&squares) + twice.bath * twice.bath).sqrt() / self.soak.tolerance;
+        (error, now.with(step_s, &first).with(0.5 * step_s, &twice))
     }
 
     fn assemble(&mut self, implicit_s: f64) {

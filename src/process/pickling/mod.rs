@@ -19,12 +19,12 @@ pub use stage::{PicklingOutcome, pickling, pickling_given};
 pub use swell::{Swelling, SwollenPoint};
 pub use words::cautions;
 
-use super::{DryingError, Fineness};
+use super::DryingError;
 use crate::law::Matter;
 use crate::law::buffering::BUFFER_SCALE;
 use crate::law::growth::{ACIDIFIED_PH, TABLE_B_PH};
 use crate::law::jar::JarError;
-use crate::numeric::RootError;
+use crate::numeric::{Fineness, RootError};
 use course::Course;
 
 /// Hours after which no more is worked out.

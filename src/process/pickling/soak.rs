@@ -5,22 +5,12 @@ use super::{PickledCheese, PicklingError, VinegarBath};
 use crate::law::acidity::{ACETATE_MOBILITY, ACID_OBSTRUCTION, CONDITIONAL_PK, acid_diffusivity_m2_s, acid_mol_m3};
 use crate::law::buffering::{Buffer, equilibrium_ph};
 use crate::law::food_density::WATER_DENSITY;
-use crate::numeric::{DiscGrid, Half};
-use crate::process::{Fineness, UncertainParameters};
+use crate::numeric::{DiscGrid, Fineness, Half};
+use crate::process::UncertainParameters;
 
 crate::constants! {
     /// Transfer through the still film at the cheese.
     FILM_TRANSFER = { "Transfer of acid through the film at the cheese", 2.0e-6, "m/s", (2.0e-7, 1.0e-5), Ourselves, "a jar moved now and then; a still one has about a tenth, which delays the centre by a twentieth", Judged }
-}
-
-impl Fineness {
-    /// For the reference cases.
-    pub const SOAK_FINE: Self = Self { radial: 40, half_height: 40, ratio: 20.0, tolerance: 1e-3 };
-    /// For the soak that is shown: from the second hour within 0.02 of the fine pH (0.05 while the front passes the centre), and the
-    /// hours to a pH within 2 %.
-    pub const SOAK_SHOWN: Self = Self { radial: 10, half_height: 16, ratio: 16.0, tolerance: 6e-2 };
-    /// For the slow and the fast soak around it, which lie far apart: the hours to a pH within 4 %.
-    pub const SOAK_SPREAD: Self = Self { radial: 7, half_height: 9, ratio: 8.0, tolerance: 8e-2 };
 }
 
 /// What stays the same while one cheese lies in vinegar.

@@ -14,7 +14,7 @@ use super::soak::Soak;
 use super::sweep::{Amounts, Answers, Sweep, slopes};
 use crate::law::acid_table::{AcidTable, Place};
 use crate::law::buffering::{LocalEquilibrium, local_equilibrium};
-use crate::numeric::{DiscGrid, GAMMA, Stepping, Verdict};
+use crate::numeric::{GAMMA, Stepping, TooShort};
 use std::f64::consts::LN_10;
 
 /// First step, s: short against the souring of the skin.
@@ -48,8 +48,6 @@ pub struct SoakRun<'a> {
     now: Amounts,
     /// Seconds since the start.
     pub at_s: f64,
-    /// Steps taken, and steps refused.
-    pub steps: (u32, u32),
     stepping: Stepping,
     table: AcidTable,
     guess: Vec<f64>,
@@ -81,7 +79,6 @@ impl<'a> SoakRun<'a> {
             soak,
             now,
             at_s: 0.0,
-            steps: (0, 0),
             stepping: Stepping::new(FIRST_STEP_S, SHORTEST_STEP_S),
             table: AcidTable::new(&soak.buffer, soak.cheese_per_water(), soak.pk),
             guess: vec![soak.buffer.start_ph; nodes],
@@ -113,6 +110,12 @@ impl<'a> SoakRun<'a> {
         }
     }
 
+    /// Returns how many steps were taken, and how many were refused.
+    #[must_use]
+    pub const fn steps(&self) -> (u32, u32) {
+        self.stepping.counts()
+    }
+
     /// Returns the pH of all rings.
     #[must_use]
     pub fn ph(&self) -> Vec<f64> {
@@ -135,7 +138,7 @@ impl<'a> SoakRun<'a> {
     }
 
     fn mean(&self, amount: &[f64]) -> f64 {
-        mean(&self.soak.grid, amount)
+        self.soak.grid.mean(amount)
     }
 
     /// Soaks until `to_s`, calling `after_step` after each step.
@@ -155,21 +158,13 @@ impl<'a> SoakRun<'a> {
     /// # Errors
     /// As for [`SoakRun::advance`].
     pub fn step(&mut self, to_s: f64) -> Result<(), PicklingError> {
-        let left_s = to_s - self.at_s;
-        loop {
-            let step_s = self.stepping.next(left_s);
-            let error = self.try_step(step_s);
-            match self.stepping.judge(step_s, error) {
-                Verdict::Taken => {
-                    std::mem::swap(&mut self.now, &mut self.trial);
-                    self.at_s = if step_s.to_bits() == left_s.to_bits() { to_s } else { self.at_s + step_s };
-                    self.steps.0 += 1;
-                    return Ok(());
-                }
-                Verdict::Refused => self.steps.1 += 1,
-                Verdict::TooShort => return Err(PicklingError::NoSolution { hours: self.at_s / 3600.0 }),
-            }
-        }
+        let mut stepping = self.stepping;
+        let step = stepping.step(self.at_s, to_s, |step_s| (self.try_step(step_s), ()));
+        self.stepping = stepping;
+        let step = step.map_err(|TooShort { at }| PicklingError::NoSolution { hours: at / 3600.0 })?;
+        std::mem::swap(&mut self.now, &mut self.trial);
+        self.at_s = step.at;
+        Ok(())
     }
 
     /// Works out one step into `trial`; returns its error in tolerances.
@@ -284,13 +279,6 @@ impl<'a> SoakRun<'a> {
     fn shape(&self) -> (usize, usize) {
         (self.soak.grid.radii_m.len(), self.soak.grid.heights_m.len())
     }
-}
-
-/// Returns the mean of an amount over the volume.
-pub(super) fn mean(grid: &DiscGrid, amount: &[f64]) -> f64 {
-    let layers = |chunk: &[f64]| chunk.iter().zip(&grid.layer_m).map(|(x, layer)| x * layer).sum::<f64>();
-    let sum: f64 = amount.chunks_exact(grid.layer_m.len()).zip(&grid.ring_area_m2).map(|(chunk, area)| area * layers(chunk)).sum();
-    sum / grid.volume_m3()
 }
 
 /// Returns the bath as a place of its own, without cheese.

@@ -14,9 +14,9 @@ use crate::law::buffering::BUFFER_SCALE;
 use crate::law::soaking::salt_in_vinegar_m2_s;
 use crate::law::sorption::Sorption;
 use crate::law::{Matter, firmness};
-use crate::numeric::monotone;
+use crate::numeric::{Fineness, monotone};
 use crate::process::frames::FrameClock;
-use crate::process::{DiscField, DiscFrame, DryingOutcome, DryingPoint, Fineness, Given, Runs, StageBalance, UncertainParameters};
+use crate::process::{DiscField, DiscFrame, DryingOutcome, DryingPoint, Given, Runs, StageBalance, UncertainParameters};
 
 /// What the vinegar stage worked out.
 #[derive(Clone, Debug, Default, PartialEq)]

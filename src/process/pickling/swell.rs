@@ -3,8 +3,8 @@
 use super::PicklingError;
 use crate::law::Matter;
 use crate::law::soaking::SWELLING_WATER;
-use crate::numeric::Half;
-use crate::process::{AirNow, Cheese, DiscField, DiscRun, Fineness, Given, OpenFaces, Runs, Surface, problem};
+use crate::numeric::{Fineness, Half};
+use crate::process::{AirNow, Cheese, DiscField, DiscRun, Given, OpenFaces, Runs, Surface, problem};
 
 /// Transfer at the face, m/s: so quick that the face has the water it can hold at once.
 const AT_ONCE_M_S: f64 = 1e-5;

@@ -1,7 +1,6 @@
 //! The salt of one cheese, layer by layer through its thickness.
 
-use crate::numeric::graded_both;
-use crate::process::Fineness;
+use crate::numeric::{Fineness, graded_both};
 use std::sync::LazyLock;
 
 /// Intervals through the thickness, graded like them: those of the drying disc that is shown, so that its water is taken

@@ -13,7 +13,7 @@
 use super::column::{Face, SaltColumn};
 use super::sorting::Layers;
 use crate::law::salt::saturated_kg_kg;
-use crate::numeric::{Stepping, Verdict};
+use crate::numeric::{Stepping, TooShort};
 
 /// γ of the method, 1 − 1/√2.
 const STAGE: f64 = 1.0 - std::f64::consts::FRAC_1_SQRT_2;
@@ -59,8 +59,6 @@ pub struct SaltRun<'a> {
     pub column: SaltColumn,
     /// Seconds on the clock of the water.
     pub at_s: f64,
-    /// Steps taken, and steps refused.
-    pub steps: (u32, u32),
     /// Tolerance of a step.
     pub tolerance: f64,
     /// Salt in saturated moisture, kg per kg of water.
@@ -79,7 +77,6 @@ impl<'a> SaltRun<'a> {
         let mut run = Self {
             column,
             at_s,
-            steps: (0, 0),
             tolerance: TOLERANCE,
             saturated: saturated_kg_kg(),
             water_at,
@@ -95,6 +92,12 @@ impl<'a> SaltRun<'a> {
     pub fn strew(&mut self, face: Face, salt: f64) {
         self.column.strew(face, salt);
         self.stepping.at_most(FIRST_STEP_S);
+    }
+
+    /// Returns how many steps were taken, and how many were refused.
+    #[must_use]
+    pub const fn steps(&self) -> (u32, u32) {
+        self.stepping.counts()
     }
 
     /// Returns the salt in the moisture of a node, kg per kg of water.
@@ -149,23 +152,15 @@ impl<'a> SaltRun<'a> {
             after_step(self);
         }
         while self.at_s < to_s {
-            let left_s = to_s - self.at_s;
-            let step_s = self.stepping.next(left_s);
-            let error = self.try_step(step_s);
-            match self.stepping.judge(step_s, error) {
-                Verdict::Taken => {
-                    for (salt, (first, second)) in
-                        self.column.salt.iter_mut().zip(self.layers.first.iter().zip(&self.layers.second))
-                    {
-                        *salt += step_s * ((1.0 - STAGE) * first + STAGE * second);
-                    }
-                    self.at_s = if step_s.to_bits() == left_s.to_bits() { to_s } else { self.at_s + step_s };
-                    self.steps.0 += 1;
-                    after_step(self);
-                }
-                Verdict::Refused => self.steps.1 += 1,
-                Verdict::TooShort => return Err(SaltStuck { hours: self.at_s / 3600.0 }),
+            let mut stepping = self.stepping;
+            let step = stepping.step(self.at_s, to_s, |step_s| (self.try_step(step_s), ()));
+            self.stepping = stepping;
+            let step = step.map_err(|TooShort { at }| SaltStuck { hours: at / 3600.0 })?;
+            for (salt, (first, second)) in self.column.salt.iter_mut().zip(self.layers.first.iter().zip(&self.layers.second)) {
+                *salt += step.length * ((1.0 - STAGE) * first + STAGE * second);
             }
+            self.at_s = step.at;
+            after_step(self);
         }
         Ok(())
     }

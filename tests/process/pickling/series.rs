@@ -56,7 +56,7 @@ fn a_tighter_tolerance_closes_in_on_one_answer() {
         let soak = Soak { tolerance, ..soak() };
         let mut run = SoakRun::new(&soak);
         run.advance(3600.0 * 72.0, &mut |_| ()).unwrap();
-        (run.state().slurry_ph, f64::from(run.steps.0))
+        (run.state().slurry_ph, f64::from(run.steps().0))
     };
     let ((loose, few), (middle, more), (tight, many)) = (with(4e-3), with(4e-4), with(4e-5));
     let ratio = ((loose - middle) / (middle - tight)).abs();

@@ -51,7 +51,7 @@ fn a_turned_column_is_its_mirror_image() {
 fn without_salt_nothing_is_stepped_and_no_number_stops_it() {
     let mut run = SaltRun::new(SaltColumn::unsalted(THICKNESS_MM), 0.0, &even);
     run.advance(1e6, &mut |_| ()).unwrap();
-    assert_eq!((run.steps, run.at_s), ((0, 0), 1e6));
+    assert_eq!((run.steps(), run.at_s), ((0, 0), 1e6));
     let nothing = |_: f64, water: &mut [f64]| {
         water.fill(f64::NAN);
         f64::NAN
@@ -89,6 +89,6 @@ proptest! {
         run.advance(3600.0 * 70.0, &mut |run| worst = worst.max((run.column.salt_in_all() - given).abs())).unwrap();
         prop_assert!(worst <= 1e-12 * given.max(1e-3), "{worst} of {given}");
         prop_assert!(run.column.salt.iter().all(|salt| *salt > -1e-6 * given.max(1e-3)), "{:?}", run.column.salt);
-        prop_assert!(run.steps.0 < 600, "{:?}", run.steps);
+        prop_assert!(run.steps().0 < 600, "{:?}", run.steps());
     }
 }

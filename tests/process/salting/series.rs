@@ -84,7 +84,7 @@ fn with(intervals: usize, tolerance: f64) -> (f64, u32) {
     run.tolerance = tolerance;
     run.strew(Face::Underside, 0.04);
     run.advance(seconds(0.08), &mut |_| ()).unwrap();
-    (run.at_the_centre(), run.steps.0)
+    (run.at_the_centre(), run.steps().0)
 }
 
 #[test]
