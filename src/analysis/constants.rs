@@ -5,7 +5,7 @@ use crate::law::{
     moist_air, moisture_diffusion, nutrition, rennet, salt, soaking, sorption, standardisation, syneresis, yields,
 };
 use crate::process;
-use crate::source::{Constant, Correlation};
+use crate::source::{AnyCorrelation, Constant};
 
 /// Returns the lists of constants, one a module, in the order of the trade.
 #[must_use]
@@ -49,7 +49,7 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
 
 /// Returns the lists of correlations, one a module.
 #[must_use]
-pub fn correlation_lists() -> Vec<(&'static str, &'static [Correlation])> {
+pub fn correlation_lists() -> Vec<(&'static str, &'static [AnyCorrelation])> {
     vec![
         ("milk", composition::CORRELATIONS),
         ("density of milk", density::CORRELATIONS),

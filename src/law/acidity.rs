@@ -46,10 +46,8 @@ crate::correlations! {
 #[must_use]
 pub fn acetic_pka(temperature_c: f64) -> f64 {
     let t = kelvin(temperature_c);
-    match ACETIC_PKA.coefficients {
-        [a, b, c] => a / t + b + c * t,
-        _ => f64::NAN,
-    }
+    let [a, b, c] = ACETIC_PKA.coefficients;
+    a / t + b + c * t
 }
 
 /// Returns the share of the acid that is split: a = 1/(1 + 10^(pK − pH)).
@@ -137,8 +135,6 @@ pub fn acid_diffusivity_m2_s(temperature_c: f64) -> f64 {
 /// [`WATER_VISCOSITY`].
 #[must_use]
 pub fn water_viscosity_pa_s(temperature_c: f64) -> f64 {
-    match WATER_VISCOSITY.coefficients {
-        [a, b, c] => a * 10.0_f64.powf(b / (kelvin(temperature_c) - c)),
-        _ => f64::NAN,
-    }
+    let [a, b, c] = WATER_VISCOSITY.coefficients;
+    a * 10.0_f64.powf(b / (kelvin(temperature_c) - c))
 }

@@ -51,14 +51,10 @@ pub struct Air {
 #[must_use]
 pub fn air(temperature_c: f64) -> Air {
     let t = kelvin(temperature_c);
-    let pair = |coefficients: &[f64]| match coefficients {
-        [a, b] => (*a, *b),
-        _ => (f64::NAN, f64::NAN),
-    };
     let density_kg_m3 = AIR_PRESSURE.value / (AIR_GAS_CONSTANT.value * t);
-    let (a, b) = pair(AIR_VISCOSITY.coefficients);
+    let [a, b] = AIR_VISCOSITY.coefficients;
     let viscosity_pa_s = a * t.powf(1.5) / (t + b);
-    let (a, b) = pair(AIR_CONDUCTIVITY.coefficients);
+    let [a, b] = AIR_CONDUCTIVITY.coefficients;
     let conductivity_w_m_k = a * t.powf(1.5) / (t + b * 10.0_f64.powf(-12.0 / t));
     let vapour_m2_s = vapour_diffusivity_m2_s(temperature_c);
     let viscosity_m2_s = viscosity_pa_s / density_kg_m3;
@@ -85,10 +81,8 @@ pub fn air(temperature_c: f64) -> Air {
 /// ```
 #[must_use]
 pub fn vapour_diffusivity_m2_s(temperature_c: f64) -> f64 {
-    match VAPOUR_DIFFUSIVITY.coefficients {
-        [a, b] => a * (kelvin(temperature_c) / 273.15).powf(*b),
-        _ => f64::NAN,
-    }
+    let [a, b] = VAPOUR_DIFFUSIVITY.coefficients;
+    a * (kelvin(temperature_c) / 273.15).powf(b)
 }
 
 /// Returns the mean heat transfer coefficient of a cheese in moving air, W/(m² K): a flat plate as long as the cheese is wide.

@@ -16,12 +16,6 @@ crate::constants! {
     SALT_MOLAR_MASS = { "Molar mass of common salt", 0.058_44, "kg/mol", (0.0584, 0.0585), Textbook, "sum of atomic masses", FromMemory }
 }
 
-/// The coefficients of [`SALT_OSMOTIC`] by name: A, β₀, β₁, C.
-const PITZER: [f64; 4] = match SALT_OSMOTIC.coefficients {
-    [a, b0, b1, c] => [*a, *b0, *b1, *c],
-    _ => [f64::NAN; 4],
-};
-
 /// The constant in the Debye–Hückel term, (kg/mol)^½; part of the form, the same for every salt.
 const CLOSEST_APPROACH: f64 = 1.2;
 
@@ -34,7 +28,7 @@ const CLOSEST_APPROACH: f64 = 1.2;
 /// [`SALT_OSMOTIC`].
 #[must_use]
 pub fn osmotic_coefficient(molality: f64) -> f64 {
-    let [a, b0, b1, c] = PITZER;
+    let [a, b0, b1, c] = SALT_OSMOTIC.coefficients;
     let s = molality.sqrt();
     1.0 - a * s / (1.0 + CLOSEST_APPROACH * s) + molality * (b0 + b1 * (-2.0 * s).exp()) + c * molality * molality
 }
@@ -62,7 +56,7 @@ pub fn log_activity_slope(molality: f64) -> f64 {
     if molality >= SALT_SATURATION.value {
         return 0.0;
     }
-    let [a, b0, b1, c] = PITZER;
+    let [a, b0, b1, c] = SALT_OSMOTIC.coefficients;
     let m = molality;
     let s = m.sqrt();
     let root = 1.0 + CLOSEST_APPROACH * s;

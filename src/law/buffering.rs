@@ -30,8 +30,8 @@ crate::constants! {
 }
 
 /// The groups that belong to the protein; those after them belong to the water.
-const OF_PROTEIN: [Correlation; 5] = [CARBOXYL, HISTIDINE, PHOSPHOSERINE, CALCIUM_PHOSPHATE, LOW_GROUPS];
-const OF_WATER: [Correlation; 3] = [CITRATE_THIRD, CITRATE_SECOND, SOLUBLE_PHOSPHATE];
+const OF_PROTEIN: [Correlation<3>; 5] = [CARBOXYL, HISTIDINE, PHOSPHOSERINE, CALCIUM_PHOSPHATE, LOW_GROUPS];
+const OF_WATER: [Correlation<3>; 3] = [CITRATE_THIRD, CITRATE_SECOND, SOLUBLE_PHOSPHATE];
 
 /// Bounds between which a pH is looked for.
 pub(super) const PH_BOUNDS: (f64, f64) = (0.5, 9.0);
@@ -64,16 +64,16 @@ impl Buffer {
     #[must_use]
     pub fn new(protein: f64, water: f64, start_ph: f64, scale: f64) -> Self {
         let of = |share: f64| {
-            move |record: &Correlation| match record.coefficients {
-                [mol, pk, steepness] => Some(Group {
+            move |record: &Correlation<3>| {
+                let [mol, pk, steepness] = record.coefficients;
+                Group {
                     mol_per_kg: BUFFER_SCALE.value * scale * share * mol,
                     pk_power: 10.0_f64.powf(-pk),
-                    twice: *steepness > 1.5,
-                }),
-                _ => None,
+                    twice: steepness > 1.5,
+                }
             }
         };
-        let groups = OF_PROTEIN.iter().filter_map(of(protein)).chain(OF_WATER.iter().filter_map(of(water))).collect();
+        let groups = OF_PROTEIN.iter().map(of(protein)).chain(OF_WATER.iter().map(of(water))).collect();
         let mut buffer = Self { groups, start_ph, held_at_start: 0.0 };
         buffer.held_at_start = buffer.held_and_slope(start_ph).0;
         buffer

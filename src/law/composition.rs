@@ -185,11 +185,9 @@ pub fn dry_milk() -> Matter {
 }
 
 /// Returns a kilogram of a row of water, protein, fat, ash and carbohydrate.
-fn of_row(row: &Correlation, casein_share: f64) -> Matter {
-    match row.coefficients {
-        [water, protein, fat, ash, carbohydrate] => per_kilogram(*water, *fat, *protein, *carbohydrate, *ash, casein_share),
-        _ => Matter::default(),
-    }
+fn of_row(row: &Correlation<5>, casein_share: f64) -> Matter {
+    let [water, protein, fat, ash, carbohydrate] = row.coefficients;
+    per_kilogram(water, fat, protein, carbohydrate, ash, casein_share)
 }
 
 /// Returns a kilogram with these parts, brought to a sum of exactly one.

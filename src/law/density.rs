@@ -61,8 +61,6 @@ pub fn milk_kg_l(fat_percent: f64, solids_not_fat_percent: f64, temperature_c: f
 /// [`SECOND_OPINION`].
 #[must_use]
 pub fn second_opinion_kg_l(fat_percent: f64, solids_not_fat_percent: f64, temperature_c: f64) -> f64 {
-    match SECOND_OPINION.coefficients {
-        [a, b, c, d] => a + b * temperature_c + c * fat_percent + d * solids_not_fat_percent,
-        _ => f64::NAN,
-    }
+    let [a, b, c, d] = SECOND_OPINION.coefficients;
+    a + b * temperature_c + c * fat_percent + d * solids_not_fat_percent
 }

@@ -48,15 +48,9 @@ pub fn kelvin(temperature_c: f64) -> f64 {
 #[must_use]
 pub fn saturation_pa(temperature_c: f64) -> f64 {
     let t = kelvin(temperature_c);
-    let [a, b, c, d, e, f] = SATURATION_COEFFICIENTS;
+    let [a, b, c, d, e, f] = SATURATION.coefficients;
     (a / t + b + t * (c + t * (d + t * e)) + f * t.ln()).exp()
 }
-
-/// The coefficients of [`SATURATION`] by name.
-const SATURATION_COEFFICIENTS: [f64; 6] = match SATURATION.coefficients {
-    [a, b, c, d, e, f] => [*a, *b, *c, *d, *e, *f],
-    _ => [f64::NAN; 6],
-};
 
 /// Returns the latent heat of evaporation of water, J/kg.
 ///

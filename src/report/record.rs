@@ -1,6 +1,6 @@
 //! Records of constants and formulae in words: name, value with its range, and how far to trust it.
 
-use crate::source::{Constant, Correlation, SourceId, SourceRow};
+use crate::source::{AnyCorrelation, Constant, SourceId, SourceRow};
 
 /// One record in words.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -47,7 +47,7 @@ pub fn constant_row(record: &Constant, rows: &[SourceRow]) -> RecordRow {
 /// # Arguments
 /// * `rows`: the ledger
 #[must_use]
-pub fn correlation_row(record: &Correlation, rows: &[SourceRow]) -> RecordRow {
+pub fn correlation_row(record: &AnyCorrelation, rows: &[SourceRow]) -> RecordRow {
     let coefficients: Vec<String> = record.coefficients.iter().map(|value| number_words(*value)).collect();
     let (least, most) = record.valid;
     let (unit, valid) = (record.unit, record.valid_in);

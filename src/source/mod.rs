@@ -7,4 +7,4 @@ mod ledger;
 mod record;
 
 pub use ledger::{LEDGER_TEXT, LedgerError, SourceRow, ledger};
-pub use record::{Constant, Correlation, SourceId, Standing};
+pub use record::{AnyCorrelation, Constant, Correlation, SourceId, Standing};

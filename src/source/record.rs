@@ -159,9 +159,32 @@ pub struct Constant {
     pub standing: Standing,
 }
 
-/// The coefficients of one published formula, with the range in which it was fitted.
+/// The coefficients of one published formula, with the range in which it was fitted; how many there are is part of the type.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Correlation {
+pub struct Correlation<const N: usize> {
+    /// What it gives, in words.
+    pub name: &'static str,
+    /// The formula, in words or symbols, in the order of the coefficients.
+    pub form: &'static str,
+    /// The coefficients, in the order of `form`.
+    pub coefficients: [f64; N],
+    /// Unit of the result.
+    pub unit: &'static str,
+    /// Least and greatest argument for which it holds, in `valid_in`.
+    pub valid: (f64, f64),
+    /// Unit of `valid`.
+    pub valid_in: &'static str,
+    /// The ledger row.
+    pub source: SourceId,
+    /// Where in the source.
+    pub locator: &'static str,
+    /// How far to trust it.
+    pub standing: Standing,
+}
+
+/// A formula with any number of coefficients, as the list of all of them has it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct AnyCorrelation {
     /// What it gives, in words.
     pub name: &'static str,
     /// The formula, in words or symbols, in the order of the coefficients.
@@ -182,7 +205,23 @@ pub struct Correlation {
     pub standing: Standing,
 }
 
-impl Correlation {
+impl<const N: usize> Correlation<N> {
+    /// Returns the record without the number of its coefficients in its type.
+    #[must_use]
+    pub const fn any(&'static self) -> AnyCorrelation {
+        AnyCorrelation {
+            name: self.name,
+            form: self.form,
+            coefficients: &self.coefficients,
+            unit: self.unit,
+            valid: self.valid,
+            valid_in: self.valid_in,
+            source: self.source,
+            locator: self.locator,
+            standing: self.standing,
+        }
+    }
+
     /// Returns the polynomial Σ cᵢ tⁱ of the coefficients, in [`Correlation::unit`].
     ///
     /// # Arguments
@@ -192,7 +231,7 @@ impl Correlation {
     /// ```
     /// use vatsketch::source::{Correlation, SourceId, Standing};
     /// let line = Correlation {
-    ///     name: "a line", form: "a + b t", coefficients: &[1.0, 2.0], unit: "1", valid: (0.0, 9.0),
+    ///     name: "a line", form: "a + b t", coefficients: [1.0, 2.0], unit: "1", valid: (0.0, 9.0),
     ///     valid_in: "1", source: SourceId::Textbook, locator: "", standing: Standing::Published,
     /// };
     /// assert_eq!(line.polynomial(3.0), 7.0);
@@ -220,11 +259,11 @@ macro_rules! constants {
 #[macro_export]
 macro_rules! correlations {
     ($( $(#[$doc:meta])* $id:ident = { $name:expr, $form:expr, $coefficients:expr, $unit:expr, $valid:expr, $valid_in:expr, $source:ident, $locator:expr, $standing:ident $(,)? } )*) => {
-        $( $(#[$doc])* pub const $id: $crate::source::Correlation = $crate::source::Correlation {
-            name: $name, form: $form, coefficients: &$coefficients, unit: $unit, valid: $valid, valid_in: $valid_in,
+        $( $(#[$doc])* pub const $id: $crate::source::Correlation<{ $coefficients.len() }> = $crate::source::Correlation {
+            name: $name, form: $form, coefficients: $coefficients, unit: $unit, valid: $valid, valid_in: $valid_in,
             source: $crate::source::SourceId::$source, locator: $locator, standing: $crate::source::Standing::$standing,
         }; )*
         /// Every correlation of this module.
-        pub const CORRELATIONS: &[$crate::source::Correlation] = &[$($id),*];
+        pub const CORRELATIONS: &[$crate::source::AnyCorrelation] = &[$($id.any()),*];
     };
 }

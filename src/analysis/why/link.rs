@@ -1,6 +1,6 @@
 //! One link of the chain behind a figure.
 
-use crate::source::{Constant, Correlation, SourceId};
+use crate::source::{AnyCorrelation, Constant, SourceId};
 
 /// What figures of one law are worked out from.
 #[derive(Clone, Copy, Debug)]
@@ -18,7 +18,7 @@ pub struct Link {
     /// The constants that enter, in lists.
     pub constants: &'static [&'static [Constant]],
     /// The correlations that enter, in lists.
-    pub correlations: &'static [&'static [Correlation]],
+    pub correlations: &'static [&'static [AnyCorrelation]],
 }
 
 /// A link without anything, to fill in.

@@ -13,7 +13,7 @@ use super::moved::FigureError;
 use crate::batch::Batch;
 use crate::design::{Field, fields, nearest};
 use crate::figure::{Figure, figures};
-use crate::source::{Constant, Correlation, SourceRow, ledger};
+use crate::source::{AnyCorrelation, Constant, SourceRow, ledger};
 use std::collections::BTreeSet;
 
 /// The chain behind one figure, down to what enters directly; each figure that it rests on has a chain of its own.
@@ -34,7 +34,7 @@ pub struct Why {
     /// The constants that enter.
     pub constants: Vec<Constant>,
     /// The correlations that enter.
-    pub correlations: Vec<Correlation>,
+    pub correlations: Vec<AnyCorrelation>,
 }
 
 /// Returns every link, in the trade's order.

@@ -30,7 +30,7 @@ pub struct Organism {
     /// Its name.
     pub name: &'static str,
     /// The record of its minima.
-    pub minima: Correlation,
+    pub minima: Correlation<3>,
 }
 
 const ORGANISMS: [Organism; 8] = [

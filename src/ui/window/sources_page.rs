@@ -4,7 +4,7 @@ use crate::analysis::{constant_lists, correlation_lists};
 use crate::batch::Batch;
 use crate::plan;
 use crate::report::{constant_row, correlation_row, laws, source_title};
-use crate::source::{Constant, Correlation, ledger};
+use crate::source::{AnyCorrelation, Constant, ledger};
 use crate::ui::state::view::View;
 use crate::ui::widget::record::{record_ui, text_ui};
 use crate::ui::widget::theme::{BODY, Palette, TITLE, bold};
@@ -42,7 +42,7 @@ pub(in crate::ui) fn sources_ui(ui: &mut Ui, view: &mut View, batch: &Batch) {
             }
         }
         for (name, list) in correlation_lists() {
-            let found: Vec<&Correlation> = list
+            let found: Vec<&AnyCorrelation> = list
                 .iter()
                 .filter(|record| {
                     matches(&wanted, &[name, record.name, &source_title(&rows, record.source), record.standing.words()])
