@@ -4,7 +4,7 @@ use super::caution::{Caution, Severity};
 use crate::batch::Batch;
 use crate::design::Heating;
 use crate::law::bath::{STEAM_TEMPERATURE, Scorching, scorching};
-use crate::process::VatOutcome;
+use crate::process::{VatOutcome, WarmingEvent};
 use crate::source::SourceId;
 
 crate::constants! {
@@ -106,7 +106,7 @@ fn setting(vat: &VatOutcome, all: &mut Vec<Caution>) {
             "Test earlier: over-firm curd is hard to cut and holds its whey.",
         ));
     }
-    let rennet_c = vat.events.iter().find(|event| event.name == "rennet").map(|event| event.milk_c);
+    let rennet_c = vat.events.iter().find(|mark| mark.event == WarmingEvent::Rennet).map(|mark| mark.milk_c);
     let setting = vat.to_rennet_min..=vat.to_rennet_min + vat.cut_min;
     let setting = vat.curve.iter().filter(|point| setting.contains(&point.at_min)).map(|point| point.milk_c);
     // The end is not enough: a small pot may warm on in its bath and cool again.

@@ -49,7 +49,7 @@ fn described(stage: Stage, set: &[String]) -> Result<Described, CliError> {
         if from_cheese { DESCRIBED_CHEESE_FIELDS.iter().collect() } else { Vec::new() };
     let mut described = Described::default();
     if stage == Stage::Salting {
-        // What comes to the salting is not salted yet; `salt_percent` then means the salt that is strewn.
+        // What comes to the salting is not salted yet; `salt_percent` then means the salt that is sprinkled on.
         described.cheese.salt_percent = 0.0;
     }
     for assignment in set {

@@ -5,7 +5,7 @@ use super::{Axis, Curve, CurveKey, Event, Role, Series};
 use crate::batch::Batch;
 use crate::design::Heating;
 use crate::law::bath::{DEPOSITS_BEGIN, Scorching};
-use crate::process::{DrainingOutcome, VatOutcome};
+use crate::process::{DrainingOutcome, VatOutcome, WarmingEvent};
 
 pub(super) fn warming(batch: &Batch, vat: &VatOutcome) -> Curve {
     let line =
@@ -37,8 +37,8 @@ pub(super) fn warming(batch: &Batch, vat: &VatOutcome) -> Curve {
         events: vat
             .events
             .iter()
-            .filter(|event| event.name != "start")
-            .map(|event| Event { name: event.name, at: event.at_min })
+            .filter(|mark| mark.event != WarmingEvent::Start)
+            .map(|mark| Event { name: mark.event.words(), at: mark.at_min })
             .collect(),
         empty_because: None,
         in_words: format!(

@@ -66,11 +66,7 @@ impl Buffer {
         let of = |share: f64| {
             move |record: &Correlation<3>| {
                 let [mol, pk, steepness] = record.coefficients;
-                Group {
-                    mol_per_kg: BUFFER_SCALE.value * scale * share * mol,
-                    pk_power: 10.0_f64.powf(-pk),
-                    twice: steepness > 1.5,
-                }
+                Group { mol_per_kg: BUFFER_SCALE.value * scale * share * mol, pk_power: 10.0_f64.powf(-pk), twice: steepness > 1.5 }
             }
         };
         let groups = OF_PROTEIN.iter().map(of(protein)).chain(OF_WATER.iter().map(of(water))).collect();

@@ -50,7 +50,7 @@ impl Nutrients {
     /// Returns what an amount of cheese feeds.
     ///
     /// Energy = 37 fat + 17 protein + 17 carbohydrate + 13 organic acid, kJ; 9, 4, 4 and 3 in kcal. Salt = 2.5 × the sodium of the
-    /// salt that was strewn; the sodium of the milk itself, which would add some 0.1 g for 100 g of the cheese's water (from memory), is not counted.
+    /// salt that was sprinkled on; the sodium of the milk itself, which would add some 0.1 g for 100 g of the cheese's water (from memory), is not counted.
     ///
     /// # Source
     /// [`crate::source::SourceId::FoodInformation`], annexes I and XIV.

@@ -100,7 +100,8 @@ impl DiscGrid {
     #[must_use]
     pub fn mean(&self, values: &[f64]) -> f64 {
         let layers = |chunk: &[f64]| chunk.iter().zip(&self.layer_m).map(|(x, layer)| x * layer).sum::<f64>();
-        let sum: f64 = values.chunks_exact(self.layer_m.len()).zip(&self.ring_area_m2).map(|(chunk, area)| area * layers(chunk)).sum();
+        let sum: f64 =
+            values.chunks_exact(self.layer_m.len()).zip(&self.ring_area_m2).map(|(chunk, area)| area * layers(chunk)).sum();
         sum / self.volume_m3()
     }
 

@@ -14,13 +14,14 @@ mod keeping;
 mod milk;
 mod pickling;
 mod salting;
+mod stage_error;
 mod vat;
 
+pub use crate::numeric::Fineness;
 pub use draining::{DrainingError, DrainingOutcome, draining, draining_given};
 pub use drying::{
-    AirNow, AirPlan, Cheese, DiscRun, DryingError, DryingOutcome, DryingPoint, OpenFaces, Place, Problem, Surface,
-    TRAY_CONSTANTS, TRAY_COOLING, TrayFit, TrayRun, cabinet_humidity_percent, dry_cheese, drying, drying_given, problem, tray_fit,
-    tray_holds,
+    AirNow, AirPlan, Cheese, DiscRun, DryingError, DryingOutcome, DryingPoint, OpenFaces, Place, Problem, Surface, TRAY_CONSTANTS,
+    TRAY_COOLING, TrayFit, TrayRun, cabinet_humidity_percent, dry_cheese, drying, drying_given, problem, tray_fit, tray_holds,
 };
 pub use field::{DiscField, DiscFrame};
 pub use flow::{StageBalance, Stream};
@@ -40,32 +41,7 @@ pub use pickling::{
 pub use salting::{
     Face, SaltColumn, SaltPoint, SaltProfile, SaltRun, SaltStuck, SaltingError, SaltingOutcome, WaterAt, salting, salting_given,
 };
-pub use vat::{Curd, Setting, VatError, VatOutcome, WARMING_CONSTANTS, WarmingEvent, WarmingPoint, curd, setting, vat, vat_given};
-
-pub use crate::numeric::Fineness;
-
-/// Why a stage could not be worked out.
-#[derive(Clone, Debug, PartialEq, thiserror::Error)]
-pub enum StageError {
-    /// The milk cannot be made.
-    #[error(transparent)]
-    Milk(#[from] MilkError),
-    /// The vat cannot be made.
-    #[error(transparent)]
-    Vat(#[from] VatError),
-    /// The curd cannot be drained.
-    #[error(transparent)]
-    Draining(#[from] DrainingError),
-    /// The cheeses cannot be salted.
-    #[error(transparent)]
-    Salting(#[from] SaltingError),
-    /// The cheeses cannot be dried.
-    #[error(transparent)]
-    Drying(#[from] DryingError),
-    /// The cheeses cannot be soured.
-    #[error(transparent)]
-    Pickling(#[from] PicklingError),
-    /// Nothing can be said about the keeping.
-    #[error(transparent)]
-    Keeping(#[from] KeepingError),
-}
+pub use stage_error::StageError;
+pub use vat::{
+    Curd, Setting, VatError, VatOutcome, WARMING_CONSTANTS, WarmingEvent, WarmingMark, WarmingPoint, curd, setting, vat, vat_given,
+};

@@ -77,7 +77,8 @@ fn error(problem: &Problem, states: &[Vec<f64>], truth: &[Vec<f64>]) -> f64 {
     let volumes: Vec<f64> = grid.ring_area_m2.iter().flat_map(|area| grid.layer_m.iter().map(move |layer| area * layer)).collect();
     let at = |state: &[f64], truth: &[f64]| {
         let waters = volumes.iter().zip(state.iter().zip(truth));
-        let square: f64 = waters.map(|(volume, (water, truth))| volume * ((water - truth) / (DiscRun::LITTLE_WATER + truth)).powi(2)).sum();
+        let square: f64 =
+            waters.map(|(volume, (water, truth))| volume * ((water - truth) / (DiscRun::LITTLE_WATER + truth)).powi(2)).sum();
         (square / grid.volume_m3()).sqrt()
     };
     states.iter().zip(truth).map(|(state, truth)| at(state, truth)).fold(0.0, f64::max)

@@ -64,7 +64,7 @@ fn drying_a_described_cheese_meets_the_reference_table() {
     }
 }
 
-/// Strewn salt less what runs off, over cheese and salt that stays: 2 %·0.9 of 1.018 of the curd, worked by hand; the curd itself is unsalted.
+/// Salt sprinkled on, less what runs off, over cheese and salt that stays: 2 %·0.9 of 1.018 of the curd, worked by hand; the curd itself is unsalted.
 #[test]
 fn salting_a_described_curd_is_a_mass_balance() {
     let salted = stage("salting", &["salt_percent=2", "salt_run_off_percent=10", "salted_turns=2", "moisture_percent=60"]);

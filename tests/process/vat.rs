@@ -5,7 +5,7 @@ use vatsketch::design::{Heating, MilkDesign, VatDesign};
 use vatsketch::law::Matter;
 use vatsketch::law::bath::{MILK_HEAT, Pot};
 use vatsketch::law::rennet::clotting_min;
-use vatsketch::process::{MilkOutcome, UncertainParameters, VatError, VatOutcome, milk, setting, vat};
+use vatsketch::process::{MilkOutcome, UncertainParameters, VatError, VatOutcome, WarmingEvent, milk, setting, vat};
 
 const MOISTURE_PERCENT: f64 = 61.0;
 
@@ -65,9 +65,9 @@ fn warming_setting_and_rest_are_those_of_the_reference_runs() {
         near(60.0 * vat.to_rennet_min, wanted("t_rennet"), 1e-3);
         near(vat.energy_kwh, wanted("E_calcium") + wanted("E_rennet"), 1e-9);
         assert_eq!((vat.cut_min, vat.tests), (given("set_s") / 60.0, 1), "the break is clean at the first test");
-        let event = |name: &str| vat.events.iter().find(|event| event.name == name).unwrap();
-        near(event("cut").milk_c, wanted("set_Tm"), 1e-6);
-        near(event("ladle").milk_c, wanted("shr_Tm"), 1e-6);
+        let event = |event: WarmingEvent| vat.events.iter().find(|mark| mark.event == event).unwrap();
+        near(event(WarmingEvent::Cut).milk_c, wanted("set_Tm"), 1e-6);
+        near(event(WarmingEvent::Ladle).milk_c, wanted("shr_Tm"), 1e-6);
         near(vat.to_ladle_min, vat.to_rennet_min + (given("set_s") + given("rest_s")) / 60.0, 1e-9);
     }
     assert_eq!(runs, 13);
@@ -129,7 +129,7 @@ fn everything_happens_in_the_order_of_the_trade() {
     for heating in [Heating::Bath, Heating::DoubleBoiler, Heating::Hob] {
         for heat_while_setting in [true, false] {
             let vat = worked_out(&VatDesign { heating, heat_while_setting, ..VatDesign::default() });
-            let names: Vec<&str> = vat.events.iter().map(|event| event.name).collect();
+            let names: Vec<&str> = vat.events.iter().map(|mark| mark.event.words()).collect();
             assert_eq!(names, ["start", "calcium", "rennet", "clotted", "clean break", "cut", "ladle"]);
             assert!(vat.events.windows(2).all(|pair| pair[0].at_min <= pair[1].at_min));
             assert!(vat.curve.windows(2).all(|pair| pair[0].at_min < pair[1].at_min));

@@ -98,7 +98,7 @@ fn a_failed_stage_still_gives_a_plan_that_says_why() {
 
 #[test]
 fn a_stage_that_fails_late_keeps_the_steps_before_it() {
-    // Salt at no turn at all cannot be strewn; milk, vat and draining stand.
+    // Salt at no turn at all cannot be sprinkled on; milk, vat and draining are done.
     let mut design = Design::default();
     design.set("salted_turns", Value::Number(0.0)).unwrap();
     let plan = plan(&batch(&design).unwrap());

@@ -1,8 +1,11 @@
 //! The air around the cheeses: steady in a cabinet, by day and by night in the open.
 
+use super::cheese::Cheese;
+use super::place::Place;
 use crate::design::{DryingDesign, DryingPlace};
 use crate::law::air_transfer::{heat_w_m2_k, vapour_m_s};
 use crate::law::moist_air::{saturation_pa, warmed_humidity};
+use crate::process::UncertainParameters;
 
 /// The air at one moment, as a cheese meets it.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -37,20 +40,6 @@ impl AirNow {
     pub fn transferring(self, times: f64) -> Self {
         Self { heat_w_m2_k: times * self.heat_w_m2_k, vapour_m_s: times * self.vapour_m_s, ..self }
     }
-}
-
-/// How one place in the air differs from the middle of it.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Place {
-    /// How much warmer.
-    pub warmer_k: f64,
-    /// Speed relative to the middle.
-    pub speed: f64,
-}
-
-impl Place {
-    /// The middle.
-    pub const MIDDLE: Self = Self { warmer_k: 0.0, speed: 1.0 };
 }
 
 /// The air of one place over the whole drying.
@@ -91,6 +80,11 @@ impl AirPlan {
                 day_s: 3600.0 * design.day_h,
             },
         }
+    }
+
+    /// Returns the air that one cheese meets at a place, under other parameters.
+    pub(super) fn met_by(cheese: &Cheese, design: &DryingDesign, place: Place, parameters: &UncertainParameters) -> Self {
+        Self::of(design, place, 0.001 * cheese.diameter_mm).transferring(parameters.air_transfer)
     }
 
     /// Returns the same air that brings `times` as much heat by convection and takes `times` as much vapour.

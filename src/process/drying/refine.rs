@@ -1,8 +1,9 @@
 //! What the coarse grid of the trays misses, learnt from the middle tray, which is dried on both grids.
 
+use super::cheese::Cheese;
+use super::curve::{DryingPoint, TrayRun};
 use super::problem::Problem;
 use super::run::with_mean_water;
-use super::{Cheese, DryingPoint, TrayRun};
 use crate::numeric::monotone;
 
 /// The mean water content of the middle tray over the hours, on the grid that is shown and on that of the trays, kg per kg of dry solids.

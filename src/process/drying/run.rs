@@ -1,9 +1,11 @@
 //! One cheese in the air of one place, from the start to the end.
 
 use super::air::{AirNow, AirPlan};
+use super::cheese::Cheese;
+use super::curve::DryingPoint;
+use super::error::DryingError;
 use super::problem::{OpenFaces, Problem, Surface};
 use super::solver::DiscRun;
-use super::{Cheese, DryingError, DryingPoint};
 use crate::law::Matter;
 use crate::law::air_transfer::RADIATION;
 use crate::law::food_density::solids_density_kg_m3;

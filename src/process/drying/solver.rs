@@ -9,8 +9,8 @@
 //! keeps its order whatever is left out of the implicit part, so shrinkage and temperature may be explicit.
 #![allow(clippy::indexing_slicing, reason = "a numeric kernel: all indices run over the grid that the vectors were made for")]
 
-use super::DryingError;
 use super::air::AirNow;
+use super::error::DryingError;
 use super::implicit::Which;
 use super::problem::Problem;
 use super::rates::Work;

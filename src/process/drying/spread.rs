@@ -1,9 +1,13 @@
 //! How far the trays dry apart, and how the middle one would dry with other diffusivities; all on a coarser grid.
 
-use super::air::{AirPlan, Place};
+use super::air::AirPlan;
+use super::cheese::Cheese;
+use super::curve::{DryingPoint, TrayRun};
+use super::error::DryingError;
+use super::place::{Place, first_and_last};
 use super::refine::Refinement;
+use super::run;
 use super::solver::DiscRun;
-use super::{Cheese, DryingError, DryingPoint, TrayRun, plan_given, run, trays};
 use crate::design::DryingDesign;
 use crate::numeric::Fineness;
 use crate::process::UncertainParameters;
@@ -19,7 +23,7 @@ pub(super) fn with_diffusivity(
     let mut problem = run::problem_given(cheese, design.underside_open_percent / 100.0, Fineness::SPREAD, parameters)?;
     problem.diffusion.diffusivity_m2_s = diffusivity_m2_s;
     let start = DiscRun::new(&problem);
-    let plan = plan_given(cheese, design, Place::MIDDLE, parameters);
+    let plan = AirPlan::met_by(cheese, design, Place::MIDDLE, parameters);
     let (_, points) = follow_on(&start, cheese, &plan, 3600.0 * design.drying_h, &[run::point(&start, cheese)])?;
     Ok(TrayRun { name, points })
 }
@@ -40,8 +44,8 @@ pub(super) fn spread(
     parameters: &UncertainParameters,
 ) -> Result<TraySpread, DryingError> {
     let problem = run::problem_given(cheese, design.underside_open_percent / 100.0, Fineness::SPREAD, parameters)?;
-    let (first, last) = trays::first_and_last(design.tray_count, parameters);
-    let plan = |place| plan_given(cheese, design, place, parameters);
+    let (first, last) = first_and_last(design.tray_count, parameters.tray_cooling);
+    let plan = |place| AirPlan::met_by(cheese, design, place, parameters);
     let (first, last) = (plan(first), plan(last));
     let (half_s, end_s) = (1800.0 * design.drying_h, 3600.0 * design.drying_h);
     let start = DiscRun::new(&problem);

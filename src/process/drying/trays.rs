@@ -1,8 +1,6 @@
-//! Trays: how many cheeses they hold, and how the air differs between the first and the last.
+//! Trays: how many cheeses they hold, and what is known of the air between the first and the last.
 
-use super::air::Place;
 use crate::design::DryingDesign;
-use crate::process::UncertainParameters;
 
 crate::constants! {
     /// Gap between cheeses on a tray.
@@ -13,17 +11,6 @@ crate::constants! {
     TRAY_COOLING = { "Last tray cooler than the first", 3.0, "K", (1.0, 6.0), Ourselves, "the air has warmed and dried the trays before it; until your own log says better", Judged }
     /// How much slower the air is at the last tray.
     TRAY_SLOWING = { "Air speed at the last tray relative to the first", 0.7, "1", (0.5, 0.9), Ourselves, "the air spreads and turns; until your own log says better", Judged }
-}
-
-/// Returns how the air of the first and of the last tray differs from the middle; no difference for a single tray.
-#[must_use]
-pub fn first_and_last(tray_count: u32, parameters: &UncertainParameters) -> (Place, Place) {
-    if tray_count < 2 {
-        return (Place::MIDDLE, Place::MIDDLE);
-    }
-    let half_k = 0.5 * (parameters.tray_cooling * TRAY_COOLING.value);
-    let slow = TRAY_SLOWING.value.sqrt();
-    (Place { warmer_k: half_k, speed: 1.0 / slow }, Place { warmer_k: -half_k, speed: slow })
 }
 
 /// Returns how many cheeses of this diameter a tray holds, in straight or in staggered rows, whichever is more.

@@ -1,10 +1,10 @@
 //! What a batch is worked out under, beside its design: what is believed of the uncertain constants, and which runs are wanted.
 
-mod parameter;
+mod distribution;
 mod rows;
 
-pub use parameter::{CONSTANTS, Distribution, UncertainParameter};
-pub use rows::{UNCERTAIN_PARAMETERS, UncertainParameters};
+pub use distribution::{CONSTANTS, Distribution};
+pub use rows::{UNCERTAIN_PARAMETERS, UncertainParameter, UncertainParameters};
 
 use crate::design::Stage;
 

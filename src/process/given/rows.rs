@@ -4,7 +4,7 @@
 //! milk, the moisture at which the drip ends), which a step of each choice moves already, and constants that move no figure by as much as
 //! two per cent over their whole range (radiation, the second term of the sorption, the pepper's porosity).
 
-use super::UncertainParameter;
+use super::distribution::Distribution;
 use crate::design::{Design, MilkTreatment, Stage};
 use crate::law::acidity::{ACETATE_MOBILITY, ACID_OBSTRUCTION, CONDITIONAL_PK};
 use crate::law::air_transfer::PLATE_SCALE;
@@ -20,6 +20,75 @@ use crate::law::syneresis::{Drip, MOULD_TIME, SYNERESIS_ENERGY, VAT_TIME};
 use crate::law::yields::{CASEIN_KEPT, FAT_KEPT, FAT_KEPT_HOMOGENISED};
 use crate::process::TRAY_COOLING;
 use crate::source::Constant;
+
+/// One uncertain quantity.
+#[derive(Clone, Copy, Debug)]
+pub struct UncertainParameter {
+    /// Its name in data, as the member of [`UncertainParameters`].
+    pub key: &'static str,
+    /// What it is, in a maker's words.
+    pub words: &'static str,
+    /// The stages that look at it.
+    pub stages: &'static [Stage],
+    record: fn(&Design) -> Constant,
+    get: fn(&UncertainParameters) -> f64,
+    set: fn(&mut UncertainParameters, f64),
+}
+
+impl UncertainParameter {
+    /// Returns the record of which it is a factor, with value, range and source; which of two it is may depend on the design.
+    #[must_use]
+    pub fn record(&self, design: &Design) -> Constant {
+        (self.record)(design)
+    }
+
+    /// Returns the factor that some parameters hold of it.
+    #[must_use]
+    pub fn of(&self, parameters: &UncertainParameters) -> f64 {
+        (self.get)(parameters)
+    }
+
+    /// Returns some parameters with another factor of it.
+    #[must_use]
+    pub fn set(&self, parameters: UncertainParameters, factor: f64) -> UncertainParameters {
+        let mut changed = parameters;
+        (self.set)(&mut changed, factor);
+        changed
+    }
+
+    /// Returns the factors at the least and the greatest value of its record.
+    #[must_use]
+    pub fn ends(&self, design: &Design) -> (f64, f64) {
+        let record = self.record(design);
+        (record.range.0 / record.value, record.range.1 / record.value)
+    }
+
+    /// Returns how it is drawn.
+    #[must_use]
+    pub fn drawn(&self, design: &Design) -> Distribution {
+        let (least, most) = self.ends(design);
+        Distribution::between(least, most)
+    }
+
+    /// Returns the factor below which a share of all draws is, as [`Distribution::at_share`] has it.
+    ///
+    /// # Arguments
+    /// * `share`: u, 0 to 1; 0 gives the least value, 0.5 the record's, 1 the greatest
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::{design::Design, process::UNCERTAIN_PARAMETERS};
+    /// let design = Design::default();
+    /// for parameter in UNCERTAIN_PARAMETERS {
+    ///     assert_eq!(parameter.at_share(&design, 0.5), 1.0);
+    /// }
+    /// ```
+    #[must_use]
+    pub fn at_share(&self, design: &Design, share: f64) -> f64 {
+        let (least, most) = self.ends(design);
+        self.drawn(design).at_share(least, most, share)
+    }
+}
 
 /// Declares [`UncertainParameters`] and its rows together, so that none can be left out.
 macro_rules! parameters {

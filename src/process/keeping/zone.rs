@@ -1,6 +1,6 @@
 //! The hours that the food spends between cold and hot keeping, stage by stage.
 
-use super::SoFar;
+use super::so_far::SoFar;
 use crate::design::{KeepingDesign, KeptIn, Stage};
 use crate::law::growth::{COLD_ENOUGH, HOT_ENOUGH, SERVICE_WARM, above_service_warm, in_zone};
 use crate::process::{DrainingOutcome, DryingOutcome, VatOutcome};

@@ -1,8 +1,9 @@
 //! A soak followed from the start until every pH that matters is reached, or never can be.
 
+use super::error::PicklingError;
+use super::point::{LONGEST_SOAK_H, PH_TARGETS, PicklePoint, TargetHours};
 use super::soak::Soak;
 use super::solver::SoakRun;
-use super::{LONGEST_SOAK_H, PH_TARGETS, PicklePoint, PicklingError, TargetHours};
 use crate::law::acidity::ACETIC_MOLAR_MASS;
 use crate::numeric::{Bracket, brent};
 

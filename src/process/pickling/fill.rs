@@ -1,6 +1,6 @@
 //! Cheeses and vinegar in their jars.
 
-use super::PicklingError;
+use super::error::PicklingError;
 use crate::design::{PicklingDesign, VinegarBy};
 use crate::process::DryingOutcome;
 use crate::process::jar::jar_packing;

@@ -3,8 +3,8 @@
 //! Plain diffusion from even salt into the same stirred bath of finite volume through the same film, on the rings of the acid,
 //! ∂s/∂t = ∇·(D ∇s) with s in the water of the cheese; stepped as the acid is. The acid does not hinder it.
 
-use super::PicklingError;
 use super::direction::{Bordered, Direction, Slopes, turn};
+use super::error::PicklingError;
 use super::soak::Soak;
 use crate::numeric::{GAMMA, Stepping, TooShort};
 

@@ -1,7 +1,8 @@
 //! What stays the same while one cheese lies in vinegar.
 
+use super::cheese::{PickledCheese, VinegarBath};
 use super::direction::Direction;
-use super::{PickledCheese, PicklingError, VinegarBath};
+use super::error::PicklingError;
 use crate::law::acidity::{ACETATE_MOBILITY, ACID_OBSTRUCTION, CONDITIONAL_PK, acid_diffusivity_m2_s, acid_mol_m3};
 use crate::law::buffering::{Buffer, equilibrium_ph};
 use crate::law::food_density::WATER_DENSITY;

@@ -8,8 +8,8 @@
 //! factored apart; in the implicit part P follows C, but not C follows P, which costs no order.
 #![allow(clippy::indexing_slicing, reason = "a numeric kernel: all indices run over the grid that the vectors were made for")]
 
-use super::PicklingError;
 use super::direction::turn;
+use super::error::PicklingError;
 use super::soak::Soak;
 use super::sweep::{Amounts, Answers, Sweep, slopes};
 use crate::law::acid_table::{AcidTable, Place};

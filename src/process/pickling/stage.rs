@@ -1,13 +1,15 @@
 //! The vinegar stage of a batch.
 
+use super::cheese::{PickledCheese, VinegarBath};
 use super::course::Course;
+use super::error::PicklingError;
 use super::fill::Fill;
 use super::flows::{Exchange, Flows};
 use super::leach::salt_left;
+use super::point::{PH_TARGETS, PicklePoint, TargetHours};
 use super::soak::Soak;
 use super::solver::SoakRun;
 use super::swell::{Swelling, SwollenPoint};
-use super::{PH_TARGETS, PicklePoint, PickledCheese, PicklingError, TargetHours, VinegarBath};
 use crate::design::PicklingDesign;
 use crate::law::acidity::ACID_OBSTRUCTION;
 use crate::law::buffering::BUFFER_SCALE;

@@ -1,6 +1,6 @@
 //! Water on its way into a dried cheese that lies in vinegar.
 
-use super::PicklingError;
+use super::error::PicklingError;
 use crate::law::Matter;
 use crate::law::soaking::SWELLING_WATER;
 use crate::numeric::{Fineness, Half};

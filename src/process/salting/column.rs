@@ -76,8 +76,8 @@ impl SaltColumn {
         self.salt.iter_mut().zip(&self.layers).for_each(|(node, layer)| *node += layer * salt);
     }
 
-    /// Strews salt on a face, kg per kg of salt-free solids.
-    pub fn strew(&mut self, face: Face, salt: f64) {
+    /// Sprinkles salt on a face, kg per kg of salt-free solids.
+    pub fn sprinkle(&mut self, face: Face, salt: f64) {
         let node = match face {
             Face::Underside => self.salt.first_mut(),
             Face::Top => self.salt.last_mut(),

@@ -1,4 +1,4 @@
-//! Salt strewn at the turns, and how far it has come by the time of unmoulding.
+//! Salt sprinkled at the turns, and how far it has come by the time of unmoulding.
 
 use super::column::{Face, SaltColumn};
 use super::profile::SaltProfile;
@@ -10,20 +10,20 @@ use crate::law::syneresis::left_share;
 use crate::process::frames::FrameClock;
 use crate::process::{DrainingOutcome, Given, Runs};
 
-/// What is strewn, and on what.
-pub(super) struct Strewing<'a> {
+/// What is sprinkled, and on what.
+pub(super) struct DrySalting<'a> {
     pub(super) drained: &'a DrainingOutcome,
     pub(super) draining_temperature_c: f64,
     /// Thickness of the salted cheese.
     pub(super) thickness_mm: f64,
-    /// Salt that stays of what is strewn on one face at one turn, all cheeses, kg.
+    /// Salt that stays of what is sprinkled on one face at one turn, all cheeses, kg.
     pub(super) kept_each_turn_kg: f64,
     pub(super) salted_turns: u32,
     pub(super) given: &'a Given,
 }
 
 /// Where the salt is at unmoulding, and how it got there.
-pub(super) struct Strewn {
+pub(super) struct Salted {
     pub(super) profile: SaltProfile,
     pub(super) column: SaltColumn,
     pub(super) lies_on_the_faces: bool,
@@ -52,10 +52,10 @@ struct MouldWater {
 }
 
 impl MouldWater {
-    fn of(dry_salting: &Strewing<'_>) -> Self {
-        let (drained, temperature_c) = (dry_salting.drained, dry_salting.draining_temperature_c);
-        let parameters = &dry_salting.given.parameters;
-        let (solids_kg, time_h) = (dry_salting.solids_kg(), parameters.drip().in_moulds_h(temperature_c));
+    fn of(salting: &DrySalting<'_>) -> Self {
+        let (drained, temperature_c) = (salting.drained, salting.draining_temperature_c);
+        let parameters = &salting.given.parameters;
+        let (solids_kg, time_h) = (salting.solids_kg(), parameters.drip().in_moulds_h(temperature_c));
         Self {
             at_the_end: drained.curd.water_kg / solids_kg,
             still_to_leave: drained.whey.water_kg / solids_kg,
@@ -79,16 +79,16 @@ impl MouldWater {
     }
 }
 
-/// Strews the salt at the first turns, on the face that each turn brings up, and lets it go inwards until unmoulding.
+/// Sprinkles the salt on at the first turns, on the face that each turn brings up, and lets it go inwards until unmoulding.
 ///
 /// The whey leaves as the draining says, and the cheese sinks with it; the mould keeps its width. The share that runs off is lost as it is
-/// strewn.
-pub(super) fn strew(dry_salting: &Strewing<'_>) -> Result<Strewn, SaltStuck> {
-    let drained = dry_salting.drained;
-    let moulds = MouldWater::of(dry_salting);
-    let column = SaltColumn::unsalted(dry_salting.thickness_mm);
-    let mut profile = SaltProfile::of(drained.diameter_mm, dry_salting.thickness_mm, &column.heights);
-    let solids_g = 1000.0 * dry_salting.solids_kg() / f64::from(drained.cheese_count.max(1));
+/// sprinkled on.
+pub(super) fn dry_salt(salting: &DrySalting<'_>) -> Result<Salted, SaltStuck> {
+    let drained = salting.drained;
+    let moulds = MouldWater::of(salting);
+    let column = SaltColumn::unsalted(salting.thickness_mm);
+    let mut profile = SaltProfile::of(drained.diameter_mm, salting.thickness_mm, &column.heights);
+    let solids_g = 1000.0 * salting.solids_kg() / f64::from(drained.cheese_count.max(1));
     let mut clock = FrameClock::new(drained.draining_h, 1);
     let mut note = |run: &SaltRun<'_>| {
         let at_h = run.at_s / 3600.0;
@@ -98,18 +98,18 @@ pub(super) fn strew(dry_salting: &Strewing<'_>) -> Result<Strewn, SaltStuck> {
         }
     };
     let water_at = |at_s: f64, water: &mut [f64]| moulds.fill(at_s, water);
-    let run = dry_salting.follow(SaltRun::new(column, 0.0, &water_at), PIECES, &mut note)?;
+    let run = salting.follow(SaltRun::new(column, 0.0, &water_at), PIECES, &mut note)?;
     let lies_on_the_faces = run.on_the_faces() > HARDLY_ANY * run.column.salt_in_all();
     let end = [run.on_average_at_the_faces(), run.at_the_centre()];
     let with = |diffusivity_m2_s: f64| -> Result<[f64; 2], SaltStuck> {
-        if dry_salting.given.runs == Runs::MiddleOnly {
+        if salting.given.runs == Runs::MiddleOnly {
             return Ok(end);
         }
-        let times = diffusivity_m2_s / (dry_salting.given.parameters.salt_diffusivity * SALT_DIFFUSIVITY.value);
+        let times = diffusivity_m2_s / (salting.given.parameters.salt_diffusivity * SALT_DIFFUSIVITY.value);
         let water_at = |at_s: f64, water: &mut [f64]| times * moulds.fill(at_s, water);
-        let mut run = SaltRun::new(SaltColumn::coarse(dry_salting.thickness_mm), 0.0, &water_at);
+        let mut run = SaltRun::new(SaltColumn::coarse(salting.thickness_mm), 0.0, &water_at);
         run.tolerance = COARSE_TOLERANCE;
-        let run = dry_salting.follow(run, 1.0, &mut |_| ())?;
+        let run = salting.follow(run, 1.0, &mut |_| ())?;
         Ok([run.on_average_at_the_faces(), run.at_the_centre()])
     };
     let (slow, fast) = (with(SALT_DIFFUSIVITY.range.0)?, with(SALT_DIFFUSIVITY.range.1)?);
@@ -118,7 +118,7 @@ pub(super) fn strew(dry_salting: &Strewing<'_>) -> Result<Strewn, SaltStuck> {
     let ([surface, centre], [slow_surface, slow_centre], [fast_surface, fast_centre]) = (end, slow, fast);
     // As many turns, as often the cheese lies the other way up.
     let column = if drained.turns_h.len() % 2 == 1 { run.column.turned() } else { run.column };
-    Ok(Strewn {
+    Ok(Salted {
         likely_surface_percent: likely(surface, slow_surface, fast_surface),
         likely_centre_percent: likely(centre, slow_centre, fast_centre),
         profile,
@@ -127,13 +127,13 @@ pub(super) fn strew(dry_salting: &Strewing<'_>) -> Result<Strewn, SaltStuck> {
     })
 }
 
-impl Strewing<'_> {
+impl DrySalting<'_> {
     /// Returns the solids of all cheeses without salt.
     fn solids_kg(&self) -> f64 {
         self.drained.curd.solids_kg() - self.drained.curd.salt_kg
     }
 
-    /// Follows a run without salt from ladling to unmoulding, dry_salting at the turns; no step is longer than a piece of the draining.
+    /// Follows a run without salt from ladling to unmoulding, salted at the turns; no step is longer than a piece of the draining.
     fn follow<'a>(&self, mut run: SaltRun<'a>, pieces: f64, note: &mut dyn FnMut(&SaltRun<'_>)) -> Result<SaltRun<'a>, SaltStuck> {
         let solids_kg = self.solids_kg();
         let piece_s = 3600.0 * self.drained.draining_h / pieces;
@@ -143,7 +143,7 @@ impl Strewing<'_> {
             in_pieces(&mut run, 3600.0 * turn_h, piece_s, note)?;
             // The first turn brings up what lay below.
             let face = if turn % 2 == 0 { Face::Underside } else { Face::Top };
-            run.strew(face, self.kept_each_turn_kg / solids_kg);
+            run.sprinkle(face, self.kept_each_turn_kg / solids_kg);
             note(&run);
         }
         in_pieces(&mut run, 3600.0 * self.drained.draining_h, piece_s, note)?;

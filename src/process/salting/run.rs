@@ -2,7 +2,7 @@
 //!
 //! With s the salt of a layer and X its water, both per kg of salt-free solids, and λ the stretch of the thickness,
 //! ∂s/∂t = ∂/∂z (D X/λ² ∂c/∂z), c = min(s/X, the saturated brine). What a layer holds beyond saturation lies there undissolved: on a face
-//! as the salt that was strewn, in a dry crust as crystals. No salt leaves the column.
+//! as the salt that was sprinkled on, in a dry crust as crystals. No salt leaves the column.
 //!
 //! Not in it: salt carried by moving water, water drawn out by the salt, the side, and that drier solids obstruct the salt more.
 //!
@@ -17,7 +17,7 @@ use crate::numeric::{Stepping, TooShort};
 
 /// γ of the method, 1 − 1/√2.
 const STAGE: f64 = 1.0 - std::f64::consts::FRAC_1_SQRT_2;
-/// First step after salt is strewn, s.
+/// First step after salt is sprinkled on, s.
 const FIRST_STEP_S: f64 = 20.0;
 /// Shortest step before the solver gives up, s.
 const SHORTEST_STEP_S: f64 = 1e-3;
@@ -48,7 +48,7 @@ pub type WaterAt<'a> = &'a dyn Fn(f64, &mut [f64]) -> f64;
 /// use vatsketch::process::{Face, SaltColumn, SaltRun};
 /// let water_at = |_: f64, water: &mut [f64]| { water.fill(1.6); 2.4e-10 };
 /// let mut run = SaltRun::new(SaltColumn::unsalted(24.0), 0.0, &water_at);
-/// run.strew(Face::Top, 0.03);
+/// run.sprinkle(Face::Top, 0.03);
 /// run.advance(3600.0 * 20.0, &mut |_| ())?;
 /// assert_eq!(run.on_the_faces(), 0.0);
 /// assert!((run.column.salt_in_all() - 0.03).abs() < 1e-15);
@@ -88,9 +88,9 @@ impl<'a> SaltRun<'a> {
         run
     }
 
-    /// Strews salt on a face, kg per kg of salt-free solids; the steps begin short again.
-    pub fn strew(&mut self, face: Face, salt: f64) {
-        self.column.strew(face, salt);
+    /// Sprinkles salt on a face, kg per kg of salt-free solids; the steps begin short again.
+    pub fn sprinkle(&mut self, face: Face, salt: f64) {
+        self.column.sprinkle(face, salt);
         self.stepping.at_most(FIRST_STEP_S);
     }
 

@@ -1,6 +1,6 @@
 //! Curd and whey: what the milk gives, component by component.
 
-use super::VatError;
+use super::error::VatError;
 use crate::design::VatDesign;
 use crate::law::Matter;
 use crate::law::syneresis::{VAT_SHARE, left_share};

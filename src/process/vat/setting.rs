@@ -1,6 +1,6 @@
 //! Setting: clotting, and the test that finds a clean break.
 
-use super::VatError;
+use super::error::VatError;
 use crate::design::VatDesign;
 use crate::law::rennet::{CLOTTING_COLDEST, CLOTTING_HOTTEST, TEST_AGAIN, clotting_min};
 use crate::process::{MilkOutcome, UncertainParameters};

@@ -3,7 +3,8 @@
 //! The bath warms and holds by its thermostat. Double boiler and hob warm until a temperature is reached; after the rennet the maker either
 //! takes the pot off (heat off) or keeps the milk where it is by hand, which is taken as an ideal hold.
 
-use super::{VatError, WarmingEvent, WarmingPoint};
+use super::course::{WarmingEvent, WarmingMark, WarmingPoint};
+use super::error::VatError;
 use crate::design::{Heating, PotRest, VatDesign};
 use crate::law::Matter;
 use crate::law::bath::{Bath, Course, DoubleBoiler, End, Hob, Leg, Moment, Pot, Thermostat, bath_of, inner_wall_c};
@@ -65,21 +66,21 @@ pub(super) struct Warming {
     reaches_w: f64,
     now: Moment,
     energy_j: f64,
-    events: Vec<WarmingEvent>,
+    events: Vec<WarmingMark>,
 }
 
 /// The curve and its events, drawn.
 pub(super) struct WarmingCourse {
     pub curve: Vec<WarmingPoint>,
-    pub events: Vec<WarmingEvent>,
+    pub events: Vec<WarmingMark>,
     pub wall_most_c: f64,
     pub bath_most_c: f64,
 }
 
 impl WarmingCourse {
-    /// Returns the minute of an event; 0 if there is none of that name.
-    pub fn at(&self, name: &str) -> f64 {
-        self.events.iter().find(|event| event.name == name).map_or(0.0, |event| event.at_min)
+    /// Returns the minute of an event; 0 if it never comes.
+    pub fn at(&self, event: WarmingEvent) -> f64 {
+        self.events.iter().find(|mark| mark.event == event).map_or(0.0, |mark| mark.at_min)
     }
 }
 
@@ -105,12 +106,12 @@ impl Warming {
         let alone_j_k = nodes.milk_j_k.max(milk.vat_milk_kg * MILK_HEAT.value + pot.steel_j_k());
         let reaches_w = parameters.power_reaches * POWER_REACHES.value * design.heater_power_w;
         let mut warming = Self { pot, nodes, heat, milk_j_k: alone_j_k, reaches_w, now, energy_j: 0.0, events: Vec::new() };
-        warming.note("start");
+        warming.note(WarmingEvent::Start);
         warming
     }
 
     /// Warms the milk to a temperature, with everything on, and notes it; milk that is warm enough already is not cooled.
-    pub fn warm_to(&mut self, design: &VatDesign, name: &'static str, milk_c: f64) -> Result<(), VatError> {
+    pub fn warm_to(&mut self, design: &VatDesign, event: WarmingEvent, milk_c: f64) -> Result<(), VatError> {
         if self.now.milk_c < milk_c {
             let hours = LONGEST_WARMING.value;
             let never = |most_c: f64| VatError::NeverWarm { wanted_c: milk_c, most_c, hours };
@@ -141,7 +142,7 @@ impl Warming {
                 }
             }
         }
-        self.note(name);
+        self.note(event);
         Ok(())
     }
 
@@ -195,14 +196,14 @@ impl Warming {
     }
 
     /// Notes an event now.
-    pub fn note(&mut self, name: &'static str) {
-        self.events.push(WarmingEvent { name, at_min: self.now.at_s / 60.0, milk_c: self.now.milk_c });
+    pub fn note(&mut self, event: WarmingEvent) {
+        self.events.push(WarmingMark { event, at_min: self.now.at_s / 60.0, milk_c: self.now.milk_c });
     }
 
     /// Notes an event at a minute that was gone through, or will be.
-    pub fn note_between(&mut self, at_min: f64, name: &'static str) {
+    pub fn note_between(&mut self, at_min: f64, event: WarmingEvent) {
         let milk_c = self.milk_at(60.0 * at_min).milk_c;
-        self.events.push(WarmingEvent { name, at_min, milk_c });
+        self.events.push(WarmingMark { event, at_min, milk_c });
     }
 
     pub fn now_min(&self) -> f64 {

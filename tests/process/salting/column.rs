@@ -8,7 +8,7 @@ use vatsketch::process::{Face, SaltColumn, SaltRun};
 #[test]
 fn more_salt_than_dissolves_leaves_brine_and_the_rest_on_the_faces() {
     let mut run = SaltRun::new(SaltColumn::unsalted(THICKNESS_MM), 0.0, &even);
-    run.strew(Face::Top, 2.0);
+    run.sprinkle(Face::Top, 2.0);
     run.advance(seconds(20.0), &mut |_| ()).unwrap();
     let holds = WATER * saturated_kg_kg();
     assert!((run.undissolved() - (2.0 - holds)).abs() < 1e-6, "{}", run.undissolved());
@@ -41,7 +41,7 @@ fn a_crust_without_water_holds_crystals() {
 #[test]
 fn a_turned_column_is_its_mirror_image() {
     let mut column = SaltColumn::unsalted(THICKNESS_MM);
-    column.strew(Face::Underside, 0.01);
+    column.sprinkle(Face::Underside, 0.01);
     let turned = column.clone().turned();
     assert_eq!((turned.salt.last(), turned.salt[0]), (column.salt.first(), 0.0));
     assert_eq!(turned.turned(), column);
@@ -57,7 +57,7 @@ fn without_salt_nothing_is_stepped_and_no_number_stops_it() {
         f64::NAN
     };
     let mut run = SaltRun::new(SaltColumn::unsalted(THICKNESS_MM), 0.0, &nothing);
-    run.strew(Face::Top, 0.01);
+    run.sprinkle(Face::Top, 0.01);
     let stuck = run.advance(1e6, &mut |_| ()).unwrap_err().to_string();
     assert!(stuck.contains("0.00 h"), "{stuck}");
 }
@@ -65,7 +65,7 @@ fn without_salt_nothing_is_stepped_and_no_number_stops_it() {
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(24))]
 
-    /// Whatever is strewn and however it dries, the column holds what it was given, to rounding, and no moisture holds more than brine.
+    /// Whatever is sprinkled on and however it dries, the column holds what it was given, to rounding, and no moisture holds more than brine.
     #[test]
     fn no_salt_is_made_or_lost(
         below in 0.0..0.3_f64, above in 0.0..0.3_f64, loss in 0.0..0.97_f64, thickness_mm in 4.0..60.0_f64, tolerance in 1e-3..1e-1_f64,
@@ -81,9 +81,9 @@ proptest! {
         };
         let mut run = SaltRun::new(SaltColumn::unsalted(thickness_mm), 0.0, &dries);
         run.tolerance = tolerance;
-        run.strew(Face::Underside, below);
+        run.sprinkle(Face::Underside, below);
         run.advance(3600.0 * 8.0, &mut |_| ()).unwrap();
-        run.strew(Face::Top, above);
+        run.sprinkle(Face::Top, above);
         let given = below + above;
         let mut worst = 0.0_f64;
         run.advance(3600.0 * 70.0, &mut |run| worst = worst.max((run.column.salt_in_all() - given).abs())).unwrap();

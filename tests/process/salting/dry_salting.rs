@@ -1,4 +1,4 @@
-//! Salt strewn at the turns of a batch, and the pepper.
+//! Salt sprinkled on at the turns of a batch, and the pepper.
 
 use vatsketch::batch::{Batch, batch};
 use vatsketch::caution::cautions;
@@ -25,9 +25,9 @@ fn the_salt_begins_at_the_first_turn_and_is_all_there_at_unmoulding() {
         let none = SaltPoint { at_h: point.at_h, ..SaltPoint::default() };
         assert!(point.at_h >= first_h || *point == none, "{point:?}");
     }
-    let strewn = salted.profile.points.iter().filter(|point| point.at_h == first_h).map(|point| point.undissolved_g);
+    let sprinkled = salted.profile.points.iter().filter(|point| point.at_h == first_h).map(|point| point.undissolved_g);
     let kept_each_turn_g = salted.salt_kept_g / f64::from(salted.cheese_count) / f64::from(design.salting.salted_turns);
-    let most = strewn.fold(0.0, f64::max);
+    let most = sprinkled.fold(0.0, f64::max);
     // The outermost tenth of a millimetre, half an interval of the grid, takes its brine at once.
     assert!(most > 0.7 * kept_each_turn_g && most <= kept_each_turn_g, "{most} of {kept_each_turn_g} g");
     // All that stays is in the moisture or lies on the faces.

@@ -12,8 +12,8 @@ use vatsketch::process::{Face, SaltColumn, SaltRun};
 #[test]
 fn a_sheet_with_salt_on_both_faces_takes_it_up_as_cranks_series_says() {
     let mut run = SaltRun::new(SaltColumn::unsalted(THICKNESS_MM), 0.0, &even);
-    run.strew(Face::Underside, 1.0);
-    run.strew(Face::Top, 1.0);
+    run.sprinkle(Face::Underside, 1.0);
+    run.sprinkle(Face::Top, 1.0);
     for (fourier, allowed) in [(0.01, 0.01), (0.03, 0.005), (0.1, 0.005), (0.3, 0.005), (1.0, 0.005)] {
         run.advance(seconds(fourier), &mut |_| ()).unwrap();
         let taken = (run.column.salt_in_all() - run.undissolved()) / (WATER * saturated_kg_kg());
@@ -31,7 +31,7 @@ fn a_sheet_with_salt_on_both_faces_takes_it_up_as_cranks_series_says() {
 fn salt_given_to_one_face_at_once_spreads_as_the_series_of_a_closed_sheet_says() {
     let mut run = SaltRun::new(SaltColumn::unsalted(THICKNESS_MM), 0.0, &even);
     run.saturated = 1e3;
-    run.strew(Face::Underside, 0.03);
+    run.sprinkle(Face::Underside, 0.03);
     for fourier in [0.03, 0.1, 0.2, 0.5] {
         run.advance(seconds(fourier), &mut |_| ()).unwrap();
         for (node, z) in run.column.heights.clone().into_iter().enumerate() {
@@ -49,7 +49,7 @@ fn salt_given_to_one_face_at_once_spreads_as_the_series_of_a_closed_sheet_says()
 fn a_little_salt_is_gone_when_a_half_space_has_taken_it() {
     let salt = 0.06;
     let mut run = SaltRun::new(SaltColumn::unsalted(THICKNESS_MM), 0.0, &even);
-    run.strew(Face::Top, salt);
+    run.sprinkle(Face::Top, salt);
     let mut gone_s = None;
     run.tolerance = 1e-3;
     run.advance(seconds(0.2), &mut |run| {
@@ -69,8 +69,8 @@ fn a_little_salt_is_gone_when_a_half_space_has_taken_it() {
 fn after_the_days_of_the_rule_the_middle_has_nine_tenths() {
     let mut run = SaltRun::new(SaltColumn::unsalted(THICKNESS_MM), 0.0, &even);
     run.saturated = 1e3;
-    run.strew(Face::Underside, 0.02);
-    run.strew(Face::Top, 0.02);
+    run.sprinkle(Face::Underside, 0.02);
+    run.sprinkle(Face::Top, 0.02);
     run.advance(86_400.0 * even_days(0.5 * THICKNESS_MM, DIFFUSIVITY), &mut |_| ()).unwrap();
     let middle = run.at_the_centre() * WATER / 0.04;
     assert!((middle - 0.9).abs() < 0.003, "{middle}");
@@ -82,7 +82,7 @@ fn with(intervals: usize, tolerance: f64) -> (f64, u32) {
     let mut run = SaltRun::new(column, 0.0, &even);
     run.saturated = 1e3;
     run.tolerance = tolerance;
-    run.strew(Face::Underside, 0.04);
+    run.sprinkle(Face::Underside, 0.04);
     run.advance(seconds(0.08), &mut |_| ()).unwrap();
     (run.at_the_centre(), run.steps().0)
 }

@@ -1,0 +1,53 @@
+//! One cheese and its vinegar, as they come together.
+
+use super::error::{PicklingError, within};
+use crate::law::Matter;
+
+/// One cheese as it comes into the vinegar.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct PickledCheese {
+    /// What it is made of.
+    pub matter: Matter,
+    /// Its diameter.
+    pub diameter_mm: f64,
+    /// Its thickness.
+    pub thickness_mm: f64,
+    /// Its pH.
+    pub start_ph: f64,
+    /// How much more acid it takes up than its composition says, as a factor; likely 0.7 to 1.8.
+    pub buffer_scale: f64,
+    /// How much faster acid moves in it than we judge, as a factor; likely 0.5 to 2.
+    pub diffusivity_scale: f64,
+}
+
+/// The vinegar of one cheese.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct VinegarBath {
+    /// Strength, g of acetic acid in 100 mL.
+    pub acid_g_per_100ml: f64,
+    /// Volume for each cheese.
+    pub volume_ml: f64,
+    /// Temperature of vinegar and cheese.
+    pub temperature_c: f64,
+}
+
+impl PickledCheese {
+    pub(super) fn check(&self) -> Result<(), PicklingError> {
+        let percent = |kg: f64| 100.0 * kg / self.matter.total_kg();
+        within("the diameter of the cheese, mm,", self.diameter_mm, 5.0, 300.0)?;
+        within("the thickness of the cheese, mm,", self.thickness_mm, 2.0, 200.0)?;
+        within("the moisture of the cheese, %,", percent(self.matter.water_kg), 5.0, 90.0)?;
+        within("the protein of the cheese, %,", percent(self.matter.protein_kg()), 0.0, 70.0)?;
+        within("the pH of the cheese", self.start_ph, 4.0, 7.5)?;
+        within("the buffer scale", self.buffer_scale, 0.0, 5.0)?;
+        within("the diffusivity scale", self.diffusivity_scale, 0.05, 10.0)
+    }
+}
+
+impl VinegarBath {
+    pub(super) fn check(&self) -> Result<(), PicklingError> {
+        within("the acetic acid of the vinegar, g/100 mL,", self.acid_g_per_100ml, 0.5, 10.0)?;
+        within("the vinegar for each cheese, mL,", self.volume_ml, 0.1, 100_000.0)?;
+        within("the temperature of the vinegar, °C,", self.temperature_c, 0.0, 40.0)
+    }
+}

@@ -1,0 +1,42 @@
+//! Why the vat cannot be made.
+
+/// Why the vat cannot be made.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum VatError {
+    /// The bath never brings the milk to the wanted temperature.
+    #[error(
+        "the milk does not reach {wanted_c:.1} °C: this way of heating brings it to at most {most_c:.1} °C within {hours:.0} h; heat hotter or with more power, or choose a lower temperature"
+    )]
+    NeverWarm {
+        /// The wanted temperature.
+        wanted_c: f64,
+        /// The most that is reached.
+        most_c: f64,
+        /// The longest warming that is looked at.
+        hours: f64,
+    },
+    /// Rennet does not clot milk at this temperature.
+    #[error(
+        "the milk does not set at {temperature_c:.1} °C: rennet clots milk between {coldest_c:.0} and {hottest_c:.0} °C; choose another rennet temperature, and a bath that keeps the milk near it while it sets"
+    )]
+    DoesNotSet {
+        /// Temperature of the milk.
+        temperature_c: f64,
+        /// Coldest at which milk clots.
+        coldest_c: f64,
+        /// Hottest that the enzyme bears.
+        hottest_c: f64,
+    },
+    /// The curd would hold more than the milk has.
+    #[error(
+        "curd of {drip_end_moisture_percent:.1} % moisture would weigh {curd_kg:.2} kg, and {milk_kg:.2} kg of this milk have not that much to give; choose a lower moisture for the end of the drip"
+    )]
+    TooMoist {
+        /// Moisture chosen.
+        drip_end_moisture_percent: f64,
+        /// What the curd would weigh.
+        curd_kg: f64,
+        /// What the milk weighs.
+        milk_kg: f64,
+    },
+}
