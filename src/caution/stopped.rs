@@ -18,7 +18,7 @@ const fn cause(error: &StageError) -> &'static str {
         ) => "salted_turns",
         StageError::Drying(DryingError::NoOpenFace) => "underside_open_percent",
         StageError::Drying(DryingError::NothingToDry { .. } | DryingError::NoSolution { .. } | DryingError::Salt(_)) => "drying_h",
-        StageError::Pickling(PicklingError::NoBalance(_)) => "vinegar_ml_per_g",
+        StageError::Pickling(PicklingError::NoEquilibrium(_)) => "vinegar_ml_per_g",
         StageError::Pickling(PicklingError::Jar(_) | PicklingError::NoRoom { .. }) | StageError::Keeping(KeepingError::Jar(_)) => {
             "jar_width_mm"
         }

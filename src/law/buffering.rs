@@ -111,7 +111,7 @@ impl Buffer {
     }
 }
 
-/// Returns the pH at which cheese and bath come to rest: n a(pH) = m B(pH) + V [H⁺].
+/// Returns the equilibrium pH of cheese and bath: n a(pH) = m B(pH) + V [H⁺].
 ///
 /// # Arguments
 /// * `acid_mol`: acetic acid in all, > 0
@@ -119,7 +119,7 @@ impl Buffer {
 /// * `cheese_kg`: mass of the cheese, ≥ 0
 ///
 /// # Errors
-/// [`RootError`] where no pH between 0.5 and 9 fulfils the balance.
+/// [`RootError`] where no pH between 0.5 and 9 fulfils it.
 ///
 /// # Example
 /// ```
@@ -134,7 +134,7 @@ pub fn equilibrium_ph(acid_mol: f64, liquid_m3: f64, cheese_kg: f64, buffer: &Bu
     brent(left_over, Bracket { from: PH_BOUNDS.0, to: PH_BOUNDS.1 }, 1e-12)
 }
 
-/// What acid and cheese come to at one place, at rest with each other.
+/// The equilibrium of acid and cheese at one place.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct LocalEquilibrium {
     /// The pH.

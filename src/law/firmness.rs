@@ -10,7 +10,8 @@ const CLASSES: [(&str, f64, f64); 5] =
 /// * `fat_free_moisture_percent`: water as per cent of everything but fat, 0 to 100
 ///
 /// # Source
-/// [`crate::source::SourceId::Codex283`], designation by firmness; the split of firm and semi-hard as quoted in chapter 3 of our facts.
+/// [`crate::source::SourceId::Codex283`], designation by firmness. The standard has one class from 54 to 69 %; its split into semi-hard and
+/// semi-soft is second-hand.
 ///
 /// # Example
 /// ```

@@ -5,7 +5,7 @@ use super::food_density::{ASH_DENSITY, CARBOHYDRATE_DENSITY, FAT_DENSITY, PROTEI
 
 crate::correlations! {
     /// Specific heat of water.
-    WATER_HEAT = { "Specific heat of water in food", "a + b t + c t²", [4.1289, -9.0864e-5, 5.4731e-6], "kJ/(kg K)", (0.0, 150.0), "°C", AshraeRefrigeration, "component properties, as our table prints it; other printed copies have 4.1762", Published }
+    WATER_HEAT = { "Specific heat of water in food", "a + b t + c t²", [4.1289, -9.0864e-5, 5.4731e-6], "kJ/(kg K)", (0.0, 150.0), "°C", AshraeRefrigeration, "component properties, as the copy that was seen prints it; other printed copies have 4.1762", Published }
     /// Specific heat of protein.
     PROTEIN_HEAT = { "Specific heat of protein", "a + b t + c t²", [2.0082, 1.2089e-3, -1.3129e-6], "kJ/(kg K)", (-40.0, 150.0), "°C", AshraeRefrigeration, "component properties, after Choi and Okos", Published }
     /// Specific heat of fat.

@@ -3,7 +3,7 @@
     clippy::unwrap_used,
     clippy::indexing_slicing,
     clippy::print_stdout,
-    reason = "a program of the workshop, which says what it measured"
+    reason = "a measurement, which prints what it found and ends where it cannot"
 )]
 
 mod draws;

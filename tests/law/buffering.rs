@@ -1,4 +1,4 @@
-//! The buffer of cheese against an independent computation, and its balances.
+//! The buffer of cheese against an independent computation, and its equilibrium.
 
 #![allow(non_snake_case, reason = "the members are the columns of the table")]
 
@@ -49,7 +49,7 @@ fn the_buffer_is_strongest_near_ph_5() {
 }
 
 #[derive(serde::Deserialize)]
-struct BalanceRow {
+struct EquilibriumRow {
     mL_per_g: f64,
     acid_g_100mL: f64,
     scale: f64,
@@ -58,8 +58,8 @@ struct BalanceRow {
 
 /// The table has four decimals; the water of the cheese, 0.352 L for each kg, belongs to the liquid.
 #[test]
-fn the_balance_of_a_kilogram_is_that_of_the_table() {
-    let rows: Vec<BalanceRow> = rows("equilibrium_ph");
+fn the_equilibrium_of_a_kilogram_is_that_of_the_table() {
+    let rows: Vec<EquilibriumRow> = rows("equilibrium_ph");
     assert_eq!(rows.len(), 144);
     for row in rows {
         let bath_m3 = 0.001 * row.mL_per_g;
@@ -68,11 +68,11 @@ fn the_balance_of_a_kilogram_is_that_of_the_table() {
     }
 }
 
-/// IAFP 2012, abstracts: eggs with 40 parts of brine to 60 came to rest at pH 3.8, 4.0 and 4.3 to 4.4 in 7.5, 5 and 2.5 % acid. Another
-/// food and the same balance, with one capacity for all three: 0.10 mol/kg taken up to pH 4 and three quarters of water, as in the
+/// IAFP 2012, abstracts: eggs with 40 parts of brine to 60 had the equilibrium pH 3.8, 4.0 and 4.3 to 4.4 in 7.5, 5 and 2.5 % acid. Another
+/// food and the same equation, with one capacity for all three: 0.10 mol/kg taken up to pH 4 and three quarters of water, as in the
 /// recomputation of those trials; here with the shape of this buffer. Tolerance 0.1, the last digit of the trials.
 #[test]
-fn the_balance_meets_the_eggs_of_the_published_trials() {
+fn the_equilibrium_meets_the_eggs_of_the_published_trials() {
     let unscaled = Buffer::new(0.1, 0.0, 7.0, 1.0).taken_and_slope(4.0).0;
     let egg = Buffer::new(0.1, 0.0, 7.0, 0.10 / unscaled);
     for (percent, observed) in [(7.5, 3.8), (5.0, 4.0), (2.5, 4.35)] {
@@ -83,7 +83,7 @@ fn the_balance_meets_the_eggs_of_the_published_trials() {
 
 /// Independent computation by bisection, of one cheese and of one place.
 #[test]
-fn overall_and_local_balances_are_those_of_the_checks() {
+fn overall_and_local_equilibria_are_those_of_the_checks() {
     let checks = checks();
     let volume_m3 = std::f64::consts::FRAC_PI_4 * 0.0505 * 0.0505 * 0.0152;
     for row in checks["eq_pH"].as_array().unwrap() {
@@ -127,7 +127,7 @@ proptest! {
     }
 
     #[test]
-    fn the_local_balance_is_one(c in 0.0..900.0_f64, p in -2.0..1500.0_f64, guess in 0.0..10.0_f64) {
+    fn the_local_equilibrium_is_one(c in 0.0..900.0_f64, p in -2.0..1500.0_f64, guess in 0.0..10.0_f64) {
         let (buffer, per_water) = (dried(1.0), 2834.0);
         let local = local_equilibrium(c, p, Some((&buffer, per_water)), 4.65, guess);
         let sum = c * (1.0 - local.split) + local.hydrogen_mol_m3 + per_water * buffer.taken_and_slope(local.ph).0;

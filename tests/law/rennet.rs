@@ -33,7 +33,7 @@ fn clotting_takes_as_long_as_was_worked_out_by_hand() {
     }
 }
 
-/// The notes: 15 to 20 minutes with the usual dose at 30 to 32 °C.
+/// Guelph notes, setting: 15 to 20 minutes with the usual dose at 30 to 32 °C.
 #[test]
 fn the_usual_dose_clots_in_the_published_time() {
     let minutes = usual_min(40.0, 31.0);

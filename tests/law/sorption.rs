@@ -26,7 +26,8 @@ fn activity_and_equilibrium_are_those_of_the_independent_computation() {
     }
 }
 
-/// The chapter's printed check of the default cheese, four digits; moisture by mass.
+/// Computed apart from this program by the same two laws, Oswin's isotherm and Pitzer and Mayorga's brine, to four digits: a check of
+/// numerics, not of cheese. Moisture by mass.
 #[test]
 fn the_printed_activities_of_the_default_cheese_are_met() {
     let sorption = Sorption::of(&default_cheese());
@@ -103,7 +104,7 @@ proptest! {
     }
 
     #[test]
-    fn a_cheese_in_balance_with_the_air_has_its_humidity(humidity in 0.1..0.99_f64) {
+    fn a_cheese_in_equilibrium_with_the_air_has_its_humidity(humidity in 0.1..0.99_f64) {
         let water = cheese(Isotherm::Oswin).equilibrium_water(humidity).unwrap();
         prop_assert!((cheese(Isotherm::Oswin).water_activity(water) - humidity).abs() < 1e-9);
     }

@@ -40,7 +40,7 @@ fn package((size, price, at_most): (i64, i64, Option<i64>)) -> Package {
 fn every_reference_basket_is_the_one_that_the_independent_solvers_found() {
     let text = std::fs::read_to_string(concat!(env!("CARGO_MANIFEST_DIR"), "/tests/reference/packages.json")).unwrap();
     let table: Table = serde_json::from_str(&text).unwrap();
-    assert!(table.source.starts_with("Computed by an independent prototype"));
+    assert!(table.source.starts_with("Computed by an independent program"));
     assert_eq!(table.cases.len(), 10);
     for (name, case) in &table.cases {
         let packages: Vec<Package> = case.packs.iter().copied().map(package).collect();

@@ -95,7 +95,7 @@ fn table() -> Table {
 #[test]
 fn every_reference_week_costs_what_the_independent_solvers_found() {
     let table = table();
-    assert!(table.source.starts_with("Computed by an independent prototype"));
+    assert!(table.source.starts_with("Computed by an independent program"));
     assert_eq!(table.cases.len(), 8);
     for (name, case) in &table.cases {
         let (_, _, plan) = case.solved();
@@ -125,7 +125,7 @@ fn the_reasons_of_every_reference_week_add_up_to_its_cost() {
     }
 }
 
-/// Chapter on planning: with rigid gaps of 7 h some turn always falls between 23:00 and 07:00; a flex of the hour that the night is longer and one turn's length cures it.
+/// By hand: with rigid gaps of 7 h some turn always falls between 23:00 and 07:00; a flex of the hour that the night is longer and one turn's length cures it.
 #[test]
 fn turns_every_seven_hours_wake_the_maker_unless_they_give_a_little() {
     let sleep = Habit::new(Taken::Sleep, Habit::EVERY_DAY, (23, 0), (7, 0));

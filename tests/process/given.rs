@@ -1,4 +1,4 @@
-//! What is believed of the uncertain constants, and how it is drawn.
+//! The uncertain parameters, and how they are drawn.
 
 use proptest::prelude::*;
 use std::collections::BTreeSet;

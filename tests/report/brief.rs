@@ -15,7 +15,7 @@ fn caution(key: &'static str) -> Caution {
 
 /// Returns the key of every caution, read from the sources: the first word in quotes after each `Caution::new(`.
 fn keys() -> Vec<String> {
-    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("src/batch/caution");
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("src/caution");
     let texts = std::fs::read_dir(folder).unwrap().map(|entry| std::fs::read_to_string(entry.unwrap().path()).unwrap());
     let after = |text: String| text.split("Caution::new(").skip(1).map(str::to_owned).collect::<Vec<_>>();
     texts.flat_map(after).map(|rest| rest.split('"').nth(1).unwrap().to_owned()).collect()

@@ -151,7 +151,8 @@ pub struct Bath {
 /// * `room_c`: temperature of the kitchen
 ///
 /// # Source
-/// Section 2 of our second chapter of facts; the constants are [`MILK_SIDE`] and its neighbours.
+/// Conductances in series (any textbook of heat transfer, from memory); [`crate::source::SourceId::Perry`], table 11-7, for the range in
+/// which [`MILK_SIDE`] and its neighbours are.
 ///
 /// # Example
 /// ```

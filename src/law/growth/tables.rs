@@ -173,7 +173,7 @@ impl AcidClass {
 /// # Arguments
 /// * `water_activity`: 0 to 1
 /// * `natural_ph`: before any acid was added
-/// * `equilibrium_ph`: when acid and food are at rest with each other
+/// * `equilibrium_ph`: of acid and food
 ///
 /// # Source
 /// [`crate::source::SourceId::Cfr21`], 114.3.

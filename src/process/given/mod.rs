@@ -1,4 +1,4 @@
-//! What a batch is worked out under, beside its design: what is believed of the uncertain constants, and which runs are wanted.
+//! What a batch is calculated with besides its design: the uncertain parameters, and which runs are needed.
 
 mod distribution;
 mod rows;
@@ -8,7 +8,7 @@ pub use rows::{UNCERTAIN_PARAMETERS, UncertainParameter, UncertainParameters};
 
 use crate::design::Stage;
 
-/// Which runs of a stage are worked out.
+/// Which runs of a stage are calculated.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum Runs {
     /// The one that is shown, and those to either side of it from which a stage makes its likely ranges.
@@ -18,7 +18,7 @@ pub enum Runs {
     MiddleOnly,
 }
 
-/// What a batch is worked out under.
+/// What a batch is calculated with besides its design.
 ///
 /// The default is what is judged most likely: every constant has its record's value.
 ///
@@ -30,9 +30,9 @@ pub enum Runs {
 /// ```
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Given {
-    /// What is believed of the uncertain constants.
+    /// A factor on each uncertain constant.
     pub parameters: UncertainParameters,
-    /// Which runs are wanted.
+    /// Which runs are needed.
     pub runs: Runs,
 }
 

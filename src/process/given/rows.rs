@@ -93,7 +93,7 @@ impl UncertainParameter {
 /// Declares [`UncertainParameters`] and its rows together, so that none can be left out.
 macro_rules! parameters {
     ($( $(#[$doc:meta])* $member:ident = { $record:expr, [$($stage:ident),+], $words:expr } )*) => {
-        /// What is believed of each uncertain constant: a factor on the value of its record, 1 where it is taken as it stands.
+        /// A factor on the value of each uncertain constant's record, 1 where the record is taken as it is.
         #[derive(Clone, Copy, Debug, PartialEq)]
         pub struct UncertainParameters { $( $(#[$doc])* pub $member: f64, )* }
 
@@ -163,7 +163,7 @@ parameters! {
 }
 
 impl UncertainParameters {
-    /// Returns the drip that is believed.
+    /// Returns the drip under these parameters.
     pub(in crate::process) fn drip(&self) -> Drip {
         let Drip { mould_time_h, vat_time_h, energy_j_mol } = Drip::default();
         Drip {

@@ -27,7 +27,7 @@ impl Course {
     /// Follows a soak through the hours asked for, and on until every target that can be reached is reached, or to [`LONGEST_SOAK_H`].
     ///
     /// # Arguments
-    /// * `equilibrium_ph`: where the soak comes to rest; a target that does not lie above it is never reached
+    /// * `equilibrium_ph`: of this soak; a target that is not above it is never reached
     /// * `report_h`: ascending, 0 to [`LONGEST_SOAK_H`]
     /// * `after_step`: called at the start and after each step
     pub(super) fn follow(

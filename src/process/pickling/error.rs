@@ -37,9 +37,9 @@ pub enum PicklingError {
         /// The one after.
         after: f64,
     },
-    /// No pH fulfils the balance of acid and cheese.
+    /// No pH brings acid and cheese into equilibrium.
     #[error("cheese and vinegar have no common pH between 0.5 and 9 ({0}); choose values nearer to a kitchen's")]
-    NoBalance(#[from] RootError),
+    NoEquilibrium(#[from] RootError),
     /// Not a single cheese goes into the jar.
     #[error(transparent)]
     Jar(#[from] JarError),

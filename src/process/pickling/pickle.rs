@@ -16,7 +16,7 @@ pub const STRONGEST_BUFFER: f64 = BUFFER_SCALE.range.1 / BUFFER_SCALE.value;
 pub struct PickleRun {
     /// At the hours asked for.
     pub points: Vec<PicklePoint>,
-    /// pH at which cheese and vinegar come to rest.
+    /// Equilibrium pH of cheese and vinegar.
     pub equilibrium_ph: f64,
     /// The same if the cheese takes up as much acid as the buffer's range allows, [`STRONGEST_BUFFER`] times as much.
     pub strong_equilibrium_ph: f64,
@@ -28,7 +28,7 @@ pub struct PickleRun {
 
 /// Returns how one cheese pickles in its share of the vinegar.
 ///
-/// Acid and cheese are at rest with each other at each place; what moves is the acid, by diffusion, from a stirred bath of finite volume.
+/// Acid and cheese are in equilibrium at each place; what moves is the acid, by diffusion, from a stirred bath of finite volume.
 /// Swelling, the salt that leaves and the ions' own charges are not in it, and eggs in vinegar took twice as long as such a model says.
 ///
 /// # Arguments

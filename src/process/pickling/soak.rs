@@ -91,16 +91,16 @@ impl Soak {
         Self { buffer: self.buffer.scaled(factor), ..self.clone() }
     }
 
-    /// Returns the same under other parameters of how acid splits and how the split part moves; what is believed of the cheese stands in it.
+    /// Returns the same under other parameters of how acid splits and how the split part moves; those of the cheese are in it already.
     #[must_use]
     pub(super) fn under(self, parameters: &UncertainParameters) -> Self {
         Self { acetate_mobility: parameters.acetate_mobility * self.acetate_mobility, pk: parameters.acid_pk * self.pk, ..self }
     }
 
-    /// Returns the pH at which cheese and bath come to rest.
+    /// Returns the equilibrium pH of cheese and bath.
     ///
     /// # Errors
-    /// [`PicklingError::NoBalance`].
+    /// [`PicklingError::NoEquilibrium`].
     pub fn equilibrium_ph(&self) -> Result<f64, PicklingError> {
         let cheese_m3 = 2.0 * self.grid.volume_m3();
         let liquid_m3 = self.bath_m3 + self.water_share * cheese_m3;

@@ -1,6 +1,6 @@
 //! The soaking disc: acetic acid diffuses through rings of finite volume, splits, and is held by the cheese.
 //!
-//! Two amounts are conserved, both in mol per m³ of the cheese's water, with acid and cheese at rest with each other at each place:
+//! Two amounts are conserved, both in mol per m³ of the cheese's water, with acid and cheese in equilibrium at each place:
 //! C = [HA] + [A⁻] and P = [HA] + [H⁺] + k B(pH);
 //! ∂C/∂t = ∇·(D ∇[HA] + D′ ∇[A⁻]) and ∂P/∂t = ∇·(D ∇[HA] + D ∇[H⁺]).
 //! At the faces a film leads to a stirred bath of finite volume, which has the same two amounts and no cheese. The charges are taken

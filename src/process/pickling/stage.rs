@@ -39,7 +39,7 @@ pub struct PicklingOutcome {
     pub targets_if_slow: [TargetHours; 2],
     /// The same for the fast one.
     pub targets_if_fast: [TargetHours; 2],
-    /// pH at which cheese and vinegar come to rest.
+    /// Equilibrium pH of cheese and vinegar.
     pub equilibrium_ph: f64,
     /// The same for a cheese that takes up little acid and for one that takes up much.
     pub likely_equilibrium_ph: (f64, f64),

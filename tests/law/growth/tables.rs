@@ -52,7 +52,7 @@ fn the_listed_states_of_a_cheese_have_their_classes() {
         ("dried, mean", 6.5, 0.945, PA, PA),
         ("dried, centre", 6.5, 0.965, PA, PA),
         ("in vinegar, centre", 6.5, 0.975, PA, PA),
-        ("in vinegar, at rest at 4.2", 4.2, 0.975, NO, PA),
+        ("in vinegar, equilibrium at 4.2", 4.2, 0.975, NO, PA),
         ("in vinegar, at 4.0", 4.0, 0.975, NO, NO),
         ("evened out too soon", 4.9, 0.975, PA, PA),
     ];
@@ -61,7 +61,7 @@ fn the_listed_states_of_a_cheese_have_their_classes() {
     }
 }
 
-/// 21 CFR 114.3: acid by nature ≤ 4.6; outside ≤ 0.85; acidified ≤ 4.6 at rest; low-acid above both.
+/// 21 CFR 114.3: acid by nature ≤ 4.6; outside ≤ 0.85; acidified ≤ 4.6 at equilibrium; low-acid above both.
 #[test]
 fn the_classes_of_part_114_have_their_published_boundaries() {
     for (activity, natural, at_rest, class) in [

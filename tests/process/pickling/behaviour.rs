@@ -5,22 +5,23 @@ use proptest::prelude::*;
 use vatsketch::law::Matter;
 use vatsketch::process::{LONGEST_SOAK_H, PickledCheese, PicklingError, Soak, SoakRun, VinegarBath, pickle, pickling_cautions};
 
-/// The chapter's figures for this cheese: centre 193 h and blended 70 h to pH 4.6; neither comes to 4.2, for they rest at 4.2085. Its
-/// diffusivity and share of water are rounded, ours are computed: 1 %; the grid that is shown adds half a per cent.
+/// The same equations solved apart from this program, a check of numerics: centre 193 h and blended 70 h to pH 4.6; neither comes to 4.2,
+/// for the equilibrium pH is 4.2085. Its diffusivity and share of water are rounded, ours are computed: 1 %; the grid that is shown adds
+/// half a per cent.
 #[test]
-fn the_hours_to_a_ph_are_those_of_the_chapter() {
+fn the_hours_to_a_ph_are_those_of_an_independent_solution() {
     let run = pickle(&dried(), &vinegar(60.0), &[24.0, 48.0]).unwrap();
     assert_eq!(run.points.len(), 2);
     let [first, second] = run.targets;
     assert!((first.centre_h.unwrap() / 193.0 - 1.0).abs() < 0.015, "{first:?}");
     assert!((first.slurry_h.unwrap() / 70.0 - 1.0).abs() < 0.015, "{first:?}");
     assert_eq!((second.ph, second.centre_h, second.slurry_h), (4.2, None, None));
-    // The table gives 4.2085 for a share of water of 0.379; computed from the composition it is 0.3788.
+    // `tests/reference/pickling.csv` ends at 4.2085 for a share of water of 0.379; computed from the composition it is 0.3788.
     assert!((run.equilibrium_ph - 4.2085).abs() < 1e-3, "{}", run.equilibrium_ph);
     assert!((run.vinegar_ml_per_g - 60.0 / 32.70).abs() < 0.001);
 }
 
-/// Table of balances: 2 mL/g of 5 % rest at 4.17, and at 4.46 if the cheese takes up 1.8 times as much.
+/// `tests/reference/equilibrium_ph.csv`: 2 mL/g of 5 % have the equilibrium pH 4.17, and 4.46 if the cheese takes up 1.8 times as much.
 #[test]
 fn a_stronger_buffer_than_was_taken_is_warned_of() {
     let bath = vinegar(2.0 * 1000.0 * dried().matter.total_kg());
@@ -32,7 +33,7 @@ fn a_stronger_buffer_than_was_taken_is_warned_of() {
 
 #[test]
 fn vinegar_that_just_covers_never_sours_a_strongly_buffered_cheese() {
-    // 1 mL/g rests at 4.69 if the buffer is 1.4 times as strong (table of balances, to its four decimals 4.6930).
+    // 1 mL/g has the equilibrium pH 4.69 if the buffer is 1.4 times as strong (`tests/reference/equilibrium_ph.csv`, 4.6930).
     let run = pickle(&PickledCheese { buffer_scale: 1.4, ..dried() }, &vinegar(32.7), &[24.0]).unwrap();
     assert!((run.equilibrium_ph - 4.69).abs() < 0.01, "{}", run.equilibrium_ph);
     assert!(run.targets.iter().all(|target| target.centre_h.is_none() && target.slurry_h.is_none()));
@@ -53,15 +54,15 @@ fn plenty_of_vinegar_is_not_warned_of_but_the_meter_is_still_asked_for() {
     assert!(said.contains("weaker than anything that may be sold as vinegar"), "{said}");
 }
 
-/// Food rests where the algebra says: the end of a long soak is the balance, to what the steps are good for.
+/// The end of a long soak is the equilibrium that the algebra gives, to what the steps are good for.
 #[test]
-fn a_long_soak_ends_at_the_balance() {
+fn a_long_soak_ends_at_the_equilibrium() {
     let soak = soak();
     let mut run = SoakRun::new(&soak);
     run.advance(3600.0 * 1500.0, &mut |_| ()).unwrap();
-    let (state, balance) = (run.state(), soak.equilibrium_ph().unwrap());
+    let (state, equilibrium_ph) = (run.state(), soak.equilibrium_ph().unwrap());
     for ph in [state.centre_ph, state.slurry_ph, state.surface_ph, state.bath_ph] {
-        assert!((ph - balance).abs() < 1e-3, "{ph} is not {balance}");
+        assert!((ph - equilibrium_ph).abs() < 1e-3, "{ph} is not {equilibrium_ph}");
     }
 }
 

@@ -5,8 +5,8 @@ use proptest::prelude::*;
 use vatsketch::law::soaking::salt_in_vinegar_m2_s;
 use vatsketch::process::{Fineness, Soak, salt_left};
 
-/// Science notes of this project, water and salt in vinegar, computed apart from this program: share of salt left in the dried cheese at
-/// 21 °C. Three decimals; a tenth of a per cent more for the grid, two on the one that is shown.
+/// The same equations solved apart from this program, a check of numerics, not of cheese: share of salt left in the dried cheese at 21 °C.
+/// Three decimals; a tenth of a per cent more for the grid, two on the one that is shown.
 #[test]
 fn the_salt_that_is_left_is_that_of_the_table() {
     let table = [(30.0, [0.422, 0.297, 0.278]), (60.0, [0.359, 0.192, 0.161]), (120.0, [0.323, 0.127, 0.088])];

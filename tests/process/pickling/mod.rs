@@ -12,7 +12,7 @@ mod swell;
 use vatsketch::law::Matter;
 use vatsketch::process::{PickledCheese, Soak, VinegarBath};
 
-/// Returns the dried cheese of the tables: 50.5 × 15.2 mm, 1074 kg/m³, 26 % protein, 35.2 % water, pH 6.5.
+/// Returns the dried cheese of `tests/reference/pickling.csv`: 50.5 × 15.2 mm, 1074 kg/m³, 26 % protein, 35.2 % water, pH 6.5.
 fn dried() -> PickledCheese {
     cheese(50.5, 15.2, 1074.0, 0.26, 0.352)
 }
@@ -31,7 +31,7 @@ fn vinegar(volume_ml: f64) -> VinegarBath {
     VinegarBath { acid_g_per_100ml: 5.0, volume_ml, temperature_c: 21.0 }
 }
 
-/// Returns the equations of the tables' first case.
+/// Returns the equations of the first case of `tests/reference/pickling.csv`.
 fn soak() -> Soak {
     Soak { water_share: 0.379, acid_m2_s: 1.35e-10, ..Soak::new(&dried(), &vinegar(60.0)).unwrap() }
 }

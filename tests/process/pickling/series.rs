@@ -28,7 +28,7 @@ fn taken(top: bool, alpha: f64, fourier: f64) -> f64 {
 }
 
 /// J. Crank 1975, sections 4.3.5 (slab) and 5.3.3 (cylinder), recomputed with roots to 1e-15; alpha is the bath over the body.
-/// Errors as the reference's own grid of 40 nodes has them: 5e-4; the first row of the smallest bath is steeper and has 2e-3.
+/// Errors as an independent grid of 40 nodes has them: 5e-4; the first row of the smallest bath is steeper and has 2e-3.
 #[test]
 fn a_slab_and_a_cylinder_in_a_limited_bath_follow_cranks_series() {
     let checks: serde_json::Value =

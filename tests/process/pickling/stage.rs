@@ -48,7 +48,7 @@ fn the_slow_and_strong_cheese_comes_last_and_the_fast_and_weak_one_first() {
     }
 }
 
-/// Science notes of this project: what only just covers (here in a jar that it fills badly, about 1 mL/g) may never sour a strong buffer.
+/// `tests/reference/equilibrium_ph.csv`, computed apart from this program: what only just covers (here in a jar that it fills badly, about 1 mL/g) may never sour a strong buffer.
 #[test]
 fn a_cheese_only_just_covered_never_sours_if_its_buffer_is_strong() {
     let design = PicklingDesign { vinegar_by: VinegarBy::Cover, acid_g_per_100ml: 4.0, ..PicklingDesign::default() };
@@ -130,7 +130,7 @@ proptest! {
         prop_assert!(out.jars * out.cheeses_per_jar >= out.cheese_count && out.vinegar_each_ml > 0.0);
         let least = out.equilibrium_ph.min(ph);
         for point in &out.curve {
-            // The faces may come below the balance while the vinegar is still strong, the whole cheese may not.
+            // The faces may come below the equilibrium pH while the vinegar is still strong, the whole cheese may not.
             for inside in [point.slurry_ph, point.centre_ph] {
                 prop_assert!(least - 2e-3 <= inside && inside <= ph.max(out.equilibrium_ph) + 2e-3, "{point:?} of {}", out.equilibrium_ph);
             }

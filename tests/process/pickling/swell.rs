@@ -61,8 +61,7 @@ fn swelling(moisture: Option<&DiscField>, water: f64) -> Swelling<'_> {
     }
 }
 
-/// Science notes of this project, water and salt in vinegar, computed apart from this program: moisture of the default dried cheese at
-/// 21 °C. Three decimals, and the drying before it is good to half a per cent of the moisture that it left; that fades.
+/// The same equations solved apart from this program, a check of numerics, not of cheese: moisture of the dried cheese at 21 °C. Three decimals, and the drying before it is good to half a per cent of the moisture that it left; that fades.
 #[test]
 fn the_water_taken_up_is_that_of_the_table() {
     let (field, water) = dried();
@@ -86,7 +85,8 @@ fn the_water_taken_up_is_that_of_the_table() {
     }
 }
 
-/// The same notes: from extra hard or hard to semi-hard, 60.5 % of moisture on a fat-free basis after a day, common practice, no source (57 to 68).
+/// Computed apart from this program: from extra hard or hard to semi-hard, 60.5 % of moisture on a fat-free basis after a day (57 to 68). That
+/// a cheese softens in vinegar so is common practice, no source.
 #[test]
 fn a_day_in_vinegar_softens_a_hard_cheese_to_semi_hard() {
     let (field, water) = dried();
@@ -132,7 +132,7 @@ fn a_field_of_another_grid_is_left_aside() {
     assert!(swelling(None, f64::NAN).follow(1.0, 24.0).is_err());
 }
 
-/// The drying that the profile comes from is the table's: 35.2 % after two days, to half a per cent of it.
+/// The drying that the profile comes from is that of `tests/reference/drying.csv`: 35.2 % after two days, to half a per cent of it.
 #[test]
 fn the_cheese_that_swells_is_the_dried_one_of_the_table() {
     let (_, water) = dried();

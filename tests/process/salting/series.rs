@@ -64,7 +64,7 @@ fn a_little_salt_is_gone_when_a_half_space_has_taken_it() {
     assert!((gone_s / by_hand - 1.0).abs() < 0.02, "{gone_s} s, by hand {by_hand} s");
 }
 
-/// The days of the chapter's rule, ln 20 L²/(π² D): a twentieth of the slowest unevenness is left, and the middle has 1 − 2/20 of the mean.
+/// The days by the slowest mode of a slab (Crank 1975, The Mathematics of Diffusion, chapter 4), ln 20 L²/(π² D): a twentieth of the slowest unevenness is left, and the middle has 1 − 2/20 of the mean.
 #[test]
 fn after_the_days_of_the_rule_the_middle_has_nine_tenths() {
     let mut run = SaltRun::new(SaltColumn::unsalted(THICKNESS_MM), 0.0, &even);
