@@ -1,11 +1,11 @@
 //! A cheese described by itself, for one stage alone: bought curd, or a check from outside.
 
 use super::Unit;
-use super::field::stage_design;
+use super::field::{Field, Rows, stage_design};
 
 stage_design! {
     /// One cheese of known size and composition, as it comes to a stage.
-    DescribedCheese in Drying (DescribedCheese, []) {
+    DescribedCheese in Drying {
         number diameter_mm: "Diameter", Unit::Millimetre, 64.0, 10.0..=250.0, 1.0; "Diameter of the cheese.";
         number thickness_mm: "Thickness", Unit::Millimetre, 21.0, 3.0..=150.0, 1.0; "Height of the cheese.";
         number moisture_percent: "Moisture", Unit::Percent, 59.0, 5.0..=85.0, 0.5; "Water, by mass.";
@@ -21,4 +21,5 @@ stage_design! {
     }
 }
 
-pub use FIELDS as DESCRIBED_CHEESE_FIELDS;
+/// The row beside each member of it.
+pub const DESCRIBED_CHEESE_FIELDS: &[Field<DescribedCheese>] = DescribedCheese::FIELDS;

@@ -1,11 +1,11 @@
 //! A cheese and its vinegar described by themselves, for the pickling alone.
 
 use super::Unit;
-use super::field::stage_design;
+use super::field::{Field, Rows, stage_design};
 
 stage_design! {
     /// One cheese of known size and composition with its share of the vinegar.
-    DescribedPickling in Pickling (DescribedPickling, []) {
+    DescribedPickling in Pickling {
         number diameter_mm: "Diameter", Unit::Millimetre, 52.0, 10.0..=250.0, 1.0; "Diameter of the cheese.";
         number thickness_mm: "Thickness", Unit::Millimetre, 14.0, 3.0..=150.0, 1.0; "Height of the cheese.";
         number moisture_percent: "Moisture", Unit::Percent, 37.0, 5.0..=85.0, 0.5; "Water, by mass. What is neither water nor protein nor one of the three below counts as fat.";
@@ -22,4 +22,5 @@ stage_design! {
     }
 }
 
-pub use FIELDS as DESCRIBED_PICKLING_FIELDS;
+/// The row beside each member of it.
+pub const DESCRIBED_PICKLING_FIELDS: &[Field<DescribedPickling>] = DescribedPickling::FIELDS;

@@ -5,7 +5,7 @@ use super::field::stage_design;
 
 stage_design! {
     /// Moulds and draining.
-    DrainingDesign in Draining (crate::design::Design, [draining]) {
+    DrainingDesign in Draining {
         count mould_count: "Number of moulds", Unit::One, 12, 1..=200, 1; "How many basket moulds you fill; each makes one cheese.";
         number mould_diameter_mm: "Mould width inside", Unit::Millimetre, 68.0, 20.0..=250.0, 1.0; "Inner diameter of a mould, half way up.";
         number mould_height_mm: "Mould depth inside", Unit::Millimetre, 70.0, 10.0..=300.0, 1.0; "Inner depth of a mould, to the rim.";

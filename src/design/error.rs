@@ -1,7 +1,5 @@
 //! What can be wrong with an input, said so that the maker knows what to do.
 
-use super::{Field, Kind};
-
 /// A refused input; the design stays as it was.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum DesignError {
@@ -109,18 +107,6 @@ impl DesignError {
     pub fn unknown_key(key: &str, known: impl Iterator<Item = &'static str>) -> Self {
         let nearest = nearest(key, known).unwrap_or("");
         Self::UnknownKey { key: key.to_owned(), nearest }
-    }
-
-    pub(super) fn wrong_kind<D>(field: &Field<D>, given: String) -> Self {
-        let (label, key) = (field.label, field.key);
-        match field.kind {
-            Kind::Number { least, most, .. } => Self::NotANumber { label, key, given, least, most, unit: field.unit.symbol() },
-            Kind::Choice(choices) => {
-                let options = choices.iter().map(|choice| choice.key).collect::<Vec<_>>().join(", ");
-                Self::NotAChoice { label, key, given, options }
-            }
-            Kind::Switch => Self::NotASwitch { label, key, given },
-        }
     }
 }
 

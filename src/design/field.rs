@@ -1,6 +1,6 @@
 //! The row beside each member of a design: how it is called, shown, read and checked.
 
-use super::{Design, DesignError, Stage, Unit, Value};
+use super::{DesignError, Stage, Unit, Value};
 
 /// One of the choices of an input.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -33,9 +33,9 @@ pub enum Kind {
 
 /// One input: everything that the form, the command line, the undo list, the file and the paper need to know of it.
 ///
-/// `D` is the struct that holds the value: the whole [`Design`], or one described cheese.
+/// `D` is the struct that holds the value: the whole design, or one described cheese.
 #[derive(Clone, Copy)]
-pub struct Field<D: 'static = Design> {
+pub struct Field<D: 'static> {
     /// The member's name, unit included, unique in the whole design.
     pub key: &'static str,
     /// The stage it belongs to.
@@ -92,7 +92,7 @@ impl<D: Default> Field<D> {
             (Kind::Number { least, most, whole, .. }, Value::Number(given)) => {
                 let (label, key) = (self.label, self.key);
                 if !given.is_finite() {
-                    return Err(DesignError::wrong_kind(self, given.to_string()));
+                    return Err(self.wrong_kind(given.to_string()));
                 }
                 let within = least <= given && given <= most;
                 if !within {
@@ -105,7 +105,7 @@ impl<D: Default> Field<D> {
             }
             (Kind::Choice(choices), Value::Choice(given)) if choices.iter().any(|choice| choice.key == given) => Ok(value),
             (Kind::Switch, Value::Switch(_)) => Ok(value),
-            _ => Err(DesignError::wrong_kind(self, value.to_string())),
+            _ => Err(self.wrong_kind(value.to_string())),
         }
     }
 
@@ -123,7 +123,7 @@ impl<D: Default> Field<D> {
     /// ```
     pub fn read(&self, text: &str) -> Result<Value, DesignError> {
         let text = text.trim();
-        let wrong = || DesignError::wrong_kind(self, text.to_owned());
+        let wrong = || self.wrong_kind(text.to_owned());
         let value = match self.kind {
             Kind::Number { .. } => Value::Number(text.replace(',', ".").parse().map_err(|_| wrong())?),
             Kind::Choice(choices) => Value::Choice(choices.iter().find(|choice| choice.key == text).ok_or_else(wrong)?.key),
@@ -135,6 +135,44 @@ impl<D: Default> Field<D> {
         };
         self.check(value)
     }
+
+    fn wrong_kind(&self, given: String) -> DesignError {
+        let (label, key) = (self.label, self.key);
+        match self.kind {
+            Kind::Number { least, most, .. } => {
+                DesignError::NotANumber { label, key, given, least, most, unit: self.unit.symbol() }
+            }
+            Kind::Choice(choices) => {
+                let options = choices.iter().map(|choice| choice.key).collect::<Vec<_>>().join(", ");
+                DesignError::NotAChoice { label, key, given, options }
+            }
+            Kind::Switch => DesignError::NotASwitch { label, key, given },
+        }
+    }
+}
+
+/// What holds the choices about a stage: a design, or the choices themselves.
+pub(super) trait Holds<Part> {
+    /// Returns the choices.
+    fn part(&self) -> &Part;
+    /// Returns the choices, to be changed.
+    fn part_mut(&mut self) -> &mut Part;
+}
+
+impl<Part> Holds<Part> for Part {
+    fn part(&self) -> &Part {
+        self
+    }
+
+    fn part_mut(&mut self) -> &mut Part {
+        self
+    }
+}
+
+/// The rows of the choices about a stage, for whatever holds them: so the choices need not know the design that they are part of.
+pub(super) trait Rows<Root: 'static> {
+    /// The row beside each member, in the order of the form.
+    const FIELDS: &'static [Field<Root>];
 }
 
 /// Declares one stage of the design: the struct, its defaults, and beside each member its row.
@@ -143,7 +181,7 @@ impl<D: Default> Field<D> {
 macro_rules! stage_design {
     (
         $(#[$struct_doc:meta])*
-        $name:ident in $stage:ident ($root:ty, $path:tt) {
+        $name:ident in $stage:ident {
             $( $kind:ident $key:ident : $label:literal, $($spec:expr),+ ; $help:literal $(, when $used:expr)? ; )+
         }
     ) => {
@@ -157,20 +195,21 @@ macro_rules! stage_design {
                 Self { $( $key: stage_design!(@default $kind $($spec),+), )+ }
             }
         }
-        /// The row beside each member, in the order of the form.
-        pub const FIELDS: &[$crate::design::Field<$root>] = &[ $(
-            $crate::design::Field {
-                key: stringify!($key),
-                stage: $crate::design::Stage::$stage,
-                label: $label,
-                unit: stage_design!(@unit $kind $($spec),+),
-                kind: stage_design!(@kind $kind $($spec),+),
-                help: $help,
-                used: stage_design!(@used $($used)?),
-                read: |root| stage_design!(@read $kind stage_design!(@place root $path $key)),
-                write: |root, value| stage_design!(@write $kind stage_design!(@place root $path $key), value),
-            },
-        )+ ];
+        impl<Root: $crate::design::field::Holds<Self> + 'static> $crate::design::field::Rows<Root> for $name {
+            const FIELDS: &'static [$crate::design::field::Field<Root>] = &[ $(
+                $crate::design::field::Field {
+                    key: stringify!($key),
+                    stage: $crate::design::Stage::$stage,
+                    label: $label,
+                    unit: stage_design!(@unit $kind $($spec),+),
+                    kind: stage_design!(@kind $kind $($spec),+),
+                    help: $help,
+                    used: |root| { let used: fn(&Self) -> bool = stage_design!(@used $($used)?); used(root.part()) },
+                    read: |root| stage_design!(@read $kind root.part().$key),
+                    write: |root, value| stage_design!(@write $kind root.part_mut().$key, value),
+                },
+            )+ ];
+        }
     };
     (@type number $($spec:expr),+) => { f64 };
     (@type count $($spec:expr),+) => { u32 };
@@ -192,8 +231,6 @@ macro_rules! stage_design {
     };
     (@kind switch $default:expr) => { $crate::design::Kind::Switch };
     (@kind $choice:ident $default:expr) => { $crate::design::Kind::Choice($crate::design::$choice::CHOICES) };
-    (@place $owner:ident [$member:ident] $key:ident) => { $owner.$member.$key };
-    (@place $owner:ident [] $key:ident) => { $owner.$key };
     (@used) => { |_| true };
     (@used $used:expr) => { $used };
     (@read number $place:expr) => { $crate::design::Value::Number($place) };

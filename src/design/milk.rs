@@ -5,26 +5,26 @@ use super::{CalciumForm, CreamBy, MilkKind, PhKnown, RennetLabel, Unit};
 
 stage_design! {
     /// Milk, cream, calcium and rennet.
-    MilkDesign in Milk (crate::design::Design, [milk]) {
+    MilkDesign in Milk {
         number milk_l: "Milk", Unit::Litre, 6.0, 0.5..=60.0, 0.1; "How much milk you buy, before cream or skimmed milk is added.";
         MilkKind milk_kind: "Kind of milk", MilkKind::Cow; "The animal, or the fat and protein printed on your carton.";
-        number label_fat_percent: "Fat on the carton", Unit::Percent, 3.6, 0.05..=12.0, 0.1; "Fat as printed, g per 100 g (g per 100 mL is about 3 % more).", when |d| d.milk.milk_kind == MilkKind::Label;
-        number label_protein_percent: "Protein on the carton", Unit::Percent, 3.3, 2.0..=8.0, 0.1; "Protein as printed, g per 100 g (g per 100 mL is about 3 % more).", when |d| d.milk.milk_kind == MilkKind::Label;
+        number label_fat_percent: "Fat on the carton", Unit::Percent, 3.6, 0.05..=12.0, 0.1; "Fat as printed, g per 100 g (g per 100 mL is about 3 % more).", when |d| d.milk_kind == MilkKind::Label;
+        number label_protein_percent: "Protein on the carton", Unit::Percent, 3.3, 2.0..=8.0, 0.1; "Protein as printed, g per 100 g (g per 100 mL is about 3 % more).", when |d| d.milk_kind == MilkKind::Label;
         MilkTreatment milk_treatment: "Treatment of the milk", super::MilkTreatment::Homogenised; "What was done to the milk before it was sold; it changes how the curd sets and how much fat it keeps.";
         CreamBy cream_by: "Set cream from", CreamBy::FatTarget; "Aim for a fat target, or start from the cream that you have.";
-        number fat_target_percent: "Fat target", Unit::Percent, 4.2, 0.5..=12.0, 0.1; "Fat of the milk in the vat, by mass.", when |d| d.milk.cream_by == CreamBy::FatTarget;
-        number cream_on_hand_ml: "Cream at hand", Unit::Millilitre, 200.0, 0.0..=5000.0, 10.0; "How much cream you have and mean to add.", when |d| d.milk.cream_by == CreamBy::CreamAmount;
+        number fat_target_percent: "Fat target", Unit::Percent, 4.2, 0.5..=12.0, 0.1; "Fat of the milk in the vat, by mass.", when |d| d.cream_by == CreamBy::FatTarget;
+        number cream_on_hand_ml: "Cream at hand", Unit::Millilitre, 200.0, 0.0..=5000.0, 10.0; "How much cream you have and mean to add.", when |d| d.cream_by == CreamBy::CreamAmount;
         number cream_strength_percent: "Cream strength", Unit::Percent, 30.0, 10.0..=48.0, 1.0; "Fat of the cream, by mass, as printed on its carton.";
         number fridge_temperature_c: "Temperature of the milk as poured", Unit::Celsius, 5.0, 1.0..=25.0, 0.5; "Temperature of milk and cream when you measure them out and start to warm them.";
         CalciumForm calcium_form: "Form of calcium chloride", CalciumForm::Dihydrate; "Which calcium chloride you have. The dose changes by about a third between the forms, so read the label.";
-        number calcium_solution_percent: "Strength of the calcium solution", Unit::Percent, 33.0, 5.0..=40.0, 1.0; "Anhydrous calcium chloride in the solution, by mass.", when |d| d.milk.calcium_form == CalciumForm::Solution;
+        number calcium_solution_percent: "Strength of the calcium solution", Unit::Percent, 33.0, 5.0..=40.0, 1.0; "Anhydrous calcium chloride in the solution, by mass.", when |d| d.calcium_form == CalciumForm::Solution;
         number calcium_dose_percent: "Calcium chloride dose", Unit::Percent, 0.014, 0.0..=0.04, 0.001; "Anhydrous calcium chloride in the milk, by mass; several food laws allow 0.02 %.";
         RennetLabel rennet_label: "Rennet label says", RennetLabel::Imcu; "How the strength is printed on your rennet.";
-        number rennet_strength_imcu_ml: "Rennet strength", Unit::ImcuPerMillilitre, 180.0, 20.0..=2500.0, 5.0; "International milk-clotting units in a millilitre (for powder: in a gram).", when |d| d.milk.rennet_label == RennetLabel::Imcu;
-        number rennet_ratio_parts: "Rennet ratio, 1 part to", Unit::Parts, 12_000.0, 1000.0..=200_000.0, 500.0; "Parts of milk that one part of rennet clots in 40 minutes at 35 °C.", when |d| d.milk.rennet_label == RennetLabel::Ratio;
+        number rennet_strength_imcu_ml: "Rennet strength", Unit::ImcuPerMillilitre, 180.0, 20.0..=2500.0, 5.0; "International milk-clotting units in a millilitre (for powder: in a gram).", when |d| d.rennet_label == RennetLabel::Imcu;
+        number rennet_ratio_parts: "Rennet ratio, 1 part to", Unit::Parts, 12_000.0, 1000.0..=200_000.0, 500.0; "Parts of milk that one part of rennet clots in 40 minutes at 35 °C.", when |d| d.rennet_label == RennetLabel::Ratio;
         number rennet_dose_imcu_kg: "Rennet dose", Unit::ImcuPerKilogram, 38.0, 10.0..=120.0, 1.0; "Milk-clotting units in each kilogram of milk.";
         number rennet_dilution_times: "Dilution of the rennet", Unit::Times, 15.0, 1.0..=40.0, 1.0; "Cool, unchlorinated water for the rennet, as a multiple of its volume.";
         PhKnown ph_known: "Acidity of the milk", PhKnown::FromKind; "Use the usual pH of this milk, or the one you measured.";
-        number milk_ph: "Measured pH of the milk", Unit::One, 6.65, 5.8..=7.0, 0.01; "pH of the milk by your own meter.", when |d| d.milk.ph_known == PhKnown::Measured;
+        number milk_ph: "Measured pH of the milk", Unit::One, 6.65, 5.8..=7.0, 0.01; "pH of the milk by your own meter.", when |d| d.ph_known == PhKnown::Measured;
     }
 }

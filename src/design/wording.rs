@@ -1,6 +1,7 @@
 //! A value as a reader wants it.
 
-use super::{Field, Kind, Value};
+use super::field::Field;
+use super::{Kind, Value};
 
 impl<D: Default> Field<D> {
     /// Returns a value of this input in words, without a unit: a choice by its label, a number without a tail of digits.
