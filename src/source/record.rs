@@ -54,8 +54,6 @@ pub enum SourceId {
     Kell1975,
     /// Watson and Tittsler 1961, density of milk.
     WatsonTittsler1961,
-    /// Principles of Cheese Technology, the balance of its figure 10.5.
-    PrinciplesOfCheeseTechnology,
     /// Codex general standard for cheese, CXS 283.
     Codex283,
     /// Code of Federal Regulations, title 21.
@@ -92,16 +90,10 @@ pub enum SourceId {
     Crank1975,
     /// Mackie and Meares 1955, obstruction to diffusion.
     MackieMeares1955,
-    /// Drying of cheese followed by nuclear magnetic resonance, J. Food Eng. 2011.
-    NmrCheeseDrying2011,
-    /// Simal et al. 2001, drying of cheese, J. Food Eng. 48:269.
-    Simal2001,
     /// Pitzer and Mayorga 1973, osmotic coefficients of electrolytes.
     PitzerMayorga1973,
     /// Journal of Dairy Research 1990, water activity of unripe cheese.
     JDairyRes1990,
-    /// Marcos et al. 1981, water activity of cheese from its salt.
-    Marcos1981,
     /// United States Standard Atmosphere 1976.
     StandardAtmosphere1976,
     /// CODATA recommended values.
@@ -132,8 +124,6 @@ pub enum SourceId {
     Lucey1993,
     /// FDA compliance policy guide 525.825, vinegar.
     VinegarGuide,
-    /// Johnson 2001, firmness at cutting and moisture.
-    Johnson2001,
     /// Common practice of home makers; no source.
     CommonPractice,
     /// Our own computation or judgement, as the locator says.

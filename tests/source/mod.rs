@@ -1,1 +1,4 @@
 //! Tests of `src/source`.
+
+mod ledger;
+mod records;
