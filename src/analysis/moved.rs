@@ -17,7 +17,7 @@ pub enum FigureError {
         nearest: &'static str,
     },
     /// The figure is words, or yes or no.
-    #[error("{label} (`{key}`) is not a number, so it can be neither aimed at nor ranked")]
+    #[error("{label} (`{key}`) is not a number, so it can be neither a target nor ranked")]
     NotANumber {
         /// Its name.
         label: &'static str,

@@ -123,7 +123,7 @@ impl LikelyFigure {
     /// ```
     #[must_use]
     pub fn in_words(&self) -> String {
-        let never = || format!(" ({} of 100 draws do not come there in the time worked out)", in_hundred(self.never));
+        let never = || format!(" ({} of 100 trial runs never reach it)", in_hundred(self.never));
         let said = match (self.least, self.most) {
             (Some(_), Some(most)) if !self.moves() => format!("likely {}", self.text(most)),
             (Some(least), Some(most)) => {
@@ -133,7 +133,7 @@ impl LikelyFigure {
             (None, _) => format!("likely never{}", never()),
         };
         if self.failed > 0.0 {
-            return format!("{said}; in {} of 100 draws it cannot be worked out", in_hundred(self.failed));
+            return format!("{said}; in {} of 100 trial runs it cannot be calculated", in_hundred(self.failed));
         }
         said
     }

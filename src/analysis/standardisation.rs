@@ -65,7 +65,7 @@ impl MilkStandardisation {
         let mut lines = vec![self.apart(), self.creamed()];
         match &self.mended {
             Ok(Mended::Both(addition)) => {
-                lines.push(format!("For both: {}.", amounts(addition)));
+                lines.push(format!("For both fat and casein: {}.", amounts(addition)));
                 lines.push(self.still(&addition.blend));
             }
             Ok(Mended::Limited { addition, beyond }) => {
@@ -83,7 +83,7 @@ impl MilkStandardisation {
                 ));
                 lines.push(self.still(&addition.blend));
             }
-            Err(error) => lines.push(format!("Both together cannot be had by adding: {error}.")),
+            Err(error) => lines.push(format!("Adding cream and dry milk cannot reach both: {error}.")),
         }
         lines
     }
@@ -122,7 +122,7 @@ impl MilkStandardisation {
             .filter(|(_, has, wanted)| (has - wanted).abs() >= ALIKE_PERCENT)
             .map(|(name, has, wanted)| format!("{name} {has:.1} for {wanted:.1} %"))
             .collect();
-        if apart.is_empty() { "Nothing else differs.".to_owned() } else { format!("Still apart: {}.", apart.join(", ")) }
+        if apart.is_empty() { "Nothing else differs.".to_owned() } else { format!("Still different: {}.", apart.join(", ")) }
     }
 }
 

@@ -26,7 +26,7 @@ pub enum FileError {
     #[error("this file is not text (UTF-8); it is no design")]
     NotText,
     /// The text cannot be understood.
-    #[error("line {line}, column {column}: {cause}; mend that place in a text editor, or open the .bak file beside it")]
+    #[error("line {line}, column {column}: {cause}; correct it in a text editor, or open the .bak file next to it")]
     Malformed {
         /// Line, from 1.
         line: usize,
@@ -52,7 +52,7 @@ pub enum FileError {
         newest: u32,
     },
     /// A value is refused.
-    #[error("the design holds a value that cannot be: {0}; mend it in a text editor")]
+    #[error("the design has a value that is not possible: {0}; correct it in a text editor")]
     Value(#[from] DesignError),
     /// A text is too long.
     #[error("the {what} has {letters} letters, and at most {most} are kept; shorten it")]

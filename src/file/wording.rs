@@ -12,7 +12,7 @@ pub(super) fn cause(code: &Error) -> String {
             "the member `format` is missing, so this is no Vatsketch design or its beginning was lost".to_owned()
         }
         Error::MissingStructField { field, .. } => format!("the member `{field}` is missing"),
-        Error::DuplicateStructField { field, .. } => format!("the member `{field}` stands twice; keep one"),
+        Error::DuplicateStructField { field, .. } => format!("the member `{field}` is there twice; keep one"),
         Error::NoSuchStructField { expected, found, .. } => format!("nothing is called `{found}` here{}", meant(expected, found)),
         Error::NoSuchEnumVariant { expected, found, .. } => {
             format!("`{found}` is none of the choices, which are {}", expected.join(", "))

@@ -17,7 +17,7 @@ pub enum BlendError {
     },
     /// Two targets at once would need less than nothing of one of them.
     #[error(
-        "both targets at once need {first_kg:.3} kg of the first and {second_kg:.3} kg of the second, and an amount below zero cannot be added; at that fat these three reach from {least_percent:.2} to {most_percent:.2} % of casein"
+        "both targets together need {first_kg:.3} kg of the first and {second_kg:.3} kg of the second, and an amount below zero cannot be added; at that fat these three reach from {least_percent:.2} to {most_percent:.2} % of casein"
     )]
     Negative {
         /// Amount of the first.

@@ -52,7 +52,7 @@ pub enum MendError {
     },
     /// The fat would have to go down.
     #[error(
-        "this milk would need {cream_less_kg:.3} kg of cream taken away to come from {fat_percent:.2} % to {wanted_fat_percent:.2} % of fat beside that casein: cream only adds; start from a leaner milk, or add skimmed milk"
+        "this milk would need {cream_less_kg:.3} kg of cream taken away to come from {fat_percent:.2} % to {wanted_fat_percent:.2} % of fat at that casein: cream only adds; start from a leaner milk, or add skimmed milk"
     )]
     TooFat {
         /// Cream to be taken away, kg.
@@ -64,7 +64,7 @@ pub enum MendError {
     },
     /// The casein would have to go down.
     #[error(
-        "at {wanted_fat_percent:.2} % of fat this milk keeps more casein than the wanted {wanted_casein_percent:.2} %: cream thins casein only a little, and dry milk only adds to it"
+        "at {wanted_fat_percent:.2} % of fat this milk has more casein than the {wanted_casein_percent:.2} %: cream lowers the casein only a little, and dry milk only adds to it"
     )]
     TooMuchCasein {
         /// Wanted fat.

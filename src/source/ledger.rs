@@ -19,7 +19,7 @@ pub struct SourceRow {
 
 /// The ledger could not be read.
 #[derive(Debug, thiserror::Error)]
-#[error("the ledger of sources, resources/sources.ron, cannot be read: {0}; mend the file and build again")]
+#[error("the ledger of sources, resources/sources.ron, cannot be read: {0}; correct the file and build again")]
 pub struct LedgerError(#[from] ron::error::SpannedError);
 
 /// Returns every row of the ledger, in the file's order.

@@ -78,7 +78,7 @@ pub enum SolveError {
     #[error(transparent)]
     Choice(#[from] DesignError),
     /// The choice is not a number.
-    #[error("{label} (`{key}`) is not a number, so it cannot be moved towards a goal; choose one that is")]
+    #[error("{label} (`{key}`) is not a number, so it cannot be changed to reach a target; choose one that is")]
     ChoiceNotANumber {
         /// Its label.
         label: &'static str,
@@ -86,7 +86,7 @@ pub enum SolveError {
         key: &'static str,
     },
     /// The choice does nothing in this design.
-    #[error("{label} (`{key}`) has no effect in this design, so it cannot bring a figure anywhere; choose one that is shown")]
+    #[error("{label} (`{key}`) has no effect in this design, so changing it reaches no target; choose one that is shown")]
     NotInUse {
         /// Its label.
         label: &'static str,
@@ -94,7 +94,7 @@ pub enum SolveError {
         key: &'static str,
     },
     /// What is wanted is not a number.
-    #[error("what is wanted of `{figure}` must be a number, but {wanted} was given")]
+    #[error("the target for `{figure}` must be a number, but {wanted} was given")]
     WantedNotANumber {
         /// The figure.
         figure: String,

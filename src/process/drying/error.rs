@@ -16,7 +16,7 @@ pub enum DryingError {
     },
     /// The solver gave up.
     #[error(
-        "the drying of this cheese could not be worked out: the step became too small after {hours:.2} h; choose values nearer to a kitchen's"
+        "the drying of this cheese could not be calculated: the step became too small after {hours:.2} h; choose values closer to those of a kitchen"
     )]
     NoSolution {
         /// How far it came.

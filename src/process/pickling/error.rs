@@ -38,7 +38,7 @@ pub enum PicklingError {
         after: f64,
     },
     /// No pH brings acid and cheese into equilibrium.
-    #[error("cheese and vinegar have no common pH between 0.5 and 9 ({0}); choose values nearer to a kitchen's")]
+    #[error("cheese and vinegar have no common pH between 0.5 and 9 ({0}); choose values closer to those of a kitchen")]
     NoEquilibrium(#[from] RootError),
     /// Not a single cheese goes into the jar.
     #[error(transparent)]
@@ -56,11 +56,11 @@ pub enum PicklingError {
         vinegar_ml: f64,
     },
     /// The cheese cannot take up water.
-    #[error("how the cheese takes up water from the vinegar could not be worked out ({0})")]
+    #[error("the water that the cheese takes up from the vinegar could not be calculated ({0})")]
     Uptake(#[from] DryingError),
     /// The solver gave up.
     #[error(
-        "the pickling could not be worked out: the step became too small after {hours:.2} h; choose values nearer to a kitchen's"
+        "the soak could not be calculated: the step became too small after {hours:.2} h; choose values closer to those of a kitchen"
     )]
     NoSolution {
         /// How far it came.

@@ -31,7 +31,7 @@ const LEAST_WATER: f64 = 1e-6;
 /// Why the way of the salt cannot be worked out.
 #[derive(Clone, Copy, Debug, PartialEq, thiserror::Error)]
 #[error(
-    "the way of the salt into the cheese could not be worked out: the step became too small after {hours:.2} h; choose values nearer to a kitchen's"
+    "the salt inside the cheese could not be calculated: the step became too small after {hours:.2} h; choose values closer to those of a kitchen"
 )]
 pub struct SaltStuck {
     /// How far it came.
