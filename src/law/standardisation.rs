@@ -64,7 +64,7 @@ pub enum MendError {
     },
     /// The casein would have to go down.
     #[error(
-        "at {wanted_fat_percent:.2} % of fat this milk has more casein than the {wanted_casein_percent:.2} %: cream lowers the casein only a little, and dry milk only adds to it"
+        "at {wanted_fat_percent:.2} % of fat this milk has more casein than {wanted_casein_percent:.2} %: cream lowers the casein only a little, and dry milk only adds to it"
     )]
     TooMuchCasein {
         /// Wanted fat.

@@ -12,7 +12,7 @@ fn a_refusal_says_where_what_and_what_to_do() {
     for (text, place, words) in [
         ("", "line 1, column 1: ", "round brackets"),
         ("(title: \"x\")", "line 1, column 12: ", "`format` is missing"),
-        ("(format: 4, format: 3)", "line 1, column 13: ", "`format` stands twice"),
+        ("(format: 4, format: 3)", "line 1, column 13: ", "`format` is there twice"),
         ("(format: 4,\n milk: (milk_l: 5.0,\n  mlik_kind: cow))", "line 3, column 3: ", "did you mean `milk_kind`?"),
         ("(format: 4,\n milk: (milk_kind: camel))", "line 2, column 20: ", "cow, sheep, goat, buffalo, label"),
         // The parser points behind the sign, at the number itself.
