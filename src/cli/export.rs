@@ -6,7 +6,8 @@ use super::{open, week};
 use crate::batch::{Batch, batch};
 use crate::curve::{Curve, CurveKey, curve};
 use crate::export::{ExportError, Format, Paper, calendar, curve_csv, curve_png, curve_svg, figures_csv, json, pdf, text};
-use crate::file::write_safely;
+use crate::design::DesignId;
+use crate::file::{DesignFile, write_safely};
 use crate::plan::{Now, kitchen_week};
 use crate::report::plan_at;
 use std::io::Write;
@@ -33,7 +34,7 @@ enum Job {
 
 pub(super) fn run(path: &Path, set: &[String], wanted: &Wanted<'_>, words: &mut dyn Write) -> Result<Ending, CliError> {
     let job = job(wanted)?;
-    let mut design = open::design(path, set)?;
+    let DesignFile { id, mut design } = open::design_file(path, set)?;
     let now = week::laid_over(wanted.week, &mut design.week)?;
     let batch = batch(&design)?;
     let no_week = match job {
@@ -45,9 +46,15 @@ pub(super) fn run(path: &Path, set: &[String], wanted: &Wanted<'_>, words: &mut 
         Some(error) if error.ending() == Ending::BadArguments => return Err(error),
         no_week => no_week,
     };
-    let bytes = bytes(job, &batch, &now)?;
+    let bytes = bytes(job, &batch, id, &now)?;
     write_safely(wanted.to, &bytes, false)?;
     writeln!(words, "wrote {}", wanted.to.display())?;
+    if matches!(job, Job::Calendar) && id.is_none() {
+        writeln!(
+            words,
+            "its events go by the title of the design, which has no id yet; once the window saves the design, they go by its id, and a calendar that has these shows them twice"
+        )?;
+    }
     if let Some(why) = &no_week {
         writeln!(words, "its times only count from the start of warming: {why}")?;
     }
@@ -92,24 +99,24 @@ fn curves() -> String {
     CurveKey::ALL.map(CurveKey::key).join(", ")
 }
 
-fn bytes(job: Job, batch: &Batch, now: &Now) -> Result<Vec<u8>, CliError> {
+fn bytes(job: Job, batch: &Batch, id: Option<DesignId>, now: &Now) -> Result<Vec<u8>, CliError> {
     Ok(match job {
         Job::PlanPdf(paper) => pdf(&plan_at(batch, now), paper)?,
         Job::PlanText => text(&plan_at(batch, now)).into_bytes(),
-        Job::Calendar => week_calendar(batch, now)?,
+        Job::Calendar => week_calendar(batch, id, now)?,
         Job::FiguresCsv => figures_csv(batch)?,
         Job::FiguresJson => json(batch).into_bytes(),
         Job::Curve(key, write) => write(&curve(batch, key))?,
     })
 }
 
-fn week_calendar(batch: &Batch, now: &Now) -> Result<Vec<u8>, CliError> {
+fn week_calendar(batch: &Batch, id: Option<DesignId>, now: &Now) -> Result<Vec<u8>, CliError> {
     let no_time = || {
         let say = "a calendar holds times of the clock, and none is wished yet; say when with --start, --soon or --ready, as in --start \"tomorrow 9:00\"";
         CliError::Arguments(say.to_owned())
     };
     let week = kitchen_week(batch, now)?.ok_or_else(no_time)?;
-    Ok(calendar(&week, &batch.design.title, now)?)
+    Ok(calendar(&week, &batch.design.title, id, now)?)
 }
 
 impl From<PaperChoice> for Paper {

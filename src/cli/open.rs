@@ -2,20 +2,26 @@
 
 use super::ending::CliError;
 use crate::design::{Design, DesignError, Field};
-use crate::file;
+use crate::file::{self, DesignFile};
 use std::io::Read;
 use std::path::{Path, PathBuf};
 
 /// Reads a design from a file, or from standard input if the file is named `-`, and sets inputs in it.
 pub(super) fn design(path: &Path, set: &[String]) -> Result<Design, CliError> {
-    let mut design = if path.as_os_str() == "-" { file::from_text(&standard_input()?)? } else { file::read(path)? };
+    design_file(path, set).map(|file| file.design)
+}
+
+/// Reads a design with its id, as [`design`] reads it.
+pub(super) fn design_file(path: &Path, set: &[String]) -> Result<DesignFile, CliError> {
+    let mut file =
+        if path.as_os_str() == "-" { DesignFile::from_text(&standard_input()?)? } else { DesignFile::read(path)? };
     for assignment in set {
         let (key, text) = split(assignment)?;
         let field = crate::design::field(key)?;
         let value = field.read(text)?;
-        field.set(&mut design, value)?;
+        field.set(&mut file.design, value)?;
     }
-    Ok(design)
+    Ok(file)
 }
 
 fn standard_input() -> Result<String, CliError> {

@@ -51,7 +51,7 @@ fn a_calendar_is_that_of_the_library_for_the_wish_on_the_command_line() {
     let now = Now { at: date(2031, 5, 6).at(8, 0, 0, 0), zone: TimeZone::UTC };
     let week = kitchen_week(&batch(&design).unwrap(), &now).unwrap().unwrap();
     let written = std::fs::read(folder.path().join("week.ics")).unwrap();
-    assert!(written == calendar(&week, &design.title, &now).unwrap());
+    assert!(written == calendar(&week, &design.title, None, &now).unwrap());
     // A stage that fails leaves the tasks before it.
     let failing = [&when[..], &["--set", "mould_count=1"]].concat();
     assert_eq!(export(folder.path(), "part.ics", &failing).code, 1);

@@ -13,7 +13,7 @@ use jiff::tz::TimeZone;
 use proptest::prelude::*;
 use std::collections::BTreeSet;
 use vatsketch::batch::batch;
-use vatsketch::design::{Design, Reached, Stage, Value, Wish};
+use vatsketch::design::{Design, DesignId, Reached, Stage, Value, Wish};
 use vatsketch::export::{ExportError, calendar};
 use vatsketch::plan::{KitchenWeek, Now, WeekTask, kitchen_week};
 
@@ -43,7 +43,7 @@ fn starting(at: DateTime) -> Design {
 }
 
 fn written(week: &KitchenWeek, title: &str) -> String {
-    String::from_utf8(calendar(week, title, &now()).unwrap()).unwrap()
+    String::from_utf8(calendar(week, title, None, &now()).unwrap()).unwrap()
 }
 
 /// Returns the only calendar of a file.
@@ -204,11 +204,11 @@ fn a_plan_to_another_time_moves_the_same_events_and_is_a_later_revision() {
     // Made a day later: 1440 minutes more.
     let tomorrow = Now { at: now().at.checked_add(1.day()).unwrap(), ..now() };
     let revision = |now: &Now| {
-        let read = read(&String::from_utf8(calendar(&week, TITLE, now).unwrap()).unwrap());
+        let read = read(&String::from_utf8(calendar(&week, TITLE, None, now).unwrap()).unwrap());
         value(&read.events[0], "SEQUENCE").unwrap().parse::<u32>().unwrap()
     };
     assert_eq!(revision(&tomorrow) - revision(&now()), 1440);
-    assert_eq!(calendar(&week, TITLE, &now()), calendar(&week, TITLE, &now()), "the same plan is the same file");
+    assert_eq!(calendar(&week, TITLE, None, &now()), calendar(&week, TITLE, None, &now()), "the same plan is the same file");
 }
 
 /// RFC 9562, 5.5: a name of version 5. The value is that of Python's `uuid.uuid5` for the same namespace and words.
@@ -218,10 +218,29 @@ fn the_name_of_an_event_is_what_another_library_makes_of_title_and_key() {
     assert_eq!(value(&read.events[0], "UID").unwrap(), "20649095-320f-5631-8e48-23ad09e88201");
 }
 
+/// The value is that of Python's `uuid.uuid5` for the id and the key of the first task.
+#[test]
+fn a_design_with_an_id_names_its_events_by_it_whatever_its_title() {
+    let week = planned(&starting(friday(15)));
+    let id = DesignId::read("5b0f6a4e-3c1d-4f7a-9d2e-8a61c70b94f3").unwrap();
+    let names = |title: &str, id: Option<DesignId>| -> Vec<String> {
+        let read = read(&String::from_utf8(calendar(&week, title, id, &now()).unwrap()).unwrap());
+        read.events.iter().map(|event| value(event, "UID").unwrap()).collect()
+    };
+    assert_eq!(names(TITLE, Some(id)), names("Another title", Some(id)));
+    assert_eq!(week.tasks[0].key, "sanitise");
+    assert_eq!(names(TITLE, Some(id))[0], "d808b555-f9eb-5c0f-bc20-b2a2b42fd97a");
+    let own: BTreeSet<String> = names(TITLE, Some(id)).into_iter().collect();
+    assert_eq!(own.len(), week.tasks.len(), "each task has its own name");
+    for other in [None, Some(DesignId::from_random_bits(1))] {
+        assert!(names(TITLE, other).iter().all(|name| !own.contains(name)), "{other:?}");
+    }
+}
+
 #[test]
 fn the_stamp_is_the_time_of_the_plan_in_utc() {
     let ahead = Now { at: friday(1), zone: TimeZone::fixed(jiff::tz::offset(2)) };
-    let bytes = calendar(&planned(&starting(friday(15))), TITLE, &ahead).unwrap();
+    let bytes = calendar(&planned(&starting(friday(15))), TITLE, None, &ahead).unwrap();
     let read = read(&String::from_utf8(bytes).unwrap());
     assert!(read.events.iter().all(|event| value(event, "DTSTAMP").unwrap() == "20310508T230000Z"), "3.8.7.2");
 }
@@ -255,7 +274,7 @@ fn a_title_cannot_smuggle_anything_into_the_file() {
 #[test]
 fn a_year_that_the_file_cannot_hold_is_refused() {
     let past = date(-5, 5, 9).at(15, 0, 0, 0);
-    let error = calendar(&one_task(task(past, past, 0)), TITLE, &now()).unwrap_err();
+    let error = calendar(&one_task(task(past, past, 0)), TITLE, None, &now()).unwrap_err();
     assert!(matches!(error, ExportError::Calendar { .. }) && error.to_string().contains("four digits"), "{error}");
 }
 

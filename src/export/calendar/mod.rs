@@ -3,6 +3,7 @@
 mod lines;
 
 use super::{ExportError, printable};
+use crate::design::DesignId;
 use crate::plan::{KitchenWeek, Now, WeekTask};
 use jiff::ToSpan;
 use jiff::civil::{Date, DateTime};
@@ -12,7 +13,7 @@ use uuid::Uuid;
 
 /// Who wrote the file (RFC 5545, 3.7.3).
 const PRODUCT: &str = concat!("-//Vatsketch//Vatsketch ", env!("CARGO_PKG_VERSION"), "//EN");
-/// Where the names of the events are counted: chosen once at random, and never changed again.
+/// Where the names of the events of designs without an id are counted: chosen once at random, and never changed again.
 const NAMES: Uuid = Uuid::from_u128(0x2035_8962_8195_492e_862d_b598_85e3_6223);
 /// When the calendar calls: five minutes before hands are needed, time to wash and to go there. Our own choice.
 const CALLS: &str = "-PT5M";
@@ -27,13 +28,14 @@ const REVISIONS_FROM_S: i64 = 1_577_836_800;
 /// zones. A task without hands takes no time: it has a start and no end. The last day of keeping is a whole day. Only what needs hands calls, five
 /// minutes before it begins, and only that shows as busy.
 ///
-/// An event keeps its name (UID) as long as the title of the design and the key of the task stay the same: planned anew to another start,
-/// or from where the maker stands, it is the same event at another time, and the later plan has the higher revision (SEQUENCE). Another title makes
-/// other events; two designs of one title, spelled with capitals or not, share theirs. What is no task any more stays in the maker's calendar.
+/// An event keeps its name (UID) as long as the id of the design and the key of the task stay the same: planned again from another start, or from
+/// the task that was reached, it is the same event at another time, and the later plan has the higher revision (SEQUENCE). A design without an
+/// id has its title instead: another title makes other events, and two designs of one title, spelled with capitals or not, share theirs. What is
+/// no task any more stays in the maker's calendar.
 ///
 /// # Arguments
 /// * `week`: as [`crate::plan::kitchen_week()`] plans it
-/// * `title`: the design's
+/// * `title`, `id`: the design's
 /// * `now`: when the plan was made
 ///
 /// # Errors
@@ -51,14 +53,14 @@ const REVISIONS_FROM_S: i64 = 1_577_836_800;
 /// let mut design = Design::default();
 /// design.week.wish = Wish::StartAt(date(2031, 5, 9).at(14, 30, 0, 0));
 /// let week = kitchen_week(&batch(&design)?, &now)?.ok_or("no wish")?;
-/// let text = String::from_utf8(calendar(&week, "Trial", &now)?)?;
+/// let text = String::from_utf8(calendar(&week, "Trial", None, &now)?)?;
 /// assert!(text.contains("DTSTART:20310509T143000\r\n"));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn calendar(week: &KitchenWeek, title: &str, now: &Now) -> Result<Vec<u8>, ExportError> {
+pub fn calendar(week: &KitchenWeek, title: &str, id: Option<DesignId>, now: &Now) -> Result<Vec<u8>, ExportError> {
     let stamp = Stamp::of(now)?;
     let title = plain(title);
-    let events = week.tasks.iter().map(|task| Event::of(task, &title)).collect::<Result<Vec<_>, _>>()?;
+    let events = week.tasks.iter().map(|task| Event::of(task, &title, id)).collect::<Result<Vec<_>, _>>()?;
     let mut lines = Lines::default();
     lines.component("VCALENDAR", |lines| {
         lines.value("VERSION", "2.0");
@@ -103,12 +105,12 @@ struct Event {
 }
 
 impl Event {
-    fn of(task: &WeekTask, title: &str) -> Result<Self, ExportError> {
+    fn of(task: &WeekTask, title: &str, id: Option<DesignId>) -> Result<Self, ExportError> {
         let start =
             if task.is_last_day() { ("DTSTART;VALUE=DATE", date(task.start.date())?) } else { ("DTSTART", date_time(task.start)?) };
         let end = if task.hands_min > 0 { Some(date_time(end(task)?)?) } else { None };
         let (summary, description) = (plain(&task.name), described(task, title));
-        Ok(Self { name: name(title, &task.key), summary, description, start, end })
+        Ok(Self { name: name(title, id, &task.key), summary, description, start, end })
     }
 
     fn write(&self, stamp: &Stamp, lines: &mut Lines) {
@@ -154,7 +156,10 @@ fn plain(words: &str) -> String {
 }
 
 /// Returns the name that an event has for ever.
-fn name(title: &str, key: &str) -> String {
+fn name(title: &str, id: Option<DesignId>, key: &str) -> String {
+    if let Some(id) = id {
+        return Uuid::new_v5(id.as_uuid(), key.as_bytes()).to_string();
+    }
     let title = title.split_whitespace().collect::<Vec<_>>().join(" ").to_lowercase();
     Uuid::new_v5(&NAMES, format!("{title}\n{key}").as_bytes()).to_string()
 }

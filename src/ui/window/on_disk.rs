@@ -108,7 +108,7 @@ impl Window {
         let now = self.clock.now().for_week(&batch.design.week);
         let title = &batch.design.title;
         let made = match kitchen_week(batch, &now) {
-            Ok(Some(week)) => calendar(&week, title, &now).map_err(|error| error.to_string()),
+            Ok(Some(week)) => calendar(&week, title, self.session.id(), &now).map_err(|error| error.to_string()),
             Ok(None) => Err("the vat has no time yet; say on the page Plan when to begin or to be finished".to_owned()),
             Err(error) => Err(error.to_string()),
         };
