@@ -13,8 +13,7 @@ pub(super) fn design(path: &Path, set: &[String]) -> Result<Design, CliError> {
 
 /// Reads a design with its id, as [`design`] reads it.
 pub(super) fn design_file(path: &Path, set: &[String]) -> Result<DesignFile, CliError> {
-    let mut file =
-        if path.as_os_str() == "-" { DesignFile::from_text(&standard_input()?)? } else { DesignFile::read(path)? };
+    let mut file = if path.as_os_str() == "-" { DesignFile::from_text(&standard_input()?)? } else { DesignFile::read(path)? };
     for assignment in set {
         let (key, text) = split(assignment)?;
         let field = crate::design::field(key)?;

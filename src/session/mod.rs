@@ -14,6 +14,7 @@ mod open;
 mod open_design;
 mod recent;
 mod recovery;
+mod saved;
 mod second;
 mod undo;
 
@@ -31,4 +32,5 @@ pub use open::Session;
 pub use open_design::OpenDesign;
 pub use recent::Recent;
 pub use recovery::{LeftBehind, Recovery, WAIT_S};
+pub use saved::Saved;
 pub use undo::{History, Step};

@@ -1,8 +1,9 @@
 //! The session: the open design, what was done to it, and the second design next to it.
 
-use super::{Command, History, OpenDesign, SessionError, Step, what_changed};
+use super::{Command, History, OpenDesign, Saved, SessionError, Step, what_changed};
 use crate::batch::Batch;
-use crate::design::{Design, DesignError};
+use crate::design::{Design, DesignError, DesignId};
+use crate::file::DesignFile;
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
@@ -52,6 +53,12 @@ impl Session {
         self.first.design()
     }
 
+    /// Returns what tells it from every other design; nothing if its file has no id yet.
+    #[must_use]
+    pub const fn id(&self) -> Option<DesignId> {
+        self.first.id()
+    }
+
     /// Returns everything that follows from it.
     #[must_use]
     pub const fn batch(&self) -> &Batch {
@@ -84,12 +91,12 @@ impl Session {
         Ok(Self::with(OpenDesign::of_file(path)?))
     }
 
-    /// Returns a session with a design open that was never saved: a recovered one, or an example that the maker changed before.
+    /// Returns a session with a design open that was left behind unsaved.
     ///
     /// # Errors
     /// As for [`Session::open`].
-    pub fn recovered(design: Design) -> Result<Self, DesignError> {
-        Ok(Self::with(OpenDesign::never_saved(design)?))
+    pub fn recovered(left: DesignFile) -> Result<Self, DesignError> {
+        Ok(Self::with(OpenDesign::recovered(left)?))
     }
 
     /// Returns where the design was opened from or saved to.
@@ -103,10 +110,10 @@ impl Session {
     /// # Errors
     /// [`SessionError::ChangedOnDisk`] once for each time that somebody else wrote the file; [`SessionError::File`], also for a title or a
     /// note that is too long to be kept whole. Nothing is lost either way.
-    pub fn save(&mut self, path: &Path) -> Result<(), SessionError> {
-        self.first.save(path)?;
+    pub fn save(&mut self, path: &Path) -> Result<Saved, SessionError> {
+        let saved = self.first.save(path)?;
         self.end_drag();
-        Ok(())
+        Ok(saved)
     }
 
     /// Returns whether a drag is going on.

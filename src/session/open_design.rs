@@ -1,15 +1,18 @@
 //! One open design: its batch, the file it belongs to, and whether that file has it.
 
 use super::SessionError;
+use super::saved::{Saved, drawn_id};
 use crate::batch::{Batch, batch, batch_after};
-use crate::design::{Design, DesignError};
-use crate::file::{self, Stamp, check_texts, stamp, write_safely};
+use crate::design::{Design, DesignError, DesignId};
+use crate::file::{DesignFile, Stamp, check_texts, stamp, write_safely};
 use std::path::{Path, PathBuf};
 
 /// A design with its batch, and the file that it belongs to. A session holds one or two of them.
 #[derive(Clone, Debug)]
 pub struct OpenDesign {
     design: Design,
+    /// What tells it from every other design; nothing as long as it is only in a file that has none.
+    id: Option<DesignId>,
     batch: Batch,
     /// The design as it was opened or last saved; nothing if it was never saved.
     saved: Option<Design>,
@@ -20,21 +23,31 @@ pub struct OpenDesign {
 }
 
 impl OpenDesign {
-    /// Opens a design that counts as saved until it is changed: a new one, an example, or that of a file which was read elsewhere.
+    /// Opens a design that counts as saved until it is changed: a new one or an example, which get an id, or that of a file which was read
+    /// elsewhere.
     ///
     /// # Errors
     /// [`DesignError`] if the design holds a number out of its range.
     pub(super) fn unchanged(design: Design, path: Option<PathBuf>) -> Result<Self, DesignError> {
         let batch = batch(&design)?;
-        Ok(Self { saved: Some(design.clone()), design, batch, seen: path.as_deref().and_then(stamp), path })
+        let id = path.is_none().then(drawn_id);
+        Ok(Self { saved: Some(design.clone()), design, id, batch, seen: path.as_deref().and_then(stamp), path })
     }
 
-    /// Opens a design that is in no file, so that closing it would lose it.
+    /// Opens a design that is in no file, so that closing it would lose it; it gets an id.
     ///
     /// # Errors
     /// As for [`OpenDesign::unchanged`].
     pub(super) fn never_saved(design: Design) -> Result<Self, DesignError> {
         Ok(Self { saved: None, ..Self::unchanged(design, None)? })
+    }
+
+    /// Opens a design that was left behind; it keeps the id that it had.
+    ///
+    /// # Errors
+    /// As for [`OpenDesign::unchanged`].
+    pub(super) fn recovered(left: DesignFile) -> Result<Self, DesignError> {
+        Ok(Self { id: left.id, ..Self::never_saved(left.design)? })
     }
 
     /// Opens the design of a file.
@@ -44,18 +57,25 @@ impl OpenDesign {
     pub(super) fn of_file(path: &Path) -> Result<Self, SessionError> {
         // Stamped before it is read, so that a change between the two is noticed at the next saving.
         let seen = stamp(path);
-        Ok(Self { seen, ..Self::unchanged(file::read(path)?, Some(path.to_owned()))? })
+        let DesignFile { id, design } = DesignFile::read(path)?;
+        Ok(Self { seen, id, ..Self::unchanged(design, Some(path.to_owned()))? })
     }
 
-    /// Returns a copy that belongs to no file.
+    /// Returns a copy that belongs to no file, and has its own id.
     pub(super) fn copy_without_file(&self) -> Self {
-        Self { saved: None, path: None, seen: None, ..self.clone() }
+        Self { saved: None, path: None, seen: None, id: Some(drawn_id()), ..self.clone() }
     }
 
     /// Returns the design.
     #[must_use]
     pub const fn design(&self) -> &Design {
         &self.design
+    }
+
+    /// Returns what tells it from every other design; nothing if its file has no id yet.
+    #[must_use]
+    pub const fn id(&self) -> Option<DesignId> {
+        self.id
     }
 
     /// Returns everything that follows from it.
@@ -76,9 +96,14 @@ impl OpenDesign {
         self.saved.as_ref() != Some(&self.design)
     }
 
-    /// Returns the design if closing it loses something.
-    pub(super) fn unsaved(&self) -> Option<&Design> {
-        self.is_dirty().then_some(&self.design)
+    /// Returns itself if closing it loses something.
+    pub(super) fn unsaved(&self) -> Option<&Self> {
+        self.is_dirty().then_some(self)
+    }
+
+    /// Returns the text of its file.
+    pub(super) fn to_text(&self) -> String {
+        text_of(self.id, &self.design)
     }
 
     /// Puts a changed design in the place of this one, which keeps its file; the batch follows. Returns the design and the batch before.
@@ -92,15 +117,17 @@ impl OpenDesign {
 
     /// Takes the design out of its file: the next save asks for a name, and cannot write over a file that belongs to another design.
     pub(super) fn leave_file(&mut self) {
-        (self.saved, self.path, self.seen) = (None, None, None);
+        (self.saved, self.path, self.seen, self.id) = (None, None, None, Some(drawn_id()));
     }
 
     /// Saves the design, and keeps the last version of the file next to it.
     ///
+    /// A design that has an id keeps it in its own file. In another file it is another design, with a new id.
+    ///
     /// # Errors
     /// [`SessionError::ChangedOnDisk`] once for each time that somebody else wrote the file; [`SessionError::File`], also for a title or a
     /// note that is too long to be kept whole. Nothing is lost either way.
-    pub(super) fn save(&mut self, path: &Path) -> Result<(), SessionError> {
+    pub(super) fn save(&mut self, path: &Path) -> Result<Saved, SessionError> {
         check_texts(&self.design)?;
         let now = stamp(path);
         if self.path() == Some(path) && self.seen.is_some() && self.seen != now {
@@ -108,10 +135,18 @@ impl OpenDesign {
             self.seen = now;
             return Err(SessionError::ChangedOnDisk { path: path.to_owned() });
         }
-        write_safely(path, file::to_text(&self.design).as_bytes(), true)?;
+        let elsewhere = self.path.as_deref().is_some_and(|own| own != path);
+        let saved = if self.id.is_none() { Saved::NamedFirst } else { Saved::Named };
+        let id = self.id.filter(|_| !elsewhere).or_else(|| Some(drawn_id()));
+        write_safely(path, text_of(id, &self.design).as_bytes(), true)?;
+        self.id = id;
         self.seen = stamp(path);
         self.saved = Some(self.design.clone());
         self.path = Some(path.to_owned());
-        Ok(())
+        Ok(saved)
     }
+}
+
+fn text_of(id: Option<DesignId>, design: &Design) -> String {
+    DesignFile { id, design: design.clone() }.to_text()
 }

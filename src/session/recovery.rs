@@ -1,7 +1,7 @@
 //! The recovery copies: what was not saved when the program ended badly.
 
-use crate::design::Design;
-use crate::file::{self, FileError, write_safely};
+use super::OpenDesign;
+use crate::file::{DesignFile, FileError, write_safely};
 use std::path::{Path, PathBuf};
 
 /// Seconds after the last change at which the copies are written.
@@ -11,16 +11,16 @@ pub const WAIT_S: f64 = 2.0;
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct LeftBehind {
     /// The open design.
-    pub first: Option<Design>,
+    pub first: Option<DesignFile>,
     /// The one beside it.
-    pub second: Option<Design>,
+    pub second: Option<DesignFile>,
 }
 
 impl LeftBehind {
     /// Returns the titles of what was left behind, in words.
     #[must_use]
     pub fn titles(&self) -> String {
-        let title = |design: &Design| {
+        let title = |DesignFile { design, .. }: &DesignFile| {
             if design.title.is_empty() { "an untitled design".to_owned() } else { format!("“{}”", design.title) }
         };
         let all: Vec<String> = self.first.iter().chain(&self.second).map(title).collect();
@@ -46,7 +46,7 @@ impl Recovery {
     /// Returns the designs that were left behind, if there are any that can be read.
     #[must_use]
     pub fn left_behind(&self) -> Option<LeftBehind> {
-        let left = LeftBehind { first: file::read(&self.first).ok(), second: file::read(&self.second).ok() };
+        let left = LeftBehind { first: DesignFile::read(&self.first).ok(), second: DesignFile::read(&self.second).ok() };
         (left != LeftBehind::default()).then_some(left)
     }
 
@@ -65,7 +65,7 @@ impl Recovery {
     ///
     /// # Errors
     /// As for [`Recovery::keep`].
-    pub fn write_if_due(&mut self, first: Option<&Design>, second: Option<&Design>, now_s: f64) -> Result<(), FileError> {
+    pub fn write_if_due(&mut self, first: Option<&OpenDesign>, second: Option<&OpenDesign>, now_s: f64) -> Result<(), FileError> {
         if self.due_s.is_none_or(|due_s| now_s < due_s) {
             return Ok(());
         }
@@ -76,7 +76,7 @@ impl Recovery {
     ///
     /// # Errors
     /// [`FileError`]; it is tried again after the next change.
-    pub fn keep(&mut self, first: Option<&Design>, second: Option<&Design>) -> Result<(), FileError> {
+    pub fn keep(&mut self, first: Option<&OpenDesign>, second: Option<&OpenDesign>) -> Result<(), FileError> {
         self.due_s = None;
         keep(&self.first, first)?;
         keep(&self.second, second)
@@ -92,7 +92,7 @@ impl Recovery {
     }
 }
 
-fn keep(path: &Path, design: Option<&Design>) -> Result<(), FileError> {
+fn keep(path: &Path, design: Option<&OpenDesign>) -> Result<(), FileError> {
     let Some(design) = design else {
         // Not there is as good as removed.
         let _ = std::fs::remove_file(path);
@@ -101,5 +101,5 @@ fn keep(path: &Path, design: Option<&Design>) -> Result<(), FileError> {
     if let Some(folder) = path.parent() {
         std::fs::create_dir_all(folder).map_err(|cause| FileError::Unwritable { path: path.to_owned(), cause })?;
     }
-    write_safely(path, file::to_text(design).as_bytes(), false)
+    write_safely(path, design.to_text().as_bytes(), false)
 }

@@ -1,9 +1,10 @@
 //! What a session does with a second design next to the first.
 
-use super::{Command, OpenDesign, Session, SessionError, Step, what_changed};
+use super::{Command, OpenDesign, Saved, Session, SessionError, Step, what_changed};
 use crate::analysis::{Difference, DifferingChoice, compare, differing_choices, from_milk, same_vat_from};
 use crate::batch::Batch;
 use crate::design::{Design, MilkKind, field, lower_first};
+use crate::file::DesignFile;
 use std::path::Path;
 
 /// What the session does with a second design. Only what changes the first is on the undo list.
@@ -48,26 +49,26 @@ impl Session {
     ///
     /// # Errors
     /// [`SessionError`] if the design holds a number out of its range.
-    pub fn second_recovered(&mut self, design: Design) -> Result<(), SessionError> {
-        self.second = Some(OpenDesign::never_saved(design)?);
+    pub fn second_recovered(&mut self, left: DesignFile) -> Result<(), SessionError> {
+        self.second = Some(OpenDesign::recovered(left)?);
         Ok(())
     }
 
     /// Returns what is in no file: the first design and the second, each if it is so.
     #[must_use]
-    pub fn unsaved(&self) -> (Option<&Design>, Option<&Design>) {
+    pub fn unsaved(&self) -> (Option<&OpenDesign>, Option<&OpenDesign>) {
         (self.first.unsaved(), self.second.as_ref().and_then(OpenDesign::unsaved))
     }
 
-    /// Saves the second design; the first one and its file stay as they are. Does nothing without a second.
+    /// Saves the second design; the first one and its file stay as they are. Does nothing and returns nothing without a second.
     ///
     /// # Errors
     /// As for [`Session::save`].
-    pub fn save_second(&mut self, path: &Path) -> Result<(), SessionError> {
-        let Some(second) = &mut self.second else { return Ok(()) };
-        second.save(path)?;
+    pub fn save_second(&mut self, path: &Path) -> Result<Option<Saved>, SessionError> {
+        let Some(second) = &mut self.second else { return Ok(None) };
+        let saved = second.save(path)?;
         self.last_change = format!("B is saved as {}.", path.display());
-        Ok(())
+        Ok(Some(saved))
     }
 
     /// Puts the second design away.

@@ -8,6 +8,7 @@ use vatsketch::batch::batch;
 use vatsketch::curve::{CurveKey, curve};
 use vatsketch::design::Wish;
 use vatsketch::export::{calendar, curve_csv, figures_csv, text};
+use vatsketch::file::DesignFile;
 use vatsketch::plan::{Now, kitchen_week};
 use vatsketch::report::plan;
 use vatsketch::session::EXAMPLES;
@@ -57,6 +58,28 @@ fn a_calendar_is_that_of_the_library_for_the_wish_on_the_command_line() {
     assert_eq!(export(folder.path(), "part.ics", &failing).code, 1);
     let part = std::fs::read_to_string(folder.path().join("part.ics")).unwrap();
     assert!(part.contains("SUMMARY:Stir in the rennet\r\n") && !part.contains("Unmould"));
+}
+
+/// Words go to standard error: the calendar is the same with and without them.
+#[test]
+fn a_calendar_goes_by_the_id_and_without_one_says_what_will_change() {
+    let folder = tempfile::tempdir().unwrap();
+    let to = folder.path().join("week.ics");
+    let id = "5b0f6a4e-3c1d-4f7a-9d2e-8a61c70b94f3";
+    for (name, text) in [("old", "(format: 3)".to_owned()), ("named", format!("(format: 4, id: \"{id}\")"))] {
+        let path = folder.path().join(format!("{name}.vat.ron"));
+        std::fs::write(&path, &text).unwrap();
+        let arguments = ["--start", "2031-05-09T17:20", "--zone", "Etc/UTC", "--as-of", "2031-05-06T08:00"];
+        let file = path.to_str().unwrap();
+        let run = run(&[&["export", file, "--to", to.to_str().unwrap()][..], &arguments].concat());
+        assert_eq!((run.code, run.data.as_str()), (0, ""), "{}", run.words);
+        let DesignFile { id, mut design } = DesignFile::from_text(&text).unwrap();
+        assert_eq!(run.words.contains("shows them twice"), id.is_none(), "{}", run.words);
+        design.week.wish = Wish::StartAt(date(2031, 5, 9).at(17, 20, 0, 0));
+        let now = Now { at: date(2031, 5, 6).at(8, 0, 0, 0), zone: TimeZone::UTC };
+        let week = kitchen_week(&batch(&design).unwrap(), &now).unwrap().unwrap();
+        assert!(std::fs::read(&to).unwrap() == calendar(&week, "", id, &now).unwrap(), "{name}");
+    }
 }
 
 #[test]

@@ -4,6 +4,7 @@ mod aim;
 mod changes;
 mod examples;
 mod files;
+mod id;
 mod jobs;
 mod keeping;
 mod second;

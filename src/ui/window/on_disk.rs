@@ -3,7 +3,7 @@
 use crate::export::calendar;
 use crate::file::write_safely;
 use crate::plan::kitchen_week;
-use crate::session::{LeftBehind, Session};
+use crate::session::{LeftBehind, Saved, Session};
 use crate::ui::paper::file_name::{file_name, with_ending};
 use crate::ui::widget::appearance;
 use crate::ui::window::files::{Answer, Purpose};
@@ -30,7 +30,7 @@ impl Window {
 
     pub(super) fn save_to(&mut self, ctx: &egui::Context, path: &Path) {
         match self.session.save(path) {
-            Ok(()) => {
+            Ok(saved) => {
                 self.recent.note(path);
                 self.notice = None;
                 self.keep_copies();
@@ -38,11 +38,19 @@ impl Window {
                 if let Some(then) = self.after_save.take() {
                     self.unless_second_is_lost(ctx, then);
                 }
+                self.tell_of(saved);
             }
             Err(error) => {
                 self.after_save = None;
                 self.tell(error.to_string());
             }
+        }
+    }
+
+    /// Says, once for each design, that the events of its calendar have new names.
+    pub(super) fn tell_of(&mut self, saved: Saved) {
+        if let Some(words) = saved.notice() {
+            self.tell(words.to_owned());
         }
     }
 

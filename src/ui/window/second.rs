@@ -79,12 +79,15 @@ impl Window {
 
     pub(super) fn save_second_to(&mut self, ctx: &egui::Context, path: &Path) {
         match self.session.save_second(path) {
-            Ok(()) => {
+            Ok(saved) => {
                 self.recent.note(path);
                 self.notice = None;
                 self.keep_copies();
                 if let Some(then) = self.after_save.take() {
                     self.settled(ctx, then);
+                }
+                if let Some(saved) = saved {
+                    self.tell_of(saved);
                 }
             }
             Err(error) => {

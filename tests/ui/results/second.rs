@@ -275,7 +275,9 @@ fn every_control_still_has_a_name_with_two_designs_and_all_fits_a_narrow_window(
 fn a_second_design_that_was_left_behind_is_offered_again() {
     let folder = tempfile::tempdir().unwrap();
     let left = Design { title: "Left behind".into(), ..Design::default() };
-    Recovery::in_folder(folder.path()).keep(None, Some(&left)).unwrap();
+    let mut session = Session::open(left.clone(), None).unwrap();
+    session.second_from_first().unwrap();
+    Recovery::in_folder(folder.path()).keep(None, session.unsaved().1).unwrap();
     let window = Window::with_folders(example(0), folder.path(), folder.path());
     let mut harness = shown_window(window, SIZE, Theme::Light);
     harness.get_by_label_contains("before “Left behind” could be saved. A copy was kept.");

@@ -203,6 +203,23 @@ fn without_a_file_dialog_a_path_is_typed_and_the_design_is_saved() {
     assert_eq!(saved.milk.fat_target_percent, 4.5);
 }
 
+/// Files of format 3 have no id.
+#[test]
+fn the_first_id_of_a_design_is_told_once_when_it_is_saved() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("old.vat.ron");
+    std::fs::write(&path, "(format: 3)").unwrap();
+    let mut harness = shown(Session::open_file(&path).unwrap(), SIZE, Theme::Light);
+    let told = "events of its calendar go by it";
+    harness.key_press_modifiers(Modifiers::COMMAND, Key::S);
+    harness.run();
+    harness.get_by_label_contains(told);
+    assert!(harness.state().session.id().is_some());
+    harness.key_press_modifiers(Modifiers::COMMAND, Key::S);
+    harness.run();
+    assert!(harness.query_by_label_contains(told).is_none());
+}
+
 #[test]
 fn a_new_design_asks_about_unsaved_changes_first() {
     let mut harness = first();
