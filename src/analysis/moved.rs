@@ -2,7 +2,7 @@
 
 use crate::batch::{Batch, batch_until};
 use crate::design::{Design, Field, Kind, Stage, Value, fields, nearest};
-use crate::figure::{Figure, Reading, figures, rests_on_runs_beside};
+use crate::figure::{Figure, Reading, current_key, figures, rests_on_runs_beside};
 use crate::process::{Given, Runs, UncertainParameter};
 
 /// Why a figure cannot be followed.
@@ -37,8 +37,9 @@ pub(super) struct Moved<'a> {
 }
 
 impl<'a> Moved<'a> {
-    /// Returns a figure of a batch, to be followed.
+    /// Returns a figure of a batch, to be followed, by its present key or an old one.
     pub(super) fn of(batch: &'a Batch, key: &'a str) -> Self {
+        let key = current_key(key);
         let last = figures(batch).iter().find(|figure| figure.key == key).map_or(Stage::Keeping, |figure| figure.stage);
         let given = Given { runs: Runs::MiddleOnly, ..batch.given };
         let middle = if rests_on_runs_beside(key) { None } else { batch_until(&batch.design, &given, None, last).ok() };

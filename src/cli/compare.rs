@@ -9,7 +9,8 @@ use crate::analysis::{
 };
 use crate::batch::{Batch, batch};
 use crate::design::{Design, Field, MilkKind, Stage, Value};
-use crate::export::{Format, Paper, comparison_pdf, json_figures, printable};
+use crate::export::{Format, Paper, comparison_pdf, json_figure, printable};
+use crate::figure::{Figure, every_key};
 use crate::file::write_safely;
 use crate::plan::Shopping;
 use crate::report::{ComparedRow, Comparison, both_costs, comparison, cost_note};
@@ -116,8 +117,10 @@ fn to_json(a: &Batch, b: &Batch) -> serde_json::Value {
         .collect();
     let mut stages = Map::new();
     for stage in Stage::ALL {
-        let of_stage =
-            figures.iter().filter(|figure| figure.stage == stage).map(|figure| (figure.key.to_owned(), figure_json(figure)));
+        let of_stage = figures
+            .iter()
+            .filter(|figure| figure.stage == stage)
+            .flat_map(|figure| every_key(figure.key).map(|key| (key.to_owned(), figure_json(figure))));
         stages.insert(stage.key().to_owned(), of_stage.collect::<Map<_, _>>().into());
     }
     json!({
@@ -149,7 +152,7 @@ fn caution_json(compared: &ComparedCaution) -> serde_json::Value {
 }
 
 fn figure_json(figure: &Difference) -> serde_json::Value {
-    let reading = |of: Option<&crate::figure::Figure>| json_figures(of).into_iter().next().map_or(json!(null), |(_, value)| value);
+    let reading = |of: Option<&Figure>| of.map(json_figure);
     json!({
         "label": figure.label,
         "unit": figure.a.as_ref().or(figure.b.as_ref()).map_or("", |one| one.unit.symbol()),

@@ -104,8 +104,10 @@ fn as_json(run: &PickleRun, cheese_g: f64, cautions: &[String]) -> Value {
         })
         .collect();
     json!({
-        "cheese_g": cheese_g, "vinegar_ml_per_g": run.vinegar_ml_per_g, "balance_ph": run.equilibrium_ph,
-        "strong_balance_ph": run.strong_equilibrium_ph, "targets": targets,
+        "cheese_g": cheese_g, "vinegar_ml_per_g": run.vinegar_ml_per_g, "equilibrium_ph": run.equilibrium_ph,
+        "strong_equilibrium_ph": run.strong_equilibrium_ph,
+        // The names of the two before, for scripts.
+        "balance_ph": run.equilibrium_ph, "strong_balance_ph": run.strong_equilibrium_ph, "targets": targets,
         "points": points, "cautions": cautions,
     })
 }

@@ -6,7 +6,7 @@ use super::text::write_json;
 use crate::analysis::{Cause, Effect, sensitivity};
 use crate::batch::batch;
 use crate::design::{Design, Kind, Value as Chosen};
-use crate::figure::{Figure, figures};
+use crate::figure::{Figure, current_key, figures};
 use crate::report::number_words;
 use serde_json::{Value, json};
 use std::io::Write;
@@ -15,7 +15,7 @@ use std::path::Path;
 pub(super) fn run((path, set): (&Path, &[String]), key: &str, as_json: bool, data: &mut dyn Write) -> Result<Ending, CliError> {
     let batch = batch(&open::design(path, set)?)?;
     let effects = sensitivity(&batch, key).map_err(|error| CliError::Arguments(error.to_string()))?;
-    let figure = figures(&batch).into_iter().find(|figure| figure.key == key);
+    let figure = figures(&batch).into_iter().find(|figure| figure.key == current_key(key));
     if as_json {
         let effects: Vec<Value> = effects.iter().map(|effect| in_json(effect, &batch.design)).collect();
         let unit = figure.map(|figure| figure.unit.symbol());
@@ -76,7 +76,7 @@ fn in_json(effect: &Effect, design: &Design) -> Value {
             json!({
                 "kind": "constant", "key": cause.key(), "label": cause.label(), "down": effect.down, "up": effect.up,
                 "record": record.name, "value": record.value, "range": [record.range.0, record.range.1], "unit": record.unit,
-                "source": format!("{:?}", record.source), "standing": record.standing.words(),
+                "source": record.source, "standing": record.standing.words(),
             })
         }
     }

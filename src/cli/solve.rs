@@ -5,8 +5,7 @@ use super::open;
 use super::text::write_json;
 use crate::analysis::{Goal, Solved, solve};
 use crate::batch::batch;
-use crate::export::json_figures;
-use crate::figure::Figure;
+use crate::export::json_figure;
 use serde_json::json;
 use std::io::Write;
 use std::path::Path;
@@ -23,12 +22,12 @@ pub(super) fn run(
     let solved = solve(&batch, &goal, choice).map_err(|error| CliError::Arguments(error.to_string()))?;
     if as_json {
         let answer = solved.answer();
-        let figure = |figure: &Figure| json_figures([figure]).into_iter().next().map_or(json!(null), |(_, value)| value);
         write_json(
             &json!({
                 "reached": matches!(solved, Solved::Reached(_)),
                 "choice": answer.choice.key, "value": answer.value, "choice_unit": answer.choice.unit.symbol(),
-                "figure": answer.figure.key, "wanted": goal.wanted, "gives": figure(&answer.figure),
+                // The key by which it was asked for.
+                "figure": goal.figure, "wanted": goal.wanted, "gives": json_figure(&answer.figure),
                 "figure_unit": answer.figure.unit.symbol(),
             }),
             data,

@@ -7,6 +7,7 @@ use crate::analysis::LikelyFigure;
 use crate::batch::batch;
 use crate::curve::{LineSpread, SPREAD_NAME, Spread};
 use crate::design::Stage;
+use crate::figure::every_key;
 use crate::process::UNCERTAIN_PARAMETERS;
 use crate::session::{Work, cores, spread};
 use serde_json::{Map, Value, json};
@@ -63,7 +64,11 @@ fn write_words(spread: &Spread, data: &mut dyn Write) -> Result<(), CliError> {
 }
 
 fn in_json(spread: &Spread) -> Value {
-    let figures: Map<String, Value> = spread.figures.iter().map(|likely| (likely.figure.key.to_owned(), figure(likely))).collect();
+    let of = |likely: &LikelyFigure| {
+        let value = figure(likely);
+        every_key(likely.figure.key).map(move |key| (key.to_owned(), value.clone()))
+    };
+    let figures: Map<String, Value> = spread.figures.iter().flat_map(of).collect();
     let lines: Vec<Value> = spread.lines.iter().map(line).collect();
     json!({ "title": spread.design.title, "draws": spread.draws, "figures": figures, "bands": SPREAD_NAME, "lines": lines })
 }

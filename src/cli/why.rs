@@ -5,6 +5,7 @@ use super::open;
 use super::text::write_json;
 use crate::analysis::why;
 use crate::batch::batch;
+use crate::figure::every_key;
 use crate::report::{WhyWords, why_words};
 use serde_json::{Map, Value, json};
 use std::io::Write;
@@ -43,7 +44,10 @@ fn as_value(key: &str, words: &WhyWords) -> Value {
     json!({
         "figure": key, "words": words.figure, "spread": words.spread, "law": words.law, "source": words.source,
         "inputs": pairs(&words.inputs),
-        "rests_on": words.rests_on.iter().map(|(key, label, value)| json!({ "figure": key, "label": label, "value": value })).collect::<Vec<_>>(),
+        "rests_on": words.rests_on.iter().flat_map(|(key, label, value)| {
+            // Once under each of its keys, so that a script finds it by an old one.
+            every_key(key).map(move |key| json!({ "figure": key, "label": label, "value": value }))
+        }).collect::<Vec<_>>(),
         "further_inputs": pairs(&words.further_inputs),
         "records": words.records.iter().map(|row| json!({ "name": row.name, "value": row.value, "source": row.source })).collect::<Vec<_>>(),
     })

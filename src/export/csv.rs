@@ -4,7 +4,7 @@ use super::ExportError;
 use crate::batch::Batch;
 use crate::curve::{Curve, every_point};
 use crate::design::Stage;
-use crate::figure::{Figure, Reading, figures};
+use crate::figure::{Figure, Reading, every_key, figures};
 use csv::{Terminator, Writer, WriterBuilder};
 
 /// Headings of the table of figures.
@@ -13,7 +13,7 @@ const HEADINGS: [&str; 8] = ["stage", "key", "label", "value", "unit", "likely l
 /// Returns every figure of a batch as a table: stage, key, label, value, unit, likely low, likely high, words.
 ///
 /// The words are what a figure says that is no number, and the kitchen measure of one that is. A stage that was not worked out has one
-/// row with the key `status`, which says why.
+/// row with the key `status`, which says why. A figure whose key was replaced has a second row with the old key, for sheets that look it up.
 ///
 /// # Errors
 /// [`ExportError::Table`].
@@ -39,20 +39,24 @@ pub fn figures_csv(batch: &Batch) -> Result<Vec<u8>, ExportError> {
             table.write_record([stage.key(), "status", "How far it came", "", "", "", "", &words]).map_err(refused)?;
         }
         for figure in figures.iter().filter(|figure| figure.stage == stage) {
-            table.write_record(row(figure)).map_err(refused)?;
+            for key in every_key(figure.key) {
+                table.write_record(row(figure, key)).map_err(refused)?;
+            }
         }
     }
     finished(table)
 }
 
-fn row(figure: &Figure) -> [String; 8] {
+/// Returns the row of a figure under one of its keys.
+fn row(figure: &Figure, key: &str) -> [String; 8] {
+    let label = if key == figure.key { figure.label.to_owned() } else { format!("{} (old key)", figure.label) };
     let (value, words) = match &figure.reading {
         Reading::Number(value) => (number(*value), figure.kitchen.clone().unwrap_or_default()),
         Reading::Words(_) | Reading::Switch(_) => (String::new(), figure.text()),
     };
     let [low, high] = figure.likely.map_or_else(Default::default, |(low, high)| [number(low), number(high)]);
     let unit = figure.unit.symbol().to_owned();
-    [figure.stage.key().to_owned(), figure.key.to_owned(), figure.label.to_owned(), value, unit, low, high, words]
+    [figure.stage.key().to_owned(), key.to_owned(), label, value, unit, low, high, words]
 }
 
 /// Heading of the last column of a curve.

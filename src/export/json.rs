@@ -3,7 +3,7 @@
 use crate::batch::{Batch, Progress};
 use crate::caution::cautions;
 use crate::design::Stage;
-use crate::figure::{Figure, Reading, figures};
+use crate::figure::{Figure, Reading, every_key, figures};
 use serde_json::{Map, Value, json as object};
 
 /// Returns the figures of a batch as JSON over several lines: how each stage ended and its figures by key, likely ranges, cautions, balance.
@@ -23,8 +23,8 @@ pub fn json(batch: &Batch) -> String {
     for stage in Stage::ALL {
         all.insert(stage.key().to_owned(), json_stage(batch, stage, &figures));
     }
-    let likely = figures.iter().filter_map(|figure| figure.likely.map(|(low, high)| (figure.key.to_owned(), object!([low, high]))));
-    all.insert("likely".to_owned(), Value::Object(likely.collect()));
+    let likely = figures.iter().filter(|figure| figure.likely.is_some());
+    all.insert("likely".to_owned(), Value::Object(json_by_key(likely, |figure| object!(figure.likely))));
     all.insert("cautions".to_owned(), json_cautions(batch));
     all.insert("balance".to_owned(), object!({ "greatest_relative_residual": batch.balance.greatest_relative_residual() }));
     format!("{:#}\n", Value::Object(all))
@@ -36,7 +36,7 @@ pub fn json_cautions(batch: &Batch) -> Value {
     let cautions = cautions(batch).into_iter().map(|caution| {
         object!({
             "key": caution.key, "severity": caution.severity.word().to_lowercase(), "caused_by": caution.caused_by,
-            "what": caution.what, "remedy": caution.remedy, "source": format!("{:?}", caution.source),
+            "what": caution.what, "remedy": caution.remedy, "source": caution.source,
         })
     });
     Value::Array(cautions.collect())
@@ -61,11 +61,22 @@ fn json_stage(batch: &Batch, stage: Stage, figures: &[Figure]) -> Value {
 
 /// Returns figures as members of a JSON object, numbers in full.
 pub fn json_figures<'a>(figures: impl IntoIterator<Item = &'a Figure>) -> Map<String, Value> {
-    figures.into_iter().map(|figure| (figure.key.to_owned(), json_reading(&figure.reading))).collect()
+    json_by_key(figures, json_figure)
 }
 
-fn json_reading(reading: &Reading) -> Value {
-    match reading {
+/// Returns something of each figure by its key. A figure that had another key before has a second member with that key.
+pub fn json_by_key<'a>(figures: impl IntoIterator<Item = &'a Figure>, of: impl Fn(&Figure) -> Value) -> Map<String, Value> {
+    let members = |figure: &'a Figure| {
+        let value = of(figure);
+        every_key(figure.key).map(move |key| (key.to_owned(), value.clone()))
+    };
+    figures.into_iter().flat_map(members).collect()
+}
+
+/// Returns what a figure shows, a number in full.
+#[must_use]
+pub fn json_figure(figure: &Figure) -> Value {
+    match &figure.reading {
         // A number that is not finite has no JSON form and becomes null.
         Reading::Number(number) => object!(number),
         Reading::Words(words) => object!(words),

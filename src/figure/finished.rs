@@ -10,5 +10,5 @@ const SUM: &str =
 /// Returns the hours until the cheeses are finished, if the batch came so far.
 pub(super) fn figures(batch: &Batch) -> Option<Figure> {
     let hours = soaked_min(batch)? / 60.0;
-    Some(Figure::number(Stage::Keeping, "ready_h", "Finished after", hours, Unit::Hour, 0, SUM))
+    Some(Figure::number(Stage::Keeping, "finished_h", "Finished after", hours, Unit::Hour, 0, SUM))
 }

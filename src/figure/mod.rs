@@ -7,9 +7,11 @@ mod figure;
 mod finished;
 mod keeping;
 mod milk;
+mod old_keys;
 mod pickling;
 mod salting;
 mod vat;
 
 pub use every::{figures, rests_on_runs_beside, salting_figures};
+pub use old_keys::{current_key, every_key};
 pub use figure::{Figure, Reading, Weight};

@@ -87,7 +87,7 @@ fn acid(soured: &PicklingOutcome, pickling_h: f64) -> Vec<Figure> {
         likely_hours(slurry_sour, sour_if_fast.slurry_h, sour.slurry_h, sour_if_slow.slurry_h),
         likely_hours(centre_acid, acidified_if_fast.centre_h, acidified.centre_h, acidified_if_slow.centre_h),
         likely_hours(slurry_acid, acidified_if_fast.slurry_h, acidified.slurry_h, acidified_if_slow.slurry_h),
-        number("balance_ph", "Equilibrium pH", rest, Unit::One, 2, BALANCE).between(Some((least.min(rest), most.max(rest)))),
+        number("equilibrium_ph", "Equilibrium pH", rest, Unit::One, 2, BALANCE).between(Some((least.min(rest), most.max(rest)))),
         number("cheese_acid_percent", "Acetic acid in the cheese", end.acid_percent, Unit::Percent, 2, ACID),
     ]
 }

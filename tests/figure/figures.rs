@@ -78,7 +78,7 @@ fn hours_that_never_come_are_said_in_words_with_the_reason() {
     let all = figures(&batch(&design).unwrap());
     let of = |key: &str| all.iter().find(|figure| figure.key == key).unwrap();
     let Reading::Words(said) = &of("centre_to_4_2_h").reading else { panic!("{:?}", of("centre_to_4_2_h")) };
-    assert!(said.contains("never") && said.contains(&of("balance_ph").text()), "{said}");
+    assert!(said.contains("never") && said.contains(&of("equilibrium_ph").text()), "{said}");
     assert!(of("centre_to_4_2_h").likely.is_none());
     // Enough of it: hours, with a range about them.
     let all = figures(&batch(&Design::default()).unwrap());

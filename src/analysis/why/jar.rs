@@ -10,7 +10,7 @@ const SOAK: &[&str] = &["pickled", "pickling_temperature_c", "pickling_h"];
 pub(super) const LINKS: &[Link] = &[
     Link { figures: &["soured"], inputs: &["pickled"], locator: "as chosen", ..LINK },
     Link {
-        figures: &["ready_h"],
+        figures: &["finished_h"],
         inputs: &["pickled", "pickling_h", "drying_h"],
         rests_on: &["to_ladle_min", "draining_h"],
         locator: "sum of the times",
@@ -34,7 +34,7 @@ pub(super) const LINKS: &[Link] = &[
         ..LINK
     },
     Link {
-        figures: &["balance_ph"],
+        figures: &["equilibrium_ph"],
         inputs: &["pickled", "cheese_ph", "acid_g_per_100ml", "pickling_temperature_c"],
         rests_on: &["vinegar_for_each_g_ml", "dried_cheese_g", "dried_moisture_percent"],
         source: SourceId::Lucey1993,
@@ -56,7 +56,7 @@ pub(super) const LINKS: &[Link] = &[
             "slurry_to_4_6_h",
         ],
         inputs: SOAK,
-        rests_on: &["balance_ph", "dried_thickness_mm", "dried_diameter_mm"],
+        rests_on: &["equilibrium_ph", "dried_thickness_mm", "dried_diameter_mm"],
         source: SourceId::Crank1975,
         locator: "diffusion from a limited bath, with a buffer that holds the acid",
         constants: &[acidity::CONSTANTS, buffering::CONSTANTS, PICKLING_CONSTANTS],

@@ -12,7 +12,7 @@ pub use link::Link;
 use super::moved::FigureError;
 use crate::batch::Batch;
 use crate::design::{Field, fields, nearest};
-use crate::figure::{Figure, figures};
+use crate::figure::{Figure, current_key, figures};
 use crate::source::{AnyCorrelation, Constant, SourceRow, ledger};
 use std::collections::BTreeSet;
 
@@ -45,6 +45,7 @@ pub fn links() -> impl Iterator<Item = &'static Link> {
 /// Returns the link of a figure.
 #[must_use]
 pub fn link(key: &str) -> Option<&'static Link> {
+    let key = current_key(key);
     links().find(|link| link.figures.contains(&key))
 }
 
@@ -84,7 +85,7 @@ pub fn inputs_of(key: &str) -> BTreeSet<&'static str> {
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```
 pub fn why(batch: &Batch, key: &str) -> Result<Why, FigureError> {
-    let all = figures(batch);
+    let (all, key) = (figures(batch), current_key(key));
     let found = all.iter().find(|figure| figure.key == key).cloned().zip(link(key));
     let Some((figure, link)) = found else {
         let nearest = nearest(key, all.iter().map(|figure| figure.key)).unwrap_or("");

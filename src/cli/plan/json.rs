@@ -14,6 +14,8 @@ pub(super) fn of_week(batch: &Batch, week: &KitchenWeek, now: &Now) -> Value {
         "zone": week.zone,
         "as_of": now.at.to_string(),
         "start": week.tasks.first().map(|task| task.start.to_string()),
+        "finished": week.finished.map(|finished| finished.to_string()),
+        // The name of the same time before, for scripts.
         "ready": week.finished.map(|finished| finished.to_string()),
         "last_day": last.map(|task| task.start.date().to_string()),
         "points": week.points,
@@ -31,7 +33,7 @@ pub(super) fn of_open(batch: &Batch, counted: &Counted, now: &Now) -> Value {
     json!({
         "title": batch.design.title,
         "wish": wish(batch.design.week.wish),
-        "zone": null, "as_of": now.at.to_string(), "start": null, "ready": null, "last_day": null,
+        "zone": null, "as_of": now.at.to_string(), "start": null, "finished": null, "ready": null, "last_day": null,
         "points": 0,
         "tasks": counted.tasks.iter().map(counted_task).collect::<Vec<_>>(),
         "reasons": [], "stretches": [], "taken": [],
@@ -40,6 +42,7 @@ pub(super) fn of_open(batch: &Batch, counted: &Counted, now: &Now) -> Value {
     })
 }
 
+/// Returns the wish; its kinds keep the words that scripts compare them with.
 fn wish(wish: Wish) -> Value {
     let (key, at) = match wish {
         Wish::Open => ("open", None),
