@@ -1,8 +1,8 @@
 //! `vatsketch compare`: two designs side by side.
 
-use super::arguments::PaperChoice;
 use super::ending::{CliError, Ending};
 use super::open;
+use super::options::PaperChoice;
 use super::text::{write_failures, write_json};
 use crate::analysis::{
     ComparedCaution, Difference, Likeness, compare, compare_cautions, differing_choices, from_milk, standardisation,
@@ -63,7 +63,7 @@ pub(super) fn run(
     words: &mut dyn Write,
 ) -> Result<Ending, CliError> {
     output.check()?;
-    let a = open::design(first, &[])?;
+    let a = open::file(first)?.design;
     let b = other(&a, first, second)?;
     let (a, b) = (batch(&a)?, batch(&b)?);
     match output {
@@ -84,7 +84,7 @@ fn other(a: &Design, first: &Path, second: &Second<'_>) -> Result<Design, CliErr
         (Some(file), _) if file.as_os_str() == "-" && first.as_os_str() == "-" => {
             Err(CliError::Arguments("only one of the two designs can come from standard input".to_owned()))
         }
-        (Some(file), _) => open::design(file, &[]),
+        (Some(file), _) => open::file(file).map(|file| file.design),
         (None, Some(key)) => {
             let kind = MilkKind::from_key(key).ok_or_else(|| {
                 let known: Vec<&str> = MilkKind::CHOICES.iter().map(|choice| choice.key).collect();

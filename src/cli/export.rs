@@ -1,7 +1,7 @@
 //! `vatsketch export`: the plan, the figures or a curve as a file, by the ending of its name.
 
-use super::arguments::{PaperChoice, WeekOptions};
 use super::ending::{CliError, Ending};
+use super::options::{DesignOptions, PaperChoice, WeekOptions};
 use super::{open, week};
 use crate::batch::{Batch, batch};
 use crate::curve::{Curve, CurveKey, curve};
@@ -32,9 +32,9 @@ enum Job {
     Curve(CurveKey, fn(&Curve) -> Result<Vec<u8>, ExportError>),
 }
 
-pub(super) fn run(path: &Path, set: &[String], wanted: &Wanted<'_>, words: &mut dyn Write) -> Result<Ending, CliError> {
+pub(super) fn run(options: &DesignOptions, wanted: &Wanted<'_>, words: &mut dyn Write) -> Result<Ending, CliError> {
     let job = job(wanted)?;
-    let DesignFile { id, mut design } = open::design_file(path, set)?;
+    let DesignFile { id, mut design } = open::design_file(options)?;
     let now = week::laid_over(wanted.week, &mut design.week)?;
     let batch = batch(&design)?;
     let no_week = match job {
@@ -112,7 +112,7 @@ fn bytes(job: Job, batch: &Batch, id: Option<DesignId>, now: &Now) -> Result<Vec
 
 fn week_calendar(batch: &Batch, id: Option<DesignId>, now: &Now) -> Result<Vec<u8>, CliError> {
     let no_time = || {
-        let say = "a calendar holds times of the clock, and none is wished yet; say when with --start, --soon or --ready, as in --start \"tomorrow 9:00\"";
+        let say = "a calendar holds times of the clock, and none is wished yet; say when with --start, --soon or --finished-by, as in --start \"tomorrow 9:00\"";
         CliError::Arguments(say.to_owned())
     };
     let week = kitchen_week(batch, now)?.ok_or_else(no_time)?;

@@ -2,6 +2,7 @@
 
 use super::ending::{CliError, Ending};
 use super::open;
+use super::options::{DesignOptions, FormOptions};
 use super::text::{write_failures, write_figures};
 use crate::batch::{Batch, batch};
 use crate::caution::cautions;
@@ -9,17 +10,15 @@ use crate::design::Stage;
 use crate::export::{self, printable};
 use crate::figure::{Figure, figures};
 use std::io::Write;
-use std::path::Path;
 
 pub(super) fn run(
-    path: &Path,
-    set: &[String],
-    json: bool,
+    design: &DesignOptions,
+    form: &FormOptions,
     data: &mut dyn Write,
     words: &mut dyn Write,
 ) -> Result<Ending, CliError> {
-    let batch = batch(&open::design(path, set)?)?;
-    if json {
+    let batch = batch(&open::design(design)?)?;
+    if form.json {
         write!(data, "{}", export::json(&batch))?;
     } else {
         write_text(&batch, data)?;

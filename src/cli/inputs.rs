@@ -1,14 +1,15 @@
 //! `vatsketch inputs` and `vatsketch example`.
 
 use super::ending::{CliError, Ending};
+use super::options::FormOptions;
 use super::text::write_json;
 use crate::design::{DESCRIBED_CHEESE_FIELDS, DESCRIBED_PICKLING_FIELDS, Field, Kind, Value, fields};
 use crate::session::EXAMPLES;
 use serde_json::json;
 use std::io::Write;
 
-pub(super) fn run(json: bool, data: &mut dyn Write) -> Result<Ending, CliError> {
-    if json {
+pub(super) fn run(form: &FormOptions, data: &mut dyn Write) -> Result<Ending, CliError> {
+    if form.json {
         let inputs: Vec<serde_json::Value> = fields().map(as_json).collect();
         let cheese: Vec<serde_json::Value> = DESCRIBED_CHEESE_FIELDS.iter().map(as_json).collect();
         let pickling: Vec<serde_json::Value> = DESCRIBED_PICKLING_FIELDS.iter().map(as_json).collect();

@@ -8,6 +8,7 @@ mod export;
 mod figures;
 mod inputs;
 mod open;
+mod options;
 mod pickling;
 mod plan;
 mod sensitivity;
@@ -19,8 +20,9 @@ mod text;
 mod week;
 mod why;
 
-pub use arguments::{Arguments, Command, WeekOptions};
+pub use arguments::{Arguments, Command};
 pub use ending::Ending;
+pub use options::{DesignOptions, FigureOptions, FormOptions, PaperChoice, PaperOptions, WeekOptions};
 
 use clap::Parser;
 use ending::CliError;
@@ -68,28 +70,28 @@ pub fn run<T: Into<OsString> + Clone>(
     };
     let Some(command) = parsed.command else { return Asked::Window(parsed.file) };
     let result = match command {
-        Command::Figures { file, set, json } => figures::run(&file, &set, json, data, words),
-        Command::Inputs { json } => inputs::run(json, data),
-        Command::Stage { name, set, json } => stage::run(&name, &set, json, data, words),
-        Command::Export { file, to, set, curve, paper, week } => {
-            let wanted = export::Wanted { to: &to, curve: curve.as_deref(), paper, week: &week };
-            export::run(&file, &set, &wanted, words)
+        Command::Figures { design, form } => figures::run(&design, &form, data, words),
+        Command::Inputs { form } => inputs::run(&form, data),
+        Command::Stage { name, set, form } => stage::run(&name, &set, &form, data, words),
+        Command::Export { design, to, curve, paper, week } => {
+            let wanted = export::Wanted { to: &to, curve: curve.as_deref(), paper: paper.size, week: &week };
+            export::run(&design, &wanted, words)
         }
-        Command::Compare { first, second, milk, to, paper, json } => {
+        Command::Compare { first, second, milk, to, paper, form } => {
             let second = compare::Second { file: second.as_deref(), milk: milk.as_deref() };
             let output = match &to {
-                Some(to) => compare::Output::Pages { to, paper },
-                None if json => compare::Output::Json,
+                Some(to) => compare::Output::Pages { to, paper: paper.size },
+                None if form.json => compare::Output::Json,
                 None => compare::Output::Text,
             };
             compare::run(&first, &second, &output, data, words)
         }
-        Command::Solve { file, goal, by, set, json } => solve::run((&file, &set), &goal, &by, json, data),
-        Command::Plan { file, week, set, json } => plan::run((&file, &set), &week, json, data, words),
-        Command::Shop { file, set, json } => shop::run((&file, &set), json, data, words),
-        Command::Why { file, figure, set, json } => why::run((&file, &set), &figure, json, data),
-        Command::Spread { file, draws, set, json } => spread::run((&file, &set), draws as usize, json, data, words),
-        Command::Sensitivity { file, figure, set, json } => sensitivity::run((&file, &set), &figure, json, data),
+        Command::Solve { design, goal, by, form } => solve::run(&design, &goal, &by, &form, data),
+        Command::Plan { design, week, form } => plan::run(&design, &week, &form, data, words),
+        Command::Shop { design, form } => shop::run(&design, &form, data, words),
+        Command::Why { design, figure, form } => why::run(&design, &figure, &form, data),
+        Command::Spread { design, draws, form } => spread::run(&design, draws as usize, &form, data, words),
+        Command::Sensitivity { design, figure, form } => sensitivity::run(&design, &figure, &form, data),
         Command::Example { name } => inputs::example(&name, data),
     };
     Asked::Ran(match result {

@@ -1,20 +1,26 @@
 //! Opening a design and setting inputs.
 
 use super::ending::CliError;
+use super::options::DesignOptions;
 use crate::design::{Design, DesignError, Field};
 use crate::file::{self, DesignFile};
 use std::io::Read;
 use std::path::{Path, PathBuf};
 
-/// Reads a design from a file, or from standard input if the file is named `-`, and sets inputs in it.
-pub(super) fn design(path: &Path, set: &[String]) -> Result<Design, CliError> {
-    design_file(path, set).map(|file| file.design)
+/// Reads a design from a file, or from standard input if the file is named `-`.
+pub(super) fn file(path: &Path) -> Result<DesignFile, CliError> {
+    Ok(if path.as_os_str() == "-" { DesignFile::from_text(&standard_input()?)? } else { DesignFile::read(path)? })
+}
+
+/// Reads a design and sets inputs in it.
+pub(super) fn design(options: &DesignOptions) -> Result<Design, CliError> {
+    design_file(options).map(|file| file.design)
 }
 
 /// Reads a design with its id, as [`design`] reads it.
-pub(super) fn design_file(path: &Path, set: &[String]) -> Result<DesignFile, CliError> {
-    let mut file = if path.as_os_str() == "-" { DesignFile::from_text(&standard_input()?)? } else { DesignFile::read(path)? };
-    for assignment in set {
+pub(super) fn design_file(options: &DesignOptions) -> Result<DesignFile, CliError> {
+    let mut file = file(&options.file)?;
+    for assignment in &options.set {
         let (key, text) = split(assignment)?;
         let field = crate::design::field(key)?;
         let value = field.read(text)?;

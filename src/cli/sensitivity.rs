@@ -2,6 +2,7 @@
 
 use super::ending::{CliError, Ending};
 use super::open;
+use super::options::{DesignOptions, FigureOptions, FormOptions};
 use super::text::write_json;
 use crate::analysis::{Cause, Effect, sensitivity};
 use crate::batch::batch;
@@ -10,13 +11,18 @@ use crate::figure::{Figure, current_key, figures};
 use crate::report::number_words;
 use serde_json::{Value, json};
 use std::io::Write;
-use std::path::Path;
 
-pub(super) fn run((path, set): (&Path, &[String]), key: &str, as_json: bool, data: &mut dyn Write) -> Result<Ending, CliError> {
-    let batch = batch(&open::design(path, set)?)?;
+pub(super) fn run(
+    options: &DesignOptions,
+    figure: &FigureOptions,
+    form: &FormOptions,
+    data: &mut dyn Write,
+) -> Result<Ending, CliError> {
+    let key = figure.key.as_str();
+    let batch = batch(&open::design(options)?)?;
     let effects = sensitivity(&batch, key).map_err(|error| CliError::Arguments(error.to_string()))?;
     let figure = figures(&batch).into_iter().find(|figure| figure.key == current_key(key));
-    if as_json {
+    if form.json {
         let effects: Vec<Value> = effects.iter().map(|effect| in_json(effect, &batch.design)).collect();
         let unit = figure.map(|figure| figure.unit.symbol());
         write_json(&json!({ "figure": key, "unit": unit, "effects": effects }), data)?;

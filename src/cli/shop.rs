@@ -2,6 +2,7 @@
 
 use super::ending::{CliError, Ending};
 use super::open;
+use super::options::{DesignOptions, FormOptions};
 use super::text::{write_failures, write_head, write_json};
 use crate::batch::{Batch, batch};
 use crate::design::{BuyFor, Offer, SuppliesDesign};
@@ -10,18 +11,17 @@ use crate::plan::{Bought, Need, Shopping, shop};
 use crate::report::{Amount, kitchen_amount, money, shelf_size};
 use serde_json::{Value, json};
 use std::io::Write;
-use std::path::Path;
 
 pub(super) fn run(
-    (path, set): (&Path, &[String]),
-    as_json: bool,
+    options: &DesignOptions,
+    form: &FormOptions,
     data: &mut dyn Write,
     words: &mut dyn Write,
 ) -> Result<Ending, CliError> {
-    let batch = batch(&open::design(path, set)?)?;
+    let batch = batch(&open::design(options)?)?;
     let ending = write_failures(&batch, "", words)?;
     let shopping = shop(&batch).map_err(|why| CliError::Stage(why.to_string()))?;
-    if as_json {
+    if form.json {
         write_json(&to_json(&batch, &shopping), data)?;
     } else {
         write_text(&batch, &shopping, data)?;

@@ -2,25 +2,25 @@
 
 use super::ending::{CliError, Ending};
 use super::open;
+use super::options::{DesignOptions, FormOptions};
 use super::text::write_json;
 use crate::analysis::{Goal, Solved, solve};
 use crate::batch::batch;
 use crate::export::json_figure;
 use serde_json::json;
 use std::io::Write;
-use std::path::Path;
 
 pub(super) fn run(
-    (path, set): (&Path, &[String]),
+    options: &DesignOptions,
     goal: &str,
     choice: &str,
-    as_json: bool,
+    form: &FormOptions,
     data: &mut dyn Write,
 ) -> Result<Ending, CliError> {
     let goal = read_goal(goal)?;
-    let batch = batch(&open::design(path, set)?)?;
+    let batch = batch(&open::design(options)?)?;
     let solved = solve(&batch, &goal, choice).map_err(|error| CliError::Arguments(error.to_string()))?;
-    if as_json {
+    if form.json {
         let answer = solved.answer();
         write_json(
             &json!({

@@ -2,6 +2,7 @@
 
 use super::ending::{CliError, Ending};
 use super::open;
+use super::options::{DesignOptions, FormOptions};
 use super::text::{write_failures, write_json};
 use crate::analysis::LikelyFigure;
 use crate::batch::batch;
@@ -12,22 +13,21 @@ use crate::process::UNCERTAIN_PARAMETERS;
 use crate::session::{Work, cores, spread};
 use serde_json::{Map, Value, json};
 use std::io::Write;
-use std::path::Path;
 
 pub(super) fn run(
-    (path, set): (&Path, &[String]),
+    options: &DesignOptions,
     draws: usize,
-    as_json: bool,
+    form: &FormOptions,
     data: &mut dyn Write,
     words: &mut dyn Write,
 ) -> Result<Ending, CliError> {
-    let design = open::design(path, set)?;
+    let design = open::design(options)?;
     let batch = batch(&design)?;
     let work = Work { draws, threads: cores(), goes_on: &|| true };
     let Some(spread) = spread(&design, &work)? else {
         return Err(CliError::Stage("the draws could not be worked out".to_owned()));
     };
-    if as_json {
+    if form.json {
         write_json(&in_json(&spread), data)?;
     } else {
         write_words(&spread, data)?;

@@ -2,6 +2,7 @@
 
 use super::described::{described_matter, hours};
 use super::ending::{CliError, Ending};
+use super::options::FormOptions;
 use super::text::{write_figures, write_json};
 use super::{open, pickling};
 use crate::batch::{Batch, batch};
@@ -20,15 +21,21 @@ struct Described {
     report_h: Vec<f64>,
 }
 
-pub(super) fn run(name: &str, set: &[String], json: bool, data: &mut dyn Write, words: &mut dyn Write) -> Result<Ending, CliError> {
+pub(super) fn run(
+    name: &str,
+    set: &[String],
+    form: &FormOptions,
+    data: &mut dyn Write,
+    words: &mut dyn Write,
+) -> Result<Ending, CliError> {
     let Some(stage) = Stage::ALL.into_iter().find(|stage| stage.key() == name) else {
         let names = Stage::ALL.map(Stage::key).join(", ");
         return Err(CliError::Arguments(format!("there is no stage called `{name}`; there are {names}")));
     };
     if stage == Stage::Pickling {
-        return pickling::run(set, json, data, words);
+        return pickling::run(set, form.json, data, words);
     }
-    let described = described(stage, set)?;
+    let (described, json) = (described(stage, set)?, form.json);
     match stage {
         // What may be said about keeping rests on every stage, so it is worked out from the milk.
         Stage::Milk | Stage::Vat | Stage::Draining | Stage::Pickling | Stage::Keeping => {

@@ -1,7 +1,7 @@
 //! When to begin or to be finished, from the command line laid over the design's own wish.
 
-use super::arguments::WeekOptions;
 use super::ending::CliError;
+use super::options::WeekOptions;
 use crate::design::{Reached, WeekDesign, Wish, read_moment};
 use crate::plan::{KitchenWeekError, Lean, Now, SpokenError, spoken_time};
 use crate::session;
@@ -23,7 +23,7 @@ pub(super) fn laid_over(options: &WeekOptions, week: &mut WeekDesign) -> Result<
     if let Some(at) = wish(&options.soon)? {
         week.wish = Wish::SoonAfter(at);
     }
-    if let Some(by) = wish(&options.ready)? {
+    if let Some(by) = wish(&options.finished_by)? {
         week.wish = Wish::FinishedBy(by);
     }
     if options.start.is_some() || options.soon.is_some() {

@@ -2,6 +2,7 @@
 
 use super::ending::{CliError, Ending};
 use super::open;
+use super::options::{DesignOptions, FigureOptions, FormOptions};
 use super::text::write_json;
 use crate::analysis::why;
 use crate::batch::batch;
@@ -9,12 +10,17 @@ use crate::figure::every_key;
 use crate::report::{WhyWords, why_words};
 use serde_json::{Map, Value, json};
 use std::io::Write;
-use std::path::Path;
 
-pub(super) fn run((path, set): (&Path, &[String]), key: &str, as_json: bool, data: &mut dyn Write) -> Result<Ending, CliError> {
-    let batch = batch(&open::design(path, set)?)?;
+pub(super) fn run(
+    options: &DesignOptions,
+    figure: &FigureOptions,
+    form: &FormOptions,
+    data: &mut dyn Write,
+) -> Result<Ending, CliError> {
+    let key = figure.key.as_str();
+    let batch = batch(&open::design(options)?)?;
     let words = why_words(&why(&batch, key).map_err(|error| CliError::Arguments(error.to_string()))?);
-    if as_json {
+    if form.json {
         write_json(&as_value(key, &words), data)?;
     } else {
         write(&words, data)?;

@@ -13,5 +13,5 @@ mod salting;
 mod vat;
 
 pub use every::{figures, rests_on_runs_beside, salting_figures};
-pub use old_keys::{current_key, every_key};
 pub use figure::{Figure, Reading, Weight};
+pub use old_keys::{current_key, every_key};

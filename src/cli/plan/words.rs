@@ -115,7 +115,7 @@ pub(super) fn write_open(batch: &Batch, counted: &Counted, data: &mut dyn Write)
     write_head(batch, data)?;
     writeln!(
         data,
-        "\nNo time is wished yet: times count from the start. For times of the clock give --start, --soon or --ready, as in"
+        "\nNo time is wished yet: times count from the start. For times of the clock give --start, --soon or --finished-by, as in"
     )?;
     writeln!(data, "  vatsketch plan FILE --start \"tomorrow 9:00\"\n")?;
     for task in &counted.tasks {

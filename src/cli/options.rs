@@ -1,0 +1,70 @@
+//! Options that several commands share.
+
+use clap::{Args, ValueEnum};
+use std::path::PathBuf;
+
+/// A design, with other values for some of its inputs.
+#[derive(Debug, Default, Args)]
+pub struct DesignOptions {
+    /// The design; - reads it from standard input.
+    pub file: PathBuf,
+    /// Set an input first, KEY=VALUE; may be given again.
+    #[arg(long, value_name = "KEY=VALUE")]
+    pub set: Vec<String>,
+}
+
+/// The form of what is printed.
+#[derive(Debug, Default, Args)]
+pub struct FormOptions {
+    /// As JSON: numbers in full, times as ISO 8601 has them.
+    #[arg(long)]
+    pub json: bool,
+}
+
+/// Which figure a command is about.
+#[derive(Debug, Default, Args)]
+pub struct FigureOptions {
+    /// The figure; `figures --json` lists them.
+    #[arg(long = "figure", value_name = "FIGURE")]
+    pub key: String,
+}
+
+/// What is printed on.
+#[derive(Debug, Args)]
+pub struct PaperOptions {
+    /// The paper of the pages.
+    #[arg(long = "paper", value_enum, default_value = "a4")]
+    pub size: PaperChoice,
+}
+
+/// The paper of a plan.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub enum PaperChoice {
+    /// 210 × 297 mm.
+    A4,
+    /// 8.5 × 11 in.
+    Letter,
+}
+
+/// When to begin or to be finished; what is given takes the place of the design's own wish.
+#[derive(Debug, Default, Args)]
+pub struct WeekOptions {
+    /// Begin at this time, as in 2031-05-09T18:30, "9 May 18:30" or "tomorrow 9:00".
+    #[arg(long, value_name = "WHEN", conflicts_with_all = ["soon", "finished_by", "here"])]
+    pub start: Option<String>,
+    /// Begin as soon after this time as the hours of sleep and work allow.
+    #[arg(long, value_name = "WHEN", conflicts_with_all = ["finished_by", "here"])]
+    pub soon: Option<String>,
+    /// Be finished by this time.
+    #[arg(long, alias = "ready", value_name = "WHEN")]
+    pub finished_by: Option<String>,
+    /// The time zone by its name in the IANA list, such as Etc/UTC.
+    #[arg(long, value_name = "NAME")]
+    pub zone: Option<String>,
+    /// Go on from this task, which really began at this time, as in cut@12:10; a wrong name lists them all.
+    #[arg(long, value_name = "TASK@WHEN")]
+    pub here: Option<String>,
+    /// Plan as if it were this time by the clock of the zone, as in 2031-05-09T18:30.
+    #[arg(long, value_name = "WHEN")]
+    pub as_of: Option<String>,
+}
