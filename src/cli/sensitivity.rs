@@ -25,7 +25,8 @@ pub(super) fn run(
     if form.json {
         let effects: Vec<Value> = effects.iter().map(|effect| in_json(effect, &batch.design)).collect();
         let unit = figure.map(|figure| figure.unit.symbol());
-        write_json(&json!({ "figure": key, "unit": unit, "effects": effects }), data)?;
+        // `movers` is the name of the list before, for scripts.
+        write_json(&json!({ "figure": key, "unit": unit, "effects": effects, "movers": effects }), data)?;
     } else if let Some(figure) = figure {
         write_words(&figure, &effects, &batch.design, data)?;
     }

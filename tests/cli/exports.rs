@@ -86,9 +86,9 @@ fn a_calendar_goes_by_the_id_and_without_one_says_what_will_change() {
 fn a_calendar_without_a_time_or_of_a_time_that_cannot_be_is_refused_and_nothing_is_written() {
     let folder = tempfile::tempdir().unwrap();
     for (more, code, said) in [
-        (&[][..], 2, "--start, --soon or --ready"),
-        (&["--ready", "2031-05-06T07:00", "--as-of", "2031-05-06T08:00"], 1, "is in the past"),
-        (&["--ready", "2031-05-07T07:00", "--as-of", "2031-05-06T08:00"], 1, "at the earliest"),
+        (&[][..], 2, "--start, --soon or --finished-by"),
+        (&["--finished-by", "2031-05-06T07:00", "--as-of", "2031-05-06T08:00"], 1, "is in the past"),
+        (&["--finished-by", "2031-05-07T07:00", "--as-of", "2031-05-06T08:00"], 1, "at the earliest"),
         (&["--start", "noon"], 2, "2031-05-09 18:30"),
         (&["--start", "2031-05-07T07:00", "--curve", "warming"], 2, "not as .ics"),
     ] {
@@ -106,7 +106,7 @@ fn a_plan_as_text_has_the_days_of_the_wish_and_says_why_it_has_none() {
     assert_eq!(timed.code, 0, "{}", timed.words);
     let text = std::fs::read_to_string(folder.path().join("vat.txt")).unwrap();
     assert!(text.contains("=== Friday 9 May 2031 ===") && text.contains("[ ] 14:30"), "{text}");
-    let late = export(folder.path(), "vat.txt", &["--ready", "2031-05-06T08:00", "--as-of", "2031-05-05T08:00"]);
+    let late = export(folder.path(), "vat.txt", &["--finished-by", "2031-05-06T08:00", "--as-of", "2031-05-05T08:00"]);
     assert!(late.words.contains("times only count") && late.words.contains("at the earliest"), "{}", late.words);
     assert_eq!(late.code, 1, "a time that cannot be kept");
     let wrongs: [&[&str]; 2] = [

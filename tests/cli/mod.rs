@@ -4,6 +4,7 @@ mod compare;
 mod endings;
 mod exports;
 mod figures;
+mod old_names;
 mod pickling;
 mod plan;
 mod shop;

@@ -26,12 +26,12 @@ fn planned(wish: Wish, reached: Option<Reached>) -> KitchenWeek {
 #[test]
 fn each_wish_on_the_command_line_is_planned_as_the_library_plans_it() {
     let at = date(2031, 6, 20).at(17, 30, 0, 0);
-    for (option, wish) in [("--start", Wish::StartAt(at)), ("--soon", Wish::SoonAfter(at)), ("--ready", Wish::FinishedBy(at))] {
+    for (option, wish) in [("--start", Wish::StartAt(at)), ("--soon", Wish::SoonAfter(at)), ("--finished-by", Wish::FinishedBy(at))] {
         let run = plan(&[option, "2031-06-20T17:30", "--json"]);
         assert_eq!((run.code, run.words.as_str()), (0, ""), "{option}");
         let (json, week) = (run.json(), planned(wish, None));
         assert_eq!(json["wish"]["at"], "2031-06-20T17:30:00");
-        assert_eq!(json["ready"], week.finished.unwrap().to_string());
+        assert_eq!(json["finished"], week.finished.unwrap().to_string());
         assert_eq!((&json["points"], &json["zone"]), (&week.points.into(), &"Etc/UTC".into()));
         let tasks = json["tasks"].as_array().unwrap();
         assert_eq!(tasks.len(), week.tasks.len());
@@ -87,7 +87,7 @@ fn the_words_have_a_heading_for_each_day_and_say_why_and_what_follows() {
 fn without_a_wish_times_count_from_the_start_and_the_options_are_named() {
     let words = plan(&[]);
     assert_eq!(words.code, 0, "{}", words.words);
-    for part in ["No time is wished yet", "--start", "--soon", "--ready", "  start        Sanitise", "  +20 min      Measure"] {
+    for part in ["No time is wished yet", "--start", "--soon", "--finished-by", "  start        Sanitise", "  +20 min      Measure"] {
         assert!(words.data.contains(part), "{part} is not in {}", words.data);
     }
     let json = plan(&["--json"]).json();
@@ -121,7 +121,7 @@ fn times_may_be_written_as_a_maker_says_them() {
     for (said, written) in [
         (["--start", "tomorrow 9"], ["--start", "2031-05-07T09:00"]),
         (["--soon", "Fri 18:30"], ["--soon", "2031-05-09T18:30"]),
-        (["--ready", "20 June 5:30 pm"], ["--ready", "2031-06-20T17:30"]),
+        (["--finished-by", "20 June 5:30 pm"], ["--finished-by", "2031-06-20T17:30"]),
         (["--here", "cut@7:50"], ["--here", "cut@2031-05-06T07:50"]),
     ] {
         assert_eq!(plan(&said).data, plan(&written).data, "{said:?}");
@@ -131,15 +131,15 @@ fn times_may_be_written_as_a_maker_says_them() {
 
 #[test]
 fn a_time_that_cannot_be_kept_ends_with_one_and_offers_the_earliest() {
-    let past = plan(&["--ready", "2031-05-06T07:00"]);
+    let past = plan(&["--finished-by", "2031-05-06T07:00"]);
     assert_eq!((past.code, past.data.as_str()), (1, ""));
     assert!(past.words.contains("is in the past: it is 2031-05-06 08:00 now"), "{}", past.words);
-    let soon = plan(&["--ready", "2031-05-07T12:00"]);
+    let soon = plan(&["--finished-by", "2031-05-07T12:00"]);
     assert_eq!((soon.code, soon.data.as_str()), (1, ""));
     assert!(soon.words.contains("no start leaves enough time"), "{}", soon.words);
     // What it offers works.
     let offered = soon.words.split_once("the cheeses are finished on ").unwrap().1.split_once(" at the earliest").unwrap().0;
-    assert_eq!(plan(&["--ready", offered]).code, 0, "{offered}");
+    assert_eq!(plan(&["--finished-by", offered]).code, 0, "{offered}");
 }
 
 #[test]

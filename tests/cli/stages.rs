@@ -131,3 +131,23 @@ fn keeping_says_which_stage_failed_before_it() {
     assert_eq!(run.code, 1, "{} {}", run.words, run.data);
     assert!(run.words.contains("turns"), "{}", run.words);
 }
+
+/// A bath of 20 °C warms no milk to the rennet's temperature; whatever stage is asked for after it cannot be calculated.
+#[test]
+fn a_stage_that_fails_ends_with_one_and_says_why_as_text_and_as_json() {
+    for name in ["vat", "draining", "keeping"] {
+        for form in [&[][..], &["--json"]] {
+            let run = run(&[&["stage", name, "--set", "bath_set_temperature_c=20"][..], form].concat());
+            assert_eq!(run.code, 1, "{name} {form:?}: {}", run.data);
+            assert!(run.words.starts_with("vatsketch: ") && run.words.contains("20.0 °C"), "{name} {form:?}: {}", run.words);
+        }
+        assert_eq!(stage(name, &[]).code, 0, "{name}");
+    }
+}
+
+/// Water and fat together are more than the whole cheese.
+#[test]
+fn a_described_cheese_that_cannot_be_is_refused_on_standard_error() {
+    let run = stage("drying", &["moisture_percent=85", "fat_percent=60"]);
+    assert!(run.code != 0 && run.data.is_empty() && run.words.starts_with("vatsketch: "), "{} {}", run.code, run.words);
+}
