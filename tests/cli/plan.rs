@@ -26,7 +26,8 @@ fn planned(wish: Wish, reached: Option<Reached>) -> KitchenWeek {
 #[test]
 fn each_wish_on_the_command_line_is_planned_as_the_library_plans_it() {
     let at = date(2031, 6, 20).at(17, 30, 0, 0);
-    for (option, wish) in [("--start", Wish::StartAt(at)), ("--soon", Wish::SoonAfter(at)), ("--finished-by", Wish::FinishedBy(at))] {
+    for (option, wish) in [("--start", Wish::StartAt(at)), ("--soon", Wish::SoonAfter(at)), ("--finished-by", Wish::FinishedBy(at))]
+    {
         let run = plan(&[option, "2031-06-20T17:30", "--json"]);
         assert_eq!((run.code, run.words.as_str()), (0, ""), "{option}");
         let (json, week) = (run.json(), planned(wish, None));
@@ -87,7 +88,8 @@ fn the_words_have_a_heading_for_each_day_and_say_why_and_what_follows() {
 fn without_a_wish_times_count_from_the_start_and_the_options_are_named() {
     let words = plan(&[]);
     assert_eq!(words.code, 0, "{}", words.words);
-    for part in ["No time is wished yet", "--start", "--soon", "--finished-by", "  start        Sanitise", "  +20 min      Measure"] {
+    for part in ["No time is wished yet", "--start", "--soon", "--finished-by", "  start        Sanitise", "  +20 min      Measure"]
+    {
         assert!(words.data.contains(part), "{part} is not in {}", words.data);
     }
     let json = plan(&["--json"]).json();
