@@ -121,7 +121,8 @@ pub(super) fn pdf(document: &PagedDocument) -> Result<Vec<u8>, ExportError> {
 }
 
 fn file_id(name: &str) -> Result<FileId, ExportError> {
-    let path = VirtualPath::new(name).map_err(|error| ExportError::Template { why: format!("{name}: {error:?}") })?;
+    let path =
+        VirtualPath::new(name).map_err(|_| ExportError::Template { why: format!("{name} is not a path within the templates") })?;
     Ok(FileId::new(RootedPath::new(VirtualRoot::Project, path)))
 }
 

@@ -32,7 +32,7 @@ impl Row {
 
 /// What acid and cheese come to at one place.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct Place {
+pub struct AcidPlace {
     /// The pH.
     pub ph: f64,
     /// Share of the acid that is whole, not split.
@@ -98,7 +98,7 @@ impl AcidTable {
     /// * `acetate_mol_m3`, `protons_mol_m3`: C and P, mol/m³ of water
     /// * `guess_ph`: where to begin; from the place's last pH one or two rounds do
     #[must_use]
-    pub fn place(&self, acetate_mol_m3: f64, protons_mol_m3: f64, guess_ph: f64) -> Place {
+    pub fn place(&self, acetate_mol_m3: f64, protons_mol_m3: f64, guess_ph: f64) -> AcidPlace {
         let (mut low, mut high) = PH_BOUNDS;
         let mut ph = if low < guess_ph && guess_ph < high { guess_ph } else { 5.0 };
         // Bisection alone would need 45; one or two of Newton's steps do.
@@ -115,7 +115,7 @@ impl AcidTable {
             if step.abs() < LAST_STEP {
                 // What is left of the way is so short that parabolas follow it.
                 let fall = -LN_10 * (way + step);
-                return Place {
+                return AcidPlace {
                     ph: ph + step,
                     whole: whole.0 + step * (whole.1 + 0.5 * step * whole.2),
                     whole_slope: whole.1 + step * whole.2,
@@ -137,10 +137,10 @@ impl AcidTable {
 
     /// Returns the place at an end of the table, where the amounts ask for more than it holds.
     #[cold]
-    fn end(&self, acetate_mol_m3: f64, ph: f64) -> Place {
+    fn end(&self, acetate_mol_m3: f64, ph: f64) -> AcidPlace {
         let (row, way) = self.row(ph);
         let (whole, held) = (cubic(&row.whole, way), cubic(&row.held, way));
-        Place {
+        AcidPlace {
             ph,
             whole: whole.0,
             whole_slope: whole.1,

@@ -38,6 +38,8 @@ impl Standing {
 }
 
 /// Names a row of the ledger `resources/sources.ron`.
+///
+/// Written by `serde`, it is its key: the name of the variant, in the ledger and in JSON for scripts. A variant keeps its name.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
 pub enum SourceId {
     /// USDA National Nutrient Database for Standard Reference.

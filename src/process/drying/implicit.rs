@@ -2,18 +2,18 @@
 #![allow(clippy::indexing_slicing, reason = "a numeric kernel: all indices run over the grid that the vectors were made for")]
 
 use super::problem::Problem;
-use super::rates::{Exchange, LEAST_WATER, Work};
+use super::rates::{DiscRates, LEAST_WATER, Work};
 use crate::numeric::{DiscGrid, GAMMA, LineSystem};
 
 impl Work {
     /// Fills and eliminates both implicit systems, I − γ·step·(∂rate/∂X in one direction).
-    pub(super) fn assemble(&mut self, problem: &Problem, water: &[f64], step_s: f64, look: Exchange) {
+    pub(super) fn assemble(&mut self, problem: &Problem, water: &[f64], step_s: f64, look: DiscRates) {
         let grid = &problem.grid;
         let (radii, heights) = (grid.radii_m.len(), grid.heights_m.len());
         let implicit_s = GAMMA * step_s;
         let diffusion = problem.diffusion;
         for (turned, x) in self.turned.iter_mut().zip(water) {
-            *turned = implicit_s * look.spread * diffusion.relative(x.max(LEAST_WATER));
+            *turned = implicit_s * look.diffusivity_m2_s * diffusion.relative(x.max(LEAST_WATER));
         }
         let strength = &self.turned;
         for i in 0..radii {

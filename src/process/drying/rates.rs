@@ -39,12 +39,13 @@ pub(super) struct Work {
     pub(super) underside_slope: Vec<f64>,
 }
 
-/// What one look at the right-hand side gives beside the rates.
+/// What one look at the right-hand side gives besides the rates of the rings.
 #[derive(Clone, Copy, Default)]
-pub(super) struct Exchange {
+pub(super) struct DiscRates {
     pub(super) warming_k_s: f64,
     pub(super) warming_slope: f64,
-    pub(super) spread: f64,
+    /// Of water at the reference content, over the square of the shrinkage.
+    pub(super) diffusivity_m2_s: f64,
 }
 
 impl Work {
@@ -72,7 +73,7 @@ impl Work {
     }
 
     /// Looks at the right-hand side: fills `rate` (dX/dt) and the slopes of the flux at the faces.
-    pub(super) fn look(&mut self, problem: &Problem, water: &[f64], temperature_c: f64, air: &AirNow) -> Exchange {
+    pub(super) fn look(&mut self, problem: &Problem, water: &[f64], temperature_c: f64, air: &AirNow) -> DiscRates {
         let grid = &problem.grid;
         let (radii, heights) = (grid.radii_m.len(), grid.heights_m.len());
         let diffusion = problem.diffusion;
@@ -82,20 +83,22 @@ impl Work {
         let mean_water = grid.mean(water);
         let lambda = problem.shrinkage(mean_water);
         let lambda2 = lambda * lambda;
-        let spread = diffusion.at_m2_s(temperature_c) / lambda2;
+        let diffusivity_m2_s = diffusion.at_m2_s(temperature_c) / lambda2;
         self.rate.fill(0.0);
         for i in 0..radii {
             let row = i * heights;
             for j in 0..heights - 1 {
-                let flux = spread * grid.axial[j] * (self.potential[row + j + 1] - self.potential[row + j]);
+                let flux = diffusivity_m2_s * grid.axial[j] * (self.potential[row + j + 1] - self.potential[row + j]);
                 self.rate[row + j] += flux / grid.layer_m[j];
                 self.rate[row + j + 1] -= flux / grid.layer_m[j + 1];
             }
         }
         for i in 0..radii - 1 {
             let (row, next) = (i * heights, (i + 1) * heights);
-            let (inner, outer) =
-                (spread * grid.radial[i] / grid.ring_area_m2[i], spread * grid.radial[i] / grid.ring_area_m2[i + 1]);
+            let (inner, outer) = (
+                diffusivity_m2_s * grid.radial[i] / grid.ring_area_m2[i],
+                diffusivity_m2_s * grid.radial[i] / grid.ring_area_m2[i + 1],
+            );
             for j in 0..heights {
                 let drop = self.potential[next + j] - self.potential[row + j];
                 self.rate[row + j] += inner * drop;
@@ -117,10 +120,10 @@ impl Work {
         for slope in &mut self.warming_with_water {
             *slope *= cooling;
         }
-        Exchange {
+        DiscRates {
             warming_k_s: warms * (gain_w_k * (air.temperature_c - temperature_c) - latent * vapour_kg_s) / heat_j_k,
             warming_slope: -warms * (gain_w_k + latent * slope_kg_s_k) / heat_j_k,
-            spread,
+            diffusivity_m2_s,
         }
     }
 

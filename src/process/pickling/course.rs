@@ -14,7 +14,7 @@ const EARLY_H: f64 = 6.0;
 
 /// What a soak came to.
 #[derive(Clone, Debug)]
-pub(super) struct Course {
+pub(super) struct SoakCourse {
     /// From the start to the last hour asked for, after each step.
     pub(super) soak: Vec<PicklePoint>,
     /// At the hours asked for.
@@ -23,7 +23,7 @@ pub(super) struct Course {
     pub(super) targets: [TargetHours; 2],
 }
 
-impl Course {
+impl SoakCourse {
     /// Follows a soak through the hours asked for, and on until every target that can be reached is reached, or to [`LONGEST_SOAK_H`].
     ///
     /// # Arguments

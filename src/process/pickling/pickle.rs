@@ -1,7 +1,7 @@
 //! How one cheese pickles, without the rest of a batch.
 
 use super::cheese::{PickledCheese, VinegarBath};
-use super::course::Course;
+use super::course::SoakCourse;
 use super::error::{PicklingError, within};
 use super::point::{LONGEST_SOAK_H, PicklePoint, TargetHours};
 use super::soak::Soak;
@@ -62,7 +62,7 @@ pub fn pickle(cheese: &PickledCheese, bath: &VinegarBath, report_h: &[f64]) -> R
     }
     let soak = Soak::with(cheese, bath, Fineness::SOAK_SHOWN)?;
     let equilibrium_ph = soak.equilibrium_ph()?;
-    let course = Course::follow(&soak, equilibrium_ph, report_h, &mut |_| ())?;
+    let course = SoakCourse::follow(&soak, equilibrium_ph, report_h, &mut |_| ())?;
     Ok(PickleRun {
         points: course.reported,
         equilibrium_ph,

@@ -12,7 +12,7 @@ use super::direction::turn;
 use super::error::PicklingError;
 use super::soak::Soak;
 use super::sweep::{Amounts, Answers, Sweep, slopes};
-use crate::law::acid_table::{AcidTable, Place};
+use crate::law::acid_table::{AcidPlace, AcidTable};
 use crate::law::buffering::{LocalEquilibrium, local_equilibrium};
 use crate::numeric::{GAMMA, Stepping, TooShort};
 use std::f64::consts::LN_10;
@@ -282,9 +282,9 @@ impl<'a> SoakRun<'a> {
 }
 
 /// Returns the bath as a place of its own, without cheese.
-fn in_bath(acetate_mol_m3: f64, bath: LocalEquilibrium) -> Place {
+fn in_bath(acetate_mol_m3: f64, bath: LocalEquilibrium) -> AcidPlace {
     let whole_slope = -LN_10 * bath.split * (1.0 - bath.split);
-    Place {
+    AcidPlace {
         ph: bath.ph,
         whole: 1.0 - bath.split,
         whole_slope,

@@ -1,7 +1,7 @@
 //! The vinegar stage of a batch.
 
 use super::cheese::{PickledCheese, VinegarBath};
-use super::course::Course;
+use super::course::SoakCourse;
 use super::error::PicklingError;
 use super::fill::Fill;
 use super::flows::{Exchange, Flows};
@@ -125,7 +125,7 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
     let size: Vec<(f64, f64)> = water.iter().map(|point| (point.at_h, point.size)).collect();
     let mut field = DiscField::new(&soak.grid);
     let mut clock = FrameClock::new(design.pickling_h, 2);
-    let shown = Course::follow(&soak, equilibrium_ph, &[design.pickling_h], &mut |run| {
+    let shown = SoakCourse::follow(&soak, equilibrium_ph, &[design.pickling_h], &mut |run| {
         let at_h = run.at_s / 3600.0;
         if at_h <= design.pickling_h && clock.due(at_h) {
             field.frames.push(frame(run, at_h, monotone(&size, at_h)));
@@ -280,7 +280,7 @@ impl LikelySoak {
         };
         let soak = Soak::with(&cheese, bath, Fineness::SOAK_SPREAD)?.under(parameters);
         let equilibrium_ph = soak.equilibrium_ph()?;
-        let Course { soak, targets, .. } = Course::follow(&soak, equilibrium_ph, &[soak_h], &mut |_| ())?;
+        let SoakCourse { soak, targets, .. } = SoakCourse::follow(&soak, equilibrium_ph, &[soak_h], &mut |_| ())?;
         Ok(Self { soak, targets, equilibrium_ph })
     }
 }

@@ -2,7 +2,7 @@
 #![allow(clippy::indexing_slicing, reason = "a numeric kernel: all indices run over the grid that the vectors were made for")]
 
 use super::direction::{Bordered, Direction, Slopes};
-use crate::law::acid_table::Place;
+use crate::law::acid_table::AcidPlace;
 use std::f64::consts::LN_10;
 
 /// The two amounts, of all nodes and of the bath.
@@ -106,7 +106,7 @@ pub(super) struct LocalSlopes {
 }
 
 /// Returns the slopes at one place.
-pub(super) fn slopes(acetate: f64, place: Place) -> LocalSlopes {
+pub(super) fn slopes(acetate: f64, place: AcidPlace) -> LocalSlopes {
     let acid_with_ph = acetate * place.whole_slope;
     let hydrogen_with_ph = -LN_10 * place.hydrogen_mol_m3;
     let ph_with_protons = 1.0 / place.all_slope;
