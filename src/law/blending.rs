@@ -100,7 +100,7 @@ pub fn addition_for_ratio_kg(milk: &Matter, addition: &Matter, casein_to_fat: f6
 /// * `milk`: the milk; `first`, `second`: a kilogram of each addition (cream and dry milk, say)
 ///
 /// # Errors
-/// [`BlendError::Alike`]; [`BlendError::OutOfReach`] if no mixture has that fat; [`BlendError::Negative`] if none has that casein beside it.
+/// [`BlendError::Alike`]; [`BlendError::OutOfReach`] if no mixture has that fat; [`BlendError::Negative`] if none has that casein with it.
 ///
 /// # Example
 /// ```

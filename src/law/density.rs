@@ -52,7 +52,7 @@ pub fn milk_kg_l(fat_percent: f64, solids_not_fat_percent: f64, temperature_c: f
     100.0 / (f * FAT_VOLUME.polynomial(t) + n * SOLIDS_VOLUME.polynomial(t) + (100.0 - f - n) / water_kg_l(t))
 }
 
-/// Returns the density of milk by another author, kg/L, to stand beside ours.
+/// Returns the density of milk by another author, kg/L, to compare with ours.
 ///
 /// # Arguments
 /// * `fat_percent` 3.1 to 6.4, `solids_not_fat_percent` 8.2 to 10.2, `temperature_c` 1 to 10 °C

@@ -136,7 +136,7 @@ fn gab_inverse(water: f64) -> f64 {
     2.0 * water / (k * (b + (b * b + 4.0 * (c - 1.0) * water * water).sqrt()))
 }
 
-/// Returns the water activity of an unripe cheese by the published regression, to stand beside ours.
+/// Returns the water activity of an unripe cheese by the published regression, to compare with ours.
 ///
 /// a = 0.9719 − 0.0044 S + 0.0041 pH, with S in g of salt per 100 g of water.
 ///

@@ -97,7 +97,7 @@ struct Probe<'a> {
 }
 
 impl Probe<'_> {
-    /// Returns the function at an argument, brought into the range; each argument is worked out once.
+    /// Returns the function at an argument, brought into the range; each argument is calculated once.
     fn at(&self, argument: f64) -> Option<f64> {
         let whole = if self.search.whole { argument.round() } else { argument };
         let argument = whole.clamp(self.search.least, self.search.most);

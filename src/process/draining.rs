@@ -8,7 +8,7 @@ use crate::law::food_density::cheese_volume_ml;
 use crate::law::syneresis::{DRIP_STOPPED, left_share};
 use std::f64::consts::PI;
 
-/// What the draining stage worked out.
+/// What the draining stage calculates.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct DrainingOutcome {
     /// The curd of all moulds at unmoulding.

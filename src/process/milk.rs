@@ -7,7 +7,7 @@ use crate::law::composition::{self, Animal, SKIM_FAT};
 use crate::law::yields::{CASEIN_KEPT, FAT_KEPT, FAT_KEPT_HOMOGENISED};
 use crate::law::{Matter, calcium as calcium_law, density, rennet as rennet_law};
 
-/// What the milk stage worked out.
+/// What the milk stage calculates.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct MilkOutcome {
     /// The milk as bought.
@@ -92,7 +92,7 @@ crate::constants! {
 
 /// Returns the milk of the vat with its calcium and rennet.
 ///
-/// Cream (or skimmed milk) is worked out by mass, from the target or from the cream at hand; cream and skimmed milk have the serum of their milk.
+/// Cream (or skimmed milk) is calculated by mass, from the target or from the cream at hand; cream and skimmed milk have the serum of their milk.
 ///
 /// # Arguments
 /// * `design`: the choices, each in its range

@@ -2,7 +2,7 @@
 
 use super::{DrainingError, DryingError, KeepingError, MilkError, PicklingError, SaltingError, VatError};
 
-/// Why a stage could not be worked out.
+/// Why a stage could not be calculated.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum StageError {
     /// The milk cannot be made.

@@ -22,7 +22,7 @@ pub enum DryingError {
         /// How far it came.
         hours: f64,
     },
-    /// The salt's way inwards cannot be worked out.
+    /// The salt's way inwards cannot be calculated.
     #[error(transparent)]
     Salt(#[from] SaltStuck),
 }

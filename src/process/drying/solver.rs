@@ -120,7 +120,7 @@ impl<'a> DiscRun<'a> {
         self.water.iter().copied().chain([self.temperature_c]).collect()
     }
 
-    /// Works out how fast a state changes: the water of each ring in 1/s, then the temperature in K/s. For other solvers and for checks.
+    /// Calculates how fast a state changes: the water of each ring in 1/s, then the temperature in K/s. For other solvers and for checks.
     ///
     /// The run itself stays where it is; only its scratch vectors are used.
     ///
@@ -182,7 +182,7 @@ impl<'a> DiscRun<'a> {
         Ok(())
     }
 
-    /// Works out one step into `work.trial`; returns its error in tolerances and the warming of the disc.
+    /// Calculates one step into `work.trial`; returns its error in tolerances and the warming of the disc.
     fn try_step(&mut self, step_s: f64, air: &dyn Fn(f64) -> AirNow) -> (f64, f64) {
         let (problem, temperature_c) = (self.problem, self.temperature_c);
         let work = &mut self.work;

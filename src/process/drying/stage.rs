@@ -13,7 +13,7 @@ use crate::law::moisture_diffusion::MOISTURE_DIFFUSIVITY;
 use crate::law::{Matter, firmness};
 use crate::process::{DiscField, Given, Runs, SaltProfile, SaltingOutcome, StageBalance, Stream};
 
-/// What the drying stage worked out.
+/// What the drying stage calculates.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct DryingOutcome {
     /// The cheese of the middle tray, in full: the curve that is shown.
@@ -96,12 +96,12 @@ pub fn drying_given(
     let lost_kg = salted.cheese.water_kg - dry_kg;
     let trays = trays::fit(design, salted.cheese_count, salted.diameter_mm, salted.thickness_mm);
     let (fastest, slowest) = if design.tray_swap { spread.swapped } else { spread.unswapped };
-    let beside = |name: &'static str, diffusivity_m2_s: f64| match given.runs {
+    let likely = |name: &'static str, diffusivity_m2_s: f64| match given.runs {
         Runs::WithLikely => with_diffusivity(&cheese, design, name, diffusivity_m2_s, parameters),
         Runs::MiddleOnly => Ok(TrayRun { name, ..middle.clone() }),
     };
     let (if_slow, if_fast) =
-        (beside("slow cheese", MOISTURE_DIFFUSIVITY.range.0)?, beside("fast cheese", MOISTURE_DIFFUSIVITY.range.1)?);
+        (likely("slow cheese", MOISTURE_DIFFUSIVITY.range.0)?, likely("fast cheese", MOISTURE_DIFFUSIVITY.range.1)?);
     let swap_h = (design.tray_swap && design.tray_count > 1).then_some(0.5 * design.drying_h);
     Ok(DryingOutcome {
         salt: salt::profile(salted, &section.axis, section.moisture.half, parameters)?,

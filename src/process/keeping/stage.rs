@@ -27,7 +27,7 @@ pub struct ColdKeeping {
     pub centre_sour_h: Option<f64>,
 }
 
-/// What the keeping stage worked out.
+/// What the keeping stage calculates.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct KeepingOutcome {
     /// All cheeses.

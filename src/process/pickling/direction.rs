@@ -109,7 +109,7 @@ impl Direction {
     pub(super) fn add_rates_along(&self, diffusivity: f64, potential: &[f64], face: &[f64], bath: f64, rate: &mut [f64]) -> f64 {
         let length = self.length;
         for (potential, rate) in potential.chunks_exact(length).zip(rate.chunks_exact_mut(length)) {
-            // Each neighbour's flow is worked out twice, once from either side: nothing waits for the node before.
+            // Each neighbour's flow is calculated twice, once from either side: nothing waits for the node before.
             rate[0] += diffusivity * self.outward[0] * (potential[1] - potential[0]);
             rate[length - 1] += diffusivity * self.inward[length - 1] * (potential[length - 2] - potential[length - 1]);
             let (inward, outward) = (&self.inward[1..length - 1], &self.outward[1..length - 1]);

@@ -4,7 +4,7 @@ use crate::law::jar::JarError;
 use crate::numeric::RootError;
 use crate::process::DryingError;
 
-/// Why a pickling cannot be worked out.
+/// Why a pickling cannot be calculated.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum PicklingError {
     /// A figure is out of range.

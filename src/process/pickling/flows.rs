@@ -13,7 +13,7 @@ pub(super) struct Flows {
     pub(super) cheese: Matter,
 }
 
-/// What was worked out about one batch of cheeses in vinegar.
+/// What was calculated about one batch of cheeses in vinegar.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Exchange {
     /// Vinegar for all of them.

@@ -2,7 +2,7 @@
 
 use crate::law::growth::{ACIDIFIED_PH, TABLE_B_PH};
 
-/// Hours after which no more is worked out.
+/// Hours after which nothing more is calculated.
 pub const LONGEST_SOAK_H: f64 = 2000.0;
 /// The pH below which acidified food must come, and the one that this food needs at its water activity.
 pub const PH_TARGETS: [f64; 2] = [ACIDIFIED_PH.value, TABLE_B_PH.value];

@@ -167,7 +167,7 @@ impl<'a> SoakRun<'a> {
         Ok(())
     }
 
-    /// Works out one step into `trial`; returns its error in tolerances.
+    /// Calculates one step into `trial`; returns its error in tolerances.
     fn try_step(&mut self, step_s: f64) -> f64 {
         let implicit_s = GAMMA * step_s;
         let (now, mut first) = (std::mem::take(&mut self.now), std::mem::take(&mut self.first));
@@ -212,7 +212,7 @@ impl<'a> SoakRun<'a> {
         (cheese + square(now.bath[0], twice.bath[0]) + square(now.bath[1], twice.bath[1])).sqrt()
     }
 
-    /// Works out the rates at some amounts and, where a step is given, the implicit systems as well.
+    /// Calculates the rates at some amounts and, where a step is given, the implicit systems as well.
     fn look(&mut self, at: &Amounts, rate: &mut Amounts, implicit_s: Option<f64>) {
         let acid = self.soak.acid_m2_s;
         self.settle(at, implicit_s.is_some());
@@ -241,7 +241,7 @@ impl<'a> SoakRun<'a> {
         self.axial.assemble(implicit_s, acid, turned);
     }
 
-    /// Works out what carries the amounts at each node and, where they are wanted, the slopes of that.
+    /// Calculates what carries the amounts at each node and, where they are wanted, the slopes of that.
     fn settle(&mut self, at: &Amounts, with_slopes: bool) {
         let (acid, acetate_m2_s) = (self.soak.acid_m2_s, self.soak.acid_m2_s * self.soak.acetate_mobility);
         let nodes = at.acetate.len();

@@ -20,7 +20,7 @@ use crate::numeric::{Fineness, monotone};
 use crate::process::frames::FrameClock;
 use crate::process::{DiscField, DiscFrame, DryingOutcome, DryingPoint, Given, Runs, StageBalance, UncertainParameters};
 
-/// What the vinegar stage worked out.
+/// What the vinegar stage calculates.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct PicklingOutcome {
     /// Whether the cheeses went into vinegar at all; if not, they go on as they came, and what is said of pH is their own.
@@ -131,12 +131,12 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
             field.frames.push(frame(run, at_h, monotone(&size, at_h)));
         }
     })?;
-    let beside = |ends: (f64, f64)| match given.runs {
+    let likely = |ends: (f64, f64)| match given.runs {
         Runs::WithLikely => LikelySoak::of(&cheese, &bath, design.pickling_h, ends, parameters),
         Runs::MiddleOnly => Ok(LikelySoak { soak: shown.soak.clone(), targets: shown.targets, equilibrium_ph }),
     };
-    let slow = beside((ACID_OBSTRUCTION.range.0, BUFFER_SCALE.range.1))?;
-    let fast = beside((ACID_OBSTRUCTION.range.1, BUFFER_SCALE.range.0))?;
+    let slow = likely((ACID_OBSTRUCTION.range.0, BUFFER_SCALE.range.1))?;
+    let fast = likely((ACID_OBSTRUCTION.range.1, BUFFER_SCALE.range.0))?;
     let salt_m2_s = parameters.salt_obstruction * salt_in_vinegar_m2_s(soak.water_share, design.pickling_temperature_c);
     let salt_left_share = salt_left(&soak, salt_m2_s, &[design.pickling_h])?.first().copied().unwrap_or(1.0);
     let end = shown.reported.first().copied().unwrap_or_default();
@@ -257,7 +257,7 @@ fn frame(run: &SoakRun<'_>, at_h: f64, shrunk: f64) -> DiscFrame {
     DiscFrame { at_h, shrunk, values: run.ph().iter().map(|ph| *ph as f32).collect() }
 }
 
-/// A soak beside the one that is shown, as slow or as fast as is likely.
+/// A soak next to the one that is shown, as slow or as fast as is likely.
 struct LikelySoak {
     soak: Vec<PicklePoint>,
     targets: [TargetHours; 2],

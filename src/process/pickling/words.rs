@@ -1,4 +1,4 @@
-//! What a maker must hear beside the figures of a pickling.
+//! What a maker must hear with the figures of a pickling.
 
 use super::{PickleRun, STRONGEST_BUFFER, VinegarBath};
 use crate::law::acidity::{LEAST_ML_PER_G, LEAST_VINEGAR, USUAL_VINEGAR};

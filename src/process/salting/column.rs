@@ -8,7 +8,7 @@ use std::sync::LazyLock;
 const INTERVALS: usize = 2 * Fineness::SHOWN.half_height;
 /// Intervals for likely ranges.
 const COARSE: usize = Fineness::SHOWN.half_height;
-/// Heights of the nodes as shares of the thickness; worked out once, for all cheeses have the same.
+/// Heights of the nodes as shares of the thickness; calculated once, for all cheeses have the same.
 static SHARES: LazyLock<Vec<f64>> = LazyLock::new(|| graded_both(INTERVALS, 1.0, Fineness::SHOWN.ratio));
 /// The same on a coarser grid, for likely ranges.
 static COARSE_SHARES: LazyLock<Vec<f64>> = LazyLock::new(|| graded_both(COARSE, 1.0, Fineness::SHOWN.ratio));

@@ -28,7 +28,7 @@ const LITTLE_SALT: f64 = 1e-3;
 /// Least water of a node, kg/kg: a layer without any would have no equation.
 const LEAST_WATER: f64 = 1e-6;
 
-/// Why the way of the salt cannot be worked out.
+/// Why the way of the salt cannot be calculated.
 #[derive(Clone, Copy, Debug, PartialEq, thiserror::Error)]
 #[error(
     "the salt inside the cheese could not be calculated: the step became too small after {hours:.2} h; choose values closer to those of a kitchen"
@@ -181,7 +181,7 @@ impl<'a> SaltRun<'a> {
         }
     }
 
-    /// Works out the rates of both stages of one step; returns its error in tolerances.
+    /// Calculates the rates of both stages of one step; returns its error in tolerances.
     fn try_step(&mut self, step_s: f64) -> f64 {
         let implicit_s = STAGE * step_s;
         self.layers.known.copy_from_slice(&self.column.salt);

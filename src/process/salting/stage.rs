@@ -11,7 +11,7 @@ use crate::law::{Matter, coat};
 use crate::process::{DrainingOutcome, Given, StageBalance, Stream};
 use std::f64::consts::PI;
 
-/// What the salting stage worked out.
+/// What the salting stage calculates.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct SaltingOutcome {
     /// All cheeses after salting.
@@ -85,7 +85,7 @@ pub enum SaltingError {
         /// Turns chosen.
         turn_count: u32,
     },
-    /// The salt's way inwards cannot be worked out.
+    /// The salt's way inwards cannot be calculated.
     #[error(transparent)]
     Stuck(#[from] SaltStuck),
 }

@@ -20,7 +20,7 @@ pub struct Curd {
     pub curd: Matter,
     /// Drained curd, kg per 100 kg of milk.
     pub yield_percent: f64,
-    /// The same by Van Slyke and Price, beside it.
+    /// The same by Van Slyke and Price, for comparison.
     pub van_slyke_yield_percent: f64,
 }
 

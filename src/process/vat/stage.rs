@@ -12,7 +12,7 @@ use crate::process::{Given, MilkOutcome, StageBalance, Stream};
 /// Joules in a kilowatt hour.
 const JOULES_PER_KWH: f64 = 3.6e6;
 
-/// What the vat stage worked out.
+/// What the vat stage calculates.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct VatOutcome {
     /// The warming curve, from the start to the ladling.
@@ -51,7 +51,7 @@ pub struct VatOutcome {
     pub drained_curd: Matter,
     /// Yield of drained, unsalted curd, kg per 100 kg of milk.
     pub yield_percent: f64,
-    /// Yield by Van Slyke and Price at the same moisture, beside it.
+    /// Yield by Van Slyke and Price at the same moisture, for comparison.
     pub van_slyke_yield_percent: f64,
     /// What crossed the edge of the stage.
     pub balance: StageBalance,
