@@ -27,3 +27,4 @@ pub mod session;
 pub mod source;
 #[cfg(feature = "gui")]
 pub mod ui;
+pub mod words;

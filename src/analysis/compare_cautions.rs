@@ -29,15 +29,15 @@ impl Whose {
 /// One caution of two batches.
 #[derive(Clone, Debug, PartialEq)]
 pub struct ComparedCaution {
-    /// The caution, as the first batch that has it says it; of two severities the louder.
+    /// The caution, as the first batch that has it; of two severities the graver.
     pub caution: Caution,
     /// Whose it is.
     pub whose: Whose,
-    /// What the second batch says, where both have it and it says something else.
-    pub said_of_b: Option<String>,
+    /// The caution of the second batch, where both have it: its numbers may differ.
+    pub of_b: Option<Caution>,
 }
 
-/// Returns the cautions of two batches: the loudest first, and of one severity those that only one has first.
+/// Returns the cautions of two batches: the gravest first, and of one severity those that only one has first.
 ///
 /// # Example
 /// ```
@@ -61,10 +61,10 @@ pub fn compare_cautions(a: &Batch, b: &Batch) -> Vec<ComparedCaution> {
         all.push(ComparedCaution {
             caution: Caution { severity, ..caution.clone() },
             whose: if other.is_some() { Whose::Both } else { Whose::OnlyA },
-            said_of_b: other.filter(|other| other.what != caution.what).map(|other| other.what.clone()),
+            of_b: other.cloned(),
         });
     }
-    let only_b = left.into_iter().map(|caution| ComparedCaution { caution: caution.clone(), whose: Whose::OnlyB, said_of_b: None });
+    let only_b = left.into_iter().map(|caution| ComparedCaution { caution: caution.clone(), whose: Whose::OnlyB, of_b: None });
     all.extend(only_b);
     all.sort_by_key(|compared| (std::cmp::Reverse(compared.caution.severity), compared.whose == Whose::Both));
     all

@@ -12,7 +12,7 @@ pub struct Summary {
     pub dried_cheese_g: Option<f64>,
     /// Hours from the start of warming to the last air, and to the end of the soak where there is one.
     pub finished_h: Option<f64>,
-    /// Stops, cautions and notes.
+    /// Serious warnings, cautions and notes.
     pub cautions: [usize; 3],
 }
 

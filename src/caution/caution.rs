@@ -1,56 +1,68 @@
-//! One caution: how loudly, what causes it, what is the matter, what would lessen it.
+//! One caution as facts: what kind it is with its numbers, how grave, which choice causes it, where that is written.
 
+use super::draining::DrainingCaution;
+use super::drying::DryingCaution;
+use super::facts::{Facts, Severity};
+use super::fresh::NoAcid;
+use super::keeping::KeepingCaution;
+use super::milk::MilkCaution;
+use super::pickling::PicklingCaution;
+use super::salting::SaltingCaution;
+use super::stopped::StageFailed;
+use super::vat::VatCaution;
 use crate::source::SourceId;
 
-/// How loudly a caution is said.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Severity {
-    /// Good to know.
-    Note,
-    /// Something may go wrong.
-    Caution,
-    /// Somebody may be hurt, or the batch will be lost.
-    Stop,
+/// What a caution is about, with its numbers.
+#[derive(Clone, Debug, PartialEq)]
+pub enum CautionKind {
+    /// A stage failed.
+    Stopped(StageFailed),
+    /// The cheese has no acid.
+    Fresh(NoAcid),
+    /// About draining and moulds.
+    Draining(DrainingCaution),
+    /// About milk and calcium.
+    Milk(MilkCaution),
+    /// About warming and setting.
+    Vat(VatCaution),
+    /// About salt and pepper.
+    Salting(SaltingCaution),
+    /// About drying.
+    Drying(DryingCaution),
+    /// About the soak in vinegar.
+    Pickling(PicklingCaution),
+    /// About keeping.
+    Keeping(KeepingCaution),
 }
 
-impl Severity {
-    /// Returns the word that stands before the caution.
-    #[must_use]
-    pub const fn word(self) -> &'static str {
-        match self {
-            Self::Note => "Note",
-            Self::Caution => "Caution",
-            Self::Stop => "Stop",
-        }
-    }
-}
-
-/// One caution.
+/// One caution. The words for it are in [`crate::words`].
 #[derive(Clone, Debug, PartialEq)]
 pub struct Caution {
-    /// A name that never changes, for tests and JSON.
+    /// A name that never changes, for tests and scripts.
     pub key: &'static str,
-    /// How loudly it is said.
+    /// How grave it is.
     pub severity: Severity,
-    /// The input that causes it, if it is one.
+    /// The key of the input that causes it, if one does.
     pub caused_by: Option<&'static str>,
-    /// What is the matter, in one sentence.
-    pub what: String,
-    /// What would lessen it, in one sentence.
-    pub remedy: String,
-    /// Where that stands.
+    /// Where it is written.
     pub source: SourceId,
+    /// What it is about, with its numbers.
+    pub kind: CautionKind,
 }
 
-impl Caution {
-    pub(super) fn new(
-        key: &'static str,
-        severity: Severity,
-        caused_by: Option<&'static str>,
-        source: SourceId,
-        what: impl Into<String>,
-        remedy: impl Into<String>,
-    ) -> Self {
-        Self { key, severity, caused_by, what: what.into(), remedy: remedy.into(), source }
+impl From<CautionKind> for Caution {
+    fn from(kind: CautionKind) -> Self {
+        let Facts { key, severity, caused_by, source } = match &kind {
+            CautionKind::Stopped(failed) => failed.facts(),
+            CautionKind::Fresh(no_acid) => no_acid.facts(),
+            CautionKind::Draining(caution) => caution.facts(),
+            CautionKind::Milk(caution) => caution.facts(),
+            CautionKind::Vat(caution) => caution.facts(),
+            CautionKind::Salting(caution) => caution.facts(),
+            CautionKind::Drying(caution) => caution.facts(),
+            CautionKind::Pickling(caution) => caution.facts(),
+            CautionKind::Keeping(caution) => caution.facts(),
+        };
+        Self { key, severity, caused_by, source, kind }
     }
 }

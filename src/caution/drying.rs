@@ -1,7 +1,7 @@
 //! Cautions about drying.
 
-use super::caution::{Caution, Severity};
-use super::time::hours_in_zone;
+use super::facts::{Facts, Severity};
+use super::fresh::hours_in_zone;
 use crate::batch::Batch;
 use crate::design::DryingPlace;
 use crate::law::brine::{SALT_MOLAR_MASS, SALT_SATURATION};
@@ -14,168 +14,178 @@ crate::constants! {
     UNEVEN = { "Difference of moisture between centre and mean that shows", 8.0, "%", (5.0, 12.0), Ourselves, "by feel", Judged }
 }
 
-pub(super) fn cautions(batch: &Batch, all: &mut Vec<Caution>) {
-    let Some(dried) = batch.drying.done() else { return };
-    dryness(dried, all);
-    warmth(batch, dried, all);
-    air(batch, dried, all);
-    trays(batch, dried, all);
+/// A caution about drying.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum DryingCaution {
+    /// Not dry enough to be kept by dryness.
+    NotKeptByDryness {
+        /// Mean water activity.
+        water_activity: f64,
+        /// That of the centre.
+        centre_water_activity: f64,
+    },
+    /// Dry enough by the model alone.
+    DrynessIsEstimated {
+        /// Mean water activity.
+        water_activity: f64,
+        /// That of the centre.
+        centre_water_activity: f64,
+    },
+    /// Warm for hours.
+    WarmDrying {
+        /// How long between cold and hot keeping.
+        hours: f64,
+        /// In air of which temperature.
+        temperature_c: f64,
+        /// Hours of the whole batch.
+        zone_h: f64,
+        /// The input that says how warm.
+        caused_by: &'static str,
+    },
+    /// The air wets the cheeses.
+    DampAir {
+        /// The input that says how damp.
+        caused_by: &'static str,
+    },
+    /// The cabinet is to be cooler than the room.
+    CabinetBelowRoom {
+        /// What it is set to.
+        cabinet_c: f64,
+        /// The air that it draws in.
+        room_c: f64,
+    },
+    /// A tray is smaller than one cheese.
+    TrayTooSmall,
+    /// Too few trays.
+    TooFewTrays {
+        /// Cheeses.
+        cheeses: u32,
+        /// Trays that they need.
+        needed: u32,
+        /// Trays that there are.
+        there: u32,
+    },
+    /// The trays are too close.
+    TraysTooClose {
+        /// Height between trays.
+        clearance_mm: f64,
+    },
+    /// More salt than the water dissolves.
+    SaltCrystals {
+        /// Salt in the moisture.
+        salt_percent: f64,
+        /// What the water dissolves.
+        dissolves_percent: f64,
+    },
+    /// The centre is much wetter than the mean.
+    WetCentre {
+        /// Moisture of the centre.
+        centre_percent: f64,
+        /// Mean moisture.
+        mean_percent: f64,
+    },
+    /// The drying times are uncertain.
+    ModelUncertainty,
+}
+
+impl DryingCaution {
+    pub(super) const fn facts(&self) -> Facts {
+        use Severity::{Caution, Note, Stop};
+        const TRAYS: &str = "trays_do_not_fit";
+        match self {
+            Self::NotKeptByDryness { .. } => Facts::caused("not_kept_by_dryness", Stop, "drying_h", SourceId::FoodCode),
+            Self::DrynessIsEstimated { .. } => Facts::caused("dryness_is_estimated", Stop, "drying_h", SourceId::Cfr21),
+            Self::WarmDrying { caused_by, .. } => Facts::caused("warm_drying", Stop, caused_by, SourceId::FoodCode),
+            Self::DampAir { caused_by } => Facts::caused("damp_air", Caution, caused_by, SourceId::Ourselves),
+            Self::CabinetBelowRoom { .. } => {
+                Facts::caused("cabinet_below_room", Caution, "cabinet_temperature_c", SourceId::Ourselves)
+            }
+            Self::TrayTooSmall => Facts::caused(TRAYS, Caution, "tray_width_mm", SourceId::Ourselves),
+            Self::TooFewTrays { .. } => Facts::caused(TRAYS, Caution, "tray_count", SourceId::Ourselves),
+            Self::TraysTooClose { .. } => Facts::caused(TRAYS, Caution, "tray_clearance_mm", SourceId::Ourselves),
+            Self::SaltCrystals { .. } => Facts::caused("salt_crystals", Note, "salt_percent", SourceId::Textbook),
+            Self::WetCentre { .. } => Facts::caused("wet_centre", Note, "drying_h", SourceId::Ourselves),
+            Self::ModelUncertainty => {
+                Facts { key: "model_uncertainty", severity: Note, caused_by: None, source: SourceId::Ourselves }
+            }
+        }
+    }
+}
+
+pub(super) fn cautions(batch: &Batch) -> Vec<DryingCaution> {
+    let Some(dried) = batch.drying.done() else { return Vec::new() };
+    let mut all = vec![dryness(dried)];
+    all.extend(warmth(batch, dried));
+    all.extend(air(batch, dried));
+    all.extend(trays(batch, dried));
     let salt_percent = dried.cheese.salt_in_moisture_percent();
     let dissolves_percent = 100.0 * SALT_SATURATION.value * SALT_MOLAR_MASS.value;
     if salt_percent > dissolves_percent {
-        all.push(Caution::new(
-            "salt_crystals",
-            Severity::Note,
-            Some("salt_percent"),
-            SourceId::Textbook,
-            format!(
-                "Dried so far, the cheese has {salt_percent:.0} g of salt for 100 g of water, which dissolves only {dissolves_percent:.0} g: the rest is crystals."
-            ),
-            "Salt less or dry for fewer hours.",
-        ));
+        all.push(DryingCaution::SaltCrystals { salt_percent, dissolves_percent });
     }
-    let end = &dried.end;
-    if end.centre_moisture_percent - end.moisture_percent > UNEVEN.value {
-        all.push(Caution::new(
-            "wet_centre",
-            Severity::Note,
-            Some("drying_h"),
-            SourceId::Ourselves,
-            format!(
-                "The centre is at {:.0} % moisture where the mean is {:.0} %.",
-                end.centre_moisture_percent, end.moisture_percent
-            ),
-            "Let the cheeses rest cold for a day so that the moisture evens out, or dry cooler and longer.",
-        ));
+    let (centre_percent, mean_percent) = (dried.end.centre_moisture_percent, dried.end.moisture_percent);
+    if centre_percent - mean_percent > UNEVEN.value {
+        all.push(DryingCaution::WetCentre { centre_percent, mean_percent });
     }
-    all.push(Caution::new(
-        "model_uncertainty",
-        Severity::Note,
-        None,
-        SourceId::Ourselves,
-        "Drying times come from one fitted diffusivity: half or twice the time is possible in your kitchen.",
-        "Weigh a cheese every few hours; your own weights are worth more than the curve.",
-    ));
+    all.push(DryingCaution::ModelUncertainty);
+    all
 }
 
-/// Cautions about what dryness does and does not do.
-fn dryness(dried: &DryingOutcome, all: &mut Vec<Caution>) {
-    let end = &dried.end;
-    // As the read-outs round, but a figure just above the limit is not shown as the limit.
-    let shown = |activity: f64| {
-        let rounded = (100.0 * activity).round() / 100.0;
-        if activity > SHELF_STABLE.value && rounded <= SHELF_STABLE.value { rounded + 0.01 } else { rounded }
-    };
-    if end.centre_water_activity > SHELF_STABLE.value {
-        all.push(Caution::new(
-            "not_kept_by_dryness",
-            Severity::Stop,
-            Some("drying_h"),
-            SourceId::FoodCode,
-            format!(
-                "Dryness does not preserve this cheese: its water activity is estimated at {:.2} ({:.2} at the centre), and germs and toxins are held back only at {:.2} or less.",
-                shown(end.water_activity), shown(end.centre_water_activity), SHELF_STABLE.value
-            ),
-            "Keep it at 4 °C or colder and eat it within days; an estimate is no measurement. Putting it under oil makes an airless food with little acid, in which botulism has occurred.",
-        ));
+/// Returns what dryness does and does not do.
+fn dryness(dried: &DryingOutcome) -> DryingCaution {
+    let (water_activity, centre_water_activity) = (dried.end.water_activity, dried.end.centre_water_activity);
+    if centre_water_activity > SHELF_STABLE.value {
+        DryingCaution::NotKeptByDryness { water_activity, centre_water_activity }
     } else {
-        all.push(Caution::new(
-            "dryness_is_estimated",
-            Severity::Stop,
-            Some("drying_h"),
-            SourceId::Cfr21,
-            format!(
-                "The water activity is estimated at {:.2} ({:.2} at the centre), at or below the {:.2} of dried food; an estimate from a model is no proof of that.",
-                shown(end.water_activity), shown(end.centre_water_activity), SHELF_STABLE.value
-            ),
-            "Germs had the hours before it was dry, and toxin stays. Have the water activity measured, keep the cheese cold, and follow local food rules.",
-        ));
+        DryingCaution::DrynessIsEstimated { water_activity, centre_water_activity }
     }
 }
 
-/// The caution about hours in warm air.
-fn warmth(batch: &Batch, dried: &DryingOutcome, all: &mut Vec<Caution>) {
+/// Returns the caution about hours in warm air.
+fn warmth(batch: &Batch, dried: &DryingOutcome) -> Option<DryingCaution> {
     let design = &batch.design.drying;
-    let (warm, temperature_c) = match design.drying_place {
+    let (caused_by, temperature_c) = match design.drying_place {
         DryingPlace::Cabinet => ("cabinet_temperature_c", design.cabinet_temperature_c),
         DryingPlace::OpenAir if design.night_temperature_c > design.day_temperature_c => {
             ("night_temperature_c", design.night_temperature_c)
         }
         DryingPlace::OpenAir => ("day_temperature_c", design.day_temperature_c),
     };
-    let drying_h = drying_hours(dried).zone_h;
-    if drying_h > SERVICE_HOURS.value && temperature_c > SERVICE_WARM.value {
-        let zone_h = hours_in_zone(batch).unwrap_or(drying_h);
-        all.push(Caution::new(
-            "warm_drying",
-            Severity::Stop,
-            Some(warm),
-            SourceId::FoodCode,
-            format!("{drying_h:.0} h of drying in air of {temperature_c:.0} °C keep the cheese within 4 to 60 °C ({zone_h:.0} h over the whole batch); guidance for ready-to-eat food allows 2 to 4 h above 21 °C."),
-            "No calculation removes this: only clean pasteurised milk and hygiene, or another way of making, lessen it. Dry cool and for fewer hours.",
-        ));
-    }
+    let hours = drying_hours(dried).zone_h;
+    let is_warm = hours > SERVICE_HOURS.value && temperature_c > SERVICE_WARM.value;
+    is_warm.then(|| DryingCaution::WarmDrying { hours, temperature_c, zone_h: hours_in_zone(batch).unwrap_or(hours), caused_by })
 }
 
-/// The caution about trays that are too few or too small.
-fn trays(batch: &Batch, dried: &DryingOutcome, all: &mut Vec<Caution>) {
+/// Returns the caution about trays that are too few or too small.
+fn trays(batch: &Batch, dried: &DryingOutcome) -> Option<DryingCaution> {
     let design = &batch.design.drying;
-    if !dried.trays_fit {
-        let (what, cause) = if dried.tray_holds == 0 {
-            ("A tray is smaller than one cheese.".to_owned(), "tray_width_mm")
-        } else if dried.trays_wanted > design.tray_count {
-            (
-                format!(
-                    "{} cheeses need {} trays of this size, and there are {}.",
-                    dried.cheese_count, dried.trays_wanted, design.tray_count
-                ),
-                "tray_count",
-            )
-        } else {
-            (
-                format!("The cheeses are too thick for {:.0} mm between trays with 15 mm of air above.", design.tray_clearance_mm),
-                "tray_clearance_mm",
-            )
-        };
-        all.push(Caution::new(
-            "trays_do_not_fit",
-            Severity::Caution,
-            Some(cause),
-            SourceId::Ourselves,
-            what,
-            "Use more or larger trays, or dry in two rounds.",
-        ));
+    if dried.trays_fit {
+        return None;
     }
+    Some(if dried.tray_holds == 0 {
+        DryingCaution::TrayTooSmall
+    } else if dried.trays_wanted > design.tray_count {
+        DryingCaution::TooFewTrays { cheeses: dried.cheese_count, needed: dried.trays_wanted, there: design.tray_count }
+    } else {
+        DryingCaution::TraysTooClose { clearance_mm: design.tray_clearance_mm }
+    })
 }
 
 /// Gain of weight that is more than the rounding of the arithmetic.
 const LEAST_GAIN_PERCENT: f64 = 0.01;
 
-/// Cautions about air that cannot dry.
-fn air(batch: &Batch, dried: &DryingOutcome, all: &mut Vec<Caution>) {
+/// Returns the cautions about air that cannot dry.
+fn air(batch: &Batch, dried: &DryingOutcome) -> Vec<DryingCaution> {
     let design = &batch.design.drying;
     let cabinet = design.drying_place == DryingPlace::Cabinet;
+    let mut all = Vec::new();
     if dried.end.loss_percent < -LEAST_GAIN_PERCENT {
-        all.push(Caution::new(
-            "damp_air",
-            Severity::Caution,
-            Some(if cabinet { "room_humidity_percent" } else { "day_humidity_percent" }),
-            SourceId::Ourselves,
-            "The air is too damp to dry: the cheeses take water from it and end heavier than they began.",
-            "Use drier or warmer air, or wait for it.",
-        ));
+        let caused_by = if cabinet { "room_humidity_percent" } else { "day_humidity_percent" };
+        all.push(DryingCaution::DampAir { caused_by });
     }
-    if cabinet && design.cabinet_temperature_c < design.room_air_temperature_c {
-        all.push(Caution::new(
-            "cabinet_below_room",
-            Severity::Caution,
-            Some("cabinet_temperature_c"),
-            SourceId::Ourselves,
-            format!(
-                "The cabinet is set to {:.0} °C and draws in air of {:.0} °C; a cabinet that only warms cannot cool it.",
-                design.cabinet_temperature_c, design.room_air_temperature_c
-            ),
-            "Set the cabinet warmer than the room, or choose the room's own temperature.",
-        ));
+    let (cabinet_c, room_c) = (design.cabinet_temperature_c, design.room_air_temperature_c);
+    if cabinet && cabinet_c < room_c {
+        all.push(DryingCaution::CabinetBelowRoom { cabinet_c, room_c });
     }
+    all
 }

@@ -1,8 +1,8 @@
 //! Cautions about what the cheeses are kept in, how warm and how long.
 
-use super::caution::{Caution, Severity};
+use super::facts::{Facts, Severity};
 use crate::batch::Batch;
-use crate::design::{KeepingDesign, KeptIn};
+use crate::design::KeptIn;
 use crate::law::growth::{COLD_ENOUGH, Control, TABLE_B_PH};
 use crate::process::KeepingOutcome;
 use crate::source::SourceId;
@@ -10,117 +10,117 @@ use crate::source::SourceId;
 crate::constants! {
     /// Days in oil.
     OIL_DAYS = { "Days that garlic or herbs may stand in oil at 4 °C or colder", 4.0, "d", (2.0, 4.0), OilGuidance, "home food preservation pages, after Nummer 2011", Published }
+    /// Days in the cold.
+    COLD_DAYS = { "Days that food-service rules allow food without acid in the cold before it is discarded", 7.0, "d", (4.0, 7.0), FoodCode, "3-501.17, date marking, at 5 °C or colder; the day of making counts", FromMemory }
 }
 
-pub(super) fn cautions(batch: &Batch, all: &mut Vec<Caution>) {
+/// A caution about keeping.
+#[derive(Clone, Debug, PartialEq)]
+pub enum KeepingCaution {
+    /// Under oil, sour by the model alone.
+    OilIsUntested {
+        /// pH at the centre.
+        centre_ph: f64,
+    },
+    /// Under oil and not sour.
+    OilBeforeAcid {
+        /// pH at the centre.
+        centre_ph: f64,
+        /// pH of a blended sample.
+        slurry_ph: f64,
+        /// The higher of its water activities.
+        water_activity: f64,
+    },
+    /// Too long in oil.
+    LongInOil {
+        /// How long.
+        days: f64,
+    },
+    /// To be kept in a vinegar that there is not.
+    NoVinegarToKeepIn,
+    /// Not cold.
+    WarmKeeping {
+        /// How warm.
+        temperature_c: f64,
+        /// The germs that no published minimum holds back there.
+        growers: Vec<&'static str>,
+    },
+    /// Table B asks for control of time and temperature.
+    NeedsCold {
+        /// pH at the centre.
+        centre_ph: f64,
+        /// The higher of its water activities.
+        water_activity: f64,
+        /// The germs that no published minimum holds back there.
+        growers: Vec<&'static str>,
+        /// The input that most likely changes it.
+        caused_by: &'static str,
+    },
+    /// Table B asks for none, by the model alone.
+    ClassIsNoProof {
+        /// pH at the centre.
+        centre_ph: f64,
+        /// The higher of its water activities.
+        water_activity: f64,
+        /// The input that most likely changes it.
+        caused_by: &'static str,
+    },
+}
+
+impl KeepingCaution {
+    pub(super) const fn facts(&self) -> Facts {
+        use Severity::{Caution, Note, Stop};
+        match self {
+            Self::OilIsUntested { .. } => Facts::caused("oil_is_untested", Stop, "kept_in", SourceId::OilGuidance),
+            Self::OilBeforeAcid { .. } => Facts::caused("oil_before_acid", Stop, "kept_in", SourceId::BotulismReports),
+            Self::LongInOil { .. } => Facts::caused("long_in_oil", Stop, "keeping_days", SourceId::OilGuidance),
+            Self::NoVinegarToKeepIn => Facts::caused("no_vinegar_to_keep_in", Caution, "kept_in", SourceId::Ourselves),
+            Self::WarmKeeping { .. } => Facts::caused("warm_keeping", Stop, "keeping_temperature_c", SourceId::BadBugBook),
+            Self::NeedsCold { caused_by, .. } => Facts::caused("needs_cold", Caution, caused_by, SourceId::FoodCode),
+            Self::ClassIsNoProof { caused_by, .. } => Facts::caused("class_is_no_proof", Note, caused_by, SourceId::FoodCode),
+        }
+    }
+}
+
+pub(super) fn cautions(batch: &Batch) -> Vec<KeepingCaution> {
+    let mut all = Vec::new();
     let design = &batch.design.keeping;
-    let Some(kept) = batch.keeping.done() else { return };
+    let Some(kept) = batch.keeping.done() else { return all };
     let pickled = batch.design.pickling.pickled;
     if design.kept_in == KeptIn::Oil {
-        oil(kept, design, all);
+        all.push(oil(kept));
+        if design.keeping_days > OIL_DAYS.value {
+            all.push(KeepingCaution::LongInOil { days: design.keeping_days });
+        }
     }
     if design.kept_in == KeptIn::Vinegar && !pickled {
-        all.push(Caution::new(
-            "no_vinegar_to_keep_in",
-            Severity::Caution,
-            Some("kept_in"),
-            SourceId::Ourselves,
-            "The cheeses were not soured, so there is no vinegar to keep them in; they are counted as kept without acid.",
-            "Sour them in vinegar, or say that they are taken out.",
-        ));
+        all.push(KeepingCaution::NoVinegarToKeepIn);
     }
-    warmth(kept, design, all);
-    class(kept, pickled, all);
+    if design.keeping_temperature_c > COLD_ENOUGH.value {
+        all.push(KeepingCaution::WarmKeeping { temperature_c: design.keeping_temperature_c, growers: kept.growers.clone() });
+    }
+    all.push(class(kept, pickled));
+    all
 }
 
-/// Cautions about oil, which keeps the air out.
-fn oil(kept: &KeepingOutcome, design: &KeepingDesign, all: &mut Vec<Caution>) {
-    let wanted = TABLE_B_PH.value;
-    let is_sour = kept.centre_ph < wanted;
+/// Returns the caution about oil, which keeps the air out: there is one however sour the cheese is.
+fn oil(kept: &KeepingOutcome) -> KeepingCaution {
+    let is_sour = kept.centre_ph < TABLE_B_PH.value;
     if is_sour {
-        all.push(Caution::new(
-            "oil_is_untested",
-            Severity::Stop,
-            Some("kept_in"),
-            SourceId::OilGuidance,
-            format!("Cheese under oil has no tested recipe, and acid added at home does not make an oil mixture keep: the pH of {:.2} at the centre is only modelled.", kept.centre_ph),
-            format!("Cover it with oil only after a meter has shown less than pH {wanted} at the centre and in a blended cheese; then keep it at 4 °C or colder and eat it within days."),
-        ));
+        KeepingCaution::OilIsUntested { centre_ph: kept.centre_ph }
     } else {
-        all.push(Caution::new(
-            "oil_before_acid",
-            Severity::Stop,
-            Some("kept_in"),
-            SourceId::BotulismReports,
-            format!(
-                "Under oil there is no air, and the cheese is not sour: pH {:.2} at the centre, {:.2} blended, water activity {:.2}. Botulism from cheese kept so is documented, and its toxin may give no sign.",
-                kept.centre_ph, kept.slurry_ph, kept.water_activity
-            ),
-            format!("Do not put it under oil. Leave it in its vinegar, cold, until a meter shows less than pH {wanted} at the centre and in a blended cheese."),
-        ));
-    }
-    if design.keeping_days > OIL_DAYS.value {
-        all.push(Caution::new(
-            "long_in_oil",
-            Severity::Stop,
-            Some("keeping_days"),
-            SourceId::OilGuidance,
-            format!(
-                "{:.0} days in oil are long: guidance allows garlic and herbs in oil {:.0} days at 4 °C or colder.",
-                design.keeping_days, OIL_DAYS.value
-            ),
-            "Cover with oil only what is eaten within days, and keep the rest in its vinegar.",
-        ));
+        KeepingCaution::OilBeforeAcid { centre_ph: kept.centre_ph, slurry_ph: kept.slurry_ph, water_activity: kept.water_activity }
     }
 }
 
-/// Returns the germs that may grow where the cheese is kept, as a sentence to add; nothing if none of those listed may.
-fn may_grow(kept: &KeepingOutcome) -> String {
-    if kept.growers.is_empty() {
-        return String::new();
-    }
-    format!(" Where it is kept no published minimum holds back {}.", kept.growers.join(", "))
-}
-
-/// The caution about keeping that is not cold.
-fn warmth(kept: &KeepingOutcome, design: &KeepingDesign, all: &mut Vec<Caution>) {
-    let temperature_c = design.keeping_temperature_c;
-    if temperature_c > COLD_ENOUGH.value {
-        let germs = may_grow(kept);
-        all.push(Caution::new(
-            "warm_keeping",
-            Severity::Stop,
-            Some("keeping_temperature_c"),
-            SourceId::BadBugBook,
-            format!("The cheeses are kept at {temperature_c:.0} °C.{germs}"),
-            "Keep them at 4 °C or colder, sour or not.",
-        ));
-    }
-}
-
-/// What table B says, and that it proves nothing.
-fn class(kept: &KeepingOutcome, pickled: bool, all: &mut Vec<Caution>) {
-    let (ph, activity) = (kept.centre_ph, kept.water_activity);
-    let cause = if pickled { "pickling_h" } else { "pickled" };
+/// Returns what table B says; it proves nothing.
+fn class(kept: &KeepingOutcome, pickled: bool) -> KeepingCaution {
+    let (centre_ph, water_activity) = (kept.centre_ph, kept.water_activity);
+    let caused_by = if pickled { "pickling_h" } else { "pickled" };
     match kept.table_b {
         Control::AssessmentRequired => {
-            let germs = may_grow(kept);
-            all.push(Caution::new(
-                "needs_cold",
-                Severity::Caution,
-                Some(cause),
-                SourceId::FoodCode,
-                format!("By table B of the Food Code this food needs control of time and temperature (centre pH {ph:.2}, water activity {activity:.2}, both modelled).{germs}"),
-                "Keep it at 4 °C or colder, which slows them and does not stop Listeria, and eat it within days.",
-            ));
+            KeepingCaution::NeedsCold { centre_ph, water_activity, growers: kept.growers.clone(), caused_by }
         }
-        Control::NotRequired => all.push(Caution::new(
-            "class_is_no_proof",
-            Severity::Note,
-            Some(cause),
-            SourceId::FoodCode,
-            format!("Table B of the Food Code asks for no control of time and temperature at these figures (centre pH {ph:.2}, water activity {activity:.2}), but both are modelled and a class of a table is no proof."),
-            "Have pH and water activity measured, and keep the cheese at 4 °C or colder all the same.",
-        )),
+        Control::NotRequired => KeepingCaution::ClassIsNoProof { centre_ph, water_activity, caused_by },
     }
 }

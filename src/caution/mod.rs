@@ -1,28 +1,43 @@
-//! What the maker must be told, each caution with the choice that causes it.
+//! What the maker must be told, as facts: each caution with its numbers and the choice that causes it. The words are in [`crate::words`].
 
 mod begins;
 mod caution;
+mod draining;
 mod drying;
 mod every;
+mod facts;
+mod fresh;
 mod keeping;
 mod milk;
 mod pickling;
 mod salting;
 mod stopped;
-mod time;
 mod vat;
 
 pub use begins::caution_begins;
-pub use caution::{Caution, Severity};
-pub use every::cautions;
-pub use time::hours_in_zone;
+pub use caution::{Caution, CautionKind};
+pub use draining::DrainingCaution;
+pub use drying::DryingCaution;
+pub use every::{cautions, serious_warnings, soak_cautions};
+pub use facts::Severity;
+pub use fresh::{FRESH_PH, NoAcid, hours_in_zone};
+pub use keeping::{COLD_DAYS, KeepingCaution, OIL_DAYS};
+pub use milk::{
+    MilkCaution, QUICK_PASTEURISING, QUICK_PASTEURISING_TIME, RAW_MILK_AGEING, SLOW_PASTEURISING, SLOW_PASTEURISING_TIME,
+};
+pub use pickling::{EGG_SLOWNESS, PicklingCaution, SourAfter, Souring};
+pub use salting::{SALT_LITTLE, SALT_USUAL, SPICES_WITH_BACILLI, SPICES_WITH_CEREUS, SaltingCaution};
+pub use stopped::StageFailed;
+pub use vat::{VatCaution, sets_long};
 
 /// The constants of the cautions, one list a file.
-pub const CONSTANT_LISTS: [(&str, &[crate::source::Constant]); 6] = [
-    ("moulds", time::CONSTANTS),
-    ("milk and salt", milk::CONSTANTS),
+pub const CONSTANT_LISTS: [(&str, &[crate::source::Constant]); 8] = [
+    ("fresh cheese", fresh::CONSTANTS),
+    ("moulds", draining::CONSTANTS),
+    ("raw and unlikely milk", milk::CONSTANTS),
     ("setting", vat::CONSTANTS),
-    ("pepper", salting::CONSTANTS),
+    ("salt and pepper", salting::CONSTANTS),
     ("dryness", drying::CONSTANTS),
-    ("oil", keeping::CONSTANTS),
+    ("eggs in vinegar", pickling::CONSTANTS),
+    ("days in the cold and in oil", keeping::CONSTANTS),
 ];

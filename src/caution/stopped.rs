@@ -1,12 +1,25 @@
-//! A stage that could not be worked out is the first thing to be told.
+//! A stage that could not be calculated is the first thing to say.
 
-use super::caution::{Caution, Severity};
+use super::facts::{Facts, Severity};
 use crate::batch::Batch;
 use crate::design::Stage;
 use crate::process::{DrainingError, DryingError, KeepingError, MilkError, PicklingError, SaltingError, StageError, VatError};
 use crate::source::SourceId;
 
-/// Returns the input that most likely mends an error.
+/// A stage failed.
+#[derive(Clone, Debug, PartialEq)]
+pub struct StageFailed {
+    /// Why.
+    pub error: StageError,
+}
+
+impl StageFailed {
+    pub(super) const fn facts(&self) -> Facts {
+        Facts::caused("stage_failed", Severity::Stop, cause(&self.error), SourceId::Ourselves)
+    }
+}
+
+/// Returns the input whose change most likely mends an error.
 const fn cause(error: &StageError) -> &'static str {
     match error {
         StageError::Milk(MilkError::FatOutOfReach { .. }) => "fat_target_percent",
@@ -26,15 +39,7 @@ const fn cause(error: &StageError) -> &'static str {
     }
 }
 
-pub(super) fn cautions(batch: &Batch, all: &mut Vec<Caution>) {
-    for error in Stage::ALL.into_iter().filter_map(|stage| batch.ending(stage).failed().cloned()) {
-        all.push(Caution::new(
-            "stage_failed",
-            Severity::Stop,
-            Some(cause(&error)),
-            SourceId::Ourselves,
-            format!("A stage cannot be worked out: {error}."),
-            "Everything before it is shown; everything after it waits.",
-        ));
-    }
+pub(super) fn cautions(batch: &Batch) -> Vec<StageFailed> {
+    let failures = Stage::ALL.into_iter().filter_map(|stage| batch.ending(stage).failed().cloned());
+    failures.map(|error| StageFailed { error }).collect()
 }

@@ -8,12 +8,14 @@ use crate::analysis::{
     ComparedCaution, Difference, Likeness, compare, compare_cautions, differing_choices, from_milk, standardisation,
 };
 use crate::batch::{Batch, batch};
+use crate::caution::Severity;
 use crate::design::{Design, Field, MilkKind, Stage, Value};
 use crate::export::{Format, Paper, comparison_pdf, json_figure, printable};
 use crate::figure::{Figure, every_key};
 use crate::file::write_safely;
 use crate::plan::Shopping;
 use crate::report::{ComparedRow, Comparison, both_costs, comparison, cost_note};
+use crate::words::{FROM_A_MODEL, caution_line, caution_words, said_of_b};
 use serde_json::{Map, json};
 use std::io::Write;
 use std::path::Path;
@@ -123,11 +125,14 @@ fn to_json(a: &Batch, b: &Batch) -> serde_json::Value {
             .flat_map(|figure| every_key(figure.key).map(|key| (key.to_owned(), figure_json(figure))));
         stages.insert(stage.key().to_owned(), of_stage.collect::<Map<_, _>>().into());
     }
+    let cautions = compare_cautions(a, b);
+    let serious = cautions.iter().filter(|compared| compared.caution.severity == Severity::Stop);
     json!({
         "a": a.design.title, "b": b.design.title, "choices": choices, "figures": stages,
         "milk": milk.map(|milk| milk.in_words()).unwrap_or_default(),
         "costs": costs_json(a, b), "cost_note": cost_note(a, b),
-        "cautions": compare_cautions(a, b).iter().map(caution_json).collect::<Vec<_>>(),
+        "cautions": cautions.iter().map(caution_json).collect::<Vec<_>>(),
+        "notice": FROM_A_MODEL, "serious_warnings": serious.map(caution_json).collect::<Vec<_>>(),
     })
 }
 
@@ -146,9 +151,18 @@ fn costs_json(a: &Batch, b: &Batch) -> serde_json::Value {
 fn caution_json(compared: &ComparedCaution) -> serde_json::Value {
     let caution = &compared.caution;
     json!({
-        "key": caution.key, "severity": caution.severity.word(), "whose": compared.whose.words(),
-        "what": caution.what, "said_of_b": compared.said_of_b,
+        "key": caution.key, "severity": capital(caution.severity), "whose": compared.whose.words(),
+        "what": caution_words(caution).what, "said_of_b": said_of_b(compared),
     })
+}
+
+/// Written with a capital from the first version on: a script may compare it.
+const fn capital(severity: Severity) -> &'static str {
+    match severity {
+        Severity::Note => "Note",
+        Severity::Caution => "Caution",
+        Severity::Stop => "Stop",
+    }
 }
 
 fn figure_json(figure: &Difference) -> serde_json::Value {
@@ -191,11 +205,20 @@ fn write_text(both: &Comparison, data: &mut dyn Write) -> Result<(), CliError> {
         writeln!(data, "\nThe milk of A brought to the fat and casein of B")?;
         both.milk.iter().try_for_each(|line| writeln!(data, "  {line}"))?;
     }
+    if !both.serious.is_empty() {
+        writeln!(data, "\nSerious warnings of both A and B")?;
+        for compared in &both.serious {
+            writeln!(data, "  {}", caution_line(&compared.caution))?;
+            if let Some(of_b) = said_of_b(compared) {
+                writeln!(data, "    In B: {of_b}")?;
+            }
+        }
+    }
     for (name, cautions) in ["A", "B"].into_iter().zip(&both.cautions).filter(|(_, cautions)| !cautions.is_empty()) {
         writeln!(data, "\nCautions that only {name} has")?;
-        cautions.iter().try_for_each(|caution| writeln!(data, "  {}: {}", caution.severity.word(), caution.what))?;
+        cautions.iter().try_for_each(|caution| writeln!(data, "  {}", caution_line(caution)))?;
     }
-    writeln!(data, "\n≈ same: less apart than the model can tell. A plan from a model, not a measurement.")?;
+    writeln!(data, "\n≈ same: less apart than the model can tell.\n{FROM_A_MODEL}")?;
     Ok(())
 }
 

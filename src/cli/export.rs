@@ -4,6 +4,7 @@ use super::ending::{CliError, Ending};
 use super::options::{DesignOptions, PaperChoice, WeekOptions};
 use super::{open, week};
 use crate::batch::{Batch, batch};
+use crate::caution::{Caution, cautions};
 use crate::curve::{Curve, CurveKey, curve};
 use crate::design::DesignId;
 use crate::export::{ExportError, Format, Paper, calendar, curve_csv, curve_png, curve_svg, figures_csv, json, pdf, text};
@@ -29,7 +30,7 @@ enum Job {
     Calendar,
     FiguresCsv,
     FiguresJson,
-    Curve(CurveKey, fn(&Curve) -> Result<Vec<u8>, ExportError>),
+    Curve(CurveKey, fn(&Curve, &[Caution]) -> Result<Vec<u8>, ExportError>),
 }
 
 pub(super) fn run(options: &DesignOptions, wanted: &Wanted<'_>, words: &mut dyn Write) -> Result<Ending, CliError> {
@@ -77,8 +78,8 @@ fn job(wanted: &Wanted<'_>) -> Result<Job, CliError> {
         (Format::Csv, None) => Ok(Job::FiguresCsv),
         (Format::Json, None) => Ok(Job::FiguresJson),
         (Format::Csv, Some(key)) => Ok(Job::Curve(key, curve_csv)),
-        (Format::Svg, Some(key)) => Ok(Job::Curve(key, |figure| curve_svg(figure).map(String::into_bytes))),
-        (Format::Png, Some(key)) => Ok(Job::Curve(key, curve_png)),
+        (Format::Svg, Some(key)) => Ok(Job::Curve(key, |figure, _| curve_svg(figure).map(String::into_bytes))),
+        (Format::Png, Some(key)) => Ok(Job::Curve(key, |figure, _| curve_png(figure))),
         (Format::Svg | Format::Png, None) => {
             Err(CliError::Arguments(format!("a .{} holds one curve; say which with --curve: {}", format.ending(), curves())))
         }
@@ -106,7 +107,7 @@ fn bytes(job: Job, batch: &Batch, id: Option<DesignId>, now: &Now) -> Result<Vec
         Job::Calendar => week_calendar(batch, id, now)?,
         Job::FiguresCsv => figures_csv(batch)?,
         Job::FiguresJson => json(batch).into_bytes(),
-        Job::Curve(key, write) => write(&curve(batch, key))?,
+        Job::Curve(key, write) => write(&curve(batch, key), &cautions(batch))?,
     })
 }
 
@@ -116,7 +117,7 @@ fn week_calendar(batch: &Batch, id: Option<DesignId>, now: &Now) -> Result<Vec<u
         CliError::Arguments(say.to_owned())
     };
     let week = kitchen_week(batch, now)?.ok_or_else(no_time)?;
-    Ok(calendar(&week, &batch.design.title, id, now)?)
+    Ok(calendar(&week, &batch.design.title, id, &cautions(batch), now)?)
 }
 
 impl From<PaperChoice> for Paper {

@@ -9,6 +9,7 @@ use crate::caution::cautions;
 use crate::design::Stage;
 use crate::export::{self, printable};
 use crate::figure::{Figure, figures};
+use crate::words::{FROM_A_MODEL, caution_line};
 use std::io::Write;
 
 pub(super) fn run(
@@ -45,8 +46,8 @@ fn write_text(batch: &Batch, data: &mut dyn Write) -> Result<(), CliError> {
     }
     writeln!(data, "\nCautions")?;
     for caution in cautions(batch) {
-        writeln!(data, "  {}: {} {}", caution.severity.word(), caution.what, caution.remedy)?;
+        writeln!(data, "  {}", caution_line(&caution))?;
     }
-    writeln!(data, "\nA plan from a model, not a measurement.")?;
+    writeln!(data, "\n{FROM_A_MODEL}")?;
     Ok(())
 }

@@ -4,10 +4,10 @@ use super::described::{described_matter, hours};
 use super::ending::{CliError, Ending};
 use super::open;
 use super::text::write_json;
+use crate::caution::{Caution, soak_cautions};
 use crate::design::{DESCRIBED_PICKLING_FIELDS, DescribedCheese, DescribedPickling, DesignError, Field};
-use crate::process::{
-    LONGEST_SOAK_H, PickleRun, PickledCheese, STRONGEST_BUFFER, TargetHours, VinegarBath, pickle, pickling_cautions,
-};
+use crate::process::{LONGEST_SOAK_H, PickleRun, PickledCheese, STRONGEST_BUFFER, TargetHours, VinegarBath, pickle};
+use crate::words::{CautionWords, caution_line, caution_words};
 use serde_json::{Value, json};
 use std::io::Write;
 
@@ -23,15 +23,15 @@ pub(super) fn run(set: &[String], json: bool, data: &mut dyn Write, words: &mut 
         temperature_c: described.pickling_temperature_c,
     };
     let run = pickle(&cheese, &bath, &report_h).map_err(|error| CliError::Stage(error.to_string()))?;
-    let cautions = pickling_cautions(&run, &bath);
+    let cautions = soak_cautions(&run, &bath);
     let cheese_g = 1000.0 * cheese.matter.total_kg();
     if json {
         write_json(&as_json(&run, cheese_g, &cautions), data)?;
         return Ok(Ending::Done);
     }
     write_text(&run, cheese_g, data)?;
-    for caution in cautions {
-        writeln!(words, "caution: {caution}")?;
+    for caution in &cautions {
+        writeln!(words, "{}", caution_line(caution))?;
     }
     Ok(Ending::Done)
 }
@@ -85,7 +85,11 @@ fn cheese(described: &DescribedPickling) -> Result<PickledCheese, CliError> {
     })
 }
 
-fn as_json(run: &PickleRun, cheese_g: f64, cautions: &[String]) -> Value {
+fn as_json(run: &PickleRun, cheese_g: f64, cautions: &[Caution]) -> Value {
+    let sentences = cautions.iter().map(|caution| {
+        let CautionWords { what, remedy, .. } = caution_words(caution);
+        format!("{what} {remedy}")
+    });
     let points: Vec<Value> = run
         .points
         .iter()
@@ -108,7 +112,7 @@ fn as_json(run: &PickleRun, cheese_g: f64, cautions: &[String]) -> Value {
         "strong_equilibrium_ph": run.strong_equilibrium_ph,
         // The names of the two before, for scripts.
         "balance_ph": run.equilibrium_ph, "strong_balance_ph": run.strong_equilibrium_ph, "targets": targets,
-        "points": points, "cautions": cautions,
+        "points": points, "cautions": sentences.collect::<Vec<_>>(),
     })
 }
 

@@ -3,12 +3,12 @@
 use super::ending::{CliError, Ending};
 use super::open;
 use super::options::{DesignOptions, FigureOptions, FormOptions};
-use super::text::write_json;
+use super::text::{with_notice, write_json, write_notice};
 use crate::analysis::{Cause, Effect, sensitivity};
 use crate::batch::batch;
 use crate::design::{Design, Kind, Value as Chosen};
 use crate::figure::{Figure, current_key, figures};
-use crate::report::number_words;
+use crate::words::number_words;
 use serde_json::{Value, json};
 use std::io::Write;
 
@@ -26,9 +26,11 @@ pub(super) fn run(
         let effects: Vec<Value> = effects.iter().map(|effect| in_json(effect, &batch.design)).collect();
         let unit = figure.map(|figure| figure.unit.symbol());
         // `movers` is the name of the list before, for scripts.
-        write_json(&json!({ "figure": key, "unit": unit, "effects": effects, "movers": effects }), data)?;
+        let answer = json!({ "figure": key, "unit": unit, "effects": effects, "movers": effects });
+        write_json(&with_notice(answer, &batch), data)?;
     } else if let Some(figure) = figure {
         write_words(&figure, &effects, &batch.design, data)?;
+        write_notice(&batch, data)?;
     }
     Ok(Ending::Done)
 }

@@ -3,12 +3,13 @@
 use super::ending::{CliError, Ending};
 use super::open;
 use super::options::{DesignOptions, FormOptions};
-use super::text::{write_failures, write_head, write_json};
+use super::text::{with_notice, write_failures, write_head, write_json};
 use crate::batch::{Batch, batch};
 use crate::design::{BuyFor, Offer, SuppliesDesign};
 use crate::export::printable;
 use crate::plan::{Bought, Need, Shopping, shop};
 use crate::report::{Amount, kitchen_amount, money, shelf_size};
+use crate::words::FROM_A_MODEL;
 use serde_json::{Value, json};
 use std::io::Write;
 
@@ -22,7 +23,7 @@ pub(super) fn run(
     let ending = write_failures(&batch, "", words)?;
     let shopping = shop(&batch).map_err(|why| CliError::Stage(why.to_string()))?;
     if form.json {
-        write_json(&to_json(&batch, &shopping), data)?;
+        write_json(&with_notice(to_json(&batch, &shopping), &batch), data)?;
     } else {
         write_text(&batch, &shopping, data)?;
     }
@@ -88,7 +89,7 @@ fn write_text(batch: &Batch, shopping: &Shopping, data: &mut dyn Write) -> Resul
     }
     write_sums(shopping, supplies, data)?;
     write_milk(batch.design.milk.milk_l, shopping, data)?;
-    writeln!(data, "\nA plan from a model, not a measurement.")?;
+    writeln!(data, "\n{FROM_A_MODEL}")?;
     Ok(())
 }
 

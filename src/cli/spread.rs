@@ -3,7 +3,7 @@
 use super::ending::{CliError, Ending};
 use super::open;
 use super::options::{DesignOptions, FormOptions};
-use super::text::{write_failures, write_json};
+use super::text::{with_notice, write_failures, write_json, write_notice};
 use crate::analysis::LikelyFigure;
 use crate::batch::batch;
 use crate::curve::{LineSpread, SPREAD_NAME, Spread};
@@ -28,9 +28,10 @@ pub(super) fn run(
         return Err(CliError::Stage("the draws could not be worked out".to_owned()));
     };
     if form.json {
-        write_json(&in_json(&spread), data)?;
+        write_json(&with_notice(in_json(&spread), &batch), data)?;
     } else {
         write_words(&spread, data)?;
+        write_notice(&batch, data)?;
     }
     Ok(write_failures(&batch, "", words)?)
 }

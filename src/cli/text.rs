@@ -2,10 +2,11 @@
 
 use super::ending::Ending;
 use crate::batch::Batch;
-use crate::caution::{Severity, cautions};
+use crate::caution::{Caution, Severity, cautions};
 use crate::design::Stage;
-use crate::export::printable;
+use crate::export::{json_notice, printable};
 use crate::figure::Figure;
+use crate::words::{FROM_A_MODEL, caution_line, counted};
 use serde_json::Value;
 use std::io::Write;
 
@@ -40,25 +41,37 @@ pub(super) fn write_failures(batch: &Batch, whose: &str, words: &mut dyn Write) 
     Ok(if batch.first_missing().is_none() { Ending::Done } else { Ending::StageFailed })
 }
 
-/// Writes the title of a design, how many cautions there are, and every one that says stop.
+/// Writes the title of a design, how many cautions there are, and every serious warning.
 pub(super) fn write_head(batch: &Batch, data: &mut dyn Write) -> std::io::Result<()> {
     if !batch.design.title.is_empty() {
         writeln!(data, "{}", printable(&batch.design.title))?;
     }
     let all = cautions(batch);
-    let counted = |severity: Severity, one: &str, more: &str| {
-        let count = all.iter().filter(|caution| caution.severity == severity).count();
-        format!("{count} {}", if count == 1 { one } else { more })
-    };
-    writeln!(
-        data,
-        "{}, {}, {}: `vatsketch figures` shows them all, with what would lessen them.",
-        counted(Severity::Stop, "stop", "stops"),
-        counted(Severity::Caution, "caution", "cautions"),
-        counted(Severity::Note, "note", "notes")
-    )?;
-    for stop in all.iter().filter(|caution| caution.severity == Severity::Stop) {
-        writeln!(data, "  {}: {}", stop.severity.word(), stop.what)?;
+    let counts = Severity::ALL.map(|severity| counted(severity, all.iter().filter(|caution| caution.severity == severity).count()));
+    writeln!(data, "{}: `vatsketch figures` shows them all.", counts.join(", "))?;
+    write_serious(&all, data)
+}
+
+/// Writes each serious warning in full on a line.
+fn write_serious(all: &[Caution], data: &mut dyn Write) -> std::io::Result<()> {
+    let mut serious = all.iter().filter(|caution| caution.severity == Severity::Stop);
+    serious.try_for_each(|caution| writeln!(data, "  {}", caution_line(caution)))
+}
+
+/// Returns a JSON object with what every output says of itself, and the serious warnings of a batch.
+pub(super) fn with_notice(value: Value, batch: &Batch) -> Value {
+    match value {
+        Value::Object(mut members) => {
+            members.extend(json_notice(&cautions(batch)));
+            Value::Object(members)
+        }
+        other => other,
     }
-    Ok(())
+}
+
+/// Writes the serious warnings of a batch, and what every output says of itself.
+pub(super) fn write_notice(batch: &Batch, data: &mut dyn Write) -> std::io::Result<()> {
+    writeln!(data)?;
+    write_serious(&cautions(batch), data)?;
+    writeln!(data, "{FROM_A_MODEL}")
 }

@@ -3,7 +3,7 @@
 use super::ending::{CliError, Ending};
 use super::open;
 use super::options::{DesignOptions, FigureOptions, FormOptions};
-use super::text::write_json;
+use super::text::{with_notice, write_json, write_notice};
 use crate::analysis::why;
 use crate::batch::batch;
 use crate::figure::every_key;
@@ -21,9 +21,10 @@ pub(super) fn run(
     let batch = batch(&open::design(options)?)?;
     let words = why_words(&why(&batch, key).map_err(|error| CliError::Arguments(error.to_string()))?);
     if form.json {
-        write_json(&as_value(key, &words), data)?;
+        write_json(&with_notice(as_value(key, &words), &batch), data)?;
     } else {
         write(&words, data)?;
+        write_notice(&batch, data)?;
     }
     Ok(Ending::Done)
 }

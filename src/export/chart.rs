@@ -1,6 +1,7 @@
 //! A figure made ready to draw: ticks at round numbers, points thinned, everything inside its axes.
 
 use crate::curve::{Axis, Curve, Role, in_one_frame};
+use crate::words::FROM_A_MODEL;
 use serde::Serialize;
 
 /// Most points of a line on paper: one each third of a millimetre of a chart is more than a printer shows.
@@ -17,6 +18,7 @@ pub(super) struct Chart {
     events: Vec<Mark>,
     empty_because: Option<String>,
     in_words: String,
+    notice: &'static str,
 }
 
 #[derive(Debug, Serialize)]
@@ -75,7 +77,17 @@ impl Chart {
         let only_b = of_b.into_iter().filter(|line| of_a.iter().all(|known| known.name != line.name));
         let limits: Vec<Line> = of_a.iter().copied().chain(only_b).cloned().collect();
         let lines = named("A", "solid", one.lines).into_iter().chain(named("B", "dashed", other.lines)).chain(limits).collect();
-        Self { title: one.title, x: one.x, y: one.y, lines, bands: Vec::new(), events: Vec::new(), empty_because: None, in_words }
+        Self {
+            title: one.title,
+            x: one.x,
+            y: one.y,
+            lines,
+            bands: Vec::new(),
+            events: Vec::new(),
+            empty_because: None,
+            in_words,
+            notice: FROM_A_MODEL,
+        }
     }
 
     pub(super) fn of(figure: &Curve) -> Self {
@@ -110,6 +122,7 @@ impl Chart {
             events: events.map(|event| Mark { name: event.name, at: event.at }).collect(),
             empty_because: figure.empty_because.clone(),
             in_words: figure.in_words.clone(),
+            notice: FROM_A_MODEL,
             x,
             y,
         }

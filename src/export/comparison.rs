@@ -45,7 +45,8 @@ mod sheet {
     use crate::export::Paper;
     use crate::export::chart::Chart;
     use crate::export::sheet::Warning;
-    use crate::report::{ComparedRow, Comparison, Plan};
+    use crate::report::{ComparedRow, Comparison};
+    use crate::words::FROM_A_MODEL;
     use serde::Serialize;
 
     #[derive(Debug, Serialize)]
@@ -59,6 +60,7 @@ mod sheet {
         #[serde(rename = "cost-note")]
         cost_note: Option<String>,
         milk: Vec<String>,
+        serious: Vec<Warning>,
         cautions: [Vec<Warning>; 2],
         charts: Vec<Chart>,
         stages: Vec<StageRows>,
@@ -87,12 +89,13 @@ mod sheet {
             Self {
                 paper: paper.sheet(),
                 title: "Two vats side by side",
-                subtitle: Plan::SUBTITLE,
+                subtitle: FROM_A_MODEL,
                 titles: both.titles.clone(),
                 choices: both.choices.iter().map(Row::of).collect(),
                 costs: both.costs.iter().map(Row::of).collect(),
                 cost_note: both.cost_note.clone(),
                 milk: both.milk.clone(),
+                serious: both.serious.iter().map(Warning::of_both).collect(),
                 cautions: [warnings(only_a), warnings(only_b)],
                 charts: both.curves.iter().map(|(a, b)| Chart::of_both(a, b)).collect(),
                 stages: both

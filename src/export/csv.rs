@@ -2,9 +2,11 @@
 
 use super::ExportError;
 use crate::batch::Batch;
+use crate::caution::{Caution, Severity, serious_warnings};
 use crate::curve::{Curve, every_point};
-use crate::design::Stage;
+use crate::design::{Stage, field};
 use crate::figure::{Figure, Reading, every_key, figures};
+use crate::words::{CautionWords, FROM_A_MODEL, caution_line, caution_words, severity_word};
 use csv::{Terminator, Writer, WriterBuilder};
 
 /// Headings of the table of figures.
@@ -12,8 +14,10 @@ const HEADINGS: [&str; 8] = ["stage", "key", "label", "value", "unit", "likely l
 
 /// Returns every figure of a batch as a table: stage, key, label, value, unit, likely low, likely high, words.
 ///
-/// The words are what a figure says that is no number, and the kitchen measure of one that is. A stage that was not worked out has one
-/// row with the key `status`, which says why. A figure whose key was replaced has a second row with the old key, for sheets that look it up.
+/// The words are what a figure says that is no number, and the kitchen measure of one that is. The first row says what these figures are and
+/// are not (key `notice`), then comes a row for each serious warning under its key. A stage that was not calculated has one row with the
+/// key `status`, which says why.
+/// A figure whose key was replaced has a second row with the old key, for sheets that look it up.
 ///
 /// # Errors
 /// [`ExportError::Table`].
@@ -32,6 +36,13 @@ pub fn figures_csv(batch: &Batch) -> Result<Vec<u8>, ExportError> {
     let figures = figures(batch);
     let mut table = table();
     table.write_record(HEADINGS).map_err(refused)?;
+    table.write_record(["", "notice", "What these figures are", "", "", "", "", FROM_A_MODEL]).map_err(refused)?;
+    for warning in serious_warnings(batch) {
+        let stage = warning.caused_by.and_then(|key| field(key).ok()).map_or("", |field| field.stage.key());
+        let CautionWords { what, remedy, .. } = caution_words(&warning);
+        let words = format!("{what} {remedy}");
+        table.write_record([stage, warning.key, severity_word(warning.severity), "", "", "", "", &words]).map_err(refused)?;
+    }
     for stage in Stage::ALL {
         let ending = batch.ending(stage);
         if let Some(why) = ending.why_not() {
@@ -62,27 +73,43 @@ fn row(figure: &Figure, key: &str) -> [String; 8] {
 /// Heading of the last column of a curve.
 const EVENT: &str = "event (what is done or happens here)";
 
-/// Returns every point of a curve as a table: its x axis, then one column a line and two a band, each with its unit in the heading, and last
-/// what is done or happens at that place. An event has a row of its own where the curve has no point there.
+/// Heading of the very last column.
+const NOTICE: &str = "notice (what this is, and the serious warnings)";
+
+/// Returns every point of a curve as a table: its x axis, then one column a line and two a band, each with its unit in the heading, then
+/// what is done or happens at that place. An event has a row of its own where the curve has no point there. The last column has in its
+/// first rows what the curve is and is not, and the serious warnings of the design.
+///
+/// # Arguments
+/// * `figure`: the curve
+/// * `cautions`: of the batch that it belongs to; those that are less grave are left out
 ///
 /// # Errors
 /// [`ExportError::NoCurve`] where the stage was not worked out; [`ExportError::Table`].
 ///
 /// # Example
 /// ```
-/// use vatsketch::{batch::batch, design::Design, export::curve_csv, curve::{curve, CurveKey}};
-/// let bytes = curve_csv(&curve(&batch(&Design::default())?, CurveKey::Warming))?;
+/// use vatsketch::{batch::batch, caution::cautions, design::Design, export::curve_csv, curve::{curve, CurveKey}};
+/// let batch = batch(&Design::default())?;
+/// let bytes = curve_csv(&curve(&batch, CurveKey::Warming), &cautions(&batch))?;
 /// assert!(bytes.starts_with(b"\"time from the start, min\",\"milk, "));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn curve_csv(figure: &Curve) -> Result<Vec<u8>, ExportError> {
+pub fn curve_csv(figure: &Curve, cautions: &[Caution]) -> Result<Vec<u8>, ExportError> {
     refuse_empty(figure)?;
     let points = every_point(figure);
     let mut table = table();
-    table.write_record(points.headings.iter().map(String::as_str).chain([EVENT])).map_err(refused)?;
+    table.write_record(points.headings.iter().map(String::as_str).chain([EVENT, NOTICE])).map_err(refused)?;
+    let serious = cautions.iter().filter(|caution| caution.severity == Severity::Stop).map(caution_line);
+    let mut notices = std::iter::once(FROM_A_MODEL.to_owned()).chain(serious);
+    let columns = points.headings.len();
     for (row, mark) in points.rows.into_iter().zip(points.marks) {
         let values = row.into_iter().map(|value| value.map(number).unwrap_or_default());
-        table.write_record(values.chain([mark])).map_err(refused)?;
+        table.write_record(values.chain([mark, notices.next().unwrap_or_default()])).map_err(refused)?;
+    }
+    // A curve of very few points has rows without numbers for the rest.
+    for notice in notices {
+        table.write_record(vec![String::new(); columns + 1].into_iter().chain([notice])).map_err(refused)?;
     }
     finished(table)
 }

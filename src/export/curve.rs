@@ -2,6 +2,8 @@
 
 use super::ExportError;
 use crate::curve::Curve;
+#[cfg(feature = "paper")]
+use crate::words::FROM_A_MODEL;
 
 /// Pixels a point of a curve's PNG: the drawing is 240 mm wide, which gives 2041.
 #[cfg(feature = "paper")]
@@ -86,7 +88,7 @@ fn described(figure: &Curve) -> String {
     let lines = listed("Lines", figure.series.iter().map(|series| series.name.to_owned()).collect());
     let bands = listed("Shaded", figure.bands.iter().map(|band| band.name.to_owned()).collect());
     let events = listed("Marked", figure.events.iter().map(|event| format!("{} at {:.1}", event.name, event.at)).collect());
-    format!("{} Across: {}. Up: {}.{lines}{bands}{events}", figure.in_words, axis(&figure.x), axis(&figure.y))
+    format!("{} Across: {}. Up: {}.{lines}{bands}{events} {FROM_A_MODEL}", figure.in_words, axis(&figure.x), axis(&figure.y))
 }
 
 /// Returns words as XML text.

@@ -1,9 +1,10 @@
 //! The figures for another program: one object a stage, numbers in full.
 
 use crate::batch::{Batch, Progress};
-use crate::caution::cautions;
+use crate::caution::{Caution, Severity, cautions};
 use crate::design::Stage;
 use crate::figure::{Figure, Reading, every_key, figures};
+use crate::words::{CautionWords, FROM_A_MODEL, caution_words};
 use serde_json::{Map, Value, json as object};
 
 /// Returns the figures of a batch as JSON over several lines: how each stage ended and its figures by key, likely ranges, cautions, balance.
@@ -27,19 +28,42 @@ pub fn json(batch: &Batch) -> String {
     all.insert("likely".to_owned(), Value::Object(json_by_key(likely, |figure| object!(figure.likely))));
     all.insert("cautions".to_owned(), json_cautions(batch));
     all.insert("balance".to_owned(), object!({ "greatest_relative_residual": batch.balance.greatest_relative_residual() }));
+    all.extend(json_notice(&cautions(batch)));
     format!("{:#}\n", Value::Object(all))
 }
 
 /// Returns the cautions of a batch as a JSON list.
 #[must_use]
 pub fn json_cautions(batch: &Batch) -> Value {
-    let cautions = cautions(batch).into_iter().map(|caution| {
-        object!({
-            "key": caution.key, "severity": caution.severity.word().to_lowercase(), "caused_by": caution.caused_by,
-            "what": caution.what, "remedy": caution.remedy, "source": caution.source,
-        })
-    });
-    Value::Array(cautions.collect())
+    Value::Array(cautions(batch).iter().map(json_caution).collect())
+}
+
+/// Returns a caution as a JSON object.
+fn json_caution(caution: &Caution) -> Value {
+    let CautionWords { what, remedy, .. } = caution_words(caution);
+    object!({
+        "key": caution.key, "severity": caution.severity.key(), "caused_by": caution.caused_by,
+        "what": what, "remedy": remedy, "source": caution.source,
+    })
+}
+
+/// Returns what every JSON output has: what it is and is not, and the serious warnings, as members of an object.
+///
+/// # Arguments
+/// * `cautions`: of what is put out; those that are less grave are left out
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::batch, caution::cautions, design::Design, export::json_notice};
+/// let members = json_notice(&cautions(&batch(&Design::default())?));
+/// assert!(members["notice"].as_str().is_some_and(|line| line.contains("not a measurement")));
+/// assert_eq!(members["serious_warnings"][0]["key"], "no_acid");
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[must_use]
+pub fn json_notice(cautions: &[Caution]) -> Map<String, Value> {
+    let serious = cautions.iter().filter(|caution| caution.severity == Severity::Stop).map(json_caution);
+    Map::from_iter([("notice".to_owned(), object!(FROM_A_MODEL)), ("serious_warnings".to_owned(), Value::Array(serious.collect()))])
 }
 
 fn json_stage(batch: &Batch, stage: Stage, figures: &[Figure]) -> Value {

@@ -3,7 +3,8 @@
 use super::aim::Aim;
 use crate::caution::{Caution, Severity};
 use crate::plan::whole_day_words;
-use crate::report::{Line, Step, agenda, brief, short_day};
+use crate::report::{Line, Step, agenda, short_day};
+use crate::words::{caution_words, severity_word};
 use serde::Serialize;
 
 /// One day.
@@ -87,10 +88,10 @@ impl Row {
 impl Short {
     pub(super) fn of(caution: &Caution) -> Self {
         Self {
-            word: caution.severity.word(),
+            word: severity_word(caution.severity),
             grave: caution.severity == Severity::Stop,
             note: caution.severity == Severity::Note,
-            what: brief(caution).to_owned(),
+            what: caution_words(caution).short,
         }
     }
 }

@@ -4,8 +4,10 @@ use super::Paper;
 use super::aim::Aim;
 use super::chart::Chart;
 use super::kitchen::{DayRow, LogRow, Short, days, log};
+use crate::analysis::ComparedCaution;
 use crate::caution::{Caution, Severity};
 use crate::report::{Plan, ShoppingRow, Timing, short_moment};
+use crate::words::{CautionWords, caution_words, said_of_b, severity_word};
 use serde::Serialize;
 
 /// The whole plan in words.
@@ -114,13 +116,23 @@ impl Bought {
 }
 
 impl Warning {
+    /// Returns a caution that two designs have, with what B is told where its numbers differ.
+    pub(super) fn of_both(compared: &ComparedCaution) -> Self {
+        let mut warning = Self::of(&compared.caution);
+        if let Some(of_b) = said_of_b(compared) {
+            warning.what = format!("A: {} B: {of_b}", warning.what);
+        }
+        warning
+    }
+
     pub(super) fn of(caution: &Caution) -> Self {
+        let CautionWords { what, remedy, .. } = caution_words(caution);
         Self {
-            word: caution.severity.word(),
+            word: severity_word(caution.severity),
             grave: caution.severity == Severity::Stop,
             note: caution.severity == Severity::Note,
-            what: caution.what.clone(),
-            remedy: caution.remedy.clone(),
+            what,
+            remedy,
         }
     }
 }

@@ -1,8 +1,8 @@
 //! The plan as plain text, for a terminal, a message or the clipboard.
 
-use crate::caution::Caution;
 use crate::plan::whole_day_words;
 use crate::report::{Cost, Line, Plan, Purchase, ShoppingRow, StepTime, Target, Timing, agenda, short_moment};
+use crate::words::caution_line;
 
 /// Columns of a terminal that everybody has.
 const COLUMNS: usize = 80;
@@ -45,7 +45,7 @@ pub fn text(plan: &Plan) -> String {
     }
     if !plan.before_all.is_empty() {
         page.heading("Before you begin");
-        plan.before_all.iter().for_each(|caution| page.paragraph("! ", "  ", &warning(caution)));
+        plan.before_all.iter().for_each(|caution| page.paragraph("! ", "  ", &caution_line(caution)));
     }
     if !plan.shopping.is_empty() {
         page.heading("To buy and to have at hand");
@@ -139,7 +139,7 @@ impl Page {
             return;
         }
         for caution in &step.cautions {
-            self.paragraph("  ! ", "    ", &warning(caution));
+            self.paragraph("  ! ", "    ", &caution_line(caution));
         }
         let lasts = step.lasts.as_ref().map(|lasts| format!(" {}", amount(lasts))).unwrap_or_default();
         let first = line.times.first().filter(|_| !line.by_date).map(StepTime::words).unwrap_or_default();
@@ -174,10 +174,6 @@ fn when(timing: &Timing) -> String {
 
 fn no_packages(why: &str) -> String {
     format!("No packages could be chosen: {why}.")
-}
-
-fn warning(caution: &Caution) -> String {
-    format!("{}: {} {}", caution.severity.word(), caution.what, caution.remedy)
 }
 
 fn bought(row: &ShoppingRow) -> String {

@@ -20,8 +20,9 @@ mod vat;
 pub use crate::numeric::Fineness;
 pub use draining::{DrainingError, DrainingOutcome, draining, draining_given};
 pub use drying::{
-    AirNow, AirPlan, Cheese, DiscRun, DryingError, DryingOutcome, DryingPoint, OpenFaces, Place, Problem, Surface, TRAY_CONSTANTS,
-    TRAY_COOLING, TrayFit, TrayRun, cabinet_humidity_percent, dry_cheese, drying, drying_given, problem, tray_fit, tray_holds,
+    AirNow, AirPlan, Cheese, DiscRun, DryingError, DryingOutcome, DryingPoint, OpenFaces, Place, Problem, Surface, TRAY_AIR,
+    TRAY_CONSTANTS, TRAY_COOLING, TrayFit, TrayRun, cabinet_humidity_percent, dry_cheese, drying, drying_given, problem, tray_fit,
+    tray_holds,
 };
 pub use field::{DiscField, DiscFrame};
 pub use flow::{StageBalance, Stream};
@@ -35,8 +36,8 @@ pub use keeping::{
 pub use milk::{CONSTANTS as MILK_CONSTANTS, MilkError, MilkOutcome, animal, milk, milk_given};
 pub use pickling::{
     CONSTANTS as PICKLING_CONSTANTS, LONGEST_SOAK_H, PH_TARGETS, PicklePoint, PickleRun, PickledCheese, PicklingError,
-    PicklingOutcome, STRONGEST_BUFFER, Soak, SoakRun, SoakState, Swelling, SwollenPoint, TargetHours, VinegarBath,
-    cautions as pickling_cautions, pickle, pickling, pickling_given, salt_left,
+    PicklingOutcome, STRONGEST_BUFFER, Soak, SoakRun, SoakState, Swelling, SwollenPoint, TargetHours, VinegarBath, pickle,
+    pickling, pickling_given, salt_left,
 };
 pub use salting::{
     Face, SaltColumn, SaltPoint, SaltProfile, SaltRun, SaltStuck, SaltingError, SaltingOutcome, WaterAt, salting, salting_given,

@@ -3,7 +3,7 @@
 use super::money;
 use crate::analysis::{ComparedCaution, Likeness, Whose, compare, compare_cautions, differing_choices, standardisation};
 use crate::batch::Batch;
-use crate::caution::Caution;
+use crate::caution::{Caution, Severity};
 use crate::curve::{Curve, CurveKey, curve};
 use crate::design::{Good, Stage, Value, lower_first};
 use crate::figure::Weight;
@@ -41,6 +41,8 @@ pub struct Comparison {
     pub cost_note: Option<String>,
     /// What differs in the milk, and what cream and dry milk can and cannot mend, a sentence each.
     pub milk: Vec<String>,
+    /// The serious warnings that both have.
+    pub serious: Vec<ComparedCaution>,
     /// The cautions that only A has, and those that only B has.
     pub cautions: [Vec<Caution>; 2],
     /// Each curve of A and of B.
@@ -63,6 +65,7 @@ pub struct Comparison {
 pub fn comparison(a: &Batch, b: &Batch) -> Comparison {
     let milk = standardisation(a, b);
     let cautions = compare_cautions(a, b);
+    let is_shared = |compared: &&ComparedCaution| compared.whose == Whose::Both && compared.caution.severity == Severity::Stop;
     Comparison {
         titles: [title(a), title(b)],
         choices: choices(a, b),
@@ -70,6 +73,7 @@ pub fn comparison(a: &Batch, b: &Batch) -> Comparison {
         costs: compared_costs(a, b),
         cost_note: cost_note(a, b),
         milk: milk.map(|milk| milk.in_words()).unwrap_or_default(),
+        serious: cautions.iter().filter(is_shared).cloned().collect(),
         cautions: [only(Whose::OnlyA, &cautions), only(Whose::OnlyB, &cautions)],
         curves: curves(a, b),
     }

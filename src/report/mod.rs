@@ -2,7 +2,6 @@
 
 mod agenda;
 mod amount;
-mod brief;
 mod comparison;
 mod facts;
 mod laws;
@@ -19,12 +18,11 @@ mod why;
 
 pub use agenda::{Day, Line, agenda};
 pub use amount::{Amount, Target, duration, elapsed};
-pub use brief::brief;
 pub use comparison::{ComparedRow, Comparison, both_costs, compared_costs, comparison, cost_note};
 pub use laws::{LawRow, laws};
 pub use plan::{Plan, Stopped, plan, plan_at, week_plan};
 pub use purchase::{Cost, Purchase};
-pub use record::{RecordRow, constant_row, correlation_row, number_words, source_title};
+pub use record::{RecordRow, constant_row, correlation_row, source_title};
 pub use shelf::{kitchen_amount, money, shelf_size};
 pub use shopping::ShoppingRow;
 pub use sources::UsedSource;

@@ -7,6 +7,7 @@ use crate::caution::{Caution, cautions};
 use crate::curve::{Curve, CurveKey, curve};
 use crate::design::Stage;
 use crate::plan::{KitchenWeek, Now, kitchen_week};
+use crate::words::FROM_A_MODEL;
 
 /// A stage that could not be worked out, and why.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -57,8 +58,6 @@ pub struct Plan {
 impl Plan {
     /// What a plan is called whose maker gave it no name.
     pub const UNTITLED: &'static str = "A vat of small fresh rennet cheeses";
-    /// What this paper is, and what it is not.
-    pub const SUBTITLE: &'static str = "A plan from a model, not a measurement. Local food rules and licensed practice come first.";
 }
 
 /// Returns the plan of a batch with times that count from the start of warming. A stage that failed is named with its reason; what could be worked out is planned all the same.
@@ -115,7 +114,7 @@ pub fn week_plan(batch: &Batch, week: Option<&KitchenWeek>) -> Plan {
     let title = batch.design.title.trim();
     Plan {
         title: if title.is_empty() { Plan::UNTITLED.to_owned() } else { title.to_owned() },
-        subtitle: Plan::SUBTITLE,
+        subtitle: FROM_A_MODEL,
         note: batch.design.note.trim().to_owned(),
         figures: facts.lead(),
         shopping: shopping.rows,

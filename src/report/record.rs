@@ -1,6 +1,7 @@
 //! Records of constants and formulae in words: name, value with its range, and how far to trust it.
 
 use crate::source::{AnyCorrelation, Constant, SourceId, SourceRow};
+use crate::words::number_words;
 
 /// One record in words.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -70,11 +71,4 @@ pub fn source_title(rows: &[SourceRow], id: SourceId) -> String {
 fn sourced(rows: &[SourceRow], id: SourceId, locator: &str, standing: &str) -> String {
     let place = if locator.is_empty() { String::new() } else { format!("; {locator}") };
     format!("{standing}: {}{place}", source_title(rows, id))
-}
-
-/// Returns a number with the digits that it was given with; very small and very large ones with a power of ten.
-#[must_use]
-pub fn number_words(value: f64) -> String {
-    let size = value.abs();
-    if size > 0.0 && !(1e-3..1e6).contains(&size) { format!("{value:e}").replace('e', " × 10^") } else { format!("{value}") }
 }

@@ -20,7 +20,7 @@ fn every_row_the_milk_and_the_cautions_can_be_found_on_both_papers() {
     for paper in Paper::ALL {
         let read = read(&comparison_pdf(&both, paper).unwrap());
         let count = read.pages.len();
-        let foot = |page: usize| squeezed(&format!("{}{page}/{count}", vatsketch::report::Plan::SUBTITLE));
+        let foot = |page: usize| squeezed(&format!("{}{page}/{count}", vatsketch::words::FROM_A_MODEL));
         let letters = (1..=count).fold(read.letters, |letters, page| letters.replace(&foot(page), ""));
         let rows = both.choices.iter().chain(&both.costs).chain(both.stages.iter().flat_map(|(_, rows)| rows));
         let mut wanted: Vec<String> =

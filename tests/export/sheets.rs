@@ -65,7 +65,7 @@ fn days_times_steps_and_short_cautions_are_on_the_pages_to_do() {
         for (_, read) in sheets {
             let to_do: String = read.sheets[..parts(read).0].concat();
             let said = |words: &str| assert!(to_do.contains(&squeezed(words)), "{name}: `{words}` is not on the pages to do");
-            said(Plan::SUBTITLE);
+            said(FROM_A_MODEL);
             for day in agenda(&plan.steps) {
                 day.date.iter().for_each(|date| said(&whole_day_words(*date)));
                 for line in day.lines {
@@ -94,7 +94,7 @@ fn every_time_has_its_row_in_the_log_and_all_else_is_behind() {
             assert!(log.contains("WhatIwouldchange"), "{name}");
             // What runs on overleaf has the foot of the page in its midst.
             let count = read.sheets.len();
-            let foot = |page: usize| squeezed(&format!("{}{page}/{count}", Plan::SUBTITLE));
+            let foot = |page: usize| squeezed(&format!("{}{page}/{count}", FROM_A_MODEL));
             let behind = (1..=count).fold(read.sheets[to_do + record..].concat(), |behind, page| behind.replace(&foot(page), ""));
             let bought = plan.shopping.iter().filter_map(|row| row.buy.as_ref()).map(Purchase::words);
             let remedies = plan.cautions.iter().map(|caution| caution.remedy.clone());

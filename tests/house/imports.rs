@@ -8,7 +8,7 @@ fn allowed() -> BTreeMap<&'static str, Vec<&'static str>> {
     let core = ["source", "numeric", "law", "design", "process"];
     let read = ["source", "numeric", "law", "design", "process", "batch", "figure", "caution"];
     let said = ["source", "numeric", "law", "design", "process", "batch", "figure", "caution", "analysis"];
-    let session = [&said[..], &["plan", "curve", "report", "export", "file"]].concat();
+    let session = [&said[..], &["plan", "curve", "words", "report", "export", "file"]].concat();
     let with = |few: &[&'static str], more: &[&'static str]| few.iter().chain(more).copied().collect::<Vec<_>>();
     BTreeMap::from([
         ("source", vec![]),
@@ -22,8 +22,9 @@ fn allowed() -> BTreeMap<&'static str, Vec<&'static str>> {
         ("analysis", with(&read, &[])),
         ("curve", with(&said, &[])),
         ("plan", with(&said, &[])),
-        ("report", with(&said, &["plan", "curve"])),
-        ("export", with(&said, &["plan", "curve", "report"])),
+        ("words", with(&said, &["plan"])),
+        ("report", with(&said, &["plan", "curve", "words"])),
+        ("export", with(&said, &["plan", "curve", "words", "report"])),
         ("file", vec!["source", "design"]),
         ("session", with(&session, &[])),
         ("cli", with(&session, &["session"])),
@@ -79,8 +80,10 @@ fn the_reader_of_imports_sees_single_and_grouped_ones() {
 
 #[test]
 fn the_core_knows_no_clock_file_thread_or_widget() {
-    let core =
-        ["source", "numeric", "law", "design", "process", "batch", "figure", "caution", "analysis", "plan", "curve", "report"];
+    let core = [
+        "source", "numeric", "law", "design", "process", "batch", "figure", "caution", "analysis", "plan", "curve", "words",
+        "report",
+    ];
     let outside = [
         "std::fs",
         "std::time",

@@ -5,7 +5,7 @@ mod words;
 
 use super::ending::{CliError, Ending};
 use super::options::{DesignOptions, FormOptions, WeekOptions};
-use super::text::{write_failures, write_json};
+use super::text::{with_notice, write_failures, write_json};
 use super::{open, week};
 use crate::batch::batch;
 use crate::plan::{ScheduleError, counted, kitchen_week};
@@ -24,7 +24,7 @@ pub(super) fn run(
     // First, because it may be why there is nothing to plan.
     let ending = write_failures(&batch, "", words)?;
     match kitchen_week(&batch, &now)? {
-        Some(week) if form.json => write_json(&json::of_week(&batch, &week, &now), data)?,
+        Some(week) if form.json => write_json(&with_notice(json::of_week(&batch, &week, &now), &batch), data)?,
         Some(week) => words::write_week(&batch, &week, data)?,
         None => {
             let counted = counted(&batch);
@@ -32,7 +32,7 @@ pub(super) fn run(
                 return Err(CliError::Stage(ScheduleError::NothingToPlan.to_string()));
             }
             if form.json {
-                write_json(&json::of_open(&batch, &counted, &now), data)?;
+                write_json(&with_notice(json::of_open(&batch, &counted, &now), &batch), data)?;
             } else {
                 words::write_open(&batch, &counted, data)?;
             }

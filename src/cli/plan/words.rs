@@ -5,6 +5,7 @@ use crate::cli::text::write_head;
 use crate::design::{hour, lower_first};
 use crate::plan::{Counted, KitchenWeek, Lost, Taken, WeekTask, ends_before_words, length, weekday_name};
 use crate::report::elapsed;
+use crate::words::FROM_A_MODEL;
 use jiff::civil::{Date, DateTime};
 use std::io::{Result, Write};
 
@@ -52,9 +53,9 @@ pub(super) fn write_week(batch: &Batch, week: &KitchenWeek, data: &mut dyn Write
     write_foot(data)
 }
 
-/// Writes what is as true of a plan from a model as of its figures.
+/// Writes what every output says of itself.
 fn write_foot(data: &mut dyn Write) -> Result<()> {
-    writeln!(data, "\nA plan from a model, not a measurement.")
+    writeln!(data, "\n{FROM_A_MODEL}")
 }
 
 fn write_task(task: &WeekTask, data: &mut dyn Write) -> Result<()> {

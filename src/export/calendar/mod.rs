@@ -3,8 +3,10 @@
 mod lines;
 
 use super::{ExportError, printable};
+use crate::caution::{Caution, Severity};
 use crate::design::DesignId;
 use crate::plan::{KitchenWeek, Now, WeekTask};
+use crate::words::{FROM_A_MODEL, caution_line};
 use jiff::ToSpan;
 use jiff::civil::{Date, DateTime};
 use jiff::tz::TimeZone;
@@ -17,12 +19,12 @@ const PRODUCT: &str = concat!("-//Vatsketch//Vatsketch ", env!("CARGO_PKG_VERSIO
 const NAMES: Uuid = Uuid::from_u128(0x2035_8962_8195_492e_862d_b598_85e3_6223);
 /// When the calendar calls: five minutes before hands are needed, time to wash and to go there. Our own choice.
 const CALLS: &str = "-PT5M";
-/// Said in every event.
-const FROM_A_MODEL: &str = "A plan from a model, not a measurement.";
+/// The key that the entry to read first is named by, as a task is by its own.
+const READ_FIRST: &str = "read_first";
 /// 2020-01-01 00:00 UTC, in seconds from 1970: from here revisions are counted.
 const REVISIONS_FROM_S: i64 = 1_577_836_800;
 
-/// Returns a week as iCalendar, one event a task.
+/// Returns a week as iCalendar, one event a task, and one to read first.
 ///
 /// Times are those of the wall clock without a zone ("floating"), so a task is at 06:15 whatever the season, and the file needs no table of
 /// zones. A task without hands takes no time: it has a start and no end. The last day of keeping is a whole day. Only what needs hands calls, five
@@ -36,6 +38,7 @@ const REVISIONS_FROM_S: i64 = 1_577_836_800;
 /// # Arguments
 /// * `week`: as [`crate::plan::kitchen_week()`] plans it
 /// * `title`, `id`: the design's
+/// * `cautions`: of the batch; its serious warnings are the calendar's description and an entry for the whole first day
 /// * `now`: when the plan was made
 ///
 /// # Errors
@@ -43,24 +46,34 @@ const REVISIONS_FROM_S: i64 = 1_577_836_800;
 ///
 /// # Source
 /// RFC 5545: 3.1 lines and folding, 3.3.5 form 1 floating times, 3.3.11 text, 3.6.1 events without an end, 3.6.6 alarms, 3.8.2.7 what shows as
-/// busy, 3.8.4.7 UID, 3.8.7.2 DTSTAMP, 3.8.7.4 SEQUENCE; RFC 9562, 5.5 names of version 5; RFC 7986, 5.1 NAME.
+/// busy, 3.8.4.7 UID, 3.8.7.2 DTSTAMP, 3.8.7.4 SEQUENCE; RFC 9562, 5.5 names of version 5; RFC 7986, 5.1 NAME, 5.2 DESCRIPTION.
 ///
 /// # Example
 /// ```
 /// use jiff::{civil::date, tz::TimeZone};
-/// use vatsketch::{batch::batch, design::{Design, Wish}, export::calendar, plan::{Now, kitchen_week}};
+/// use vatsketch::{batch::batch, caution::cautions, design::{Design, Wish}, export::calendar, plan::{Now, kitchen_week}};
 /// let now = Now { at: date(2031, 5, 5).at(8, 0, 0, 0), zone: TimeZone::UTC };
 /// let mut design = Design::default();
 /// design.week.wish = Wish::StartAt(date(2031, 5, 9).at(14, 30, 0, 0));
-/// let week = kitchen_week(&batch(&design)?, &now)?.ok_or("no wish")?;
-/// let text = String::from_utf8(calendar(&week, "Trial", None, &now)?)?;
+/// let batch = batch(&design)?;
+/// let week = kitchen_week(&batch, &now)?.ok_or("no wish")?;
+/// let text = String::from_utf8(calendar(&week, "Trial", None, &cautions(&batch), &now)?)?;
 /// assert!(text.contains("DTSTART:20310509T143000\r\n"));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn calendar(week: &KitchenWeek, title: &str, id: Option<DesignId>, now: &Now) -> Result<Vec<u8>, ExportError> {
+pub fn calendar(
+    week: &KitchenWeek,
+    title: &str,
+    id: Option<DesignId>,
+    cautions: &[Caution],
+    now: &Now,
+) -> Result<Vec<u8>, ExportError> {
     let stamp = Stamp::of(now)?;
     let title = plain(title);
-    let events = week.tasks.iter().map(|task| Event::of(task, &title, id)).collect::<Result<Vec<_>, _>>()?;
+    let notice = plain(&notice(cautions));
+    let first = week.tasks.first().map(|task| Event::to_read(&notice, &title, id, task.start.date())).transpose()?;
+    let tasks = week.tasks.iter().map(|task| Event::of(task, &title, id));
+    let events = first.map(Ok).into_iter().chain(tasks).collect::<Result<Vec<_>, _>>()?;
     let mut lines = Lines::default();
     lines.component("VCALENDAR", |lines| {
         lines.value("VERSION", "2.0");
@@ -71,6 +84,8 @@ pub fn calendar(week: &KitchenWeek, title: &str, id: Option<DesignId>, now: &Now
             // Read by calendars that do not know the newer word.
             lines.text("X-WR-CALNAME", &title);
         }
+        lines.text("DESCRIPTION", &notice);
+        lines.text("X-WR-CALDESC", &notice);
         for event in &events {
             event.write(&stamp, lines);
         }
@@ -113,6 +128,17 @@ impl Event {
         Ok(Self { name: name(title, id, &task.key), summary, description, start, end })
     }
 
+    /// Returns the entry of the whole first day: what the plan is and is not, and the serious warnings.
+    fn to_read(notice: &str, title: &str, id: Option<DesignId>, day: Date) -> Result<Self, ExportError> {
+        Ok(Self {
+            name: name(title, id, READ_FIRST),
+            summary: "Read first: what this plan is, and its warnings".to_owned(),
+            description: if title.is_empty() { notice.to_owned() } else { format!("{title}\n{notice}") },
+            start: ("DTSTART;VALUE=DATE", date(day)?),
+            end: None,
+        })
+    }
+
     fn write(&self, stamp: &Stamp, lines: &mut Lines) {
         lines.component("VEVENT", |lines| {
             lines.value("UID", &self.name);
@@ -134,6 +160,12 @@ impl Event {
             }
         });
     }
+}
+
+/// Returns what a plan is and is not, and the serious warnings, a line each.
+fn notice(cautions: &[Caution]) -> String {
+    let serious = cautions.iter().filter(|caution| caution.severity == Severity::Stop).map(caution_line);
+    std::iter::once(FROM_A_MODEL.to_owned()).chain(serious).collect::<Vec<_>>().join("\n")
 }
 
 /// Returns when the hands are off. Where the wall clock repeats an hour it may show less than at the start, but an event must end after it begins.

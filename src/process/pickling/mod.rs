@@ -14,7 +14,6 @@ mod solver;
 mod stage;
 mod sweep;
 mod swell;
-mod words;
 
 pub use cheese::{PickledCheese, VinegarBath};
 pub use error::PicklingError;
@@ -25,4 +24,3 @@ pub use soak::{CONSTANTS, Soak};
 pub use solver::{SoakRun, SoakState};
 pub use stage::{PicklingOutcome, pickling, pickling_given};
 pub use swell::{Swelling, SwollenPoint};
-pub use words::cautions;

@@ -11,6 +11,7 @@ use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::widget::room::Room;
 use crate::ui::widget::theme::{CAPTION, Palette, TITLE, bold};
+use crate::words::said_of_b;
 use egui::{Rect, RichText, Sense, Stroke, Ui, vec2};
 
 /// Share of the height that the results take, above the cautions.
@@ -41,7 +42,7 @@ pub(in crate::ui) fn results_both_ui(ui: &mut Ui, view: &View, run: &Run, beside
         ui.label(RichText::new(counted(beside)).size(CAPTION).color(palette.soft));
         for compared in &beside.cautions {
             let whose = compared.whose.words();
-            asks.extend(caution_ui(ui, &compared.caution, Some((whose, compared.said_of_b.as_deref()))));
+            asks.extend(caution_ui(ui, &compared.caution, Some((whose, said_of_b(compared).as_deref()))));
             ui.add_space(6.0);
         }
     });

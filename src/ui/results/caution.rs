@@ -6,6 +6,7 @@ use crate::ui::state::ask::Ask;
 use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::severity::{colours, sign};
 use crate::ui::widget::theme::{CAPTION, Palette, bold};
+use crate::words::{CautionWords, caution_words, severity_word};
 use egui::{RichText, Ui, vec2};
 
 /// Draws one caution; of two designs with whose it is, and what the second says where it says something else.
@@ -25,7 +26,7 @@ pub(in crate::ui) fn caution_ui(ui: &mut Ui, caution: &Caution, whose: Option<(&
             egui::Frame::new().fill(fill).corner_radius(12).inner_margin(egui::Margin::symmetric(8, 2)).show(ui, |ui| {
                 ui.horizontal(|ui| {
                     sign(ui, caution.severity, text);
-                    ui.label(RichText::new(caution.severity.word()).font(bold(CAPTION)).color(text));
+                    ui.label(RichText::new(severity_word(caution.severity)).font(bold(CAPTION)).color(text));
                 });
             });
             if let Some((whose, _)) = whose {
@@ -33,12 +34,13 @@ pub(in crate::ui) fn caution_ui(ui: &mut Ui, caution: &Caution, whose: Option<(&
             }
         });
         let of_b = whose.and_then(|(_, of_b)| of_b);
-        let what = if of_b.is_some() { format!("A: {}", caution.what) } else { caution.what.clone() };
+        let CautionWords { what, remedy, .. } = caution_words(caution);
+        let what = if of_b.is_some() { format!("A: {what}") } else { what };
         ui.label(RichText::new(what).size(CAPTION));
         if let Some(of_b) = of_b {
             ui.label(RichText::new(format!("B: {of_b}")).size(CAPTION));
         }
-        ui.label(RichText::new(&caution.remedy).size(CAPTION).color(palette.soft));
+        ui.label(RichText::new(remedy).size(CAPTION).color(palette.soft));
         if let Some((key, label)) = caution.caused_by.and_then(|key| field(key).ok()).map(|field| (field.key, field.label)) {
             let button = egui::Button::new(RichText::new(format!("Go to “{label}”")).size(CAPTION).color(palette.link))
                 .fill(palette.background);

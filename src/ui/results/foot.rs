@@ -6,11 +6,12 @@ use crate::caution::Severity;
 use crate::design::hours_in_words;
 use crate::ui::widget::severity::sign;
 use crate::ui::widget::theme::{BODY, CAPTION, FOOT, Palette, TITLE, bold, plain};
+use crate::words::{FROM_A_MODEL, counted};
 use egui::{RichText, Role, Ui, WidgetInfo, vec2};
 
 /// Width of a sign and the gap after it.
 const SIGN_ROOM: f32 = 28.0;
-/// Width below which two designs have no room for more than their stops.
+/// Width below which two designs have no room for more than their serious warnings.
 const NARROW: f32 = 900.0;
 
 /// Returns the height that the foot needs.
@@ -33,11 +34,7 @@ pub(in crate::ui) fn foot_ui(ui: &mut Ui, batch: &Batch, second: Option<&Batch>,
     } else {
         one_ui(ui, &summary(batch), cost);
     }
-    let words = if last_change.is_empty() {
-        "A plan from a model, not a measurement. Move a slider to see what follows."
-    } else {
-        last_change
-    };
+    let words = if last_change.is_empty() { FROM_A_MODEL } else { last_change };
     let response = ui.add(egui::Label::new(RichText::new(words).size(CAPTION).color(palette.soft)).truncate());
     response.widget_info(|| WidgetInfo::labeled(Role::Label, true, format!("Last change: {words}")));
 }
@@ -56,13 +53,14 @@ fn one_ui(ui: &mut Ui, summary: &Summary, cost: Option<&str>) {
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = 6.0;
         let [cheeses, each, finished] = texts(summary);
+        // First, so that nobody reads "finished" without them.
+        cautions_ui(ui, summary, 3);
         figure(ui, "cheeses", &cheeses, false);
         figure(ui, "each", &each, true);
         figure(ui, "finished after", &finished, true);
         if let Some(cost) = cost {
             figure(ui, "to pay", cost, true);
         }
-        cautions_ui(ui, summary, 3);
     });
 }
 
@@ -76,8 +74,13 @@ fn both_ui(ui: &mut Ui, a: &Summary, b: &Summary) {
             for (name, colour, summary) in [("A", palette.design, a), ("B", palette.second, b)] {
                 let [cheeses, each, finished] = texts(summary);
                 let letter = ui.label(RichText::new(name).font(bold(TITLE)).color(colour));
-                let words = format!("{name}: {cheeses} cheeses, each {each}, finished after {finished}");
+                let serious = counted(Severity::Stop, summary.cautions[0]);
+                let words = format!("{name}: {serious}, {cheeses} cheeses, each {each}, finished after {finished}");
                 letter.widget_info(|| WidgetInfo::labeled(Role::Label, true, &words));
+                ui.horizontal(|ui| {
+                    ui.spacing_mut().item_spacing.x = 6.0;
+                    cautions_ui(ui, summary, told);
+                });
                 for (before, value, after) in [("", cheeses, "cheeses"), ("each", each, ""), ("finished after", finished, "")] {
                     ui.horizontal(|ui| {
                         ui.spacing_mut().item_spacing.x = 6.0;
@@ -91,17 +94,13 @@ fn both_ui(ui: &mut Ui, a: &Summary, b: &Summary) {
                         said(ui, after);
                     });
                 }
-                ui.horizontal(|ui| {
-                    ui.spacing_mut().item_spacing.x = 6.0;
-                    cautions_ui(ui, summary, told);
-                });
                 ui.end_row();
             }
         },
     );
 }
 
-/// Draws how many stops, cautions and notes there are, the loudest few kinds of them.
+/// Draws how many serious warnings, cautions and notes there are, the gravest few kinds of them.
 fn cautions_ui(ui: &mut Ui, summary: &Summary, kinds: usize) {
     let palette = Palette::of(ui);
     let [stops, cautions, notes] = summary.cautions;
@@ -114,8 +113,7 @@ fn cautions_ui(ui: &mut Ui, summary: &Summary, kinds: usize) {
     .filter(|(_, count, _)| *count > 0)
     .take(kinds)
     {
-        let plural = if count == 1 { "" } else { "s" };
-        let words = format!("{count} {}{plural}", severity.word().to_lowercase());
+        let words = counted(severity, count);
         // Sign, number and word in one piece: a sign alone at the end of a line says nothing.
         let wide = ui.painter().layout_no_wrap(words.clone(), plain(BODY), palette.text).size().x;
         if ui.layout().main_wrap() && ui.available_size_before_wrap().x < SIGN_ROOM + wide {

@@ -1,5 +1,6 @@
 //! What the window keeps on the disk: designs, plans, the recovery copy and its own appearance.
 
+use crate::caution::cautions;
 use crate::export::calendar;
 use crate::file::write_safely;
 use crate::plan::kitchen_week;
@@ -116,7 +117,7 @@ impl Window {
         let now = self.clock.now().for_week(&batch.design.week);
         let title = &batch.design.title;
         let made = match kitchen_week(batch, &now) {
-            Ok(Some(week)) => calendar(&week, title, self.session.id(), &now).map_err(|error| error.to_string()),
+            Ok(Some(week)) => calendar(&week, title, self.session.id(), &cautions(batch), &now).map_err(|error| error.to_string()),
             Ok(None) => Err("the vat has no time yet; say on the page Plan when to begin or to be finished".to_owned()),
             Err(error) => Err(error.to_string()),
         };

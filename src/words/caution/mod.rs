@@ -1,0 +1,82 @@
+//! Every caution in words: in full for window and command line, in few words for the kitchen.
+
+mod draining;
+mod drying;
+mod fresh;
+mod keeping;
+mod milk;
+mod pickling;
+mod salting;
+mod stopped;
+mod vat;
+
+use super::said::CautionWords;
+use crate::analysis::ComparedCaution;
+use crate::caution::{Caution, CautionKind, Severity};
+
+/// Returns a caution in words.
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::batch, caution::cautions, design::Design, words::caution_words};
+/// let batch = batch(&Design::default())?;
+/// assert!(caution_words(&cautions(&batch)[0]).what.contains("Listeria"));
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[must_use]
+pub fn caution_words(caution: &Caution) -> CautionWords {
+    match &caution.kind {
+        CautionKind::Stopped(failed) => stopped::words(failed),
+        CautionKind::Fresh(no_acid) => fresh::words(no_acid),
+        CautionKind::Draining(caution) => draining::words(caution),
+        CautionKind::Milk(caution) => milk::words(caution),
+        CautionKind::Vat(caution) => vat::words(caution),
+        CautionKind::Salting(caution) => salting::words(caution),
+        CautionKind::Drying(caution) => drying::words(caution),
+        CautionKind::Pickling(caution) => pickling::words(caution),
+        CautionKind::Keeping(caution) => keeping::words(caution),
+    }
+}
+
+/// Returns a caution in full on one line: how grave, what is the matter, what to do.
+#[must_use]
+pub fn caution_line(caution: &Caution) -> String {
+    let CautionWords { what, remedy, .. } = caution_words(caution);
+    format!("{}: {what} {remedy}", severity_word(caution.severity))
+}
+
+/// Returns what the second of two designs is told, where both have a caution and its words differ.
+#[must_use]
+pub fn said_of_b(compared: &ComparedCaution) -> Option<String> {
+    let of_b = caution_words(compared.of_b.as_ref()?).what;
+    (of_b != caution_words(&compared.caution).what).then_some(of_b)
+}
+
+/// Returns the word before a caution.
+///
+/// # Example
+/// ```
+/// use vatsketch::{caution::Severity, words::severity_word};
+/// assert_eq!(severity_word(Severity::Stop), "Serious warning");
+/// ```
+#[must_use]
+pub const fn severity_word(severity: Severity) -> &'static str {
+    match severity {
+        Severity::Note => "Note",
+        Severity::Caution => "Caution",
+        Severity::Stop => "Serious warning",
+    }
+}
+
+/// Returns how many cautions of a severity there are.
+///
+/// # Example
+/// ```
+/// use vatsketch::{caution::Severity, words::counted};
+/// assert_eq!(counted(Severity::Stop, 3), "3 serious warnings");
+/// ```
+#[must_use]
+pub fn counted(severity: Severity, count: usize) -> String {
+    let plural = if count == 1 { "" } else { "s" };
+    format!("{count} {}{plural}", severity_word(severity).to_lowercase())
+}

@@ -1,0 +1,126 @@
+//! Cautions about souring in vinegar, in words.
+
+use crate::caution::{EGG_SLOWNESS, PicklingCaution, SourAfter, Souring};
+use crate::law::acidity::{LEAST_ML_PER_G, LEAST_VINEGAR, USUAL_VINEGAR};
+use crate::law::growth::{ACIDIFIED_PH, TABLE_B_PH};
+use crate::process::STRONGEST_BUFFER;
+use crate::words::number::{number_words, quantity, range_words, value};
+use crate::words::said::{CautionWords, cold, measured, said};
+
+/// Hours from which an estimate is given in days.
+const DAYS_FROM_H: f64 = 47.5;
+
+pub(super) fn words(caution: &PicklingCaution) -> CautionWords {
+    let sour = value(&TABLE_B_PH);
+    match caution {
+        PicklingCaution::NeverSour { ph, .. } => said(
+            format!(
+                "Cheese and vinegar settle at pH {ph:.2}, so the cheese never comes below pH {sour}. Table B of the Food Code asks for less than {sour} in food this moist."
+            ),
+            "Use more vinegar for each gram, or stronger vinegar. Do not rely on the acid of this one.",
+            "This vinegar never sours the centre: use more, or stronger.",
+        ),
+        PicklingCaution::MayNeverSour { ph, strong_ph, .. } => said(
+            format!(
+                "Cheese and vinegar settle at pH {ph:.2}. If the cheese takes up {} times as much acid as usual, they settle at pH {strong_ph:.2}, and it never comes below pH {sour}.",
+                number_words(STRONGEST_BUFFER)
+            ),
+            "Use more vinegar for each gram, or stronger vinegar, and measure.",
+            "This vinegar may never sour the centre: measure.",
+        ),
+        PicklingCaution::WeakVinegar { acid_g_per_100ml } => said(
+            format!(
+                "{acid_g_per_100ml:.1} g of acid in 100 mL is weaker than anything that may be sold as vinegar ({}).",
+                quantity(&LEAST_VINEGAR)
+            ),
+            format!("Use vinegar whose label says {} or more, and do not dilute it.", quantity(&USUAL_VINEGAR)),
+            format!("Weaker than vinegar may be: use {} or more.", quantity(&USUAL_VINEGAR)),
+        ),
+        PicklingCaution::LittleVinegar { ml_per_g, counted_ml_per_g, .. } => little(*ml_per_g, *counted_ml_per_g),
+        PicklingCaution::CentreNotSour { soak_h, centre_ph, slurry_ph, souring } => said(
+            format!(
+                "After {} in vinegar the centre is still at pH {centre_ph:.2} and a blended sample at pH {slurry_ph:.2}; this food needs less than {sour} throughout. The centre is below pH {sour}: {}.",
+                about(*soak_h),
+                when(souring)
+            ),
+            format!("Soak longer, at {}, until {}. Thinner cheeses and more vinegar are quicker.", cold(), measured()),
+            "The centre is not sour at the end: soak longer, measure.",
+        ),
+        PicklingCaution::CentreMayNotBeSour { souring } => said(
+            format!(
+                "By the middle estimate the centre is below pH {sour} when the soak ends, but in a slow cheese it is not ({}). Eggs in vinegar took {} times as long as a model like this says.",
+                when(souring),
+                range_words(&EGG_SLOWNESS)
+            ),
+            format!("Soak longer, until {}. Do not go by the hours.", measured()),
+            "The centre may not be sour yet: go by a pH meter.",
+        ),
+        PicklingCaution::WarmPickling { temperature_c, souring } => said(
+            format!(
+                "The jar is at {temperature_c:.0} °C while the centre has no acid yet. The centre is below pH {sour}: {}.",
+                when(souring)
+            ),
+            format!(
+                "Keep it at {} from the start of the soak until {}, and after that too. The acid moves more slowly in the cold, and germs grow much more slowly.",
+                cold(),
+                measured()
+            ),
+            format!("Too warm before it is sour: keep it at {}.", cold()),
+        ),
+        PicklingCaution::NotSubmerged { ml_per_g, cover_ml_per_g } => said(
+            format!(
+                "{ml_per_g:.1} mL of vinegar for each gram does not cover the cheeses in this jar, which needs {cover_ml_per_g:.1} mL for each gram. What sticks out does not sour."
+            ),
+            "Use a narrower jar or more vinegar, and keep every cheese submerged.",
+            "Cheeses stick out and do not sour: cover them with vinegar.",
+        ),
+        PicklingCaution::MeasureThePh => said(
+            format!(
+                "A modelled pH is no proof, and there is no tested process for this soak; the real hours are likely longer. Moist food that is not heated in its package needs less than pH {sour} throughout: {} is not enough.",
+                value(&ACIDIFIED_PH)
+            ),
+            "Measure with a pH meter at the centre of a cheese and in a blended sample before you rely on the acid. Local food rules and licensed practice come first.",
+            "A modelled pH is no proof: measure it.",
+        ),
+        PicklingCaution::InTheJar => said(
+            "Sour liquid around a centre that is not sour has made people ill. Gas, swelling or an odd smell mean that something grows, but toxin may give no sign.",
+            format!(
+                "Keep the cheeses submerged and at {}, before and after they are sour. Discard, without tasting, what swells, fizzes or smells. Never put a cheese under oil before {}: oil keeps the air out, and botulism from cheese kept in that way is documented.",
+                cold(),
+                measured()
+            ),
+            "What swells, fizzes or smells is discarded untasted.",
+        ),
+    }
+}
+
+fn little(ml_per_g: f64, counted_ml_per_g: f64) -> CautionWords {
+    let (usual, least) = (quantity(&USUAL_VINEGAR), quantity(&LEAST_ML_PER_G));
+    let (_, plenty) = LEAST_ML_PER_G.range;
+    let plenty = number_words(plenty);
+    said(
+        format!(
+            "{ml_per_g:.1} mL of this vinegar for each gram of cheese brings the acid of {counted_ml_per_g:.1} mL of vinegar of {usual}; below {least} a cheese may never sour."
+        ),
+        format!(
+            "Use {plenty} mL or more of vinegar of {usual} for each gram of dried cheese, and more of a weaker one. What just covers the cheeses is often too little."
+        ),
+        format!("Too little acid: {plenty} mL or more of {usual} for each gram."),
+    )
+}
+
+/// Returns hours as an estimate that may be off by half: whole hours, and whole days from two on.
+fn about(hours: f64) -> String {
+    if hours < DAYS_FROM_H { format!("{hours:.0} h") } else { format!("{:.0} days", hours / 24.0) }
+}
+
+/// Returns when the centre is sour, with the likely range.
+fn when(souring: &Souring) -> String {
+    let after = |after: SourAfter| match after {
+        SourAfter::Hours(hours) => format!("after {}", about(hours)),
+        SourAfter::Beyond(hours) => format!("not within {hours:.0} h"),
+        SourAfter::Never => "never".to_owned(),
+    };
+    let Souring { middle, fast, slow } = souring;
+    format!("{}; fast {}, slow {}", after(*middle), after(*fast), after(*slow))
+}

@@ -1,0 +1,12 @@
+//! A stage that failed, in words.
+
+use crate::caution::StageFailed;
+use crate::words::said::{CautionWords, said};
+
+pub(super) fn words(failed: &StageFailed) -> CautionWords {
+    said(
+        format!("A stage cannot be calculated: {}.", failed.error),
+        "Change what it names. The stages before it are shown, the stages after it are missing.",
+        "A stage cannot be calculated; the plan ends there.",
+    )
+}

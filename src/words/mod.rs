@@ -1,0 +1,11 @@
+//! Facts in plain English, each said in one place: the cautions, what every output says of itself, numbers of the records.
+
+mod caution;
+mod model;
+mod number;
+mod said;
+
+pub use caution::{caution_line, caution_words, counted, said_of_b, severity_word};
+pub use model::{FROM_A_MODEL, MUST_NOT_EAT};
+pub use number::{number_words, quantity, range_words, value};
+pub use said::CautionWords;

@@ -1,0 +1,7 @@
+//! What every output says.
+
+/// What a plan is and is not: in every output that has figures or times.
+pub const FROM_A_MODEL: &str = "A plan from a model, not a measurement. Local food rules and licensed practice come first.";
+
+/// Who must not eat it; said wherever Listeria or raw milk is the subject.
+pub const MUST_NOT_EAT: &str = "People who are pregnant, old, very young or have a weakened immune system must not eat it.";
