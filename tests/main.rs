@@ -28,3 +28,4 @@ mod session;
 mod source;
 #[cfg(feature = "gui")]
 mod ui;
+mod words;

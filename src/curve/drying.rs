@@ -136,8 +136,8 @@ pub(super) fn water_activity(batch: &Batch, dried: &DryingOutcome) -> Curve {
         events: swap(dried),
         empty_because: None,
         in_words: format!(
-            "Water activity, estimated: {:.2} on average and {:.2} at the centre after {:.0} h; dried food is counted as shelf-stable from 0.85 down.",
-            end.water_activity, end.centre_water_activity, end.at_h
+            "Water activity, estimated: {:.2} on average and {:.2} at the centre after {:.0} h. At {} or less food is counted as dried.",
+            end.water_activity, end.centre_water_activity, end.at_h, SHELF_STABLE.value
         ),
     }
 }

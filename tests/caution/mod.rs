@@ -1,3 +1,3 @@
 //! What the maker must be told.
 
-mod cautions;
+pub(crate) mod cautions;

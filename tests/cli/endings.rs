@@ -7,7 +7,7 @@ fn a_design_that_is_worked_out_ends_with_nought_and_no_words() {
     let run = run(&["figures", &example("first-vat")]);
     assert_eq!((run.code, run.words.as_str()), (0, ""));
     assert!(run.data.starts_with("Twelve for the garden table\n"), "{}", run.data);
-    for part in ["Milk in the vat", "Cautions", "Stop: ", "not a measurement"] {
+    for part in ["Milk in the vat", "Cautions", "Serious warning: ", "not a measurement"] {
         assert!(run.data.contains(part), "{part}");
     }
 }

@@ -5,6 +5,7 @@ use jiff::civil::date;
 use jiff::tz::TimeZone;
 use std::path::Path;
 use vatsketch::batch::batch;
+use vatsketch::caution::cautions;
 use vatsketch::curve::{CurveKey, curve};
 use vatsketch::design::Wish;
 use vatsketch::export::{calendar, curve_csv, figures_csv, text};
@@ -25,7 +26,7 @@ fn export(folder: &Path, name: &str, more: &[&str]) -> Run {
 fn the_ending_says_what_is_written_and_it_is_what_the_library_gives() {
     let folder = tempfile::tempdir().unwrap();
     let batch = batch(&EXAMPLES[0].design().unwrap()).unwrap();
-    let curve = |key| curve_csv(&curve(&batch, key)).unwrap();
+    let curve = |key| curve_csv(&curve(&batch, key), &cautions(&batch)).unwrap();
     let wanted: [(&str, &[&str], Vec<u8>); 5] = [
         ("figures.csv", &[], figures_csv(&batch).unwrap()),
         ("PLAN.TXT", &[], text(&plan(&batch)).into_bytes()),
@@ -50,9 +51,10 @@ fn a_calendar_is_that_of_the_library_for_the_wish_on_the_command_line() {
     let mut design = EXAMPLES[0].design().unwrap();
     design.week.wish = Wish::StartAt(date(2031, 5, 9).at(17, 20, 0, 0));
     let now = Now { at: date(2031, 5, 6).at(8, 0, 0, 0), zone: TimeZone::UTC };
-    let week = kitchen_week(&batch(&design).unwrap(), &now).unwrap().unwrap();
+    let batch = batch(&design).unwrap();
+    let week = kitchen_week(&batch, &now).unwrap().unwrap();
     let written = std::fs::read(folder.path().join("week.ics")).unwrap();
-    assert!(written == calendar(&week, &design.title, None, &now).unwrap());
+    assert!(written == calendar(&week, &design.title, None, &cautions(&batch), &now).unwrap());
     // A stage that fails leaves the tasks before it.
     let failing = [&when[..], &["--set", "mould_count=1"]].concat();
     assert_eq!(export(folder.path(), "part.ics", &failing).code, 1);

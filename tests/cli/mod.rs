@@ -4,6 +4,7 @@ mod compare;
 mod endings;
 mod exports;
 mod figures;
+mod notice;
 mod old_names;
 mod pickling;
 mod plan;

@@ -76,9 +76,13 @@ fn the_words_have_a_heading_for_each_day_and_say_why_and_what_follows() {
         assert!(run.data.contains(words.as_str()), "{words}");
     }
     assert!(week.stretches.iter().any(|stretch| stretch.words.contains("they lose about")), "the loss follows");
-    for part in
-        ["Twelve for the garden table", "Stop: ", "Cheeses finished: ", "Last day of the planned keeping: ", "not a measurement"]
-    {
+    for part in [
+        "Twelve for the garden table",
+        "Serious warning: ",
+        "Cheeses finished: ",
+        "Last day of the planned keeping: ",
+        "not a measurement",
+    ] {
         assert!(run.data.contains(part), "{part}");
     }
     assert!(!run.data.to_lowercase().contains("safe"), "nothing is called safe");

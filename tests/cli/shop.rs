@@ -57,7 +57,7 @@ fn the_words_say_packages_prices_and_what_is_over_for_each_thing_and_in_all() {
         "To pay: ",
         " a cheese, ",
         " a kilogram of dried cheese",
-        "Stop: ",
+        "Serious warning: ",
         "not a measurement",
     ] {
         assert!(run.data.contains(part), "{part} is not in {}", run.data);

@@ -13,9 +13,11 @@ use jiff::tz::TimeZone;
 use proptest::prelude::*;
 use std::collections::BTreeSet;
 use vatsketch::batch::batch;
+use vatsketch::caution::{Caution, Severity, cautions};
 use vatsketch::design::{Design, DesignId, Reached, Stage, Value, Wish};
 use vatsketch::export::{ExportError, calendar};
 use vatsketch::plan::{KitchenWeek, Now, WeekTask, kitchen_week};
+use vatsketch::words::{FROM_A_MODEL, caution_line};
 
 const TITLE: &str = "Trial, with a comma; and more";
 
@@ -42,8 +44,13 @@ fn starting(at: DateTime) -> Design {
     design
 }
 
+/// The cautions that the calendars of these tests carry.
+fn warned() -> Vec<Caution> {
+    cautions(&batch(&Design::default()).unwrap())
+}
+
 fn written(week: &KitchenWeek, title: &str) -> String {
-    String::from_utf8(calendar(week, title, None, &now()).unwrap()).unwrap()
+    String::from_utf8(calendar(week, title, None, &warned(), &now()).unwrap()).unwrap()
 }
 
 /// Returns the only calendar of a file.
@@ -118,6 +125,23 @@ fn floating(at: DateTime) -> String {
     at.strftime("%Y%m%dT%H%M%S").to_string()
 }
 
+/// RFC 7986, 5.2: a calendar has a description. That and the first entry, which is the whole first day, say what the plan is and warn.
+fn check_notice(read: &IcalCalendar, first: &IcalEvent, week: &KitchenWeek) {
+    let start = property(first, "DTSTART").unwrap();
+    assert_eq!(start.params, Some(vec![("VALUE".to_owned(), vec!["DATE".to_owned()])]));
+    assert_eq!(start.value, Some(week.tasks[0].start.date().strftime("%Y%m%d").to_string()));
+    let of_calendar = |name: &str| {
+        let found = read.properties.iter().find(|property| property.name == name);
+        text(found.unwrap().value.as_ref().unwrap())
+    };
+    let serious: Vec<String> = warned().iter().filter(|caution| caution.severity == Severity::Stop).map(caution_line).collect();
+    assert!(serious.len() > 1);
+    for described in [of_calendar("DESCRIPTION"), of_calendar("X-WR-CALDESC"), text(&value(first, "DESCRIPTION").unwrap())] {
+        assert!(described.contains(FROM_A_MODEL), "{described}");
+        assert!(serious.iter().all(|warning| described.contains(warning)), "{described}");
+    }
+}
+
 fn check(week: &KitchenWeek, title: &str) -> IcalCalendar {
     let written = written(week, title);
     // 3.1: lines end in CR LF and are no longer than 75 octets; neither stands alone.
@@ -125,11 +149,13 @@ fn check(week: &KitchenWeek, title: &str) -> IcalCalendar {
     assert!(written.split("\r\n").all(|line| line.len() <= 75), "a line is too long");
     let read = read(&written);
     assert!(read.timezones.is_empty() && !written.contains("TZID"));
-    assert_eq!(read.events.len(), week.tasks.len());
-    for (event, task) in read.events.iter().zip(&week.tasks) {
+    let (first, events) = read.events.split_first().unwrap();
+    check_notice(&read, first, week);
+    assert_eq!(events.len(), week.tasks.len());
+    for (event, task) in events.iter().zip(&week.tasks) {
         assert_eq!(text(&value(event, "SUMMARY").unwrap()), task.name);
         let described = text(&value(event, "DESCRIPTION").unwrap());
-        assert!(described.contains(&task.what) && described.contains("A plan from a model, not a measurement."), "{described}");
+        assert!(described.contains(&task.what) && described.contains(FROM_A_MODEL), "{described}");
         if let Some(note) = &task.note {
             assert!(described.contains(note), "{described}");
         }
@@ -204,11 +230,15 @@ fn a_plan_to_another_time_moves_the_same_events_and_is_a_later_revision() {
     // Made a day later: 1440 minutes more.
     let tomorrow = Now { at: now().at.checked_add(1.day()).unwrap(), ..now() };
     let revision = |now: &Now| {
-        let read = read(&String::from_utf8(calendar(&week, TITLE, None, now).unwrap()).unwrap());
+        let read = read(&String::from_utf8(calendar(&week, TITLE, None, &warned(), &warned(), now).unwrap()).unwrap());
         value(&read.events[0], "SEQUENCE").unwrap().parse::<u32>().unwrap()
     };
     assert_eq!(revision(&tomorrow) - revision(&now()), 1440);
-    assert_eq!(calendar(&week, TITLE, None, &now()), calendar(&week, TITLE, None, &now()), "the same plan is the same file");
+    assert_eq!(
+        calendar(&week, TITLE, None, &warned(), &now()),
+        calendar(&week, TITLE, None, &warned(), &now()),
+        "the same plan is the same file"
+    );
 }
 
 /// RFC 9562, 5.5: a name of version 5. The value is that of Python's `uuid.uuid5` for the same namespace and words.
@@ -240,7 +270,7 @@ fn a_design_with_an_id_names_its_events_by_it_whatever_its_title() {
 #[test]
 fn the_stamp_is_the_time_of_the_plan_in_utc() {
     let ahead = Now { at: friday(1), zone: TimeZone::fixed(jiff::tz::offset(2)) };
-    let bytes = calendar(&planned(&starting(friday(15))), TITLE, None, &ahead).unwrap();
+    let bytes = calendar(&planned(&starting(friday(15))), TITLE, None, &warned(), &ahead).unwrap();
     let read = read(&String::from_utf8(bytes).unwrap());
     assert!(read.events.iter().all(|event| value(event, "DTSTAMP").unwrap() == "20310508T230000Z"), "3.8.7.2");
 }
@@ -274,7 +304,7 @@ fn a_title_cannot_smuggle_anything_into_the_file() {
 #[test]
 fn a_year_that_the_file_cannot_hold_is_refused() {
     let past = date(-5, 5, 9).at(15, 0, 0, 0);
-    let error = calendar(&one_task(task(past, past, 0)), TITLE, None, &now()).unwrap_err();
+    let error = calendar(&one_task(task(past, past, 0)), TITLE, None, &warned(), &now()).unwrap_err();
     assert!(matches!(error, ExportError::Calendar { .. }) && error.to_string().contains("four digits"), "{error}");
 }
 

@@ -8,6 +8,7 @@ use vatsketch::design::{MilkKind, Value};
 use vatsketch::export::{Paper, comparison_pdf};
 use vatsketch::report::{Comparison, comparison};
 use vatsketch::session::EXAMPLES;
+use vatsketch::words::{caution_words, said_of_b};
 
 fn cow_and_sheep() -> Comparison {
     let cow = EXAMPLES[0].design().unwrap();
@@ -26,7 +27,10 @@ fn every_row_the_milk_and_the_cautions_can_be_found_on_both_papers() {
         let mut wanted: Vec<String> =
             rows.flat_map(|row| [row.label.clone(), row.a.clone(), row.b.clone(), row.change.clone()]).collect();
         wanted.extend(both.milk.clone());
-        wanted.extend(both.cautions.iter().flatten().map(|caution| caution.what.clone()));
+        assert!(!both.serious.is_empty(), "no acid is said of both");
+        wanted.extend(both.serious.iter().map(|compared| caution_words(&compared.caution).what));
+        wanted.extend(both.serious.iter().filter_map(said_of_b));
+        wanted.extend(both.cautions.iter().flatten().map(|caution| caution_words(caution).what));
         for text in wanted {
             assert!(letters.contains(&squeezed(&text)), "`{text}` cannot be found on {paper:?}");
         }

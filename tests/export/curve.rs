@@ -6,6 +6,7 @@ use vatsketch::batch::batch;
 use vatsketch::curve::{Curve, CurveKey, Event, curve};
 use vatsketch::design::Design;
 use vatsketch::export::{ExportError, curve_png, curve_svg};
+use vatsketch::words::FROM_A_MODEL;
 
 fn all() -> Vec<Curve> {
     let batch = batch(&Design::default()).unwrap();
@@ -31,6 +32,7 @@ fn the_svg_has_a_title_words_and_a_path_for_each_line_and_band() {
         assert!(root.first_element_child().unwrap().has_tag_name("title"), "SVG 2, 5.8: the title comes first");
         let words = text("desc");
         assert!(words.contains(&figure.in_words) && words.contains(figure.x.label) && words.contains(figure.y.label), "{words}");
+        assert!(words.ends_with(FROM_A_MODEL), "{words}");
         assert!(figure.series.iter().all(|series| words.contains(series.name)), "{words}");
         assert!(figure.events.iter().all(|event| words.contains(event.name)), "{words}");
         assert_eq!(read.descendants().filter(is_line).count(), figure.series.len(), "{}", figure.title);

@@ -4,7 +4,8 @@ use super::reader::{read, squeezed};
 use crate::report::sample;
 use vatsketch::curve::Curve;
 use vatsketch::export::{Paper, pdf};
-use vatsketch::report::{Plan, brief, plan};
+use vatsketch::report::{Plan, plan};
+use vatsketch::words::caution_words;
 
 fn full_plan() -> Plan {
     Plan { curves: sample::curves(), ..plan(&sample::batch()) }
@@ -31,7 +32,10 @@ fn the_text_can_be_searched_for_title_verbs_amounts_and_cautions() {
     wanted.extend(plan.steps.iter().flat_map(|step| [format!("{} {}", step.verb, step.what), step.if_off.clone()]));
     wanted.extend(plan.steps.iter().flat_map(|step| step.targets.iter().map(|target| target.amount.to_string())));
     wanted.extend(plan.shopping.iter().flat_map(|row| [row.what.to_owned(), row.amount.to_string()]));
-    wanted.extend(plan.cautions.iter().flat_map(|caution| [caution.what.clone(), brief(caution).to_owned()]));
+    wanted.extend(plan.cautions.iter().flat_map(|caution| {
+        let said = caution_words(caution);
+        [said.what, said.short]
+    }));
     wanted.extend(plan.sources.iter().map(|source| source.title.clone()));
     wanted.extend(plan.laws.iter().flat_map(|row| [row.law.to_owned(), row.source.clone()]));
     for curve in &plan.curves {

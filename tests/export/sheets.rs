@@ -9,8 +9,9 @@ use vatsketch::design::{Design, Wish};
 use vatsketch::export::{Paper, pdf, text};
 use vatsketch::plan::Now;
 use vatsketch::plan::whole_day_words;
-use vatsketch::report::{Cost, Plan, Purchase, agenda, brief, plan, plan_at};
+use vatsketch::report::{Cost, Plan, Purchase, agenda, plan, plan_at};
 use vatsketch::session::EXAMPLES;
+use vatsketch::words::{FROM_A_MODEL, caution_words};
 
 const RECORD: &str = "Whatreallyhappened";
 const READING: &str = "Toreadbeforeyoubegin";
@@ -71,7 +72,7 @@ fn days_times_steps_and_short_cautions_are_on_the_pages_to_do() {
                 for line in day.lines {
                     line.times.iter().filter(|_| !line.at_once).for_each(|time| said(&time.words()));
                     said(&format!("{} {}", line.step.verb, line.step.what));
-                    line.step.cautions.iter().for_each(|caution| said(brief(caution)));
+                    line.step.cautions.iter().for_each(|caution| said(&caution_words(caution).short));
                 }
             }
         }
@@ -97,7 +98,7 @@ fn every_time_has_its_row_in_the_log_and_all_else_is_behind() {
             let foot = |page: usize| squeezed(&format!("{}{page}/{count}", FROM_A_MODEL));
             let behind = (1..=count).fold(read.sheets[to_do + record..].concat(), |behind, page| behind.replace(&foot(page), ""));
             let bought = plan.shopping.iter().filter_map(|row| row.buy.as_ref()).map(Purchase::words);
-            let remedies = plan.cautions.iter().map(|caution| caution.remedy.clone());
+            let remedies = plan.cautions.iter().map(|caution| caution_words(caution).remedy);
             for words in bought.chain(plan.cost.iter().map(Cost::words)).chain(remedies) {
                 assert!(behind.contains(&squeezed(&words)), "{name}: `{words}` is not behind");
             }

@@ -4,10 +4,12 @@ use crate::report::sample;
 use csv::{ReaderBuilder, StringRecord};
 use vatsketch::batch::batch;
 use vatsketch::caution::cautions;
+use vatsketch::caution::serious_warnings;
 use vatsketch::curve::{Curve, CurveKey, Role, Series, curve, every_point};
 use vatsketch::design::Design;
 use vatsketch::export::{ExportError, curve_csv, figures_csv, json};
 use vatsketch::figure::{Reading, figures};
+use vatsketch::words::{FROM_A_MODEL, caution_line};
 
 /// Returns the headings and the records; the reader refuses records of another length than the headings.
 fn read(bytes: &[u8]) -> (StringRecord, Vec<StringRecord>) {
@@ -44,7 +46,8 @@ fn a_stage_that_failed_has_a_row_that_says_why() {
     };
     assert!(status("milk").unwrap().starts_with("failed: a fat target of 9.0 %"), "{:?}", status("milk"));
     assert_eq!(status("drying").unwrap(), "not reached: waits for “Milk”");
-    assert_eq!(records.len(), 7);
+    let serious = serious_warnings(&sample::failed());
+    assert_eq!(records.len(), 7 + 1 + serious.len(), "a row a stage, one for the notice, one a serious warning");
 }
 
 /// RFC 4180, 2.1 and 2.6: lines end in CR LF, and a field with a comma or a quote stands in quotes, the quote doubled.
@@ -61,9 +64,9 @@ fn lines_and_quotes_are_as_the_standard_has_them() {
         empty_because: None,
         in_words: String::new(),
     };
-    let text = String::from_utf8(curve_csv(&figure).unwrap()).unwrap();
-    let heading = "at,\"so-called \"\"mean\"\", of two\",event (what is done or happens here)";
-    assert_eq!(text, format!("{heading}\r\n0,0.5,\r\n1,,\r\n"));
+    let text = String::from_utf8(curve_csv(&figure, &[]).unwrap()).unwrap();
+    let heading = "at,\"so-called \"\"mean\"\", of two\",event (what is done or happens here),\"notice (what this is, and the serious warnings)\"";
+    assert_eq!(text, format!("{heading}\r\n0,0.5,,\"{FROM_A_MODEL}\"\r\n1,,,\r\n"));
 }
 
 #[test]
@@ -71,9 +74,11 @@ fn every_point_of_every_curve_comes_back_with_units_in_the_headings() {
     let batch = batch(&Design::default()).unwrap();
     for key in CurveKey::ALL {
         let figure = curve(&batch, key);
-        let (headings, records) = read(&curve_csv(&figure).unwrap());
+        let (headings, records) = read(&curve_csv(&figure, &[]).unwrap());
         let table = every_point(&figure);
-        let (event, others) = headings.iter().collect::<Vec<_>>().split_last().map(|(last, all)| (*last, all.to_vec())).unwrap();
+        let mut others: Vec<&str> = headings.iter().collect();
+        assert!(others.pop().unwrap().starts_with("notice"));
+        let event = others.pop().unwrap();
         assert_eq!(
             (&others, event),
             (&table.headings.iter().map(String::as_str).collect::<Vec<_>>(), "event (what is done or happens here)")
@@ -100,7 +105,7 @@ fn every_point_of_every_curve_comes_back_with_units_in_the_headings() {
 
 #[test]
 fn a_curve_that_is_not_there_is_refused_with_the_reason() {
-    let error = curve_csv(&curve(&sample::failed(), CurveKey::DryingLoss)).unwrap_err();
+    let error = curve_csv(&curve(&sample::failed(), CurveKey::DryingLoss), &[]).unwrap_err();
     assert!(matches!(error, ExportError::NoCurve { title: "Drying loss", .. }), "{error}");
     assert!(error.to_string().contains("waits for"), "{error}");
 }
@@ -113,4 +118,24 @@ fn the_json_is_one_that_another_reader_reads_and_has_every_figure() {
         assert!(!read[figure.stage.key()][figure.key].is_null(), "{}", figure.key);
     }
     assert_eq!(read["cautions"].as_array().unwrap().len(), cautions(&batch).len());
+}
+
+/// A table without its cautions would be a table of bare promises: they are rows, or a column of their own, never a comment.
+#[test]
+fn both_tables_say_what_they_are_and_hold_every_serious_warning() {
+    let batch = batch(&Design::default()).unwrap();
+    let serious = serious_warnings(&batch);
+    assert!(!serious.is_empty());
+    let (_, rows) = read(&figures_csv(&batch).unwrap());
+    assert_eq!((&rows[0][1], &rows[0][7]), ("notice", FROM_A_MODEL));
+    for (row, warning) in rows[1..].iter().zip(&serious) {
+        assert_eq!((&row[1], &row[2]), (warning.key, "Serious warning"));
+        assert_eq!(format!("{}: {}", &row[2], &row[7]), caution_line(warning));
+    }
+    for key in CurveKey::ALL {
+        let (headings, rows) = read(&curve_csv(&curve(&batch, key), &serious).unwrap());
+        let column: Vec<&str> = rows.iter().map(|row| &row[headings.len() - 1]).filter(|cell| !cell.is_empty()).collect();
+        let wanted: Vec<String> = std::iter::once(FROM_A_MODEL.to_owned()).chain(serious.iter().map(caution_line)).collect();
+        assert_eq!(column, wanted, "{key:?}");
+    }
 }

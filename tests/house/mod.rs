@@ -17,7 +17,7 @@ fn top() -> PathBuf {
 }
 
 /// Returns every file below a folder whose name ends so, with its text.
-pub(super) fn texts(folder: &str, ending: &str) -> Vec<(PathBuf, String)> {
+pub(crate) fn texts(folder: &str, ending: &str) -> Vec<(PathBuf, String)> {
     let mut found = Vec::new();
     let mut folders = vec![top().join(folder)];
     while let Some(folder) = folders.pop() {

@@ -1,7 +1,6 @@
 //! The plan as data.
 
 mod amounts;
-mod brief;
 mod comparison;
 mod plan;
 pub mod sample;

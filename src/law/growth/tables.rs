@@ -10,7 +10,7 @@ crate::constants! {
     /// The pH of rather dry food.
     RATHER_DRY_PH = { "pH at or below which food of water activity 0.88 to 0.90 needs no control", 5.0, "pH", (5.0, 5.0), FoodCode, "definition of controlled food, table B", Published }
     /// Dry enough for the shelf.
-    SHELF_STABLE = { "Water activity at or below which dried food is called shelf-stable", 0.85, "1", (0.85, 0.85), Cfr21, "114.3; the hazard guide's chapter 14 has the same number, from memory", Published }
+    SHELF_STABLE = { "Water activity at or below which food is counted as dried", 0.85, "1", (0.85, 0.85), Cfr21, "114.3; the hazard guide's chapter 14 has the same number, from memory", Published }
     /// Dry in table B.
     VERY_DRY = { "Water activity below which food needs no control at any pH", 0.88, "1", (0.88, 0.88), FoodCode, "definition of controlled food, table B", Published }
     /// Rather dry in table B.
