@@ -79,8 +79,9 @@ fn a_calendar_goes_by_the_id_and_without_one_says_what_will_change() {
         assert_eq!(run.words.contains("shows them twice"), id.is_none(), "{}", run.words);
         design.week.wish = Wish::StartAt(date(2031, 5, 9).at(17, 20, 0, 0));
         let now = Now { at: date(2031, 5, 6).at(8, 0, 0, 0), zone: TimeZone::UTC };
-        let week = kitchen_week(&batch(&design).unwrap(), &now).unwrap().unwrap();
-        assert!(std::fs::read(&to).unwrap() == calendar(&week, "", id, &now).unwrap(), "{name}");
+        let batch = batch(&design).unwrap();
+        let week = kitchen_week(&batch, &now).unwrap().unwrap();
+        assert!(std::fs::read(&to).unwrap() == calendar(&week, "", id, &cautions(&batch), &now).unwrap(), "{name}");
     }
 }
 

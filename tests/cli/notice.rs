@@ -13,10 +13,10 @@ const COMMANDS: [&[&str]; 8] = [
     &["plan", "FILE", "--start", "2031-05-09T17:20", "--as-of", "2031-05-06T08:00"],
     &["plan", "FILE", "--as-of", "2031-05-06T08:00"],
     &["shop", "FILE"],
-    &["solve", "FILE", "--for", "milk_to_buy_l=3", "--by", "milk_l"],
+    &["solve", "FILE", "--for", "dried_cheese_g=60", "--by", "milk_l"],
     &["why", "FILE", "--figure", "centre_ph"],
     &["spread", "FILE", "--draws", "10"],
-    &["sensitivity", "FILE", "--figure", "cheese_count"],
+    &["sensitivity", "FILE", "--figure", "dried_cheese_g"],
 ];
 
 fn first() -> Design {

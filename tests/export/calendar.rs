@@ -125,9 +125,9 @@ fn floating(at: DateTime) -> String {
     at.strftime("%Y%m%dT%H%M%S").to_string()
 }
 
-/// RFC 7986, 5.2: a calendar has a description. That and the first entry, which is the whole first day, say what the plan is and warn.
-fn check_notice(read: &IcalCalendar, first: &IcalEvent, week: &KitchenWeek) {
-    let start = property(first, "DTSTART").unwrap();
+/// RFC 7986, 5.2: a calendar has a description. That and an entry of the whole first day say what the plan is and warn.
+fn check_notice(read: &IcalCalendar, to_read: &IcalEvent, week: &KitchenWeek) {
+    let start = property(to_read, "DTSTART").unwrap();
     assert_eq!(start.params, Some(vec![("VALUE".to_owned(), vec!["DATE".to_owned()])]));
     assert_eq!(start.value, Some(week.tasks[0].start.date().strftime("%Y%m%d").to_string()));
     let of_calendar = |name: &str| {
@@ -136,7 +136,7 @@ fn check_notice(read: &IcalCalendar, first: &IcalEvent, week: &KitchenWeek) {
     };
     let serious: Vec<String> = warned().iter().filter(|caution| caution.severity == Severity::Stop).map(caution_line).collect();
     assert!(serious.len() > 1);
-    for described in [of_calendar("DESCRIPTION"), of_calendar("X-WR-CALDESC"), text(&value(first, "DESCRIPTION").unwrap())] {
+    for described in [of_calendar("DESCRIPTION"), of_calendar("X-WR-CALDESC"), text(&value(to_read, "DESCRIPTION").unwrap())] {
         assert!(described.contains(FROM_A_MODEL), "{described}");
         assert!(serious.iter().all(|warning| described.contains(warning)), "{described}");
     }
@@ -149,8 +149,8 @@ fn check(week: &KitchenWeek, title: &str) -> IcalCalendar {
     assert!(written.split("\r\n").all(|line| line.len() <= 75), "a line is too long");
     let read = read(&written);
     assert!(read.timezones.is_empty() && !written.contains("TZID"));
-    let (first, events) = read.events.split_first().unwrap();
-    check_notice(&read, first, week);
+    let (to_read, events) = read.events.split_last().unwrap();
+    check_notice(&read, to_read, week);
     assert_eq!(events.len(), week.tasks.len());
     for (event, task) in events.iter().zip(&week.tasks) {
         assert_eq!(text(&value(event, "SUMMARY").unwrap()), task.name);
@@ -230,7 +230,7 @@ fn a_plan_to_another_time_moves_the_same_events_and_is_a_later_revision() {
     // Made a day later: 1440 minutes more.
     let tomorrow = Now { at: now().at.checked_add(1.day()).unwrap(), ..now() };
     let revision = |now: &Now| {
-        let read = read(&String::from_utf8(calendar(&week, TITLE, None, &warned(), &warned(), now).unwrap()).unwrap());
+        let read = read(&String::from_utf8(calendar(&week, TITLE, None, &warned(), now).unwrap()).unwrap());
         value(&read.events[0], "SEQUENCE").unwrap().parse::<u32>().unwrap()
     };
     assert_eq!(revision(&tomorrow) - revision(&now()), 1440);
@@ -254,14 +254,14 @@ fn a_design_with_an_id_names_its_events_by_it_whatever_its_title() {
     let week = planned(&starting(friday(15)));
     let id = DesignId::read("5b0f6a4e-3c1d-4f7a-9d2e-8a61c70b94f3").unwrap();
     let names = |title: &str, id: Option<DesignId>| -> Vec<String> {
-        let read = read(&String::from_utf8(calendar(&week, title, id, &now()).unwrap()).unwrap());
+        let read = read(&String::from_utf8(calendar(&week, title, id, &warned(), &now()).unwrap()).unwrap());
         read.events.iter().map(|event| value(event, "UID").unwrap()).collect()
     };
     assert_eq!(names(TITLE, Some(id)), names("Another title", Some(id)));
     assert_eq!(week.tasks[0].key, "sanitise");
     assert_eq!(names(TITLE, Some(id))[0], "d808b555-f9eb-5c0f-bc20-b2a2b42fd97a");
     let own: BTreeSet<String> = names(TITLE, Some(id)).into_iter().collect();
-    assert_eq!(own.len(), week.tasks.len(), "each task has its own name");
+    assert_eq!(own.len(), week.tasks.len() + 1, "each task has its own name, and so has the entry to read first");
     for other in [None, Some(DesignId::from_random_bits(1))] {
         assert!(names(TITLE, other).iter().all(|name| !own.contains(name)), "{other:?}");
     }
@@ -295,7 +295,7 @@ fn a_title_cannot_smuggle_anything_into_the_file() {
     let week = one_task(task(friday(15), friday(16), 60));
     for title in ["a\r\nEND:VCALENDAR\r\nBEGIN:VEVENT", "a\nUID:b", "a\\nb, c; d\\", "\u{1b}[2J\u{7}\u{85}", "x\ty"] {
         let read = check(&week, title);
-        assert_eq!((read.events.len(), read.properties.len()), (1, 5), "{title:?}");
+        assert_eq!((read.events.len(), read.properties.len()), (2, 7), "{title:?}");
         assert!(!written(&week, title).contains(['\u{1b}', '\u{7}', '\t', '\u{85}']));
     }
     assert_eq!(read(&written(&week, " ")).properties.len(), 3, "without a title there is no name");

@@ -3,8 +3,7 @@
 use crate::report::sample;
 use csv::{ReaderBuilder, StringRecord};
 use vatsketch::batch::batch;
-use vatsketch::caution::cautions;
-use vatsketch::caution::serious_warnings;
+use vatsketch::caution::{cautions, serious_warnings};
 use vatsketch::curve::{Curve, CurveKey, Role, Series, curve, every_point};
 use vatsketch::design::Design;
 use vatsketch::export::{ExportError, curve_csv, figures_csv, json};
@@ -23,6 +22,8 @@ fn the_figures_come_back_as_they_are_read_out() {
     let (headings, records) = read(&figures_csv(&batch).unwrap());
     assert_eq!(headings, vec!["stage", "key", "label", "value", "unit", "likely low", "likely high", "words"]);
     let figures = figures(&batch);
+    // The notice, the serious warnings and the rows under replaced keys have keys that no figure has.
+    let records: Vec<_> = records.into_iter().filter(|record| figures.iter().any(|figure| figure.key == &record[1])).collect();
     assert_eq!(records.len(), figures.len());
     for (record, figure) in records.iter().zip(&figures) {
         assert_eq!([&record[0], &record[1], &record[2]], [figure.stage.key(), figure.key, figure.label]);

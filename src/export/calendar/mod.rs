@@ -71,9 +71,9 @@ pub fn calendar(
     let stamp = Stamp::of(now)?;
     let title = plain(title);
     let notice = plain(&notice(cautions));
-    let first = week.tasks.first().map(|task| Event::to_read(&notice, &title, id, task.start.date())).transpose()?;
+    let to_read = week.tasks.first().map(|task| Event::to_read(&notice, &title, id, task.start.date())).transpose()?;
     let tasks = week.tasks.iter().map(|task| Event::of(task, &title, id));
-    let events = first.map(Ok).into_iter().chain(tasks).collect::<Result<Vec<_>, _>>()?;
+    let events = tasks.chain(to_read.map(Ok)).collect::<Result<Vec<_>, _>>()?;
     let mut lines = Lines::default();
     lines.component("VCALENDAR", |lines| {
         lines.value("VERSION", "2.0");

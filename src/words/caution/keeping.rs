@@ -40,8 +40,8 @@ pub(super) fn words(caution: &KeepingCaution) -> CautionWords {
             "Not soured: there is no vinegar to keep them in.",
         ),
         KeepingCaution::WarmKeeping { temperature_c, growers } => said(
-            format!("The cheeses are kept at {temperature_c:.0} °C.{} {MUST_NOT_EAT}", may_grow(growers)),
-            format!("Keep them at {}, sour or not.", cold()),
+            format!("The cheeses are kept at {temperature_c:.0} °C.{}", may_grow(growers)),
+            format!("Keep them at {}, sour or not. {MUST_NOT_EAT}", cold()),
             format!("Too warm: keep at {}.", cold()),
         ),
         KeepingCaution::NeedsCold { centre_ph, water_activity, growers, .. } => said(
