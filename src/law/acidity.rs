@@ -23,31 +23,10 @@ crate::constants! {
 }
 
 crate::correlations! {
-    /// pKa of acetic acid.
-    ACETIC_PKA = { "pKa of acetic acid in water", "a/T + b + c T, T in kelvin", [1170.48, -3.1649, 0.013_399], "1", (0.0, 60.0), "°C", HarnedEhlers1933, "the fitted equation", FromMemory }
     /// Viscosity of water.
     WATER_VISCOSITY = { "Viscosity of water", "a · 10^(b/(T − c)), T in kelvin", [2.414e-5, 247.8, 140.0], "Pa·s", (0.0, 100.0), "°C", Textbook, "Vogel's form", FromMemory }
     /// Density of acetic acid in water.
     VINEGAR_DENSITY = { "Density of acetic acid in water at 20 °C", "pairs of % by mass and g/mL", [0.0, 0.9982, 1.0, 0.9996, 5.0, 1.0052, 10.0, 1.0121], "g/mL", (0.0, 10.0), "% by mass", CrcHandbook, "concentrative properties of aqueous solutions; the row at zero is water", Published }
-}
-
-/// Returns the pKa of acetic acid in water: a/T + b + c T.
-///
-/// # Arguments
-/// * `temperature_c`: 0 to 60 °C
-///
-/// # Source
-/// [`ACETIC_PKA`].
-///
-/// # Example
-/// ```
-/// assert!((vatsketch::law::acidity::acetic_pka(25.0) - 4.7558).abs() < 1e-4);
-/// ```
-#[must_use]
-pub fn acetic_pka(temperature_c: f64) -> f64 {
-    let t = kelvin(temperature_c);
-    let [a, b, c] = ACETIC_PKA.coefficients;
-    a / t + b + c * t
 }
 
 /// Returns the share of the acid that is split: a = 1/(1 + 10^(pK − pH)).
@@ -97,18 +76,6 @@ pub fn vinegar_density_g_ml(mass_percent: f64) -> f64 {
 pub fn vinegar_mass_percent(g_per_100ml: f64) -> f64 {
     // The density changes by a thousandth for each per cent, so each round gains three digits.
     (0..8).fold(g_per_100ml, |percent, _| g_per_100ml / vinegar_density_g_ml(percent))
-}
-
-/// Returns the pH of acetic acid alone in water: h²/(C − h) = K.
-///
-/// # Arguments
-/// * `mol_m3`: strength, > 0
-/// * `pk`: pK to use
-#[must_use]
-pub fn acid_ph(mol_m3: f64, pk: f64) -> f64 {
-    let (strength, k) = (0.001 * mol_m3, 10.0_f64.powf(-pk));
-    let hydrogen = 2.0 * strength * k / (k + (k * k + 4.0 * k * strength).sqrt());
-    -hydrogen.log10()
 }
 
 /// Returns the diffusivity of acetic acid in water, m²/s: that at 25 °C times T/μ over the same at 25 °C (Stokes and Einstein).

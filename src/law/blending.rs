@@ -15,20 +15,6 @@ pub enum BlendError {
         /// The stronger of the two.
         most: f64,
     },
-    /// Two targets at once would need less than nothing of one of them.
-    #[error(
-        "both targets together need {first_kg:.3} kg of the first and {second_kg:.3} kg of the second, and an amount below zero cannot be added; at that fat these three reach from {least_percent:.2} to {most_percent:.2} % of casein"
-    )]
-    Negative {
-        /// Amount of the first.
-        first_kg: f64,
-        /// Amount of the second.
-        second_kg: f64,
-        /// Least casein that the three reach at the wanted fat.
-        least_percent: f64,
-        /// Most casein that the three reach at the wanted fat.
-        most_percent: f64,
-    },
     /// The two additions do the same, so they cannot meet two targets.
     #[error("the two additions change fat and casein in the same proportion, so they cannot meet two targets")]
     Alike,
@@ -74,66 +60,6 @@ pub fn blended(base_kg: f64, base: f64, addition_kg: f64, addition: f64) -> f64 
     (base_kg * base + addition_kg * addition) / (base_kg + addition_kg)
 }
 
-/// Returns how much of an addition brings milk to a ratio of casein to fat: x = m (R·F_A − C_A)/(C_B − R·F_B).
-///
-/// # Arguments
-/// * `milk`: the milk; `addition`: a kilogram of what is added
-/// * `casein_to_fat`: the wanted ratio, > 0
-///
-/// # Errors
-/// [`BlendError::OutOfReach`] if the addition moves the ratio the wrong way or cannot reach it.
-pub fn addition_for_ratio_kg(milk: &Matter, addition: &Matter, casein_to_fat: f64) -> Result<f64, BlendError> {
-    let ratio = |matter: &Matter| matter.casein_kg / matter.fat_kg;
-    let needed = casein_to_fat * milk.fat_kg - milk.casein_kg;
-    let given = addition.casein_kg - casein_to_fat * addition.fat_kg;
-    let amount_kg = addition.total_kg() * needed / given;
-    if amount_kg.is_finite() && amount_kg >= 0.0 {
-        return Ok(amount_kg);
-    }
-    let (one, other) = (ratio(milk), ratio(addition));
-    Err(BlendError::OutOfReach { target: casein_to_fat, least: one.min(other), most: one.max(other) })
-}
-
-/// Returns how much of two additions brings milk to a fat and a casein, both per cent by mass: two balances solved together.
-///
-/// # Arguments
-/// * `milk`: the milk; `first`, `second`: a kilogram of each addition (cream and dry milk, say)
-///
-/// # Errors
-/// [`BlendError::Alike`]; [`BlendError::OutOfReach`] if no mixture has that fat; [`BlendError::Negative`] if none has that casein with it.
-///
-/// # Example
-/// ```
-/// use vatsketch::law::{blending::{additions_kg, BlendError}, composition::Animal, Matter};
-/// let powder = Matter { water_kg: 0.03, fat_kg: 0.01, casein_kg: 0.28, whey_protein_kg: 0.08, carbohydrate_kg: 0.52, ash_kg: 0.08, ..Matter::default() };
-/// let milk = Animal::Cow.milk() * 10.0;
-/// let (cream_kg, powder_kg) = additions_kg(&milk, &Animal::Cow.cream(40.0), &powder, 4.5, 2.8)?;
-/// let blend = milk + Animal::Cow.cream(40.0) * cream_kg + powder * powder_kg;
-/// assert!((blend.percent(blend.casein_kg) - 2.8).abs() < 1e-9);
-/// # Ok::<(), BlendError>(())
-/// ```
-pub fn additions_kg(
-    milk: &Matter,
-    first: &Matter,
-    second: &Matter,
-    fat_percent: f64,
-    casein_percent: f64,
-) -> Result<(f64, f64), BlendError> {
-    let parts: [StrengthPart; 2] = [(|matter| matter.fat_kg, fat_percent), (|matter| matter.casein_kg, casein_percent)];
-    let (first_kg, second_kg) = two_additions_kg(milk, first, second, parts)?;
-    let possible = first_kg >= 0.0 && second_kg >= 0.0;
-    if possible {
-        return Ok((first_kg, second_kg));
-    }
-    let strengths = [milk, first, second].map(|matter| (matter.fat_percent(), matter.percent(matter.casein_kg)));
-    let (least_percent, most_percent) = casein_reach(&strengths, fat_percent).ok_or_else(|| {
-        let fats = strengths.map(|(fat, _)| fat);
-        let (least, most) = (fats.iter().copied().fold(f64::INFINITY, f64::min), fats.iter().copied().fold(0.0, f64::max));
-        BlendError::OutOfReach { target: fat_percent, least, most }
-    })?;
-    Err(BlendError::Negative { first_kg, second_kg, least_percent, most_percent })
-}
-
 /// A part of a matter, kg, and the per cent by mass that it shall have.
 pub type StrengthPart = (fn(&Matter) -> f64, f64);
 
@@ -162,18 +88,4 @@ pub fn two_additions_kg(
         return Err(BlendError::Alike);
     }
     Ok(((e_2 * f - e * f_2) / determinant, (e * f_1 - e_1 * f) / determinant))
-}
-
-/// Returns the least and the most casein of the mixtures of three that have a given fat: where the edges of their triangle cross it.
-fn casein_reach(strengths: &[(f64, f64); 3], fat_percent: f64) -> Option<(f64, f64)> {
-    let [milk, first, second] = *strengths;
-    let crossings =
-        [(milk, first), (first, second), (second, milk)].into_iter().filter_map(|((fat, casein), (fat_2, casein_2))| {
-            let share = (fat_percent - fat) / (fat_2 - fat);
-            (0.0..=1.0).contains(&share).then_some(casein + share * (casein_2 - casein))
-        });
-    crossings.fold(None, |reach, casein| {
-        let (least, most) = reach.unwrap_or((casein, casein));
-        Some((casein.min(least), casein.max(most)))
-    })
 }

@@ -9,8 +9,6 @@ crate::correlations! {
     WATER_NUMERATOR = { "Density of water, numerator", "Σ cᵢ tⁱ", [999.839_52, 16.945_176, -7.987_040_1e-3, -46.170_461e-6, 105.563_02e-9, -280.542_53e-12], "kg/m³", (0.0, 150.0), "°C", Kell1975, "air-free water at standard pressure", Published }
     /// Density of water, denominator.
     WATER_DENOMINATOR = { "Density of water, denominator", "1 + b t", [1.0, 16.879_850e-3], "1", (0.0, 150.0), "°C", Kell1975, "air-free water at standard pressure", Published }
-    /// Second opinion on the density of milk.
-    SECOND_OPINION = { "Density of milk, second opinion", "a + b t + c F + d N", [1.003_073, -0.000_179, -0.000_368, 0.003_74], "kg/L", (1.0, 10.0), "°C", WatsonTittsler1961, "fat 3.1 to 6.4 %, solids-not-fat 8.2 to 10.2 %", Secondhand }
 }
 
 crate::constants! {
@@ -50,17 +48,4 @@ pub fn water_kg_l(temperature_c: f64) -> f64 {
 pub fn milk_kg_l(fat_percent: f64, solids_not_fat_percent: f64, temperature_c: f64) -> f64 {
     let (f, n, t) = (fat_percent, solids_not_fat_percent, temperature_c);
     100.0 / (f * FAT_VOLUME.polynomial(t) + n * SOLIDS_VOLUME.polynomial(t) + (100.0 - f - n) / water_kg_l(t))
-}
-
-/// Returns the density of milk by another author, kg/L, to compare with ours.
-///
-/// # Arguments
-/// * `fat_percent` 3.1 to 6.4, `solids_not_fat_percent` 8.2 to 10.2, `temperature_c` 1 to 10 °C
-///
-/// # Source
-/// [`SECOND_OPINION`].
-#[must_use]
-pub fn second_opinion_kg_l(fat_percent: f64, solids_not_fat_percent: f64, temperature_c: f64) -> f64 {
-    let [a, b, c, d] = SECOND_OPINION.coefficients;
-    a + b * temperature_c + c * fat_percent + d * solids_not_fat_percent
 }

@@ -1,6 +1,4 @@
-//! Moist air: saturation, humidity ratio, warmed air, dew point, wet bulb.
-
-use crate::numeric::{Bracket, brent};
+//! Moist air: saturation, humidity ratio, warmed air.
 
 crate::correlations! {
     /// Saturation pressure over liquid water.
@@ -95,37 +93,4 @@ pub fn humidity_ratio(temperature_c: f64, relative_humidity: f64, pressure_pa: f
 #[must_use]
 pub fn warmed_humidity(from_c: f64, relative_humidity: f64, to_c: f64) -> f64 {
     (relative_humidity * saturation_pa(from_c) / saturation_pa(to_c)).min(1.0)
-}
-
-/// Returns the dew point, °C, if there is one between −5 and 100 °C.
-///
-/// # Arguments
-/// As for [`humidity_ratio`].
-#[must_use]
-pub fn dew_point_c(temperature_c: f64, relative_humidity: f64) -> Option<f64> {
-    let vapour_pa = relative_humidity * saturation_pa(temperature_c);
-    brent(|t| saturation_pa(t).ln() - vapour_pa.ln(), Bracket { from: -5.0, to: 100.0 }, 1e-9).ok()
-}
-
-/// Returns the wet-bulb temperature, °C, if there is one between −5 °C and the air's temperature.
-///
-/// ASHRAE's energy balance of adiabatic saturation: W = ((2501 − 2.326 t*) W*ₛ − 1.006 (t − t*)) / (2501 + 1.86 t − 4.186 t*).
-///
-/// # Arguments
-/// As for [`humidity_ratio`].
-///
-/// # Example
-/// ```
-/// let wet = vatsketch::law::moist_air::wet_bulb_c(25.0, 0.5, 101_325.0).unwrap();
-/// assert!((wet - 17.889).abs() < 0.001);
-/// ```
-#[must_use]
-pub fn wet_bulb_c(temperature_c: f64, relative_humidity: f64, pressure_pa: f64) -> Option<f64> {
-    let wanted = humidity_ratio(temperature_c, relative_humidity, pressure_pa);
-    let excess = |wet: f64| {
-        let saturated = humidity_ratio(wet, 1.0, pressure_pa);
-        ((2501.0 - 2.326 * wet) * saturated - 1.006 * (temperature_c - wet)) / (2501.0 + 1.86 * temperature_c - 4.186 * wet)
-            - wanted
-    };
-    brent(excess, Bracket { from: -5.0, to: temperature_c }, 1e-10).ok()
 }

@@ -44,20 +44,6 @@ const TEMPERATURES_C: [f64; 17] =
 /// Activity at the reference of 31 °C, in the table's unit.
 const REFERENCE_ACTIVITY: f64 = 74.0;
 
-/// Returns the strength S: one part clots S parts of milk in 40 min at 35 °C. S = 40 V/(t v).
-///
-/// # Arguments
-/// * `milk_ml`, `rennet_ml`: > 0; `minutes`: time to the clot, > 0
-///
-/// # Example
-/// ```
-/// assert!((vatsketch::law::rennet::soxhlet(1000.0, 1.0, 2.4) - 16_667.0).abs() < 0.5);
-/// ```
-#[must_use]
-pub fn soxhlet(milk_ml: f64, rennet_ml: f64, minutes: f64) -> f64 {
-    40.0 * milk_ml / (minutes * rennet_ml)
-}
-
 /// Returns the strength in IMCU/mL of a rennet labelled 1 : N, ±20 %.
 ///
 /// # Example

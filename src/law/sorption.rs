@@ -15,12 +15,6 @@ crate::constants! {
     GAB_C = { "C of the alternative isotherm", 10.0, "1", (5.0, 20.0), Ourselves, "fitted to casein isotherm values from memory", Fitted }
     /// K of the alternative isotherm.
     GAB_K = { "K of the alternative isotherm", 0.85, "1", (0.75, 0.95), Ourselves, "fitted to casein isotherm values from memory", Fitted }
-    /// Constant term of the published regression.
-    UNRIPE_CONSTANT = { "Water activity of unripe cheese, constant", 0.9719, "1", (0.97, 0.98), JDairyRes1990, "regression, R² 0.95", Secondhand }
-    /// Salt term of the published regression.
-    UNRIPE_SALT = { "Water activity of unripe cheese, per g salt in 100 g water", -0.0044, "1", (-0.005, -0.004), JDairyRes1990, "regression, R² 0.95", Secondhand }
-    /// Acidity term of the published regression.
-    UNRIPE_PH = { "Water activity of unripe cheese, per unit of pH", 0.0041, "1", (0.003, 0.005), JDairyRes1990, "regression, R² 0.95", Secondhand }
 }
 
 /// Which isotherm describes the solids.
@@ -134,22 +128,4 @@ fn gab_inverse(water: f64) -> f64 {
     let (monolayer, c, k) = (GAB_MONOLAYER.value, GAB_C.value, GAB_K.value);
     let b = monolayer * c - water * (c - 2.0);
     2.0 * water / (k * (b + (b * b + 4.0 * (c - 1.0) * water * water).sqrt()))
-}
-
-/// Returns the water activity of an unripe cheese by the published regression, to compare with ours.
-///
-/// a = 0.9719 − 0.0044 S + 0.0041 pH, with S in g of salt per 100 g of water.
-///
-/// # Arguments
-/// * `salt_in_moisture_percent`: 0 to about 10
-/// * `ph`: 4.5 to 6.7
-///
-/// # Example
-/// ```
-/// let regression = vatsketch::law::sorption::unripe_regression(3.33, 6.5);
-/// assert!((regression - 0.9839).abs() < 1e-4);
-/// ```
-#[must_use]
-pub fn unripe_regression(salt_in_moisture_percent: f64, ph: f64) -> f64 {
-    UNRIPE_CONSTANT.value + UNRIPE_SALT.value * salt_in_moisture_percent + UNRIPE_PH.value * ph
 }

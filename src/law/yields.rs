@@ -65,15 +65,3 @@ pub fn soft_curd_percent(fat_percent: f64, casein_percent: f64, fat_kept: f64, c
 pub fn serum_solids_per_water() -> f64 {
     SERUM_WATER_SHARE.value * SERUM_SOLIDS.value
 }
-
-/// Returns a yield at another moisture: Y₂ = Y₁ (1 − M₁)/(1 − M₂).
-///
-/// # Example
-/// ```
-/// let moister = vatsketch::law::yields::at_moisture(11.0, 37.0, 39.0);
-/// assert!((moister - 11.36).abs() < 0.005);
-/// ```
-#[must_use]
-pub fn at_moisture(yield_percent: f64, moisture_percent: f64, wanted_percent: f64) -> f64 {
-    yield_percent * (100.0 - moisture_percent) / (100.0 - wanted_percent)
-}

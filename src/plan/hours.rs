@@ -80,8 +80,6 @@ pub struct Habit {
 impl Habit {
     /// Every day of the week.
     pub const EVERY_DAY: [bool; 7] = [true; 7];
-    /// Monday to Friday.
-    pub const WORKING_DAYS: [bool; 7] = [true, true, true, true, true, false, false];
 
     /// Returns a habit at its usual price; an end that is not after the beginning is on the next day.
     ///

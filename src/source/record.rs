@@ -54,8 +54,6 @@ pub enum SourceId {
     VanSlyke1914,
     /// Kell 1975, density of water.
     Kell1975,
-    /// Watson and Tittsler 1961, density of milk.
-    WatsonTittsler1961,
     /// Codex general standard for cheese, CXS 283.
     Codex283,
     /// Code of Federal Regulations, title 21.
@@ -94,8 +92,6 @@ pub enum SourceId {
     MackieMeares1955,
     /// Pitzer and Mayorga 1973, osmotic coefficients of electrolytes.
     PitzerMayorga1973,
-    /// Journal of Dairy Research 1990, water activity of unripe cheese.
-    JDairyRes1990,
     /// United States Standard Atmosphere 1976.
     StandardAtmosphere1976,
     /// CODATA recommended values.

@@ -42,7 +42,7 @@ fn run() -> Vec<Handling> {
 fn hours() -> Hours {
     let habits = [
         Habit::new(Taken::Sleep, Habit::EVERY_DAY, (22, 45), (6, 30)),
-        Habit::new(Taken::Work, Habit::WORKING_DAYS, (8, 15), (16, 45)),
+        Habit::new(Taken::Work, [true, true, true, true, true, false, false], (8, 15), (16, 45)),
     ];
     Hours::of_habits(&habits, 140 * DAY_MIN)
 }

@@ -2,18 +2,11 @@
 
 use super::tables::near;
 use proptest::prelude::*;
-use vatsketch::law::rennet::{CLOTTING_LEAST, clotting_min, imcu_per_ml, soxhlet};
+use vatsketch::law::rennet::{CLOTTING_LEAST, clotting_min, imcu_per_ml};
 
 /// Fresh cow's milk with its usual calcium chloride.
 fn usual_min(dose_imcu_kg: f64, temperature_c: f64) -> f64 {
     clotting_min(dose_imcu_kg, temperature_c, 6.65, 0.0175)
-}
-
-/// University of Guelph notes, the definition with its worked example, rounded to whole parts.
-#[test]
-fn the_strength_by_soxhlet_is_the_published_example() {
-    near(soxhlet(1000.0, 1.0, 2.4), 16_667.0, 0.5);
-    near(soxhlet(10_000.0, 1.0, 40.0), 10_000.0, 1e-9);
 }
 
 /// From memory, ±20 %: 1:10 000 is about 145 and 1:15 000 about 217 IMCU/mL; tolerance the rounding.

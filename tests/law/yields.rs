@@ -4,7 +4,7 @@ use super::tables::near;
 use proptest::prelude::*;
 use vatsketch::law::Matter;
 use vatsketch::law::firmness::classes;
-use vatsketch::law::yields::{CASEIN_KEPT, FAT_KEPT, at_moisture, soft_curd_percent, van_slyke_percent};
+use vatsketch::law::yields::{CASEIN_KEPT, FAT_KEPT, soft_curd_percent, van_slyke_percent};
 
 /// Returns the yield of ladled curd, which keeps 0.88 of the fat and 0.95 of the casein.
 fn ladled(fat_percent: f64, casein_percent: f64, moisture_percent: f64) -> f64 {
@@ -18,12 +18,6 @@ fn the_pressed_yield_is_the_published_example() {
     for (fat, casein, want) in [(3.0, 2.10, 8.29), (4.0, 2.50, 10.59), (5.0, 2.90, 12.89)] {
         near(van_slyke_percent(fat, casein, 37.0), want, 0.02);
     }
-}
-
-/// Guelph notes: 11 % at 37 % of moisture is 11.36 % at 39 %.
-#[test]
-fn a_yield_at_another_moisture_is_the_published_example() {
-    near(at_moisture(11.0, 37.0, 39.0), 11.36, 0.005);
 }
 
 /// Our own computation, to the digits printed.

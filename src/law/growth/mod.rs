@@ -10,5 +10,5 @@ pub use limits::{
 };
 pub use organisms::{CORRELATIONS, Organism, growers};
 pub use tables::{
-    ACIDIFIED_PH, AcidClass, CONSTANTS as TABLE_CONSTANTS, Control, DRY, SHELF_STABLE, TABLE_B_PH, acid_class, table_a, table_b,
+    ACIDIFIED_PH, AcidClass, CONSTANTS as TABLE_CONSTANTS, Control, DRY, SHELF_STABLE, TABLE_B_PH, acid_class, table_b,
 };

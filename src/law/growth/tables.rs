@@ -5,8 +5,6 @@ crate::constants! {
     ACIDIFIED_PH = { "pH at or below which food counts as acid or acidified", 4.6, "pH", (4.6, 4.6), Cfr21, "114.3", Published }
     /// The pH that moist food without heating in its package needs.
     TABLE_B_PH = { "pH below which food that is not heated in its package needs no control", 4.2, "pH", (4.2, 4.2), FoodCode, "definition of controlled food, table B", Published }
-    /// The pH of heated, packaged food of middling moisture.
-    TABLE_A_PH = { "pH at or below which heated, packaged food of water activity 0.92 to 0.95 needs no control", 5.6, "pH", (5.6, 5.6), FoodCode, "definition of controlled food, table A", Published }
     /// The pH of rather dry food.
     RATHER_DRY_PH = { "pH at or below which food of water activity 0.88 to 0.90 needs no control", 5.0, "pH", (5.0, 5.0), FoodCode, "definition of controlled food, table B", Published }
     /// Dry enough for the shelf.
@@ -17,8 +15,6 @@ crate::constants! {
     RATHER_DRY = { "Water activity up to which a pH of 5.0 will do", 0.90, "1", (0.90, 0.90), FoodCode, "definition of controlled food, table B", Published }
     /// The limit that both tables have.
     DRY = { "Water activity at or below which heated, packaged food needs no control", 0.92, "1", (0.92, 0.92), FoodCode, "definition of controlled food, tables A and B", Published }
-    /// The upper limit of table A.
-    MOIST = { "Water activity above which heated, packaged food needs a pH of 4.6", 0.95, "1", (0.95, 0.95), FoodCode, "definition of controlled food, table A", Published }
 }
 
 /// What a table asks of a food.
@@ -73,12 +69,6 @@ struct Line {
     ph: Edge,
 }
 
-const TABLE_A: [Line; 3] = [
-    Line { water_activity: Edge::AtMost(DRY.value), ph: Edge::Any },
-    Line { water_activity: Edge::AtMost(MOIST.value), ph: Edge::AtMost(TABLE_A_PH.value) },
-    Line { water_activity: Edge::Any, ph: Edge::AtMost(ACIDIFIED_PH.value) },
-];
-
 const TABLE_B: [Line; 4] = [
     Line { water_activity: Edge::Below(VERY_DRY.value), ph: Edge::Any },
     Line { water_activity: Edge::AtMost(RATHER_DRY.value), ph: Edge::AtMost(RATHER_DRY_PH.value) },
@@ -91,28 +81,6 @@ fn control(table: &[Line], water_activity: f64, ph: f64) -> Control {
         Some(line) if line.ph.holds(ph) => Control::NotRequired,
         _ => Control::AssessmentRequired,
     }
-}
-
-/// Returns what table A says of a food that is heated to destroy vegetative germs and then packaged.
-///
-/// Water activity ≤ 0.92: not required at any pH; ≤ 0.95: up to pH 5.6; above: up to pH 4.6. Figures that are no number need assessment.
-///
-/// # Arguments
-/// * `water_activity`: 0 to 1
-/// * `ph`: 0 to 14
-///
-/// # Source
-/// [`crate::source::SourceId::FoodCode`], definition of time and temperature controlled food, as three state codes have it.
-///
-/// # Example
-/// ```
-/// use vatsketch::law::growth::{table_a, Control};
-/// assert_eq!(table_a(0.94, 5.6), Control::NotRequired);
-/// assert_eq!(table_a(0.94, 5.7), Control::AssessmentRequired);
-/// ```
-#[must_use]
-pub fn table_a(water_activity: f64, ph: f64) -> Control {
-    control(&TABLE_A, water_activity, ph)
 }
 
 /// Returns what table B says of a food that is not heated, or heated but not in its package: a fresh cheese in vinegar.

@@ -1,28 +1,10 @@
 //! Every boundary of the tables on both sides, against the printed grid of an independent computation.
 
 use proptest::prelude::*;
-use vatsketch::law::growth::{AcidClass, Control, acid_class, table_a, table_b};
+use vatsketch::law::growth::{AcidClass, Control, acid_class, table_b};
 
 const NO: Control = Control::NotRequired;
 const PA: Control = Control::AssessmentRequired;
-
-/// Food Code, definition of controlled food, table A: ≤ 0.92 at any pH; ≤ 0.95 up to 5.6; above up to 4.6.
-#[test]
-fn table_a_has_its_published_boundaries() {
-    let grid = [
-        (0.92, [NO, NO, NO, NO, NO]),
-        (0.920_1, [NO, NO, NO, NO, PA]),
-        (0.95, [NO, NO, NO, NO, PA]),
-        (0.950_1, [NO, NO, PA, PA, PA]),
-        (0.99, [NO, NO, PA, PA, PA]),
-    ];
-    for (activity, row) in grid {
-        for (ph, wanted) in [4.2, 4.6, 4.601, 5.6, 5.601].into_iter().zip(row) {
-            assert_eq!(table_a(activity, ph), wanted, "water activity {activity}, pH {ph}");
-        }
-    }
-    assert_eq!(table_a(0.92, 6.8), NO);
-}
 
 /// Food Code, table B: below 0.88 at any pH; ≤ 0.90 up to 5.0; ≤ 0.92 up to 4.6; above only below 4.2.
 #[test]
@@ -44,20 +26,20 @@ fn table_b_has_its_published_boundaries() {
     assert_eq!(table_b(0.879_9, 6.8), NO);
 }
 
-/// The states that the independent computation lists, with what it says by table A and B.
+/// The states that the independent computation lists, with what it says by table B.
 #[test]
 fn the_listed_states_of_a_cheese_have_their_classes() {
     let states = [
-        ("fresh", 6.5, 0.981, PA, PA),
-        ("dried, mean", 6.5, 0.945, PA, PA),
-        ("dried, centre", 6.5, 0.965, PA, PA),
-        ("in vinegar, centre", 6.5, 0.975, PA, PA),
-        ("in vinegar, equilibrium at 4.2", 4.2, 0.975, NO, PA),
-        ("in vinegar, at 4.0", 4.0, 0.975, NO, NO),
-        ("evened out too soon", 4.9, 0.975, PA, PA),
+        ("fresh", 6.5, 0.981, PA),
+        ("dried, mean", 6.5, 0.945, PA),
+        ("dried, centre", 6.5, 0.965, PA),
+        ("in vinegar, centre", 6.5, 0.975, PA),
+        ("in vinegar, equilibrium at 4.2", 4.2, 0.975, PA),
+        ("in vinegar, at 4.0", 4.0, 0.975, NO),
+        ("evened out too soon", 4.9, 0.975, PA),
     ];
-    for (state, ph, activity, a, b) in states {
-        assert_eq!((table_a(activity, ph), table_b(activity, ph)), (a, b), "{state}");
+    for (state, ph, activity, b) in states {
+        assert_eq!(table_b(activity, ph), b, "{state}");
     }
 }
 
@@ -80,9 +62,7 @@ fn the_classes_of_part_114_have_their_published_boundaries() {
 #[test]
 fn a_figure_that_is_no_number_takes_the_graver_class() {
     let none = f64::NAN;
-    for table in [table_a, table_b] {
-        assert_eq!((table(none, 4.0), table(0.5, none), table(none, none)), (PA, PA, PA));
-    }
+    assert_eq!((table_b(none, 4.0), table_b(0.5, none), table_b(none, none)), (PA, PA, PA));
     for class in [acid_class(none, 6.5, 4.0), acid_class(0.97, 6.5, none), acid_class(0.97, none, 4.7)] {
         assert_eq!(class, AcidClass::LowAcid);
     }
@@ -100,14 +80,8 @@ proptest! {
     fn drier_or_sourer_food_never_needs_more(
         activity in 0.80..1.0_f64, ph in 3.5..7.0_f64, drier in 0.0..0.2_f64, sourer in 0.0..3.0_f64,
     ) {
-        for table in [table_a, table_b] {
-            if table(activity, ph) == NO {
-                prop_assert_eq!(table(activity - drier, ph - sourer), NO);
-            }
-        }
-        // What is not heated in its package is judged no more lightly than what is.
         if table_b(activity, ph) == NO {
-            prop_assert_eq!(table_a(activity, ph), NO);
+            prop_assert_eq!(table_b(activity - drier, ph - sourer), NO);
         }
     }
 }
