@@ -108,7 +108,7 @@ fn every_point_of_every_curve_comes_back_with_units_in_the_headings() {
 fn a_curve_that_is_not_there_is_refused_with_the_reason() {
     let error = curve_csv(&curve(&sample::failed(), CurveKey::DryingLoss), &[]).unwrap_err();
     assert!(matches!(error, ExportError::NoCurve { title: "Drying loss", .. }), "{error}");
-    assert!(error.to_string().contains("waits for"), "{error}");
+    assert!(error.to_string().ends_with(": waits for “Milk”"), "{error}");
 }
 
 #[test]
