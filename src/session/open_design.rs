@@ -58,7 +58,7 @@ impl OpenDesign {
         // Stamped before it is read, so that a change between the two is noticed at the next saving.
         let seen = stamp(path);
         let DesignFile { id, design } = DesignFile::read(path)?;
-        Ok(Self { seen, id, ..Self::unchanged(design, Some(path.to_owned()))? })
+        Ok(Self { id, seen, ..Self::unchanged(design, Some(path.to_owned()))? })
     }
 
     /// Returns a copy that belongs to no file, and has its own id.

@@ -5,6 +5,7 @@ use serde::de::Error;
 use serde::{Deserialize, Deserializer, Serializer};
 
 /// Writes the id; asked only where there is one.
+#[allow(clippy::ref_option, reason = "serde hands the member over as it is")]
 pub(super) fn serialize<S: Serializer>(id: &Option<DesignId>, serializer: S) -> Result<S::Ok, S::Error> {
     match id {
         Some(id) => serializer.collect_str(id),
