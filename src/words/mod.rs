@@ -1,11 +1,13 @@
-//! Facts in plain English, each said in one place: the cautions, what every output says of itself, numbers of the records.
+//! Facts in plain English, each said in one place: the cautions, what every output says of itself, numbers of the records, the glossary.
 
 mod caution;
+mod glossary;
 mod model;
 mod number;
 mod said;
 
 pub use caution::{caution_line, caution_words, counted, said_of_b, severity_word};
+pub use glossary::{GLOSSARY, Term, explained};
 pub use model::{FROM_A_MODEL, MUST_NOT_EAT};
 pub use number::{number_words, quantity, range_words, value};
 pub use said::CautionWords;

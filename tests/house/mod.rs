@@ -10,6 +10,7 @@ mod readme;
 mod words;
 
 use std::path::{Path, PathBuf};
+pub(crate) use words::texts_of;
 
 /// Returns the top level of the checkout.
 fn top() -> PathBuf {

@@ -40,7 +40,7 @@ const CLAIMS: [&str; 11] =
 const NO_CLAIMS: [&str; 4] = ["must not eat it", "--ready", "never says that a food may be eaten", "ready-made"];
 
 /// Returns the text literals of a source without comments; of other files all of it.
-fn texts_of(source: &str, is_code: bool) -> Vec<&str> {
+pub(crate) fn texts_of(source: &str, is_code: bool) -> Vec<&str> {
     let lines = source.lines().filter(|line| !line.trim_start().starts_with("//"));
     if is_code { lines.flat_map(|line| line.split('"').skip(1).step_by(2)).collect() } else { lines.collect() }
 }

@@ -2,3 +2,4 @@
 
 mod cautions;
 mod digits;
+mod glossary;

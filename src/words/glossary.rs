@@ -1,0 +1,126 @@
+//! The words that a maker may meet here for the first time, each explained once, with the words that are never used for the same thing.
+
+/// One word of the program.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Term {
+    /// The word, as it is written in the middle of a sentence.
+    pub term: &'static str,
+    /// What it means, in one or two plain sentences.
+    pub means: &'static str,
+    /// Other words for it that no label or message may use, so that one thing has one name.
+    pub instead_of: &'static [&'static str],
+}
+
+/// Every word that is explained, in the order of the alphabet.
+pub const GLOSSARY: &[Term] = &[
+    Term {
+        term: "anhydrous",
+        means: "Calcium chloride without water in its crystals. It is about a third stronger than the dihydrate of the same weight.",
+        instead_of: &["water-free"],
+    },
+    Term {
+        term: "blended sample",
+        means: "A whole cheese crushed to a paste, so that the pH meter reads the average of centre and edge.",
+        instead_of: &["blended cheese paste", "slurry"],
+    },
+    Term {
+        term: "casein",
+        means: "The protein of milk that rennet turns into curd. The other proteins leave with the whey.",
+        instead_of: &[],
+    },
+    Term {
+        term: "clean break",
+        means: "The curd is firm enough to cut when it splits cleanly over a lifted finger or knife and clear whey fills the split.",
+        instead_of: &["clean cut", "flocculation"],
+    },
+    Term {
+        term: "dihydrate",
+        means: "The usual flakes of calcium chloride. About a quarter of their weight is water in the crystals.",
+        instead_of: &[],
+    },
+    Term {
+        term: "equilibrium pH",
+        means: "The pH at which cheese and vinegar settle in the end. The centre never falls below it, however long the soak.",
+        instead_of: &["resting pH", "pH at rest", "comes to rest", "come to rest", "final pH"],
+    },
+    Term {
+        term: "fat-free basis",
+        means: "Moisture as a share of everything but the fat. Standards class cheeses as soft or hard by it.",
+        instead_of: &["MFFB"],
+    },
+    Term {
+        term: "IMCU",
+        means: "International milk-clotting unit, the international measure of the strength of rennet. The label gives the units in a millilitre or gram.",
+        instead_of: &[],
+    },
+    Term {
+        term: "likely",
+        means: "The range in which the figure probably is: by a rule of thumb, or where most trial runs put it.",
+        instead_of: &["confidence interval", "eight of ten draws"],
+    },
+    Term {
+        term: "percentage point",
+        means: "The step from four to five per cent: a change of a percentage, not a share of it.",
+        instead_of: &[],
+    },
+    Term { term: "rule of thumb", means: "A range that experience suggests and that counts the cook as well.", instead_of: &[] },
+    Term {
+        term: "salt in moisture",
+        means: "Salt as a share of the water in the cheese, in grams for each hundred. It decides what can grow better than salt in the cheese does.",
+        instead_of: &["salt in the moisture", "S/M"],
+    },
+    Term {
+        term: "serious warning",
+        means: "Somebody may be hurt, or the batch will be lost. It is shown before everything else.",
+        instead_of: &["stop sign", "danger sign"],
+    },
+    Term {
+        term: "solids-not-fat",
+        means: "Everything in the milk that is neither water nor fat: protein, milk sugar and minerals.",
+        instead_of: &["SNF", "fat-free solids"],
+    },
+    Term {
+        term: "standardisation",
+        means: "Bringing milk to the fat and casein you want by adding cream, skimmed milk or dry milk.",
+        instead_of: &["mending", "standardization"],
+    },
+    Term {
+        term: "s/m",
+        means: "Second per metre: how much a coat of pepper slows the vapour that leaves the cheese.",
+        instead_of: &[],
+    },
+    Term {
+        term: "trial run",
+        means: "The whole calculation once more with every uncertain constant drawn from its range. Many of them show how far a figure may be wrong.",
+        instead_of: &["Monte Carlo", "simulation run"],
+    },
+    Term {
+        term: "water activity",
+        means: "How freely germs can use the water in the cheese; pure water has one. Salt and drying lower it.",
+        instead_of: &["water activity level", "a_w"],
+    },
+];
+
+/// Returns the word that a label names, if it is one that is explained: the longest where there are several.
+///
+/// # Example
+/// ```
+/// use vatsketch::words::explained;
+/// assert_eq!(explained("Water activity when dried, mean").map(|term| term.term), Some("water activity"));
+/// assert_eq!(explained("Cheeses"), None);
+/// ```
+#[must_use]
+pub fn explained(label: &str) -> Option<&'static Term> {
+    let label = label.to_lowercase();
+    GLOSSARY.iter().filter(|term| names(&label, &term.term.to_lowercase())).max_by_key(|term| term.term.len())
+}
+
+/// Returns whether a text has a term as whole words.
+fn names(text: &str, term: &str) -> bool {
+    let apart = |letter: Option<char>| letter.is_none_or(|letter| !letter.is_alphanumeric());
+    text.match_indices(term).any(|(at, _)| {
+        let (before, after) =
+            (text.get(..at).and_then(|text| text.chars().last()), text.get(at + term.len()..).and_then(|text| text.chars().next()));
+        apart(before) && apart(after)
+    })
+}

@@ -1,0 +1,56 @@
+//! One word for one thing: the glossary holds window, paper and command line together.
+
+use crate::house::{texts, texts_of};
+use vatsketch::words::{GLOSSARY, explained};
+
+/// Returns whether a text has some words in a row, whatever their case.
+fn has(text: &str, words: &str) -> bool {
+    let plain =
+        |text: &str| format!(" {} ", text.to_lowercase().split(|c: char| !c.is_alphanumeric()).collect::<Vec<_>>().join(" "));
+    plain(text).contains(&plain(words))
+}
+
+#[test]
+fn no_text_has_another_word_for_what_the_glossary_explains() {
+    let mut found = Vec::new();
+    for (path, text) in texts("src", ".rs").into_iter().chain(texts("resources", ".typ")) {
+        // The glossary itself lists them.
+        if path.ends_with("words/glossary.rs") {
+            continue;
+        }
+        for said in texts_of(&text, path.extension().is_some_and(|ending| ending == "rs")) {
+            for term in GLOSSARY {
+                let other = term.instead_of.iter().filter(|other| has(said, other));
+                found.extend(other.map(|other| format!("{}: “{other}” for “{}” in: {said}", path.display(), term.term)));
+            }
+        }
+    }
+    assert!(found.is_empty(), "one term for one thing:\n{}", found.join("\n"));
+}
+
+#[test]
+fn every_term_is_used_somewhere_and_explained_in_short_sentences() {
+    let said: Vec<String> = texts("src", ".rs")
+        .into_iter()
+        .filter(|(path, _)| !path.ends_with("words/glossary.rs"))
+        .flat_map(|(_, text)| texts_of(&text, true).into_iter().map(str::to_owned).collect::<Vec<_>>())
+        .chain(texts("resources", ".typ").into_iter().map(|(_, text)| text))
+        .collect();
+    for term in GLOSSARY {
+        assert!(said.iter().any(|said| has(said, term.term)), "nobody says “{}”", term.term);
+        assert!(term.means.ends_with('.') && term.means.len() < 200, "{}", term.term);
+    }
+    assert!(GLOSSARY.is_sorted_by_key(|term| term.term.to_lowercase()));
+}
+
+#[test]
+fn a_label_is_explained_by_its_longest_term() {
+    assert_eq!(explained("Salt in moisture when dried").map(|term| term.term), Some("salt in moisture"));
+    assert_eq!(explained("Blended sample below pH 4.2 after").map(|term| term.term), Some("blended sample"));
+    assert_eq!(explained("Caseinate"), None, "a part of a word is not the word");
+}
+
+#[test]
+fn the_reader_of_words_sees_them_in_a_row() {
+    assert!(has("The cheese comes to rest, at pH 4", "comes to rest") && !has("rest comes to it", "comes to rest"));
+}
