@@ -4,7 +4,7 @@ use super::options::{DesignOptions, FigureOptions, FormOptions, PaperOptions, We
 use clap::{Parser, Subcommand};
 use std::path::PathBuf;
 
-/// Works out a vat of small fresh rennet cheeses. Without a command the window opens.
+/// Calculates a vat of small fresh rennet cheeses. Without a command the window opens.
 #[derive(Debug, Parser)]
 #[command(name = "vatsketch", version, about, args_conflicts_with_subcommands = true, after_help = ENDINGS)]
 pub struct Arguments {
@@ -15,7 +15,7 @@ pub struct Arguments {
     pub command: Option<Command>,
 }
 
-const ENDINGS: &str = "Exit codes: 0 done, 1 a stage could not be worked out, or a goal or a time not be reached, 2 bad arguments, 3 trouble with a file.\nA file named - is read from standard input.";
+const ENDINGS: &str = "Exit codes: 0 done, 1 a stage could not be calculated, or a target or a time cannot be reached, 2 wrong arguments, 3 a problem with a file.\nA file named - is read from standard input.";
 
 /// What to do without a window.
 #[derive(Debug, Subcommand)]
@@ -35,7 +35,7 @@ pub enum Command {
         #[command(flatten)]
         form: FormOptions,
     },
-    /// Work out one stage alone, from described milk or a described cheese.
+    /// Calculate one stage alone, from described milk or a described cheese.
     Stage {
         /// milk, vat, draining, salting, drying or pickling.
         name: String,
@@ -46,7 +46,7 @@ pub enum Command {
         #[command(flatten)]
         form: FormOptions,
     },
-    /// Write a design as a file; its ending says which kind: .pdf and .txt hold the plan, .ics the week for a calendar, .csv and .json all figures.
+    /// Write a design as a file; the ending of its name decides the kind: .pdf and .txt hold the plan, .ics the week for a calendar, .csv and .json all figures.
     ///
     /// With --curve one curve is written: .csv holds every point of it, .svg and .png the drawing.
     Export {
@@ -56,7 +56,7 @@ pub enum Command {
         /// The file to write.
         #[arg(long, value_name = "FILE")]
         to: PathBuf,
-        /// Write this curve alone; a wrong name lists them all.
+        /// Write this curve alone; an unknown name lists them all.
         #[arg(long, value_name = "KEY")]
         curve: Option<String>,
         /// The paper of what is to be printed.
@@ -66,7 +66,7 @@ pub enum Command {
         #[command(flatten)]
         week: WeekOptions,
     },
-    /// Set two designs side by side: the choices that differ, and every figure of A and B with B − A.
+    /// Put two designs side by side: the choices that differ, and every figure of A and B with B − A.
     Compare {
         /// The first design, A.
         #[arg(value_name = "A")]
@@ -87,22 +87,22 @@ pub enum Command {
         #[command(flatten)]
         form: FormOptions,
     },
-    /// Look for the value of one input that brings a figure to what is wanted, everything else as it is.
+    /// Find the value of one input that brings a figure to a target, with everything else unchanged.
     Solve {
         /// The design.
         #[command(flatten)]
         design: DesignOptions,
-        /// The figure and what it shall be, FIGURE=VALUE; `figures --json` lists the figures.
+        /// The figure and its target, FIGURE=VALUE; `figures --json` lists the figures.
         #[arg(long = "for", value_name = "FIGURE=VALUE")]
         goal: String,
-        /// The input that may move; `inputs` lists them.
+        /// The input to change; `inputs` lists them.
         #[arg(long, value_name = "KEY")]
         by: String,
         /// Text or JSON.
         #[command(flatten)]
         form: FormOptions,
     },
-    /// Lay the tasks of a vat into the maker's week: when each begins, what the hours cost, what the week changes.
+    /// Fit the tasks of a vat into your week: when each begins, what it disrupts, what the week changes.
     Plan {
         /// The design.
         #[command(flatten)]
@@ -114,7 +114,7 @@ pub enum Command {
         #[command(flatten)]
         form: FormOptions,
     },
-    /// List what a vat needs and which packages to buy, from the supplies that the design names.
+    /// List what a vat needs and which packages to buy, from the supplies in the design.
     Shop {
         /// The design.
         #[command(flatten)]
@@ -123,7 +123,7 @@ pub enum Command {
         #[command(flatten)]
         form: FormOptions,
     },
-    /// Say why a figure is what it is: the choices and figures that enter, the law, its source, its constants.
+    /// Show why a figure has its value: the choices and figures that enter, the law, its source, its constants.
     Why {
         /// The design.
         #[command(flatten)]
@@ -135,19 +135,19 @@ pub enum Command {
         #[command(flatten)]
         form: FormOptions,
     },
-    /// Say between what every figure likely lies: all uncertain constants drawn from their ranges many times, always the same draws.
+    /// Show the likely range of every figure: trial runs with all uncertain constants drawn from their ranges, always the same way.
     Spread {
         /// The design.
         #[command(flatten)]
         design: DesignOptions,
-        /// How many draws.
+        /// How many trial runs.
         #[arg(long, value_name = "N", default_value_t = 200, value_parser = clap::value_parser!(u32).range(10..=10_000))]
         draws: u32,
         /// Text or JSON.
         #[command(flatten)]
         form: FormOptions,
     },
-    /// Rank what moves a figure: each choice by one step, each uncertain constant over its whole range.
+    /// Rank what changes a figure most: each choice by one step, each uncertain constant over its whole range.
     #[command(alias = "matters")]
     Sensitivity {
         /// The design.
@@ -162,7 +162,7 @@ pub enum Command {
     },
     /// Print one of the invented examples as a design file.
     Example {
-        /// Its name; a wrong one lists them all.
+        /// Its name; an unknown one lists them all.
         name: String,
     },
 }

@@ -202,7 +202,7 @@ fn write_text(both: &Comparison, data: &mut dyn Write) -> Result<(), CliError> {
         writeln!(data, "\n{}", printable(note))?;
     }
     if !both.milk.is_empty() {
-        writeln!(data, "\nThe milk of A brought to the fat and casein of B")?;
+        writeln!(data, "\nThe milk of A standardised to the fat and casein of B")?;
         both.milk.iter().try_for_each(|line| writeln!(data, "  {line}"))?;
     }
     if !both.serious.is_empty() {
@@ -218,7 +218,7 @@ fn write_text(both: &Comparison, data: &mut dyn Write) -> Result<(), CliError> {
         writeln!(data, "\nCautions that only {name} has")?;
         cautions.iter().try_for_each(|caution| writeln!(data, "  {}", caution_line(caution)))?;
     }
-    writeln!(data, "\n≈ same: less apart than the model can tell.\n{FROM_A_MODEL}")?;
+    writeln!(data, "\n≈ same: the difference is less than the model can tell.\n{FROM_A_MODEL}")?;
     Ok(())
 }
 

@@ -113,7 +113,7 @@ fn bytes(job: Job, batch: &Batch, id: Option<DesignId>, now: &Now) -> Result<Vec
 
 fn week_calendar(batch: &Batch, id: Option<DesignId>, now: &Now) -> Result<Vec<u8>, CliError> {
     let no_time = || {
-        let say = "a calendar holds times of the clock, and none is wished yet; say when with --start, --soon or --finished-by, as in --start \"tomorrow 9:00\"";
+        let say = "a calendar needs times of the clock, and this design has none yet; give one with --start, --soon or --finished-by, as in --start \"tomorrow 9:00\"";
         CliError::Arguments(say.to_owned())
     };
     let week = kitchen_week(batch, now)?.ok_or_else(no_time)?;

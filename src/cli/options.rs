@@ -61,7 +61,7 @@ pub struct WeekOptions {
     /// The time zone by its name in the IANA list, such as Etc/UTC.
     #[arg(long, value_name = "NAME")]
     pub zone: Option<String>,
-    /// Go on from this task, which really began at this time, as in cut@12:10; a wrong name lists them all.
+    /// Go on from this task, which really began at this time, as in cut@12:10; an unknown name lists them all.
     #[arg(long, value_name = "TASK@WHEN")]
     pub here: Option<String>,
     /// Plan as if it were this time by the clock of the zone, as in 2031-05-09T18:30.

@@ -132,7 +132,7 @@ fn write_text(run: &PickleRun, cheese_g: f64, data: &mut dyn Write) -> Result<()
     }
     writeln!(data, "  {:.1} g of cheese, {:.2} mL of vinegar for each g", cheese_g, run.vinegar_ml_per_g)?;
     let (likely, strong) = (run.equilibrium_ph, run.strong_equilibrium_ph);
-    writeln!(data, "  comes to rest at pH {likely:.2}; {strong:.2} if the cheese takes up {STRONGEST_BUFFER} times as much acid")?;
+    writeln!(data, "  equilibrium pH {likely:.2}; {strong:.2} if the cheese takes up {STRONGEST_BUFFER} times as much acid")?;
     for target in &run.targets {
         let when = |hours: Option<f64>| match hours {
             Some(hours) => format!("{hours:.0} h"),

@@ -48,7 +48,7 @@ fn write_words(figure: &Figure, effects: &[Effect], design: &Design, data: &mut 
         writeln!(data, "  {down:>down_width$}  {up:>up_width$}  {}", moved(&effect.cause, design))?;
     }
     let still = effects.len() - changes.len();
-    writeln!(data, "\nFirst the change with less, then with more; {still} more move it by less than shows.")?;
+    writeln!(data, "\nThe first change is with less, the second with more; {still} more change it by less than is shown.")?;
     Ok(())
 }
 

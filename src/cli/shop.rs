@@ -79,10 +79,10 @@ fn write_text(batch: &Batch, shopping: &Shopping, data: &mut dyn Write) -> Resul
         write_bought(bought, supplies, data)?;
     }
     if shopping.bought.is_empty() {
-        writeln!(data, "  nothing: the design names no supplies")?;
+        writeln!(data, "  nothing: the design has no supplies")?;
     }
     if !shopping.without_supply.is_empty() {
-        writeln!(data, "\nNeeded as well; the design does not say where it comes from, so it costs nothing here")?;
+        writeln!(data, "\nAlso needed, no supply entered, so it costs nothing here")?;
         for Need { good, amount: value, unit } in &shopping.without_supply {
             writeln!(data, "  {:<WIDTH$}{}", good.label(), plain(kitchen_amount(*value, *unit)))?;
         }
@@ -127,7 +127,7 @@ fn write_bought(bought: &Bought, supplies: &SuppliesDesign, data: &mut dyn Write
         parts.push(format!("{} left over", plain(kitchen_amount(bought.left_over, unit))));
     }
     if bought.short > 0.0 {
-        parts.push(format!("{} short, which you said would do", plain(kitchen_amount(bought.short, unit))));
+        parts.push(format!("{} short, as you allowed", plain(kitchen_amount(bought.short, unit))));
     }
     writeln!(data, "  {:<WIDTH$}{}", bought.need.good.label(), parts.join("; "))
 }
@@ -157,6 +157,6 @@ fn write_milk(milk_l: f64, shopping: &Shopping, data: &mut dyn Write) -> std::io
     let (at_hand, wanted) = (to_type(at_hand_l), to_type(milk_l));
     writeln!(
         data,
-        "\nYou will have {at_hand} L of milk, and the vat takes {wanted} L: `--set milk_l={at_hand}` works it out with all of it."
+        "\nYou will have {at_hand} L of milk, and the vat takes {wanted} L: `--set milk_l={at_hand}` calculates the vat with all of it."
     )
 }

@@ -25,7 +25,7 @@ pub(super) fn run(
     let batch = batch(&design)?;
     let work = Work { draws, threads: cores(), goes_on: &|| true };
     let Some(spread) = spread(&design, &work)? else {
-        return Err(CliError::Stage("the draws could not be worked out".to_owned()));
+        return Err(CliError::Stage("the trial runs could not be calculated".to_owned()));
     };
     if form.json {
         write_json(&with_notice(in_json(&spread), &batch), data)?;
@@ -53,13 +53,13 @@ fn write_words(spread: &Spread, data: &mut dyn Write) -> Result<(), CliError> {
     let still = spread.figures.len() - moved.len();
     writeln!(
         data,
-        "\nEight of ten among {} draws of {} uncertain constants lie in between, always the same draws; {still} more figures do not move.",
+        "\n8 of 10 of {} trial runs with {} uncertain constants are in these ranges, always the same runs; {still} more figures do not change.",
         spread.draws,
         UNCERTAIN_PARAMETERS.len()
     )?;
     writeln!(
         data,
-        "The draws know the ranges of the constants, not what the model leaves out: eggs took two to four times as long to sour."
+        "The trial runs cover the ranges of the constants, not what the model leaves out: eggs in vinegar took two to four times as long to sour."
     )?;
     Ok(())
 }

@@ -50,7 +50,7 @@ fn moved(old: &[Figure], figure: &Figure) -> Option<(f64, String)> {
     Some((far, format!("{} {from} → {to}", lower_first(figure.label))))
 }
 
-/// Returns what stands before the reason: "never" of "never, it comes to rest at pH 4.48".
+/// Returns what stands before the reason: "never" of "never, it settles at pH 4.48".
 fn in_short(words: &str) -> &str {
     words.split_once(", ").map_or(words, |(short, _)| short)
 }

@@ -122,10 +122,7 @@ fn a_spread_is_shown_as_a_band_and_in_words_until_the_design_changes() {
     harness.state_mut().show_spread(Arc::new(answer));
     harness.run();
     assert!(harness.query_by_label_contains(&format!("{said}, of all uncertain constants at once")).is_some());
-    assert!(
-        harness.query_all_by_label_contains("eight of ten draws of all uncertain constants lie").count() >= 1,
-        "beside the curve"
-    );
+    assert!(harness.query_all_by_label_contains("8 of 10 trial runs").count() >= 1, "beside the curve");
     type_wanted(&mut harness, "60");
     click(&mut harness, "Move it");
     assert!(harness.query_by_label_contains("of all uncertain constants at once").is_none());

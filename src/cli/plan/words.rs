@@ -33,10 +33,10 @@ pub(super) fn write_week(batch: &Batch, week: &KitchenWeek, data: &mut dyn Write
         writeln!(data, "Cheeses finished: {}", moment(finished))?;
     }
     if let Some(last) = week.tasks.iter().find(|task| task.is_last_day()) {
-        writeln!(data, "Last day of the planned keeping: {}", day(last.start.date()))?;
+        writeln!(data, "Keep no longer than: {}", day(last.start.date()))?;
     }
     if let Some(stage) = week.ends_before {
-        writeln!(data, "The plan ends before “{}”, which could not be worked out.", stage.title())?;
+        writeln!(data, "The plan ends before “{}”, which could not be calculated.", stage.title())?;
     }
     let mut today = None;
     for task in &week.tasks {
@@ -67,7 +67,7 @@ fn write_task(task: &WeekTask, data: &mut dyn Write) -> Result<()> {
     };
     let mut more = vec![lower_first(task.stage.short_title())];
     if task.hands_min > 0 {
-        more.push(format!("{} of hands", length(task.hands_min)));
+        more.push(format!("{} of work", length(task.hands_min)));
     }
     if task.begun {
         more.push("already begun".to_owned());
@@ -98,12 +98,12 @@ fn write_more(what: &str, note: Option<&str>, data: &mut dyn Write) -> Result<()
 
 fn write_costs(week: &KitchenWeek, data: &mut dyn Write) -> Result<()> {
     if week.reasons.is_empty() {
-        return writeln!(data, "\nWhat the hours cost: nothing; no sleep, work or busy time is touched, and nothing is moved.");
+        return writeln!(data, "\nDisruption: none; no sleep, work or busy time is touched, and nothing is moved.");
     }
     let each = [Taken::Sleep, Taken::Work].map(Taken::points);
     writeln!(
         data,
-        "\nWhat the hours cost: {} points ({} for a minute of sleep, {} for one of work: wishes, not facts)",
+        "\nDisruption: {} points, the least possible ({} for a minute of sleep, {} for one of work: our weighting)",
         week.points, each[0], each[1]
     )?;
     for reason in &week.reasons {
@@ -116,12 +116,12 @@ pub(super) fn write_open(batch: &Batch, counted: &Counted, data: &mut dyn Write)
     write_head(batch, data)?;
     writeln!(
         data,
-        "\nNo time is wished yet: times count from the start. For times of the clock give --start, --soon or --finished-by, as in"
+        "\nNo time is chosen yet: times count from the start. For times of the clock give --start, --soon or --finished-by, as in"
     )?;
     writeln!(data, "  vatsketch plan FILE --start \"tomorrow 9:00\"\n")?;
     for task in &counted.tasks {
         let at = elapsed(task.after_min as f64).replace('\u{a0}', " ");
-        let hands = if task.hands_min > 0 { format!(", {} of hands", length(task.hands_min)) } else { String::new() };
+        let hands = if task.hands_min > 0 { format!(", {} of work", length(task.hands_min)) } else { String::new() };
         writeln!(data, "  {at:<TIMES$}{} ({}{hands})", task.name, lower_first(task.stage.short_title()))?;
         write_more(&task.what, task.note.as_deref(), data)?;
     }
