@@ -72,7 +72,7 @@ fn what_is_to_be_known_of_the_costs_is_said() {
     let mut sheep = from_milk(&cow, MilkKind::Sheep);
     assert_eq!(note(&Design::default(), &from_milk(&Design::default(), MilkKind::Sheep)), None, "nothing costs anything");
     // Skimmed milk goes into the fat milk, and nothing says where it comes from.
-    assert_eq!(note(&cow, &sheep).unwrap(), "No costs side by side: B names no supply of skimmed milk.");
+    assert_eq!(note(&cow, &sheep).unwrap(), "No costs side by side: B has no supply entered for skimmed milk.");
     assert!(both(&cow, &sheep).costs.is_empty());
     sheep.milk.fat_target_percent = 7.0;
     assert!(note(&cow, &sheep).unwrap().starts_with("Both milks have one price here"));

@@ -76,7 +76,7 @@ fn a_caution_stands_before_the_step_whose_input_causes_it() {
     let plan = plan(&sample::batch());
     let ladle = plan.steps.iter().find(|step| step.verb == "Ladle").unwrap();
     assert_eq!(ladle.cautions.iter().map(|caution| caution.key).collect::<Vec<_>>(), ["warm_draining"]);
-    assert_eq!(plan.before_all.iter().map(|caution| caution.key).collect::<Vec<_>>(), ["no_acid"]);
+    assert_eq!(plan.before_all.iter().map(|caution| caution.key).collect::<Vec<_>>(), ["no_acid", "model_uncertainty"]);
 }
 
 #[test]
