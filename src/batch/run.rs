@@ -23,8 +23,7 @@ pub fn batch(design: &Design) -> Result<Batch, DesignError> {
     Ok(batch_after(design, None)?.0)
 }
 
-/// Returns the same as [`batch()`] under other parameters of the uncertain constants; with [`Runs::MiddleOnly`] in half the time, and without
-/// the cautions, which look at the likely ranges.
+/// Returns the same as [`batch()`] under other parameters of the uncertain constants; with [`crate::process::Runs::MiddleOnly`] in half the time.
 ///
 /// # Errors
 /// As for [`batch()`].
@@ -63,8 +62,11 @@ pub fn batch_after(design: &Design, before: Option<&Batch>) -> Result<(Batch, Ve
     batch_until(design, &Given::default(), before, Stage::Keeping)
 }
 
-/// Returns the same as [`batch_after`] under other parameters, and only as far as a stage; later ones wait for it. Mass balance and cautions, which look at
-/// the whole, are made only where the last stage is asked for.
+/// Returns the same as [`batch_after`] under other parameters, and only as far as a stage; later ones wait for it. The mass balance, which looks at
+/// the whole, is made only where the last stage is asked for.
+///
+/// # Errors
+/// As for [`batch()`].
 pub fn batch_until(
     design: &Design,
     given: &Given,
