@@ -1,6 +1,7 @@
 //! What the maker must be told, as facts: each caution with its numbers and the choice that causes it. The words are in [`crate::words`].
 
 mod begins;
+#[expect(clippy::module_inception, reason = "the main type of the folder is in a file of its name, which only the folder sees")]
 mod caution;
 mod draining;
 mod drying;
