@@ -78,11 +78,11 @@ impl Tree {
                     Some(Found::In(file, name)) if file != module.file => {
                         imports.entry((module.file.clone(), file)).or_default().insert(name);
                     }
-                    Some(_) => {}
                     None if ["crate", "self", "super"].contains(&need[0].as_str()) && need.len() > 1 => {
                         lost.push(format!("{}: {}", module.file, need.join("::")));
                     }
-                    None => {}
+                    // Of its own file, a whole module, or from another crate.
+                    Some(_) | None => {}
                 }
             }
         }
