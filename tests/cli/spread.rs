@@ -10,7 +10,7 @@ fn the_spread_is_said_in_words_and_in_json() {
     let words = run(&["spread", &example("small-vat"), "--draws", "20"]);
     assert_eq!(words.code, 0, "{}", words.words);
     assert!(
-        words.data.contains("Weight of a dried cheese") && words.data.contains("likely ") && words.data.contains("20 draws"),
+        words.data.contains("Weight of a dried cheese") && words.data.contains("likely ") && words.data.contains("20 trial runs"),
         "{}",
         words.data
     );
