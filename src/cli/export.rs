@@ -7,7 +7,9 @@ use crate::batch::{Batch, batch};
 use crate::caution::{Caution, cautions};
 use crate::curve::{Curve, CurveKey, curve};
 use crate::design::DesignId;
-use crate::export::{ExportError, Format, Paper, calendar, curve_csv, curve_png, curve_svg, figures_csv, json, pdf, text};
+use crate::export::{
+    ExportError, Format, Paper, WeekCalendarError, curve_csv, curve_png, curve_svg, figures_csv, json, pdf, text, week_calendar,
+};
 use crate::file::{DesignFile, write_safely};
 use crate::plan::{Now, kitchen_week};
 use crate::report::plan_at;
@@ -111,13 +113,16 @@ fn bytes(job: Job, batch: &Batch, id: Option<DesignId>, now: &Now) -> Result<Vec
     })
 }
 
-fn week_calendar(batch: &Batch, id: Option<DesignId>, now: &Now) -> Result<Vec<u8>, CliError> {
-    let no_time = || {
-        let say = "a calendar needs times of the clock, and this design has none yet; give one with --start, --soon or --finished-by, as in --start \"tomorrow 9:00\"";
-        CliError::Arguments(say.to_owned())
-    };
-    let week = kitchen_week(batch, now)?.ok_or_else(no_time)?;
-    Ok(calendar(&week, &batch.design.title, id, &cautions(batch), now)?)
+impl From<WeekCalendarError> for CliError {
+    fn from(error: WeekCalendarError) -> Self {
+        match error {
+            WeekCalendarError::NoTime => {
+                Self::Arguments(format!("{error}; say when with --start, --soon or --finished-by, as in --start \"tomorrow 9:00\""))
+            }
+            WeekCalendarError::Week(error) => error.into(),
+            WeekCalendarError::Export(error) => error.into(),
+        }
+    }
 }
 
 impl From<PaperChoice> for Paper {

@@ -21,6 +21,7 @@ mod sheet;
 #[cfg(feature = "paper")]
 mod template;
 mod text;
+mod week_calendar;
 
 pub use calendar::calendar;
 pub use comparison::comparison_pdf;
@@ -33,3 +34,4 @@ pub use pages::{PageImage, pages};
 pub use paper::Paper;
 pub use pdf::pdf;
 pub use text::{printable, text};
+pub use week_calendar::{WeekCalendarError, week_calendar};

@@ -1,9 +1,7 @@
 //! What the window keeps on the disk: designs, plans, the recovery copy and its own appearance.
 
-use crate::caution::cautions;
-use crate::export::calendar;
+use crate::export::{WeekCalendarError, week_calendar};
 use crate::file::write_safely;
-use crate::plan::kitchen_week;
 use crate::session::{LeftBehind, Saved, Session};
 use crate::ui::paper::file_name::{file_name, with_ending};
 use crate::ui::widget::appearance;
@@ -115,12 +113,10 @@ impl Window {
     fn export_calendar(&mut self, path: &Path) {
         let batch = self.session.batch();
         let now = self.clock.now().for_week(&batch.design.week);
-        let title = &batch.design.title;
-        let made = match kitchen_week(batch, &now) {
-            Ok(Some(week)) => calendar(&week, title, self.session.id(), &cautions(batch), &now).map_err(|error| error.to_string()),
-            Ok(None) => Err("the vat has no time yet; say on the page Plan when to begin or to be finished".to_owned()),
-            Err(error) => Err(error.to_string()),
-        };
+        let made = week_calendar(batch, self.session.id(), &now).map_err(|error| match error {
+            WeekCalendarError::NoTime => format!("{error}; choose one on the page Plan"),
+            WeekCalendarError::Week(_) | WeekCalendarError::Export(_) => error.to_string(),
+        });
         match made.and_then(|bytes| write_safely(path, &bytes, false).map_err(|error| error.to_string())) {
             Ok(()) => {
                 self.session.last_change =

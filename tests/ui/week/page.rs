@@ -274,5 +274,5 @@ fn the_week_is_written_for_a_calendar_and_told_where_there_is_none() {
     harness.run();
     typed(&mut harness);
     assert!(!file.exists());
-    assert!(harness.query_by_label_contains("say on the page Plan when to begin or to be finished").is_some());
+    assert!(harness.query_by_label_contains("choose one on the page Plan").is_some());
 }
