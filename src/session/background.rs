@@ -1,5 +1,6 @@
 //! Work in the background: the newest order only, without ever keeping the window waiting.
 
+use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::sync::{Arc, Condvar, Mutex, MutexGuard, PoisonError};
 use std::thread::{Builder, JoinHandle};
 
@@ -16,6 +17,8 @@ struct State<O, A> {
     /// The newest order, until it is taken up.
     waiting: Option<O>,
     running: bool,
+    /// Whether the newest order ended without an answer.
+    failed: bool,
     answer: Option<Arc<A>>,
     closing: bool,
 }
@@ -52,6 +55,7 @@ impl<O, A> Board<O, A> {
         let newest = state.newest == number && !state.closing;
         if newest {
             state.running = false;
+            state.failed = answer.is_none();
             if let Some(answer) = answer {
                 state.answer = Some(Arc::new(answer));
             }
@@ -89,18 +93,20 @@ impl<O: Send + 'static, A: Send + Sync + 'static> Background<O, A> {
         work: impl Fn(&O, &(dyn Fn() -> bool + Sync)) -> Option<A> + Send + 'static,
         wake: Box<dyn Fn() + Send>,
     ) -> Self {
-        let state = State { newest: 0, waiting: None, running: false, answer: None, closing: false };
+        let state = State { newest: 0, waiting: None, running: false, failed: false, answer: None, closing: false };
         let board = Arc::new(Board { state: Mutex::new(state), changed: Condvar::new() });
         let shared = Arc::clone(&board);
         let run = move || {
             while let Some((number, order)) = shared.next() {
-                let answer = work(&order, &|| shared.wants(number));
+                // Work that breaks down is an order without an answer: the window must not wait for it for ever, and the next order
+                // may well do. Nothing of the work outlives it, so nothing half done is seen again.
+                let answer = catch_unwind(AssertUnwindSafe(|| work(&order, &|| shared.wants(number)))).unwrap_or(None);
                 if shared.pin(number, answer) {
                     wake();
                 }
             }
         };
-        // Where the machine refuses the thread, there is no answer, and nothing else is lost.
+        // Where the machine refuses the thread, every order fails, and nothing else is lost.
         let worker = Builder::new().name(name.to_owned()).spawn(run).ok();
         Self { board, worker }
     }
@@ -113,6 +119,7 @@ impl<O, A> Background<O, A> {
         state.newest += 1;
         state.waiting = Some(order);
         state.running = self.worker.is_some();
+        state.failed = !state.running;
         self.board.changed.notify_one();
     }
 
@@ -126,6 +133,12 @@ impl<O, A> Background<O, A> {
     #[must_use]
     pub fn is_running(&self) -> bool {
         self.board.state().running
+    }
+
+    /// Returns whether the newest order ended without an answer: its work broke down or could not be begun.
+    #[must_use]
+    pub fn has_failed(&self) -> bool {
+        self.board.state().failed
     }
 }
 

@@ -1,4 +1,4 @@
-//! What is worked out in the background: the spread of the open design, and what sensitivity to one of its figures.
+//! What is worked out in the background: the spread of the open design, and what one of its figures is sensitive to.
 
 use super::background::Background;
 use super::draws::{Work, cores, spread};
@@ -60,9 +60,15 @@ impl SpreadJob {
     pub fn is_running(&self) -> bool {
         self.0.is_running()
     }
+
+    /// Returns whether the newest order ended without an answer.
+    #[must_use]
+    pub fn has_failed(&self) -> bool {
+        self.0.has_failed()
+    }
 }
 
-/// What sensitivity to a figure of a design, strongest first, or in words why nothing can be said.
+/// What a figure of a design is sensitive to, strongest first, or in words why nothing can be said.
 #[derive(Clone, Debug)]
 pub struct Sensitivity {
     /// The design.
@@ -73,7 +79,7 @@ pub struct Sensitivity {
     pub effects: Result<Vec<Effect>, String>,
 }
 
-/// What sensitivity to one figure, worked out in the background.
+/// What one figure is sensitive to, worked out in the background.
 pub struct SensitivityJob(Background<(Batch, String), Sensitivity>);
 
 impl SensitivityJob {
@@ -83,14 +89,23 @@ impl SensitivityJob {
     /// * `wake`: called in the background when an answer is there
     #[must_use]
     pub fn new(wake: Box<dyn Fn() + Send>) -> Self {
-        let work = |(batch, figure): &(Batch, String), _: &(dyn Fn() -> bool + Sync)| {
-            let effects = sensitivity(batch, figure).map_err(|error| error.to_string());
-            Some(Sensitivity { design: batch.design.clone(), figure: figure.clone(), effects })
+        let work = |batch: &Batch, figure: &str| sensitivity(batch, figure).map_err(|error| error.to_string());
+        Self::with_work(work, wake)
+    }
+
+    /// Returns the same with another way to find the effects.
+    #[must_use]
+    pub fn with_work(
+        work: impl Fn(&Batch, &str) -> Result<Vec<Effect>, String> + Send + 'static,
+        wake: Box<dyn Fn() + Send>,
+    ) -> Self {
+        let work = move |(batch, figure): &(Batch, String), _: &(dyn Fn() -> bool + Sync)| {
+            Some(Sensitivity { design: batch.design.clone(), figure: figure.clone(), effects: work(batch, figure) })
         };
         Self(Background::new("sensitivity", work, wake))
     }
 
-    /// Orders what sensitivity to a figure of a batch; an older order is dropped.
+    /// Orders what a figure of a batch is sensitive to; an older order is dropped.
     pub fn order(&self, batch: &Batch, figure: &str) {
         self.0.order((batch.clone(), figure.to_owned()));
     }
@@ -105,5 +120,11 @@ impl SensitivityJob {
     #[must_use]
     pub fn is_running(&self) -> bool {
         self.0.is_running()
+    }
+
+    /// Returns whether the newest order ended without an answer.
+    #[must_use]
+    pub fn has_failed(&self) -> bool {
+        self.0.has_failed()
     }
 }

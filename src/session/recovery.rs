@@ -50,6 +50,12 @@ impl Recovery {
         (left != LeftBehind::default()).then_some(left)
     }
 
+    /// Returns the copies that are there.
+    #[must_use]
+    pub fn copies(&self) -> Vec<&Path> {
+        [&self.first, &self.second].into_iter().map(PathBuf::as_path).filter(|path| path.exists()).collect()
+    }
+
     /// Notes that a design changed at a moment.
     pub const fn changed(&mut self, now_s: f64) {
         self.due_s = Some(now_s + WAIT_S);

@@ -132,3 +132,28 @@ fn what_matters_is_worked_out_in_the_background_and_says_for_which_figure() {
     told.recv().unwrap();
     assert!(job.answer().unwrap().effects.as_ref().unwrap_err().contains("not a number"));
 }
+
+#[test]
+fn work_that_breaks_down_is_no_longer_running_and_the_next_order_is_done() {
+    let (tell, told) = channel();
+    let work = |order: &u32, _: &(dyn Fn() -> bool + Sync)| {
+        assert!(*order != 13, "an invented fault");
+        Some(*order)
+    };
+    let job = Background::new("breaks down", work, Box::new(move || tell.send(()).unwrap_or(())));
+    job.order(13);
+    told.recv().unwrap();
+    assert!(job.has_failed() && !job.is_running() && job.answer().is_none());
+    job.order(14);
+    told.recv().unwrap();
+    assert!(!job.has_failed() && !job.is_running());
+    assert_eq!(*job.answer().unwrap(), 14);
+}
+
+#[test]
+fn a_spread_that_cannot_be_calculated_is_told_as_failed() {
+    let (job, told) = job(12);
+    job.order(&with_milk(-1.0));
+    told.recv().unwrap();
+    assert!(job.has_failed() && !job.is_running() && job.answer().is_none());
+}

@@ -3,6 +3,7 @@
 mod aim;
 mod changes;
 mod examples;
+mod fault;
 mod files;
 mod id;
 mod jobs;

@@ -1,6 +1,6 @@
 //! The card of a figure, by accessible label.
 
-use crate::ui::{example, settled, shown};
+use crate::ui::{example, settled, shown, shown_window, stopped};
 use egui::accesskit::Role;
 use egui::{Key, Theme};
 use egui_kittest::Harness;
@@ -8,7 +8,7 @@ use egui_kittest::kittest::Queryable;
 use std::sync::Arc;
 use vatsketch::design::Stage;
 use vatsketch::figure::{Reading, figures};
-use vatsketch::session::{Work, spread};
+use vatsketch::session::{SensitivityJob, Work, spread};
 use vatsketch::ui::{CardView, Window};
 
 const SIZE: [f32; 2] = [1296.0, 816.0];
@@ -126,4 +126,15 @@ fn a_spread_is_shown_as_a_band_and_in_words_until_the_design_changes() {
     type_wanted(&mut harness, "60");
     click(&mut harness, "Move it");
     assert!(harness.query_by_label_contains("of all uncertain constants at once").is_none());
+}
+
+#[test]
+fn a_card_says_when_its_background_work_broke_down() {
+    let mut window = Window::plain(example(0), stopped());
+    window.find_sensitivity_with(SensitivityJob::with_work(|_, _| panic!("an invented fault"), Box::new(|| ())));
+    window.view.card = Some(CardView::of("dried_cheese_g"));
+    let mut harness = shown_window(window, SIZE, Theme::Light);
+    settled(&mut harness);
+    assert!(harness.query_by_label_contains("This could not be calculated").is_some());
+    assert!(harness.query_by_label_contains("Being worked out").is_none());
 }

@@ -43,6 +43,10 @@ fn card_ui(ui: &mut Ui, units: Units, view: &mut CardView, known: Known<'_>) -> 
             RichText::new(format!("{}, of all uncertain constants at once", likely.in_words())).size(CAPTION).color(palette.soft),
         );
     }
+    if known.spread_failed {
+        let words = "How far this figure may be wrong could not be calculated: the program has a fault here.";
+        ui.label(RichText::new(words).size(CAPTION).color(palette.caution_text));
+    }
     heading(ui, "Why");
     asks.extend(why_ui(ui, units, card));
     heading(ui, "What matters");

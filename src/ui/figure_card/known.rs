@@ -31,6 +31,8 @@ pub(in crate::ui) struct Known<'a> {
     pub(in crate::ui) effects: Option<&'a Effects>,
     /// Between what it likely lies, once that is worked out.
     pub(in crate::ui) likely: Option<&'a LikelyFigure>,
+    /// Whether that could not be calculated.
+    pub(in crate::ui) spread_failed: bool,
 }
 
 /// What matters to a figure, or in words why nothing can be said.

@@ -1,9 +1,12 @@
 //! The window on the desktop.
 
-use crate::session::{EXAMPLES, Session};
+use crate::session::{EXAMPLES, FaultLog, Recovery, Session};
 use crate::ui::widget::theme::install;
 use crate::ui::window::shell::Window;
+use std::cell::Cell;
+use std::panic::PanicHookInfo;
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 /// Why no window could be opened.
 #[derive(Debug, thiserror::Error)]
@@ -13,10 +16,31 @@ pub enum WindowError {
         "no window can be opened here ({0}); on a machine with a display check that DISPLAY or WAYLAND_DISPLAY is set and an OpenGL driver is installed (resources/debian-packages.sh says what is missing), or use the command line: vatsketch --help"
     )]
     NoWindow(String),
+    /// The program broke down while its window was open.
+    #[error("the program broke down: what is known of it is in {}; {}", log.display(), copies_in_words(copies))]
+    Fault {
+        /// Where it is noted.
+        log: PathBuf,
+        /// The copies of what was not saved.
+        copies: Vec<PathBuf>,
+    },
     /// The named design cannot be opened, and the built-in example neither.
     #[error(transparent)]
     Session(#[from] crate::session::SessionError),
 }
+
+/// Returns where the copies of what was not saved are.
+fn copies_in_words(copies: &[PathBuf]) -> String {
+    let paths: Vec<String> = copies.iter().map(|path| path.display().to_string()).collect();
+    if paths.is_empty() {
+        "nothing was unsaved".to_owned()
+    } else {
+        format!("what was not saved is kept in {} and is offered at the next start", paths.join(" and "))
+    }
+}
+
+/// What is done when a thread breaks down.
+type Hook = Arc<dyn Fn(&PanicHookInfo<'_>) + Send + Sync>;
 
 /// Opens the window on a design, or on the first example, and returns when it is closed.
 ///
@@ -38,7 +62,17 @@ pub fn run(file: Option<&Path>) -> Result<(), WindowError> {
             .with_min_inner_size([640.0, 480.0]),
         ..Default::default()
     };
+    let log = FaultLog::in_folder(&state);
+    let recovery = Recovery::in_folder(&state);
+    // Without a display the toolkit panics in some places and returns an error in others; both are said in one sentence. Once the window is
+    // there, a panic is a fault of the program and is noted.
+    let normal: Hook = std::panic::take_hook().into();
+    std::panic::set_hook(Box::new(|_| ()));
+    let is_open = Cell::new(false);
+    let (open, noted, told) = (&is_open, log.clone(), Arc::clone(&normal));
     let create: eframe::AppCreator<'_> = Box::new(move |context| {
+        open.set(true);
+        std::panic::set_hook(Box::new(noted.hook(move |panic: &PanicHookInfo<'_>| told(panic))));
         install(&context.egui_ctx);
         let mut window = Window::with_folders(session, &config, &state);
         if let Some(problem) = problem {
@@ -46,17 +80,18 @@ pub fn run(file: Option<&Path>) -> Result<(), WindowError> {
         }
         Ok(Box::new(Desktop { window }))
     });
-    // Without a display the toolkit panics in some places and returns an error in others; both are said in one sentence.
-    let quiet = std::panic::take_hook();
-    std::panic::set_hook(Box::new(|_| ()));
     let ran = std::panic::catch_unwind(std::panic::AssertUnwindSafe(|| eframe::run_native("vatsketch", options, create)));
-    std::panic::set_hook(quiet);
+    std::panic::set_hook(Box::new(move |panic| normal(panic)));
     match ran {
         Ok(Ok(())) => Ok(()),
         // The toolkit names its own source files first; what went wrong stands last.
         Ok(Err(error)) => Err(WindowError::NoWindow(
             error.to_string().rsplit(": ").next().unwrap_or_default().trim_end_matches('.').trim_end_matches(')').to_owned(),
         )),
+        Err(_) if is_open.get() => Err(WindowError::Fault {
+            log: log.path().to_owned(),
+            copies: recovery.copies().into_iter().map(Path::to_owned).collect(),
+        }),
         Err(_) => Err(WindowError::NoWindow("the display could not be reached".to_owned())),
     }
 }
@@ -90,5 +125,14 @@ impl eframe::App for Desktop {
 
     fn ui(&mut self, ui: &mut egui::Ui, _: &mut eframe::Frame) {
         self.window.ui(ui);
+    }
+}
+
+impl Drop for Desktop {
+    /// Keeps what is not saved when the program breaks down, for the last change may be newer than its copy.
+    fn drop(&mut self) {
+        if std::thread::panicking() {
+            self.window.keep_in_a_fault();
+        }
     }
 }

@@ -6,6 +6,9 @@ use crate::session::{SensitivityJob, SpreadJob};
 use crate::ui::figure_card::known::{Card, Effects};
 use std::sync::Arc;
 
+/// What is said where the work ended without an answer.
+const FAILED: &str = "This could not be calculated: the program has a fault here. Change a choice to try again.";
+
 /// What is known about the open card, and the jobs.
 #[derive(Default)]
 pub(super) struct BackgroundWork {
@@ -36,10 +39,19 @@ impl BackgroundWork {
         self.card.as_ref().and_then(|(.., card)| card.as_ref())
     }
 
+    /// Returns whether the spread could not be calculated.
+    pub(super) fn spread_failed(&self) -> bool {
+        self.spread.as_ref().is_some_and(SpreadJob::has_failed)
+    }
+
     /// Returns what matters to it, once that is worked out; until the next answer is there, what mattered before the last change.
     pub(super) fn effects(&self) -> Option<Effects> {
         let (design, figure, _) = self.card.as_ref()?;
-        let answer = self.sensitivity.as_ref()?.answer()?;
+        let job = self.sensitivity.as_ref()?;
+        if job.has_failed() {
+            return Some(Effects { of: Err(FAILED.to_owned()), old: false });
+        }
+        let answer = job.answer()?;
         (answer.figure == *figure).then(|| Effects { of: answer.effects.clone(), old: !answer.design.same_cheese(design) })
     }
 

@@ -87,12 +87,13 @@ impl Window {
         let batches = Batches { now: self.session.batch(), spread: spread.as_deref(), before: self.session.before(), second };
         let differing = beside.map_or(&[][..], |beside| &beside.choices);
         let marks = FormMarks { differing, pins: self.session.pins() };
+        let spread_failed = self.background.spread_failed();
         let (card, effects) = (self.background.card(), self.background.effects());
         let mut open = self.view.card.take();
         let mut results_of = |ui: &mut Ui, view: &View, room| match (&mut open, beside) {
             (Some(open), _) => {
                 let likely = spread.as_ref().and_then(|spread| spread.figure(open.figure));
-                results_card_ui(ui, view.units, open, Known { card, effects: effects.as_ref(), likely }, room)
+                results_card_ui(ui, view.units, open, Known { card, effects: effects.as_ref(), likely, spread_failed }, room)
             }
             (None, Some(beside)) => results_both_ui(ui, view, &self.run, beside, room),
             (None, None) => results_ui(ui, view, batches.now, &self.run, room),

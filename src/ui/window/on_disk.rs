@@ -164,6 +164,14 @@ impl Window {
         }
     }
 
+    /// Keeps what is not saved while the program breaks down; what an earlier breakdown left and nobody has answered for yet stays.
+    pub(super) fn keep_in_a_fault(&mut self) {
+        let unanswered = matches!(self.prompt, Some(Prompt::Recover(_)));
+        if !unanswered && self.is_unsaved() {
+            self.keep_copies();
+        }
+    }
+
     /// Opens what was left behind.
     pub(super) fn recover(&mut self, ctx: &egui::Context, left: LeftBehind) {
         if let Some(first) = left.first {

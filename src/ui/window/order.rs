@@ -12,6 +12,11 @@ impl Window {
         self.background.give(spread);
     }
 
+    /// Has the sensitivity of figures found by this job: for tests of what is said when it breaks down.
+    pub fn find_sensitivity_with(&mut self, job: SensitivityJob) {
+        self.background.sensitivity = Some(job);
+    }
+
     /// Orders what is out of date; before each drawing.
     pub(super) fn order_work(&mut self, ctx: &egui::Context) {
         self.order_card(ctx);
