@@ -50,6 +50,8 @@ pub struct Field<D: 'static> {
     pub help: &'static str,
     /// Whether it has any effect in this design; the form hides it where it has none.
     pub used: fn(&D) -> bool,
+    /// Reads the value off new choices about the stage.
+    pub(super) default: fn() -> Value,
     pub(super) read: fn(&D) -> Value,
     pub(super) write: fn(&mut D, Value),
 }
@@ -60,7 +62,7 @@ impl<D> std::fmt::Debug for Field<D> {
     }
 }
 
-impl<D: Default> Field<D> {
+impl<D> Field<D> {
     /// Returns the value in this design.
     #[must_use]
     pub fn get(&self, design: &D) -> Value {
@@ -70,7 +72,7 @@ impl<D: Default> Field<D> {
     /// Returns the value that a new design has.
     #[must_use]
     pub fn default(&self) -> Value {
-        self.get(&D::default())
+        (self.default)()
     }
 
     /// Sets the value in this design after checking it.
@@ -205,6 +207,7 @@ macro_rules! stage_design {
                     kind: stage_design!(@kind $kind $($spec),+),
                     help: $help,
                     used: |root| { let used: fn(&Self) -> bool = stage_design!(@used $($used)?); used(root.part()) },
+                    default: || stage_design!(@read $kind Self::default().$key),
                     read: |root| stage_design!(@read $kind root.part().$key),
                     write: |root, value| stage_design!(@write $kind root.part_mut().$key, value),
                 },

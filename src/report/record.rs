@@ -22,9 +22,9 @@ pub struct RecordRow {
 /// # Example
 /// ```
 /// use vatsketch::{law::yields::CASEIN_KEPT, report::constant_row, source::ledger};
-/// let row = constant_row(&CASEIN_KEPT, &ledger()?);
+/// let row = constant_row(&CASEIN_KEPT, ledger()?);
 /// assert!(row.value.starts_with("0.") && row.value.contains(" to "));
-/// # Ok::<(), vatsketch::source::LedgerError>(())
+/// # Ok::<(), &vatsketch::source::LedgerError>(())
 /// ```
 #[must_use]
 pub fn constant_row(record: &Constant, rows: &[SourceRow]) -> RecordRow {

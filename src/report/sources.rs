@@ -22,5 +22,8 @@ pub(super) fn used(cautions: &[Caution]) -> Vec<UsedSource> {
     ids.extend(cautions.iter().map(|caution| caution.source));
     // The ledger is built in and a test reads it; a plan without its list of sources is still a plan.
     let rows = ledger().unwrap_or_default();
-    rows.into_iter().filter(|row| ids.contains(&row.id)).map(|row| UsedSource { title: row.title, seen: row.seen }).collect()
+    rows.iter()
+        .filter(|row| ids.contains(&row.id))
+        .map(|row| UsedSource { title: row.title.clone(), seen: row.seen.clone() })
+        .collect()
 }

@@ -47,8 +47,8 @@ pub fn why_words(why: &Why) -> WhyWords {
     let plain = |inputs: &[(&'static crate::design::Field, String)]| {
         inputs.iter().map(|(field, value)| (field.label, value.clone())).collect::<Vec<_>>()
     };
-    let constants = why.constants.iter().map(|record| constant_row(record, &rows));
-    let correlations = why.correlations.iter().map(|record| correlation_row(record, &rows));
+    let constants = why.constants.iter().map(|record| constant_row(record, rows));
+    let correlations = why.correlations.iter().map(|record| correlation_row(record, rows));
     WhyWords {
         figure: format!("{}: {}", figure.label, figure.text()),
         spread,

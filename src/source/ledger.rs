@@ -2,6 +2,7 @@
 
 use super::SourceId;
 use serde::Deserialize;
+use std::sync::LazyLock;
 
 /// The ledger as text: `resources/sources.ron`, built in so that the core reads no file.
 pub const LEDGER_TEXT: &str = include_str!("../../resources/sources.ron");
@@ -31,8 +32,11 @@ pub struct LedgerError(#[from] ron::error::SpannedError);
 /// ```
 /// let rows = vatsketch::source::ledger()?;
 /// assert!(rows.iter().any(|row| row.title.contains("Pitzer")));
-/// # Ok::<(), vatsketch::source::LedgerError>(())
+/// # Ok::<(), &vatsketch::source::LedgerError>(())
 /// ```
-pub fn ledger() -> Result<Vec<SourceRow>, LedgerError> {
-    Ok(ron::from_str(LEDGER_TEXT)?)
+pub fn ledger() -> Result<&'static [SourceRow], &'static LedgerError> {
+    ROWS.as_ref().map(Vec::as_slice)
 }
+
+/// The rows, read when they are first asked for.
+static ROWS: LazyLock<Result<Vec<SourceRow>, LedgerError>> = LazyLock::new(|| Ok(ron::from_str(LEDGER_TEXT)?));

@@ -101,7 +101,7 @@ pub fn why(batch: &Batch, key: &str) -> Result<Why, FigureError> {
         inputs: with_value(&|key| link.inputs.contains(&key)),
         further_inputs: with_value(&|key| everywhere.contains(key) && !link.inputs.contains(&key)),
         rests_on: link.rests_on.iter().filter_map(|key| all.iter().find(|figure| figure.key == *key).cloned()).collect(),
-        source: ledger().ok().and_then(|rows| rows.into_iter().find(|row| row.id == link.source)),
+        source: ledger().ok().and_then(|rows| rows.iter().find(|row| row.id == link.source).cloned()),
         locator: link.locator,
         constants: link.constants.iter().flat_map(|list| list.iter().copied()).collect(),
         correlations: link.correlations.iter().flat_map(|list| list.iter().copied()).collect(),

@@ -1,6 +1,8 @@
 //! What is shown of a second design beside the first: worked out anew only after a change.
 
-use crate::analysis::{ComparedCaution, Difference, DifferingChoice, MilkComparison, compare_cautions, compare_milk};
+use crate::analysis::{
+    ComparedCaution, Difference, DifferingChoice, MilkComparison, Summary, compare_cautions, compare_milk, summary,
+};
 use crate::curve::{Run, run};
 use crate::design::Value;
 use crate::report::{ComparedRow, compared_costs, cost_note};
@@ -13,6 +15,8 @@ pub(in crate::ui) struct Beside {
     pub titles: [String; 2],
     /// The picture of B's run.
     pub run: Run,
+    /// What the foot says of B.
+    pub summary: Summary,
     /// Every figure of the two.
     pub figures: Vec<Difference>,
     /// The choices that differ.
@@ -33,6 +37,7 @@ impl Beside {
         Some(Self {
             titles: [named(&session.design().title), named(&second.design().title)],
             run: run(second.batch()),
+            summary: summary(second.batch()),
             figures: session.differences(),
             choices: session.differing_choices(),
             cautions: compare_cautions(session.batch(), second.batch()),

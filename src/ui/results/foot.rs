@@ -1,7 +1,6 @@
 //! The foot: the few figures that are always in sight, of both designs where there are two, and what the last change did.
 
-use crate::analysis::{Summary, summary};
-use crate::batch::Batch;
+use crate::analysis::Summary;
 use crate::caution::Severity;
 use crate::design::hours_in_words;
 use crate::ui::widget::severity::sign;
@@ -27,12 +26,12 @@ pub(in crate::ui) fn height(one_column: bool, two: bool) -> f32 {
 ///
 /// # Arguments
 /// * `cost`: what is to be paid, in words; said of one design alone
-pub(in crate::ui) fn foot_ui(ui: &mut Ui, batch: &Batch, second: Option<&Batch>, cost: Option<&str>, last_change: &str) {
+pub(in crate::ui) fn foot_ui(ui: &mut Ui, of_a: &Summary, of_b: Option<&Summary>, cost: Option<&str>, last_change: &str) {
     let palette = Palette::of(ui);
-    if let Some(second) = second {
-        both_ui(ui, &summary(batch), &summary(second));
+    if let Some(of_b) = of_b {
+        both_ui(ui, of_a, of_b);
     } else {
-        one_ui(ui, &summary(batch), cost);
+        one_ui(ui, of_a, cost);
     }
     let words = if last_change.is_empty() { FROM_A_MODEL } else { last_change };
     let response = ui.add(egui::Label::new(RichText::new(words).size(CAPTION).color(palette.soft)).truncate());

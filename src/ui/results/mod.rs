@@ -7,3 +7,4 @@ pub(super) mod compared;
 pub(super) mod foot;
 pub(super) mod milk_against;
 pub(super) mod one;
+pub(super) mod shown;

@@ -1,11 +1,10 @@
 //! Results by stage, and the cautions with the control that causes each.
 
-use crate::batch::Batch;
-use crate::caution::cautions;
-use crate::curve::{Run, Station};
+use crate::curve::Station;
 use crate::design::Stage;
-use crate::figure::{Figure, Reading, Weight, figures};
+use crate::figure::{Figure, Reading, Weight};
 use crate::ui::results::caution::caution_ui;
+use crate::ui::results::shown::Shown;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::widget::focus::focus_ring;
@@ -18,16 +17,21 @@ use egui::{Align, Layout, RichText, Role, Sense, Stroke, TextWrapMode, Ui, Widge
 const RESULTS_SHARE: f32 = 0.58;
 
 /// Draws results above and cautions below, each with a scroll of its own; returns what is asked for.
-pub(in crate::ui) fn results_ui(ui: &mut Ui, view: &View, batch: &Batch, run: &Run, room: Room) -> Vec<Ask> {
+pub(in crate::ui) fn results_ui(ui: &mut Ui, view: &View, shown: &Shown, room: Room) -> Vec<Ask> {
     let height = if room == Room::Own { ui.available_height() * RESULTS_SHARE } else { 0.0 };
     let mut asks = Vec::new();
-    let figures = figures(batch);
     ui.allocate_ui(vec2(ui.available_width(), height), |ui| {
         room.scrolled(ui, ("results", view.station.key()), |ui| {
             // The chosen station first, the others in their order.
             let others = Stage::ALL.into_iter().filter(|stage| *stage != view.station);
             for stage in std::iter::once(view.station).chain(others) {
-                asks.extend(stage_ui(ui, view.units, stage, &figures, run.stations.iter().find(|station| station.stage == stage)));
+                asks.extend(stage_ui(
+                    ui,
+                    view.units,
+                    stage,
+                    &shown.figures,
+                    shown.run.stations.iter().find(|station| station.stage == stage),
+                ));
             }
         });
     });
@@ -35,7 +39,7 @@ pub(in crate::ui) fn results_ui(ui: &mut Ui, view: &View, batch: &Batch, run: &R
     ui.add_space(8.0);
     ui.label(RichText::new("Cautions").font(bold(TITLE)));
     room.scrolled(ui, "cautions", |ui| {
-        for caution in &cautions(batch) {
+        for caution in &shown.cautions {
             asks.extend(caution_ui(ui, caution, None));
             ui.add_space(6.0);
         }

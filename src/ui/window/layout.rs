@@ -44,9 +44,9 @@ impl Window {
         Panel::bottom("foot").exact_size(foot::height(ui.available_width() < ONE_COLUMN, self.beside.is_some())).frame(foot).show(
             ui,
             |ui| {
-                let second = self.session.second().map(crate::session::OpenDesign::batch);
+                let of_b = self.beside.as_ref().map(|beside| &beside.summary);
                 let cost = self.kept_week.cost(self.session.batch());
-                foot_ui(ui, self.session.batch(), second, cost, &self.session.last_change);
+                foot_ui(ui, &self.shown.summary, of_b, cost, &self.session.last_change);
             },
         );
         match self.view.page {
@@ -55,7 +55,7 @@ impl Window {
             Page::Sources => {
                 egui::CentralPanel::default()
                     .frame(Frame::new().fill(palette.background).inner_margin(20))
-                    .show(ui, |ui| sources_ui(ui, &mut self.view, self.session.batch()));
+                    .show(ui, |ui| sources_ui(ui, &mut self.view, self.shown.laws(self.session.batch())));
             }
         }
         let ctx = ui.ctx().clone();
@@ -72,8 +72,8 @@ impl Window {
         let station = self.view.station;
         let lane = |name, run, colour| Lane { name, run, colour };
         let lanes = self.beside.as_ref().map_or_else(
-            || vec![lane(None, &self.run, palette.design)],
-            |beside| vec![lane(Some("A"), &self.run, palette.design), lane(Some("B"), &beside.run, palette.second)],
+            || vec![lane(None, &self.shown.run, palette.design)],
+            |beside| vec![lane(Some("A"), &self.shown.run, palette.design), lane(Some("B"), &beside.run, palette.second)],
         );
         let one_column = ui.available_width() < ONE_COLUMN;
         let run_scrolls = one_column && ui.available_height() < LOW;
@@ -95,8 +95,8 @@ impl Window {
                 let likely = spread.as_ref().and_then(|spread| spread.figure(open.figure));
                 results_card_ui(ui, view.units, open, Known { card, effects: effects.as_ref(), likely, spread_failed }, room)
             }
-            (None, Some(beside)) => results_both_ui(ui, view, &self.run, beside, room),
-            (None, None) => results_ui(ui, view, batches.now, &self.run, room),
+            (None, Some(beside)) => results_both_ui(ui, view, &self.shown.run, beside, room),
+            (None, None) => results_ui(ui, view, &self.shown, room),
         };
         if one_column {
             egui::CentralPanel::default().frame(side).show(ui, |ui| {

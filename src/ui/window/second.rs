@@ -1,8 +1,8 @@
 //! What the window does about the second design.
 
-use crate::curve::run;
 use crate::session::{Session, SessionError};
 use crate::ui::results::beside::Beside;
+use crate::ui::results::shown::Shown;
 use crate::ui::state::ask::{Ask, SecondAsk};
 use crate::ui::window::files::Purpose;
 use crate::ui::window::prompt::{Prompt, Which};
@@ -12,7 +12,7 @@ use std::path::Path;
 impl Window {
     /// Draws what follows from the designs anew.
     pub(super) fn refresh(&mut self) {
-        self.run = run(self.session.batch());
+        self.shown = Shown::of(self.session.batch());
         self.beside = Beside::of(&self.session);
     }
 

@@ -1,9 +1,9 @@
 //! The window: lays its parts out, collects what they ask for, and has the session do it.
 
-use crate::curve::{Run, run};
 use crate::session::{KeptAppearance, Recent, Recovery, Session, WallClock};
 use crate::ui::paper::jobs::PaperJobs;
 use crate::ui::results::beside::Beside;
+use crate::ui::results::shown::Shown;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::week::kept::KeptWeek;
@@ -37,8 +37,8 @@ pub struct Window {
     pub(super) leaving: bool,
     /// The title that the desktop was last told.
     pub(super) desktop_title: String,
-    /// The picture of the run, drawn anew only after a change.
-    pub(super) run: Run,
+    /// What is shown of the open design, worked out again only after a change.
+    pub(super) shown: Shown,
     /// What is shown of the second design, worked out anew only after a change.
     pub(super) beside: Option<Beside>,
     /// What is worked out in the background.
@@ -49,7 +49,7 @@ impl Window {
     /// Returns a window that keeps nothing outside the designs themselves: for tests and pictures, by a clock that may stand still.
     #[must_use]
     pub fn plain(session: Session, clock: WallClock) -> Self {
-        let run = run(session.batch());
+        let shown = Shown::of(session.batch());
         let beside = Beside::of(&session);
         let dialogs = Dialogs::typed();
         Self {
@@ -67,7 +67,7 @@ impl Window {
             after_save: None,
             leaving: false,
             desktop_title: String::new(),
-            run,
+            shown,
             beside,
             background: BackgroundWork::default(),
         }

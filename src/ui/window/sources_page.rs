@@ -1,9 +1,8 @@
 //! The sources: every constant with its value, unit, range, source and standing.
 
 use crate::analysis::{constant_lists, correlation_lists};
-use crate::batch::Batch;
 use crate::plan;
-use crate::report::{constant_row, correlation_row, laws, source_title};
+use crate::report::{LawRow, constant_row, correlation_row, source_title};
 use crate::source::{AnyCorrelation, Constant, ledger};
 use crate::ui::state::view::View;
 use crate::ui::widget::record::{record_ui, text_ui};
@@ -11,7 +10,7 @@ use crate::ui::widget::theme::{BODY, Palette, TITLE, bold};
 use egui::{RichText, ScrollArea, Ui, vec2};
 
 /// Draws the page.
-pub(in crate::ui) fn sources_ui(ui: &mut Ui, view: &mut View, batch: &Batch) {
+pub(in crate::ui) fn sources_ui(ui: &mut Ui, view: &mut View, laws: &[LawRow]) {
     let palette = Palette::of(ui);
     let rows = ledger().unwrap_or_default();
     ui.label(RichText::new("Where the numbers come from").font(bold(TITLE)));
@@ -26,18 +25,18 @@ pub(in crate::ui) fn sources_ui(ui: &mut Ui, view: &mut View, batch: &Batch) {
     ui.add_space(6.0);
     let wanted = view.search.to_lowercase();
     ScrollArea::vertical().id_salt("sources").auto_shrink(false).show(ui, |ui| {
-        laws_ui(ui, batch, &wanted);
+        laws_ui(ui, laws, &wanted);
         for (name, list) in constant_lists().into_iter().chain(plan::CONSTANT_LISTS) {
             let found: Vec<&Constant> = list
                 .iter()
                 .filter(|record| {
-                    matches(&wanted, &[name, record.name, &source_title(&rows, record.source), record.standing.words()])
+                    matches(&wanted, &[name, record.name, &source_title(rows, record.source), record.standing.words()])
                 })
                 .collect();
             if !found.is_empty() {
                 heading(ui, name);
                 for record in found {
-                    record_ui(ui, &constant_row(record, &rows));
+                    record_ui(ui, &constant_row(record, rows));
                 }
             }
         }
@@ -45,13 +44,13 @@ pub(in crate::ui) fn sources_ui(ui: &mut Ui, view: &mut View, batch: &Batch) {
             let found: Vec<&AnyCorrelation> = list
                 .iter()
                 .filter(|record| {
-                    matches(&wanted, &[name, record.name, &source_title(&rows, record.source), record.standing.words()])
+                    matches(&wanted, &[name, record.name, &source_title(rows, record.source), record.standing.words()])
                 })
                 .collect();
             if !found.is_empty() {
                 heading(ui, &format!("{name}: formulae and tables"));
                 for record in found {
-                    record_ui(ui, &correlation_row(record, &rows));
+                    record_ui(ui, &correlation_row(record, rows));
                 }
             }
         }
@@ -59,9 +58,9 @@ pub(in crate::ui) fn sources_ui(ui: &mut Ui, view: &mut View, batch: &Batch) {
 }
 
 /// Draws the laws behind the figures of the open design, those of one law together.
-fn laws_ui(ui: &mut Ui, batch: &Batch, wanted: &str) {
+fn laws_ui(ui: &mut Ui, laws: &[LawRow], wanted: &str) {
     let found: Vec<_> =
-        laws(batch).into_iter().filter(|row| matches(wanted, &["laws", &row.figures.join(", "), row.law, &row.source])).collect();
+        laws.iter().filter(|row| matches(wanted, &["laws", &row.figures.join(", "), row.law, &row.source])).collect();
     if !found.is_empty() {
         heading(ui, "laws behind the figures; the card of a figure says what enters");
     }

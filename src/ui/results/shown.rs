@@ -1,0 +1,35 @@
+//! What is shown of the open design: worked out once for each change, never for each drawing.
+
+use crate::analysis::{Summary, summary};
+use crate::batch::Batch;
+use crate::caution::{Caution, cautions};
+use crate::curve::{Run, run};
+use crate::figure::{Figure, figures};
+use crate::report::{LawRow, laws};
+use std::cell::OnceCell;
+
+/// What is shown of a batch.
+pub(in crate::ui) struct Shown {
+    /// The picture of the run.
+    pub run: Run,
+    /// Every figure.
+    pub figures: Vec<Figure>,
+    /// Every caution.
+    pub cautions: Vec<Caution>,
+    /// What the foot says.
+    pub summary: Summary,
+    /// The laws behind the figures, once the sources are looked at.
+    laws: OnceCell<Vec<LawRow>>,
+}
+
+impl Shown {
+    /// Returns that of a batch.
+    pub(in crate::ui) fn of(batch: &Batch) -> Self {
+        Self { run: run(batch), figures: figures(batch), cautions: cautions(batch), summary: summary(batch), laws: OnceCell::new() }
+    }
+
+    /// Returns the laws behind the figures of the batch that this belongs to.
+    pub(in crate::ui) fn laws(&self, batch: &Batch) -> &[LawRow] {
+        self.laws.get_or_init(|| laws(batch))
+    }
+}
