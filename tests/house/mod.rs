@@ -7,6 +7,7 @@ mod formats;
 mod imports;
 mod paths;
 mod readme;
+mod uncut;
 mod words;
 
 use std::path::{Path, PathBuf};

@@ -3,7 +3,7 @@
 use crate::analysis::DifferingChoice;
 use crate::design::{Choice, Design, Field, Kind, Stage, Value, fields};
 use crate::session::Command;
-use crate::ui::choices::number_field::{BOX_WIDTH, box_ui, number_rail_ui};
+use crate::ui::choices::number_field::{BOX_WIDTH, box_ui, number_slider_ui};
 use crate::ui::results::beside::value_text;
 use crate::ui::state::ask::{Ask, SecondAsk};
 use crate::ui::state::view::View;
@@ -127,7 +127,7 @@ fn number_row(ui: &mut Ui, view: &mut View, design: &Design, (field, pinned): (&
             }
         });
     });
-    asks.extend(number_rail_ui(ui, field, value, default));
+    asks.extend(number_slider_ui(ui, field, value, default));
     if let Some(said) = said {
         said_ui(ui, &said);
     }

@@ -1,4 +1,4 @@
-//! A number: a rail to drag and a box to type into. Neither changes the value by being drawn.
+//! A number: a slider to drag and a box to type into. Neither changes the value by being drawn.
 
 use crate::caution::caution_begins;
 use crate::design::{Field, Kind, Value};
@@ -6,19 +6,19 @@ use crate::session::Command;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::widget::number_text::{read_number, trimmed};
-use crate::ui::widget::rail::{Limits, RailMarks, RailWords, rail_ui};
+use crate::ui::widget::slider::{Limits, SliderMarks, SliderWords, slider_ui};
 use crate::ui::widget::typed_box::{Said, TypedBox, typed_ui};
 use egui::Ui;
 
 /// Width of a box.
 pub(in crate::ui) const BOX_WIDTH: f32 = 116.0;
 
-/// Draws the rail of a number and returns what is asked for.
-pub(in crate::ui) fn number_rail_ui(ui: &mut Ui, field: &'static Field, value: f64, default: f64) -> Vec<Ask> {
+/// Draws the slider of a number and returns what is asked for.
+pub(in crate::ui) fn number_slider_ui(ui: &mut Ui, field: &'static Field, value: f64, default: f64) -> Vec<Ask> {
     let Kind::Number { least, most, step, whole } = field.kind else { return Vec::new() };
-    let marks = RailMarks { default: Some(default), caution: caution_begins(field.key) };
-    let words = RailWords { label: field.label, value: format!("{} {}", trimmed(value), field.unit.symbol()) };
-    let moved = rail_ui(ui, Limits { least, most, step, whole }, value, marks, &words);
+    let marks = SliderMarks { default: Some(default), caution: caution_begins(field.key) };
+    let words = SliderWords { label: field.label, value: format!("{} {}", trimmed(value), field.unit.symbol()) };
+    let moved = slider_ui(ui, Limits { least, most, step, whole }, value, marks, &words);
     let set = moved.to.map(|to| Ask::Do(Command::SetInput { key: field.key, value: Value::Number(to) }));
     let begins = moved.begins.then_some(Ask::BeginDrag);
     let ends = moved.ends.then_some(Ask::EndDrag);

@@ -1,11 +1,11 @@
-//! The cut through a cheese: a picture of moisture, salt or pH, with a rail for the hour.
+//! The cut through a cheese: a picture of moisture, salt or pH, with a slider for the hour.
 
 use crate::batch::Batch;
 use crate::curve::{Section, SectionKey, section};
 use crate::ui::state::ask::Ask;
 use crate::ui::state::cut::CutView;
 use crate::ui::widget::pill::pill_ui;
-use crate::ui::widget::rail::{Limits, RailMarks, RailWords, rail_ui};
+use crate::ui::widget::slider::{Limits, SliderMarks, SliderWords, slider_ui};
 use crate::ui::widget::theme::{CAPTION, Palette, plain};
 use egui::{Align2, Color32, Pos2, Rect, RichText, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
 
@@ -15,7 +15,7 @@ const RAMP: [[f32; 3]; 4] = [[251.0, 236.0, 214.0], [240.0, 168.0, 110.0], [194.
 const SCALE_HEIGHT: f32 = 30.0;
 /// Height of what stands above and below the picture.
 const AROUND: f32 = 34.0 + 24.0 + 20.0 + SCALE_HEIGHT + 36.0;
-/// Steps of the rail.
+/// Steps of the slider.
 const RAIL_STEP: f64 = 0.02;
 
 /// Draws the picture with what governs it, and says whose it is; returns what is asked for.
@@ -38,8 +38,8 @@ pub(in crate::ui) fn cross_section_ui(ui: &mut Ui, cut: CutView, batch: &Batch, 
     scale_ui(ui, cut.key);
     let limits = Limits { least: 0.0, most: 1.0, step: RAIL_STEP, whole: false };
     let value = format!("{:.0} {}", drawn.at_h, cut.key.counted_from());
-    let words = RailWords { label: "Hour of the cut", value: value.clone() };
-    let moved = rail_ui(ui, limits, cut.share, RailMarks::default(), &words);
+    let words = SliderWords { label: "Hour of the cut", value: value.clone() };
+    let moved = slider_ui(ui, limits, cut.share, SliderMarks::default(), &words);
     asks.extend(moved.to.map(|share| Ask::Cut(CutView { share, ..cut })));
     ui.label(RichText::new(format!("{whose}after {value}, of {:.0}", drawn.last_h)).size(CAPTION).color(Palette::of(ui).soft));
     asks

@@ -31,6 +31,12 @@ const CUT_OF_TWO: f32 = 188.0;
 const SIDE_BY_SIDE: f32 = 520.0;
 /// Height of a curve's heading with the gap below the curve.
 const HEADING: f32 = 44.0;
+/// Height of a heading of one line with the gap below it.
+const HEADING_LINE: f32 = 34.0;
+/// Width of the button at the right of a heading.
+const BUTTON_ROOM: f32 = 72.0;
+/// Least height of a plot below a heading of several lines.
+const LEAST_PLOT: f32 = 64.0;
 
 /// What the curves are drawn from.
 #[derive(Clone, Copy)]
@@ -113,7 +119,10 @@ fn curve_ui(ui: &mut Ui, view: &View, key: CurveKey, batches: Batches<'_>, heigh
         }
         None => (now, None),
     };
+    let top = ui.cursor().top();
     let asks = heading_ui(ui, view, key, (&a, b.as_ref()));
+    // What a heading of two lines takes, the plot gives, so that the whole stays as high as it is.
+    let height = (height - (ui.cursor().top() - top - HEADING_LINE).max(0.0)).max(LEAST_PLOT);
     let nothing = b.as_ref().is_none_or(|b| b.empty_because.is_some());
     if view.table == Some(key) {
         table_ui(ui, &a, b.as_ref(), height);
@@ -129,9 +138,17 @@ fn curve_ui(ui: &mut Ui, view: &View, key: CurveKey, batches: Batches<'_>, heigh
 fn heading_ui(ui: &mut Ui, view: &View, key: CurveKey, (drawn, second): (&Curve, Option<&Curve>)) -> Vec<Ask> {
     let palette = Palette::of(ui);
     let mut asks = Vec::new();
-    ui.horizontal(|ui| {
-        ui.set_height(28.0);
-        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
+    ui.horizontal_top(|ui| {
+        let words_room = ui.available_width() - BUTTON_ROOM;
+        ui.allocate_ui(vec2(words_room, 28.0), |ui| {
+            ui.set_width(words_room);
+            ui.horizontal_wrapped(|ui| {
+                ui.spacing_mut().item_spacing.y = 0.0;
+                ui.label(RichText::new(drawn.title).font(bold(BODY)));
+                ui.label(RichText::new(said_of(drawn, second)).size(CAPTION).color(palette.soft));
+            });
+        });
+        ui.with_layout(Layout::right_to_left(Align::Min), |ui| {
             let shown = view.table == Some(key);
             let button =
                 egui::Button::new(RichText::new(if shown { "Curve" } else { "Table" }).size(CAPTION)).min_size(vec2(0.0, 24.0));
@@ -141,10 +158,6 @@ fn heading_ui(ui: &mut Ui, view: &View, key: CurveKey, (drawn, second): (&Curve,
             if response.clicked() {
                 asks.push(Ask::Table(key));
             }
-            ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
-                ui.label(RichText::new(drawn.title).font(bold(BODY)));
-                ui.add(egui::Label::new(RichText::new(said_of(drawn, second)).size(CAPTION).color(palette.soft)).truncate());
-            });
         });
     });
     asks

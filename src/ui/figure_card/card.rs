@@ -8,9 +8,12 @@ use crate::ui::state::card::CardView;
 use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::record::record_ui;
 use crate::ui::widget::room::Room;
-use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, TITLE, bold};
+use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, TITLE, bold, plain};
 use crate::ui::widget::units::Units;
 use egui::{Button, RichText, Ui, vec2};
+
+/// Share of a line that a value may take.
+const MOST_OF_LINE: f32 = 0.6;
 
 /// Draws a card in the place of the results, with a scroll of its own.
 pub(in crate::ui) fn results_card_ui(ui: &mut Ui, units: Units, view: &mut CardView, known: Known<'_>, room: Room) -> Vec<Ask> {
@@ -104,20 +107,21 @@ fn folded(ui: &mut Ui, id: (&str, &str), words: &str, draw: impl FnOnce(&mut Ui)
     egui::CollapsingHeader::new(RichText::new(words).size(CAPTION)).id_salt(id).show(ui, draw);
 }
 
-/// Draws one line of a chain as a button over the whole width: name at the left, value at the right.
+/// Draws one line of a chain as a button over the whole width: name at the left, on as many lines as it takes, value at the right.
 fn line_ui(ui: &mut Ui, name: &str, value: &str, whole: &str) -> bool {
     let palette = Palette::of(ui);
-    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), 26.0), egui::Sense::click());
+    let room = ui.available_width();
+    let value = ui.painter().layout(value.to_owned(), bold(CAPTION), palette.text, MOST_OF_LINE * room);
+    let name = ui.painter().layout(name.to_owned(), plain(CAPTION), palette.link, room - value.size().x - 8.0);
+    let height = name.size().y.max(value.size().y) + 6.0;
+    let (rect, response) = ui.allocate_exact_size(vec2(room, height.max(26.0)), egui::Sense::click());
     if response.hovered() {
         ui.painter().rect_filled(rect, 4, palette.panel);
     }
-    let value = ui.painter().layout_no_wrap(value.to_owned(), bold(CAPTION), palette.text);
-    let right = rect.right() - value.size().x;
-    ui.painter().galley(egui::pos2(right, rect.center().y - 0.5 * value.size().y), value, palette.text);
-    let mut job = egui::text::LayoutJob::simple_singleline(name.to_owned(), crate::ui::widget::theme::plain(CAPTION), palette.link);
-    job.wrap = egui::text::TextWrapping::truncate_at_width((right - rect.left() - 8.0).max(20.0));
-    let name = ui.painter().layout_job(job);
-    ui.painter().galley(egui::pos2(rect.left(), rect.center().y - 0.5 * name.size().y), name, palette.link);
+    let top = |size: egui::Vec2| rect.center().y - 0.5 * size.y;
+    let (of_value, of_name) = (value.size(), name.size());
+    ui.painter().galley(egui::pos2(rect.right() - of_value.x, top(of_value)), value, palette.text);
+    ui.painter().galley(egui::pos2(rect.left(), top(of_name)), name, palette.link);
     response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, true, whole));
     focus_ring(ui, &response);
     response.clicked()

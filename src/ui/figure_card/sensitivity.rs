@@ -10,8 +10,8 @@ use egui::{Rect, Role, Sense, Ui, WidgetInfo, pos2, vec2};
 
 /// Bars that are drawn at most.
 const MOST_BARS: usize = 10;
-/// Height of a bar with its name.
-const ROW: f32 = 42.0;
+/// Height of a bar without its name.
+const BAR_ROOM: f32 = 23.0;
 /// Width that the values take, beside the bar.
 const VALUES: f32 = 128.0;
 
@@ -49,14 +49,12 @@ pub(in crate::ui) fn sensitivity_ui(ui: &mut Ui, figure: &Figure, effects: Optio
 fn bar_ui(ui: &mut Ui, figure: &Figure, effect: &Effect, longest: f64) -> Option<Ask> {
     let palette = Palette::of(ui);
     let constant = matches!(effect.cause, Cause::Constant(_));
-    let (rect, response) =
-        ui.allocate_exact_size(vec2(ui.available_width(), ROW), if constant { Sense::hover() } else { Sense::click() });
     let said = format!("{} / {}", figure.change_text(effect.down), figure.change_text(effect.up));
     let name = if constant { format!("uncertain: {}", effect.cause.label()) } else { effect.cause.label().to_owned() };
     let colour = if constant { palette.soft } else { palette.link };
-    let mut job = egui::text::LayoutJob::simple_singleline(name.clone(), plain(CAPTION), colour);
-    job.wrap = egui::text::TextWrapping::truncate_at_width(rect.width());
-    let named = ui.painter().layout_job(job);
+    let named = ui.painter().layout(name.clone(), plain(CAPTION), colour, ui.available_width());
+    let size = vec2(ui.available_width(), BAR_ROOM + named.size().y);
+    let (rect, response) = ui.allocate_exact_size(size, if constant { Sense::hover() } else { Sense::click() });
     ui.painter().galley(pos2(rect.left(), rect.top() + 2.0), named, palette.text);
     let value = ui.painter().layout_no_wrap(said.clone(), plain(CAPTION), palette.text);
     ui.painter().galley(pos2(rect.right() - value.size().x, rect.bottom() - 18.0), value, palette.text);

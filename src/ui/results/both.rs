@@ -64,7 +64,7 @@ fn titles_ui(ui: &mut Ui, beside: &Beside) {
                 if place == 0 { palette.design } else { palette.second },
             );
             ui.label(RichText::new(name).font(bold(CAPTION)));
-            ui.add(egui::Label::new(RichText::new(title).size(CAPTION)).truncate()).on_hover_text(title);
+            ui.add(egui::Label::new(RichText::new(title).size(CAPTION)).wrap());
         });
     }
 }

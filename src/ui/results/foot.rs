@@ -8,18 +8,28 @@ use crate::ui::widget::theme::{BODY, CAPTION, FOOT, Palette, TITLE, bold, plain}
 use crate::words::{FROM_A_MODEL, counted};
 use egui::{RichText, Role, Ui, WidgetInfo, vec2};
 
+/// Space left and right of the foot, and above and below.
+pub(in crate::ui) const MARGIN: (i8, i8) = (16, 8);
 /// Width of a sign and the gap after it.
 const SIGN_ROOM: f32 = 28.0;
 /// Width below which two designs have no room for more than their serious warnings.
 const NARROW: f32 = 900.0;
 
-/// Returns the height that the foot needs.
-pub(in crate::ui) fn height(one_column: bool, two: bool) -> f32 {
-    match (one_column, two) {
+/// Returns the height that the foot needs: its figures, and the line about the last change with as many rows as it takes.
+pub(in crate::ui) fn height(ui: &Ui, one_column: bool, two: bool, last_change: &str) -> f32 {
+    let with_one_row = match (one_column, two) {
         (false, false) => 78.0,
         (_, true) => 92.0,
         (true, false) => 112.0,
-    }
+    };
+    let room = ui.available_width() - 2.0 * f32::from(MARGIN.0);
+    let words = ui.painter().layout(said(last_change).to_owned(), plain(CAPTION), Palette::of(ui).soft, room);
+    with_one_row + words.size().y - words.rows.first().map_or(0.0, |row| row.height())
+}
+
+/// Returns what is said of the last change, or what to do first.
+const fn said(last_change: &str) -> &str {
+    if last_change.is_empty() { FROM_A_MODEL } else { last_change }
 }
 
 /// Draws the foot.
@@ -33,8 +43,8 @@ pub(in crate::ui) fn foot_ui(ui: &mut Ui, of_a: &Summary, of_b: Option<&Summary>
     } else {
         one_ui(ui, of_a, cost);
     }
-    let words = if last_change.is_empty() { FROM_A_MODEL } else { last_change };
-    let response = ui.add(egui::Label::new(RichText::new(words).size(CAPTION).color(palette.soft)).truncate());
+    let words = said(last_change);
+    let response = ui.add(egui::Label::new(RichText::new(words).size(CAPTION).color(palette.soft)).wrap());
     response.widget_info(|| WidgetInfo::labeled(Role::Label, true, format!("Last change: {words}")));
 }
 

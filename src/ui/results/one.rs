@@ -11,10 +11,12 @@ use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::room::Room;
 use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, TITLE, bold};
 use crate::ui::widget::units::Units;
-use egui::{Align, Layout, RichText, Role, Sense, Stroke, TextWrapMode, Ui, WidgetInfo, vec2};
+use egui::{Align, Layout, RichText, Role, Sense, Stroke, Ui, WidgetInfo, vec2};
 
 /// Share of the height that the results take, above the cautions.
 const RESULTS_SHARE: f32 = 0.58;
+/// Share of a row that a value may take next to its name.
+const VALUE_SHARE: f32 = 0.6;
 
 /// Draws results above and cautions below, each with a scroll of its own; returns what is asked for.
 pub(in crate::ui) fn results_ui(ui: &mut Ui, view: &View, shown: &Shown, room: Room) -> Vec<Ask> {
@@ -89,7 +91,7 @@ fn lead_ui(ui: &mut Ui, units: Units, figure: &Figure) -> Option<Ask> {
     let palette = Palette::of(ui);
     ui.spacing_mut().item_spacing.y = 0.0;
     let whole = format!("{}: {}", figure.label, units.figure_text(figure));
-    let asked = name_ui(ui, figure, TextWrapMode::Wrap);
+    let asked = name_ui(ui, figure);
     // Words, such as why a pH is never reached, take less room than a number.
     let size = if matches!(figure.reading, Reading::Words(_)) { BODY } else { FIGURE };
     let response = ui.label(RichText::new(units.figure_text(figure)).font(bold(size)));
@@ -105,14 +107,11 @@ fn lead_ui(ui: &mut Ui, units: Units, figure: &Figure) -> Option<Ask> {
 }
 
 /// Draws the name of a figure; chosen, it opens the card of the figure.
-///
-/// # Arguments
-/// * `wrapped`: a main figure has room for a second line, a row of the list has not
-fn name_ui(ui: &mut Ui, figure: &Figure, wrapped: TextWrapMode) -> Option<Ask> {
+fn name_ui(ui: &mut Ui, figure: &Figure) -> Option<Ask> {
     let palette = Palette::of(ui);
     let name = RichText::new(figure.label).size(CAPTION).color(palette.soft);
     let response = ui
-        .add(egui::Label::new(name).wrap_mode(wrapped).sense(Sense::click()))
+        .add(egui::Label::new(name).wrap().sense(Sense::click()))
         .on_hover_text(format!("{}\nSelect it to see why, what matters, and how to bring it elsewhere.", figure.law));
     response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{}: why", figure.label)));
     if response.hovered() {
@@ -122,17 +121,29 @@ fn name_ui(ui: &mut Ui, figure: &Figure, wrapped: TextWrapMode) -> Option<Ask> {
     response.clicked().then_some(Ask::Figure(Some(figure.key)))
 }
 
-/// Draws one figure of the list: its name at the left, its value at the right, on one line.
+/// Draws one figure of the list: its name at the left, on as many lines as it takes, its value at the right.
 fn detail_ui(ui: &mut Ui, units: Units, figure: &Figure) -> Option<Ask> {
-    let mut asked = None;
-    ui.spacing_mut().interact_size.y = 20.0;
-    ui.horizontal(|ui| {
-        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            ui.add(egui::Label::new(RichText::new(units.figure_text(figure)).font(bold(CAPTION))).extend());
-            ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
-                asked = name_ui(ui, figure, TextWrapMode::Truncate);
-            });
+    let value = units.figure_text(figure);
+    let width = ui.painter().layout_no_wrap(value.clone(), bold(CAPTION), Palette::of(ui).text).size().x;
+    let room = ui.available_width();
+    let beside = width <= VALUE_SHARE * room;
+    ui.spacing_mut().item_spacing.y = 2.0;
+    if !beside {
+        // Words, such as why a pH is never reached, have lines of their own.
+        let asked = name_ui(ui, figure);
+        ui.label(RichText::new(value).font(bold(CAPTION)));
+        return asked;
+    }
+    ui.horizontal_top(|ui| {
+        let name_room = room - width - 10.0;
+        let named = ui.allocate_ui(vec2(name_room, 0.0), |ui| {
+            ui.set_width(name_room);
+            name_ui(ui, figure)
         });
-    });
-    asked
+        ui.with_layout(Layout::right_to_left(Align::Min), |ui| {
+            ui.add(egui::Label::new(RichText::new(value).font(bold(CAPTION))).extend());
+        });
+        named.inner
+    })
+    .inner
 }

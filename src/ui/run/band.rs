@@ -4,13 +4,11 @@ use crate::curve::{Run, Side, SideStream, Station};
 use crate::design::Stage;
 use crate::ui::state::ask::Ask;
 use crate::ui::widget::focus::focus_ring;
-use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold, text_at};
-use egui::{Align2, Color32, CornerRadius, Pos2, Rect, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
+use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold, plain, text_at};
+use egui::{Align2, Color32, CornerRadius, FontId, Pos2, Rect, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
 
 /// Height of the titles.
 const TITLES: f32 = 28.0;
-/// Width of a station from which on mass and moisture stand side by side.
-const BOTH_WIDTH: f32 = 160.0;
 /// Thickness below which nothing would be seen.
 const THINNEST: f32 = 3.0;
 
@@ -129,8 +127,9 @@ fn title_ui(ui: &Ui, rect: Rect, stage: Stage, chosen: bool) {
     if chosen {
         ui.painter().rect_stroke(rect.shrink(3.0), CornerRadius::same(8), Stroke::new(2.0, palette.link), egui::StrokeKind::Inside);
     }
-    let title = shortened(ui, stage.short_title(), &bold(BODY), rect.width() - 20.0);
-    ui.painter().text(pos2(rect.left() + 14.0, rect.top() + 8.0), Align2::LEFT_TOP, title, bold(BODY), palette.text);
+    let title = stage.short_title();
+    let font = if fits(ui, title, &bold(BODY), rect.width() - 20.0) { bold(BODY) } else { bold(CAPTION) };
+    ui.painter().text(pos2(rect.left() + 14.0, rect.top() + 8.0), Align2::LEFT_TOP, title, font, palette.text);
 }
 
 /// Draws one station of one run as a button; returns whether it was chosen.
@@ -149,34 +148,20 @@ fn station_ui(ui: &mut Ui, rect: Rect, station: &Station, lane: &Lane<'_>, measu
     if let Some(name) = lane.name {
         left = ui.painter().text(pos2(left, top), Align2::LEFT_TOP, name, bold(CAPTION), lane.colour).right() + 6.0;
     }
-    let line = station.goes_on_kg.map_or_else(
-        || "not worked out".to_owned(),
-        |kg| {
-            let whole = format!("{}, {:.0} % water", mass(kg), station.moisture_percent.unwrap_or(0.0));
-            // Where there is no room for both, the mass alone.
-            if rect.width() < BOTH_WIDTH { mass(kg) } else { whole }
-        },
+    // Where there is no room for the whole, the shorter words: the rest is in the station's name.
+    let [whole, short] = station.goes_on_kg.map_or_else(
+        || ["not worked out".to_owned(), "no result".to_owned()],
+        |kg| [format!("{}, {:.0} % water", mass(kg), station.moisture_percent.unwrap_or(0.0)), mass(kg)],
     );
-    let line = shortened(ui, &line, &crate::ui::widget::theme::plain(CAPTION), rect.right() - 6.0 - left);
+    let line = if fits(ui, &whole, &plain(CAPTION), rect.right() - 6.0 - left) { whole } else { short };
     text_at(ui, pos2(left, top), Align2::LEFT_TOP, &line, CAPTION, palette.soft);
     streams(ui, rect.with_min_y(rect.bottom() - measures.streams), station, lane.colour);
     response.on_hover_text(words).clicked()
 }
 
-/// Returns words cut to a width, with an ellipsis where something was cut; the whole stands in the station's name.
-fn shortened(ui: &Ui, words: &str, font: &egui::FontId, width: f32) -> String {
-    let fits = |text: &str| ui.painter().layout_no_wrap(text.to_owned(), font.clone(), Color32::WHITE).size().x <= width;
-    if fits(words) {
-        return words.to_owned();
-    }
-    let mut letters: Vec<char> = words.chars().collect();
-    while letters.pop().is_some() {
-        let cut = format!("{}…", letters.iter().collect::<String>().trim_end());
-        if fits(&cut) {
-            return cut;
-        }
-    }
-    String::new()
+/// Returns whether words have room in a width.
+fn fits(ui: &Ui, words: &str, font: &FontId, width: f32) -> bool {
+    ui.painter().layout_no_wrap(words.to_owned(), font.clone(), Color32::WHITE).size().x <= width
 }
 
 /// Writes what joins and leaves on one line, as much as there is room for.
@@ -188,7 +173,7 @@ fn streams(ui: &Ui, rect: Rect, station: &Station, colour: Color32) {
     heaviest.sort_by(|one, other| other.mass_kg.total_cmp(&one.mass_kg));
     for stream in heaviest {
         let words = short(stream);
-        let galley = ui.painter().layout_no_wrap(words, crate::ui::widget::theme::plain(CAPTION), palette.text);
+        let galley = ui.painter().layout_no_wrap(words, plain(CAPTION), palette.text);
         if left + 14.0 + galley.size().x > rect.right() - 6.0 {
             break;
         }

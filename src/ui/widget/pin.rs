@@ -1,23 +1,26 @@
-//! The pin beside a number: what is pinned, no aim may move.
+//! The pin next to a number: what is pinned, no target may move.
 
 use crate::design::Field;
 use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::theme::Palette;
-use egui::{Role, Sense, Stroke, Ui, WidgetInfo, vec2};
+use egui::{Color32, Painter, Pos2, Role, Sense, Shape, Stroke, Ui, Vec2, WidgetInfo, vec2};
+
+/// How far the pin leans to the right.
+const LEAN: f32 = 0.62;
+/// Half widths across the pin and distances along it from its middle, of the cap, the waist, the collar and the needle.
+const CAP: (f32, f32) = (4.5, -8.0);
+const CAP_FOOT: f32 = -5.5;
+const WAIST: f32 = 2.4;
+const COLLAR: (f32, f32) = (5.5, 1.5);
+const WAIST_FOOT: f32 = -1.0;
+const NEEDLE: f32 = 9.0;
 
 /// Draws the pin of a choice, filled where it is in; returns whether it was chosen.
 pub(in crate::ui) fn pin_ui(ui: &mut Ui, field: &'static Field, pinned: bool) -> bool {
     let (rect, response) = ui.allocate_exact_size(vec2(24.0, 26.0), Sense::click());
     let palette = Palette::of(ui);
     let colour = if pinned || response.hovered() || response.has_focus() { palette.link } else { palette.edge };
-    let head = rect.center() - vec2(0.0, 4.0);
-    let tip = rect.center() + vec2(0.0, 8.0);
-    ui.painter().line_segment([head, tip], Stroke::new(1.5, colour));
-    if pinned {
-        ui.painter().circle_filled(head, 5.0, colour);
-    } else {
-        ui.painter().circle(head, 4.5, palette.background, Stroke::new(1.5, colour));
-    }
+    paint_pin(ui.painter(), rect.center(), colour, if pinned { colour } else { palette.background });
     let does = if pinned { "pinned; take the pin out" } else { "pin" };
     response.widget_info(|| WidgetInfo::selected(Role::CheckBox, true, pinned, format!("{}: {does}", field.label)));
     focus_ring(ui, &response);
@@ -27,4 +30,18 @@ pub(in crate::ui) fn pin_ui(ui: &mut Ui, field: &'static Field, pinned: bool) ->
         "Pin it, so that no aim at a figure moves it."
     };
     response.on_hover_text(help).clicked()
+}
+
+/// Paints a drawing pin that leans: a cap and a waist, a collar below them, and the needle.
+fn paint_pin(painter: &Painter, centre: Pos2, colour: Color32, fill: Color32) {
+    let along = Vec2::angled(std::f32::consts::FRAC_PI_2 + LEAN);
+    let across = along.rot90();
+    let at = |wide: f32, far: f32| centre + wide * across + far * along;
+    let stroke = Stroke::new(1.4, colour);
+    let plate = |half: f32, from: f32, to: f32| vec![at(-half, from), at(half, from), at(half, to), at(-half, to)];
+    painter.line_segment([at(0.0, COLLAR.1), at(0.0, NEEDLE)], stroke);
+    painter.add(Shape::convex_polygon(plate(WAIST, CAP_FOOT, COLLAR.1), fill, stroke));
+    painter.add(Shape::convex_polygon(plate(CAP.0, CAP.1, CAP_FOOT), fill, stroke));
+    let collar = vec![at(-WAIST, WAIST_FOOT), at(WAIST, WAIST_FOOT), at(COLLAR.0, COLLAR.1), at(-COLLAR.0, COLLAR.1)];
+    painter.add(Shape::convex_polygon(collar, fill, stroke));
 }

@@ -14,7 +14,7 @@ pub struct Palette {
     pub text: Color32,
     /// Second text.
     pub soft: Color32,
-    /// Links, focus, the handle of a rail.
+    /// Links, focus, the handle of a slider.
     pub link: Color32,
     /// Edges and rails.
     pub edge: Color32,

@@ -40,15 +40,13 @@ impl Window {
                 self.notice = None;
             }
         }
-        let foot = Frame::new().fill(palette.panel).inner_margin(Margin::symmetric(16, 8));
-        Panel::bottom("foot").exact_size(foot::height(ui.available_width() < ONE_COLUMN, self.beside.is_some())).frame(foot).show(
-            ui,
-            |ui| {
-                let of_b = self.beside.as_ref().map(|beside| &beside.summary);
-                let cost = self.kept_week.cost(self.session.batch());
-                foot_ui(ui, &self.shown.summary, of_b, cost, &self.session.last_change);
-            },
-        );
+        let foot = Frame::new().fill(palette.panel).inner_margin(Margin::symmetric(foot::MARGIN.0, foot::MARGIN.1));
+        let high = foot::height(ui, ui.available_width() < ONE_COLUMN, self.beside.is_some(), &self.session.last_change);
+        Panel::bottom("foot").exact_size(high).frame(foot).show(ui, |ui| {
+            let of_b = self.beside.as_ref().map(|beside| &beside.summary);
+            let cost = self.kept_week.cost(self.session.batch());
+            foot_ui(ui, &self.shown.summary, of_b, cost, &self.session.last_change);
+        });
         match self.view.page {
             Page::Design => asks.extend(self.design_page(ui)),
             Page::Plan => asks.extend(self.plan_page(ui)),

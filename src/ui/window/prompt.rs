@@ -160,9 +160,9 @@ pub(in crate::ui) fn keys_ui(ctx: &egui::Context) -> bool {
                 ui.end_row();
             }
             for (key, words) in [
-                ("Arrows", "A step on the rail that has the ring"),
+                ("Arrows", "One step of the focused slider"),
                 ("Page up, down", "Ten steps"),
-                ("Home, End", "Least and most"),
+                ("Home, End", "Minimum, maximum"),
                 ("Escape", "Keep the old value"),
             ] {
                 ui.label(RichText::new(key).font(bold(BODY)));

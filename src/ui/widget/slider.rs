@@ -1,14 +1,14 @@
-//! A rail with a handle: dragged, stepped by keys, moved by a screen reader. It never changes a value by being drawn.
+//! A slider: a rail with a handle: dragged, stepped by keys, moved by a screen reader. It never changes a value by being drawn.
 
 use crate::ui::widget::theme::Palette;
 use egui::{CornerRadius, Key, Pos2, Rect, Response, Sense, Stroke, Ui, WidgetInfo, vec2};
 
-/// Height of a rail: also the least height of a target.
+/// Height of a slider: also the least height of a target.
 const RAIL_HEIGHT: f32 = 24.0;
 /// Radius of its handle.
 const HANDLE: f32 = 8.0;
 
-/// The limits of a rail.
+/// The limits of a slider.
 #[derive(Clone, Copy)]
 pub(in crate::ui) struct Limits {
     pub(in crate::ui) least: f64,
@@ -17,24 +17,24 @@ pub(in crate::ui) struct Limits {
     pub(in crate::ui) whole: bool,
 }
 
-/// What a rail says of itself.
-pub(in crate::ui) struct RailWords<'a> {
+/// What a slider says of itself.
+pub(in crate::ui) struct SliderWords<'a> {
     /// Its name.
     pub(in crate::ui) label: &'a str,
     /// Its value with the unit.
     pub(in crate::ui) value: String,
 }
 
-/// What is marked on a rail.
+/// What is marked on a slider.
 #[derive(Clone, Copy, Default)]
-pub(in crate::ui) struct RailMarks {
+pub(in crate::ui) struct SliderMarks {
     /// The default, a notch above it.
     pub(in crate::ui) default: Option<f64>,
     /// Where a caution begins, a hollow triangle below it.
     pub(in crate::ui) caution: Option<f64>,
 }
 
-/// What was done to a rail.
+/// What was done to a slider.
 pub(in crate::ui) struct Moved {
     /// The value asked for, if any.
     pub(in crate::ui) to: Option<f64>,
@@ -42,12 +42,12 @@ pub(in crate::ui) struct Moved {
     pub(in crate::ui) begins: bool,
     /// Whether it ends.
     pub(in crate::ui) ends: bool,
-    /// The rail.
+    /// The slider.
     pub(in crate::ui) response: Response,
 }
 
-/// Draws a rail and returns what was done to it.
-pub(in crate::ui) fn rail_ui(ui: &mut Ui, limits: Limits, value: f64, marks: RailMarks, words: &RailWords<'_>) -> Moved {
+/// Draws a slider and returns what was done to it.
+pub(in crate::ui) fn slider_ui(ui: &mut Ui, limits: Limits, value: f64, marks: SliderMarks, words: &SliderWords<'_>) -> Moved {
     let (rect, mut response) = ui.allocate_exact_size(vec2(ui.available_width(), RAIL_HEIGHT), Sense::click_and_drag());
     let rail = rect.shrink2(vec2(HANDLE, 0.0));
     let pointed = response.interact_pointer_pos().map(|pointer| {
