@@ -1,4 +1,4 @@
-//! Two batches of unlike milk: the figures that tell them apart, and what would mend the one.
+//! Two batches of unlike milk: the figures that tell them apart, and what would bring one to the other.
 
 use super::compare::{Difference, compare};
 use super::standardisation::{MilkStandardisation, standardisation};

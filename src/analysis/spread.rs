@@ -77,7 +77,7 @@ pub struct LikelyFigure {
     pub most: Option<f64>,
     /// Share of the draws that never come so far, 0 to 1.
     pub never: f64,
-    /// Share of the draws in which its stage could not be worked out, 0 to 1; they count for none of the others.
+    /// Share of the draws in which its stage could not be calculated, 0 to 1; they count for none of the others.
     pub failed: f64,
 }
 
@@ -108,7 +108,7 @@ impl LikelyFigure {
         self.never > 0.0 || self.least.map(|least| self.text(least)) != self.most.map(|most| self.text(most))
     }
 
-    /// Returns it in words: "likely 112 to 130 g", "likely 150 h to never (30 of 100 draws never come there)".
+    /// Returns it in words: "likely 112 to 130 g", "likely 150 h to never (30 of 100 trial runs never reach it)".
     ///
     /// # Example
     /// ```

@@ -4,7 +4,7 @@ use crate::batch::Batch;
 use crate::law::Matter;
 use crate::law::blending::BlendError;
 use crate::law::composition::dry_milk;
-use crate::law::standardisation::{Addition, MendError, Mended, SKIM_SOLIDS_LIMIT, cream_alone, mended};
+use crate::law::standardisation::{Addition, SKIM_SOLIDS_LIMIT, StandardisationError, Standardised, cream_alone, standardised};
 use crate::process::animal;
 
 /// Per cents that differ by less are called the same.
@@ -20,7 +20,7 @@ pub struct MilkStandardisation {
     /// What cream alone does.
     pub cream_alone: Result<Addition, BlendError>,
     /// What cream and dry milk do together.
-    pub mended: Result<Mended, MendError>,
+    pub standardised: Result<Standardised, StandardisationError>,
 }
 
 /// Returns what would bring the milk that one design buys to the fat and the casein of another's vat, with the first one's cream; nothing
@@ -47,7 +47,7 @@ pub fn standardisation(a: &Batch, b: &Batch) -> Option<MilkStandardisation> {
         milk,
         wanted,
         cream_alone: cream_alone(&milk, &cream, fat_percent),
-        mended: mended(&milk, &cream, &dry_milk(), fat_percent, casein_percent),
+        standardised: standardised(&milk, &cream, &dry_milk(), fat_percent, casein_percent),
     })
 }
 
@@ -59,16 +59,16 @@ fn milks_differ(a: &Batch, b: &Batch) -> bool {
 }
 
 impl MilkStandardisation {
-    /// Returns what is to be known, a sentence each: what differs, what cream alone can and cannot mend, what dry milk adds, what stays.
+    /// Returns what is to be known, a sentence each: what differs, what cream alone can and cannot change, what dry milk adds, what stays.
     #[must_use]
     pub fn in_words(&self) -> Vec<String> {
         let mut lines = vec![self.apart(), self.creamed()];
-        match &self.mended {
-            Ok(Mended::Both(addition)) => {
+        match &self.standardised {
+            Ok(Standardised::Both(addition)) => {
                 lines.push(format!("For both fat and casein: {}.", amounts(addition)));
                 lines.push(self.still(&addition.blend));
             }
-            Ok(Mended::Limited { addition, beyond }) => {
+            Ok(Standardised::Limited { addition, beyond }) => {
                 lines.push(format!(
                     "Both together would take {}, and {:.1} % of solids-not-fat; more than {} % is not advised for cheese milk.",
                     amounts(beyond),
@@ -103,7 +103,7 @@ impl MilkStandardisation {
     fn creamed(&self) -> String {
         match &self.cream_alone {
             Ok(addition) => format!(
-                "{:.0} g of cream alone bring the fat there and leave casein at {:.2} % for {:.2} %: cream mends fat, not casein.",
+                "{:.0} g of cream alone bring the fat there and leave casein at {:.2} % for {:.2} %: cream changes the fat, not the casein.",
                 1000.0 * addition.cream_kg,
                 casein_percent(&addition.blend),
                 casein_percent(&self.wanted)

@@ -6,11 +6,11 @@ use crate::source::SourceId;
 
 crate::constants! {
     /// Little salt.
-    SALT_LITTLE = { "Salt in the moisture below which fresh cheese is little salted", 2.5, "%", (2.0, 3.0), Ourselves, "targets of 2.5 to 4 % for fresh cheese", Judged }
+    SALT_LITTLE = { "Salt in moisture below which fresh cheese is little salted", 2.5, "%", (2.0, 3.0), Ourselves, "targets of 2.5 to 4 % for fresh cheese", Judged }
     /// Usual salt.
-    SALT_USUAL = { "Salt in the moisture up to which fresh cheese is usually salted", 4.0, "%", (3.5, 5.0), Ourselves, "targets of 2.5 to 4 % for fresh cheese, 5 % for firmer", Judged }
+    SALT_USUAL = { "Salt in moisture up to which fresh cheese is usually salted", 4.0, "%", (3.5, 5.0), Ourselves, "targets of 2.5 to 4 % for fresh cheese, 5 % for firmer", Judged }
     /// Much salt.
-    SALT_MUCH = { "Salt in the moisture above which fresh cheese is very salty", 6.0, "%", (5.0, 7.0), Ourselves, "targets of 2.5 to 4 % for fresh cheese, 5 % for firmer", Judged }
+    SALT_MUCH = { "Salt in moisture above which fresh cheese is very salty", 6.0, "%", (5.0, 7.0), Ourselves, "targets of 2.5 to 4 % for fresh cheese, 5 % for firmer", Judged }
     /// Spices with bacilli.
     SPICES_WITH_BACILLI = { "Share of spices in which bacilli were found", 87.0, "%", (87.0, 87.0), SpiceBacilli, "200 samples, 61 of them pepper; 4 % of all held Bacillus cereus, up to 800 000 in a gram of white pepper", Secondhand }
     /// Spices with Bacillus cereus.
@@ -22,12 +22,12 @@ crate::constants! {
 pub enum SaltingCaution {
     /// Little salt.
     LittleSalt {
-        /// Salt in the moisture.
+        /// Salt in moisture.
         salt_percent: f64,
     },
     /// Much salt.
     MuchSalt {
-        /// Salt in the moisture.
+        /// Salt in moisture.
         salt_percent: f64,
     },
     /// Salt still on the faces when the cheeses leave the moulds.

@@ -19,7 +19,7 @@ impl StageFailed {
     }
 }
 
-/// Returns the input whose change most likely mends an error.
+/// Returns the input whose change most likely removes an error.
 const fn cause(error: &StageError) -> &'static str {
     match error {
         StageError::Milk(MilkError::FatOutOfReach { .. }) => "fat_target_percent",

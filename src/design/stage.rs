@@ -48,6 +48,20 @@ impl Stage {
         }
     }
 
+    /// Returns the stage as it is named within a sentence: "more about the vat".
+    #[must_use]
+    pub const fn in_a_sentence(self) -> &'static str {
+        match self {
+            Self::Milk => "the milk",
+            Self::Vat => "the vat",
+            Self::Draining => "moulds and draining",
+            Self::Salting => "salt and pepper",
+            Self::Drying => "drying",
+            Self::Pickling => "the vinegar",
+            Self::Keeping => "jar and keeping",
+        }
+    }
+
     /// Returns the heading of the stage.
     #[must_use]
     pub const fn title(self) -> &'static str {

@@ -21,7 +21,7 @@ pub struct Addition {
 
 /// How far a milk comes.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Mended {
+pub enum Standardised {
     /// To both, fat and casein.
     Both(Addition),
     /// Only as near as the limit on solids-not-fat allows: to the fat, if that can be met within it, and not to the casein.
@@ -35,7 +35,7 @@ pub enum Mended {
 
 /// Why a milk cannot be brought to that fat and casein by adding.
 #[derive(Clone, Copy, Debug, PartialEq, thiserror::Error)]
-pub enum MendError {
+pub enum StandardisationError {
     /// Fat and casein would both have to go down.
     #[error(
         "this milk is richer in both ({fat_percent:.2} % of fat for {wanted_fat_percent:.2} %, {casein_percent:.2} % of casein for {wanted_casein_percent:.2} %): cream and dry milk only add; skimmed milk brings the fat down, but nothing that is added takes casein away"
@@ -108,27 +108,27 @@ pub fn cream_alone(milk: &Matter, cream: &Matter, fat_percent: f64) -> Result<Ad
 /// * `fat_percent`, `casein_percent`: what is wanted, by mass
 ///
 /// # Errors
-/// [`MendError`] if an amount below zero would be needed.
+/// [`StandardisationError`] if an amount below zero would be needed.
 ///
 /// # Source
 /// [`crate::source::SourceId::GuelphNotes`], standardising and its general guidelines.
 ///
 /// # Example
 /// ```
-/// use vatsketch::law::{composition::{Animal, dry_milk}, standardisation::{mended, Mended, MendError}};
+/// use vatsketch::law::{composition::{Animal, dry_milk}, standardisation::{standardised, Standardised, StandardisationError}};
 /// let (cow, sheep) = (Animal::Cow, Animal::Sheep.milk());
-/// let got = mended(&(cow.milk() * 5.0), &cow.cream(30.0), &dry_milk(), sheep.fat_percent(), sheep.percent(sheep.casein_kg))?;
+/// let got = standardised(&(cow.milk() * 5.0), &cow.cream(30.0), &dry_milk(), sheep.fat_percent(), sheep.percent(sheep.casein_kg))?;
 /// // The casein of sheep's milk would take more dry milk than cheese milk should hold.
-/// assert!(matches!(got, Mended::Limited { .. }));
-/// # Ok::<(), MendError>(())
+/// assert!(matches!(got, Standardised::Limited { .. }));
+/// # Ok::<(), StandardisationError>(())
 /// ```
-pub fn mended(
+pub fn standardised(
     milk: &Matter,
     cream: &Matter,
     dry_milk: &Matter,
     fat_percent: f64,
     casein_percent: f64,
-) -> Result<Mended, MendError> {
+) -> Result<Standardised, StandardisationError> {
     let fat: StrengthPart = (|matter| matter.fat_kg, fat_percent);
     let (cream_kg, dry_milk_kg) = two_additions_kg(milk, cream, dry_milk, [fat, (|matter| matter.casein_kg, casein_percent)])?;
     // A milk that has both already needs nothing; rounding must not make that a refusal.
@@ -136,7 +136,7 @@ pub fn mended(
     match (cream_kg >= nothing_kg, dry_milk_kg >= nothing_kg) {
         (true, true) => {}
         (false, false) => {
-            return Err(MendError::RicherInBoth {
+            return Err(StandardisationError::RicherInBoth {
                 fat_percent: milk.fat_percent(),
                 wanted_fat_percent: fat_percent,
                 casein_percent: milk.percent(milk.casein_kg),
@@ -144,26 +144,29 @@ pub fn mended(
             });
         }
         (false, true) => {
-            return Err(MendError::TooFat {
+            return Err(StandardisationError::TooFat {
                 cream_less_kg: -cream_kg,
                 fat_percent: milk.fat_percent(),
                 wanted_fat_percent: fat_percent,
             });
         }
         (true, false) => {
-            return Err(MendError::TooMuchCasein { wanted_fat_percent: fat_percent, wanted_casein_percent: casein_percent });
+            return Err(StandardisationError::TooMuchCasein {
+                wanted_fat_percent: fat_percent,
+                wanted_casein_percent: casein_percent,
+            });
         }
     }
     let both = added(milk, (cream, cream_kg.max(0.0)), (dry_milk, dry_milk_kg.max(0.0)));
     if both.blend.solids_not_fat_percent() <= SKIM_SOLIDS_LIMIT.value {
-        return Ok(Mended::Both(both));
+        return Ok(Standardised::Both(both));
     }
-    Ok(Mended::Limited { addition: within_limit(milk, cream, dry_milk, fat)?, beyond: both })
+    Ok(Standardised::Limited { addition: within_limit(milk, cream, dry_milk, fat)?, beyond: both })
 }
 
 /// Returns what meets the fat and comes up to the limit on solids-not-fat. Where that cannot be: cream alone, for a milk that stands beyond
 /// the limit by itself; dry milk alone up to the limit, for one that only ever more dry milk would thin to that fat.
-fn within_limit(milk: &Matter, cream: &Matter, dry_milk: &Matter, fat: StrengthPart) -> Result<Addition, MendError> {
+fn within_limit(milk: &Matter, cream: &Matter, dry_milk: &Matter, fat: StrengthPart) -> Result<Addition, StandardisationError> {
     let solids: StrengthPart = (|matter| matter.solids_kg() - matter.fat_kg, SKIM_SOLIDS_LIMIT.value);
     let (cream_kg, dry_milk_kg) = two_additions_kg(milk, cream, dry_milk, [fat, solids])?;
     if dry_milk_kg < 0.0 {

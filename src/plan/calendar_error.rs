@@ -1,7 +1,7 @@
 //! Why there is no week, in times of the wall clock.
 
-use super::{ClockError, ScheduleError, Tasks, length};
-use crate::design::{moment, nearest};
+use super::{ClockError, ScheduleError, Tasks, length, time_words};
+use crate::design::nearest;
 use jiff::civil::DateTime;
 
 /// Why there is no week, and what would make one.
@@ -16,7 +16,7 @@ pub enum KitchenWeekError {
         zone: String,
     },
     /// Finished before now.
-    #[error("the finish time {} is in the past: it is {} now; choose a later time", moment(*by), moment(*now))]
+    #[error("the finish time {} is in the past: it is {} now; choose a later time", time_words(*by), time_words(*now))]
     FinishedInThePast {
         /// The wish.
         by: DateTime,
@@ -26,7 +26,7 @@ pub enum KitchenWeekError {
     /// No start leaves enough time.
     #[error(
         "no start leaves enough time to be finished by {}: begun as soon as the next quarter of an hour after {}, the cheeses are finished on {} at the earliest; finish then or later, or shorten the run (its longest wait, at least {}, follows “{longest}”)",
-        moment(*by), moment(*now), moment(*soonest), length(*longest_min)
+        time_words(*by), time_words(*now), time_words(*soonest), length(*longest_min)
     )]
     TooSoon {
         /// The wish.
@@ -43,7 +43,7 @@ pub enum KitchenWeekError {
     /// What is left cannot be done in time.
     #[error(
         "from here on the cheeses cannot be finished by {}, but on {} at the earliest; finish then or later",
-        moment(*by), moment(*soonest)
+        time_words(*by), time_words(*soonest)
     )]
     TooLateNow {
         /// The wish.

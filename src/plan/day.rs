@@ -51,10 +51,25 @@ pub fn whole_day_words(day: Date) -> String {
     format!("{} {} {} {}", weekday_name(day.weekday()), day.day(), month_name(day), day.year())
 }
 
-/// Returns a time as it is said: "Fri 9 May 18:30"; [`super::spoken_time`] reads it again.
+/// Returns a time with its day in short: "Fri 9 May, 18:30"; [`super::spoken_time`] reads it again.
 #[must_use]
 pub fn time_words(at: DateTime) -> String {
-    format!("{} {}", day_words(at.date()), hour(at.time()))
+    format!("{}, {}", day_words(at.date()), hour(at.time()))
+}
+
+/// Returns a time with its day in full; [`super::spoken_time`] reads it again.
+///
+/// # Example
+/// ```
+/// use vatsketch::plan::{Lean, spoken_time, whole_time_words};
+/// let at = jiff::civil::date(2031, 5, 9).at(18, 30, 0, 0);
+/// assert_eq!(whole_time_words(at), "Friday 9 May 2031, 18:30");
+/// assert_eq!(spoken_time(&whole_time_words(at), at, Lean::Ahead)?, at);
+/// # Ok::<(), vatsketch::plan::SpokenError>(())
+/// ```
+#[must_use]
+pub fn whole_time_words(at: DateTime) -> String {
+    format!("{}, {}", whole_day_words(at.date()), hour(at.time()))
 }
 
 fn month_name(day: Date) -> &'static str {

@@ -32,7 +32,7 @@ mod why;
 pub use calendar_error::KitchenWeekError;
 pub use clock::{Clock, ClockError};
 pub use counted::{Counted, CountedTask, counted, ends_before_words};
-pub use day::{WALL_DAY_MIN, day_words, time_words, weekday_name, whole_day_words};
+pub use day::{WALL_DAY_MIN, day_words, time_words, weekday_name, whole_day_words, whole_time_words};
 pub use error::{ScheduleError, length};
 pub use gap::{GRID_MIN, Gap};
 pub use handling::Handling;

@@ -39,7 +39,7 @@ pub struct Comparison {
     pub costs: Vec<ComparedRow>,
     /// What is to be known of the costs, such as why there are none.
     pub cost_note: Option<String>,
-    /// What differs in the milk, and what cream and dry milk can and cannot mend, a sentence each.
+    /// What differs in the milk, and what cream and dry milk can and cannot change, a sentence each.
     pub milk: Vec<String>,
     /// The serious warnings that both have.
     pub serious: Vec<ComparedCaution>,

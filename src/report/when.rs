@@ -45,7 +45,7 @@ impl StepTime {
         }
     }
 
-    /// Returns the same with its day: `Fri 9 May 14:30`.
+    /// Returns the same with its day: `Fri 9 May, 14:30`.
     #[must_use]
     pub fn words_with_day(&self) -> String {
         match self.clock {
@@ -68,7 +68,7 @@ pub fn short_day(day: Date) -> String {
     day_words(day).replace(' ', "\u{a0}")
 }
 
-/// Returns a time with its day: `Fri 9 May 14:30`, never parted at the end of a line.
+/// Returns a time with its day: `Fri 9 May, 14:30`, never parted at the end of a line.
 #[must_use]
 pub fn short_moment(at: DateTime) -> String {
     time_words(at).replace(' ', "\u{a0}")

@@ -31,7 +31,7 @@ pub struct WhyWords {
 /// ```
 /// use vatsketch::{batch::batch, analysis::why, design::Design, report::why_words};
 /// let words = why_words(&why(&batch(&Design::default())?, "drained_cheese_g").unwrap());
-/// assert!(words.spread.starts_with("likely") && !words.records.is_empty());
+/// assert!(words.spread.starts_with("rule of thumb") && !words.records.is_empty());
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```
 #[must_use]
@@ -40,8 +40,8 @@ pub fn why_words(why: &Why) -> WhyWords {
     // The ledger is built in and a test reads it.
     let rows = ledger().unwrap_or_default();
     let spread = figure.likely_text().map_or_else(
-        || "no likely range of its own; it is as uncertain as what enters".to_owned(),
-        |likely| format!("likely {likely} (rule of thumb or slow and fast runs)"),
+        || "no rule of thumb: as uncertain as what goes into it".to_owned(),
+        |likely| format!("rule of thumb: {likely}"),
     );
     let source = why.source.as_ref().map_or_else(String::new, |row| format!("{} (seen: {}); ", row.title, row.seen));
     let plain = |inputs: &[(&'static crate::design::Field, String)]| {

@@ -20,7 +20,7 @@ pub struct TargetChoice {
 #[derive(Debug, thiserror::Error)]
 pub enum AimError {
     /// The choice is pinned.
-    #[error("{label} is pinned; take the pin out, or let another choice move")]
+    #[error("{label} is pinned; unpin it, or change another choice")]
     Pinned {
         /// Its label.
         label: &'static str,

@@ -21,7 +21,7 @@ pub fn what_changed(name: &str, before: Option<&Batch>, after: &Batch) -> String
     match named.as_slice() {
         // What touches only the week or the supplies is not expected to move a figure of the vat.
         [] if same_vat(&before.design, &after.design) => name.to_owned(),
-        [] => format!("{name}: no main figure moves"),
+        [] => format!("{name}: no main figure changes"),
         named => format!("{name}: {}", named.join(", ")),
     }
 }

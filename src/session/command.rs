@@ -1,8 +1,9 @@
 //! What can be done to the open design.
 
 use crate::design::{
-    BuyFor, Design, DesignError, Good, Stage, SuppliesDesign, Value, WeekDesign, Wish, field, fields, lower_first, moment,
+    BuyFor, Design, DesignError, Good, Stage, SuppliesDesign, Value, WeekDesign, Wish, field, fields, lower_first,
 };
+use crate::plan::time_words;
 
 /// Something that is done to the open design; each is one step to undo.
 #[derive(Clone, Debug, PartialEq)]
@@ -74,15 +75,15 @@ impl Command {
 fn week_name(before: &WeekDesign, after: &WeekDesign) -> String {
     if before.wish != after.wish {
         return match after.wish {
-            Wish::Open => "No time to begin or to be finished".to_owned(),
-            Wish::StartAt(at) => format!("Begin on {}", moment(at)),
-            Wish::SoonAfter(at) => format!("Begin soon after {}", moment(at)),
-            Wish::FinishedBy(by) => format!("Finished by {}", moment(by)),
+            Wish::Open => "No date yet".to_owned(),
+            Wish::StartAt(at) => format!("Begin on {}", time_words(at)),
+            Wish::SoonAfter(at) => format!("Begin soon after {}", time_words(at)),
+            Wish::FinishedBy(by) => format!("Finished by {}", time_words(by)),
         };
     }
     if before.reached != after.reached {
         return match &after.reached {
-            Some(here) => format!("Begun “{}” on {}", here.task, moment(here.began)),
+            Some(here) => format!("Begun “{}” on {}", here.task, time_words(here.began)),
             None => "Plan from the beginning".to_owned(),
         };
     }

@@ -149,7 +149,7 @@ impl Session {
             return Ok(());
         }
         self.first.change(before)?;
-        self.tell("Given up");
+        self.tell("Cancelled");
         Ok(())
     }
 
@@ -185,7 +185,7 @@ impl Session {
     pub fn undo(&mut self) -> Result<(), SessionError> {
         self.end_drag();
         let Some(Step { name, before, swaps, .. }) = self.history.undo() else { return Ok(()) };
-        self.replace(before, swaps, &format!("Undid: {name}"))
+        self.replace(before, swaps, &format!("Undo: {name}"))
     }
 
     /// Does the last undone step again; does nothing if there is none.
@@ -195,7 +195,7 @@ impl Session {
     pub fn redo(&mut self) -> Result<(), SessionError> {
         self.end_drag();
         let Some(Step { name, after, swaps, .. }) = self.history.redo() else { return Ok(()) };
-        self.replace(after, swaps, &format!("Did again: {name}"))
+        self.replace(after, swaps, &format!("Redo: {name}"))
     }
 
     fn replace(&mut self, design: Design, swaps: bool, name: &str) -> Result<(), SessionError> {

@@ -74,7 +74,7 @@ impl Session {
     /// Puts the second design away.
     pub fn drop_second(&mut self) {
         if self.second.take().is_some() {
-            "B is put away.".clone_into(&mut self.last_change);
+            "B is closed.".clone_into(&mut self.last_change);
         }
     }
 

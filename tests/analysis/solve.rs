@@ -94,8 +94,8 @@ fn a_figure_that_is_not_there_yet_can_be_aimed_at() {
     assert!(matches!(solved, Solved::Reached(_)), "{solved:?}");
     let mut stopped = Design::default();
     stopped.draining.mould_count = 1;
-    let mended = solve(&batch(&stopped).unwrap(), &goal("cheese_count", 14.0), "mould_count").unwrap();
-    assert_eq!(mended.answer().value, 14.0);
+    let corrected = solve(&batch(&stopped).unwrap(), &goal("cheese_count", 14.0), "mould_count").unwrap();
+    assert_eq!(corrected.answer().value, 14.0);
 }
 
 #[test]

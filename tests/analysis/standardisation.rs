@@ -3,7 +3,7 @@
 use vatsketch::analysis::{MilkStandardisation, from_milk, standardisation};
 use vatsketch::batch::batch;
 use vatsketch::design::{Design, MilkKind, Value};
-use vatsketch::law::standardisation::Mended;
+use vatsketch::law::standardisation::Standardised;
 
 fn between(from: MilkKind, to: MilkKind, change: &[(&str, f64)]) -> MilkStandardisation {
     let cow = from_milk(&Design::default(), from);
@@ -14,15 +14,19 @@ fn between(from: MilkKind, to: MilkKind, change: &[(&str, f64)]) -> MilkStandard
     standardisation(&batch(&cow).unwrap(), &batch(&other).unwrap()).unwrap()
 }
 
-/// Cream cannot mend casein, and the casein of sheep's milk is beyond what dry milk may bring.
+/// Cream cannot raise casein, and the casein of sheep's milk is beyond what dry milk may bring.
 #[test]
 fn cows_milk_comes_to_the_fat_of_sheeps_and_not_to_its_casein() {
     let got = between(MilkKind::Cow, MilkKind::Sheep, &[("fat_target_percent", 7.0)]);
     let said = got.in_words().join("\n");
-    assert!(matches!(got.mended, Ok(Mended::Limited { .. })), "{said}");
-    for word in
-        ["cream alone bring the fat there", "cream mends fat, not casein", "not advised", "Nearest within that", "Still apart"]
-    {
+    assert!(matches!(got.standardised, Ok(Standardised::Limited { .. })), "{said}");
+    for word in [
+        "cream alone bring the fat there",
+        "cream changes the fat, not the casein",
+        "not advised",
+        "Nearest within that",
+        "Still different",
+    ] {
         assert!(said.contains(word), "{word}: {said}");
     }
 }
@@ -31,7 +35,7 @@ fn cows_milk_comes_to_the_fat_of_sheeps_and_not_to_its_casein() {
 fn sheeps_milk_cannot_be_brought_to_cows_by_adding() {
     let got = between(MilkKind::Sheep, MilkKind::Cow, &[]);
     let said = got.in_words().join("\n");
-    assert!(got.mended.is_err() && got.cream_alone.is_err(), "{said}");
+    assert!(got.standardised.is_err() && got.cream_alone.is_err(), "{said}");
     assert!(said.contains("Cream alone cannot") && said.contains("richer in both"), "{said}");
 }
 
@@ -39,16 +43,16 @@ fn sheeps_milk_cannot_be_brought_to_cows_by_adding() {
 #[test]
 fn cows_milk_comes_to_goats_in_both() {
     let got = between(MilkKind::Cow, MilkKind::Goat, &[("fat_target_percent", 4.2)]);
-    let Ok(Mended::Both(addition)) = got.mended else { panic!("{:?}", got.mended) };
+    let Ok(Standardised::Both(addition)) = got.standardised else { panic!("{:?}", got.standardised) };
     assert!((addition.blend.fat_percent() - got.wanted.fat_percent()).abs() < 1e-9);
     let casein = |matter: &vatsketch::law::Matter| matter.percent(matter.casein_kg);
     assert!((casein(&addition.blend) - casein(&got.wanted)).abs() < 1e-9);
     let said = got.in_words().join("\n");
-    assert!(said.contains("For both: ") && said.contains("carbohydrate"), "{said}");
+    assert!(said.contains("For both fat and casein: ") && said.contains("carbohydrate"), "{said}");
 }
 
 #[test]
-fn a_design_without_milk_has_nothing_to_mend() {
+fn a_design_without_milk_has_nothing_to_standardise() {
     let cow = batch(&Design::default()).unwrap();
     let mut none = Design::default();
     none.set("fat_target_percent", Value::Number(12.0)).unwrap();

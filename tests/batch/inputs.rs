@@ -2,13 +2,15 @@
 
 use crate::design::any::value_at;
 use vatsketch::batch::{Batch, batch};
+use vatsketch::caution::cautions;
 use vatsketch::design::{Design, Field, KeptIn, PhKnown, fields};
 use vatsketch::session::EXAMPLES;
 
 /// Returns whether two batches say the same; their designs differ by what was asked.
 fn alike(one: &Batch, other: &Batch) -> bool {
     let design = &one.design;
-    Batch { design: design.clone(), ..one.clone() } == Batch { design: design.clone(), ..other.clone() }
+    cautions(one) == cautions(other)
+        && Batch { design: design.clone(), ..one.clone() } == Batch { design: design.clone(), ..other.clone() }
 }
 
 /// Returns the design with one input elsewhere in its range.

@@ -59,7 +59,7 @@ fn a_failed_stage_and_what_waits_for_it_are_worked_out_when_it_can_be() {
     design.draining.mould_count = 1;
     let failed = batch(&design).unwrap();
     assert!(failed.drying.done().is_none());
-    let (mended, anew) = batch_after(&Design::default(), Some(&failed)).unwrap();
+    let (corrected, anew) = batch_after(&Design::default(), Some(&failed)).unwrap();
     assert_eq!(anew, [Stage::Draining, Stage::Salting, Stage::Drying, Stage::Pickling, Stage::Keeping]);
-    assert!(mended == batch(&Design::default()).unwrap());
+    assert!(corrected == batch(&Design::default()).unwrap());
 }

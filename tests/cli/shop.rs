@@ -79,7 +79,7 @@ fn what_has_no_supply_is_listed_and_costs_nothing() {
     let text = run(&["example", "first-vat"]).data.replace("(good: rennet, packages: [(size: 40.0, price: 6.3)]),", "");
     let run = run_with(&["shop", "-"], &text);
     assert_eq!(run.code, 0, "{}", run.words);
-    let (_, after) = run.data.split_once("does not say where it comes from").unwrap();
+    let (_, after) = run.data.split_once("no supply entered").unwrap();
     assert!(after.contains("Rennet"), "{after}");
 }
 

@@ -186,7 +186,8 @@ fn check(week: &KitchenWeek, title: &str) -> IcalCalendar {
         }
     }
     let names: BTreeSet<String> = read.events.iter().map(|event| value(event, "UID").unwrap()).collect();
-    assert_eq!(names.len(), week.tasks.len(), "3.8.4.7: no two events have one name");
+    // One more than the tasks: what to read first.
+    assert_eq!(names.len(), week.tasks.len() + 1, "3.8.4.7: no two events have one name");
     read
 }
 

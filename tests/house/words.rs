@@ -37,12 +37,19 @@ const CLAIMS: [&str; 11] =
     ["safe", "ready", "eat", "eats", "eaten", "eating", "edible", "harmless", "wholesome", "shelf-stable", "first taste"];
 
 /// Where one of [`CLAIMS`] claims nothing: who must not eat it, and the old names of members and options that scripts may use.
-const NO_CLAIMS: [&str; 4] = ["must not eat it", "--ready", "never says that a food may be eaten", "ready-made"];
+const NO_CLAIMS: [&str; 6] =
+    ["must not eat it", "{must_not_eat}", "--ready", "`ready_h`", "never says that a food may be eaten", "ready-made"];
 
 /// Returns the text literals of a source without comments; of other files all of it.
 pub(crate) fn texts_of(source: &str, is_code: bool) -> Vec<&str> {
     let lines = source.lines().filter(|line| !line.trim_start().starts_with("//"));
-    if is_code { lines.flat_map(|line| line.split('"').skip(1).step_by(2)).collect() } else { lines.collect() }
+    // One word of small letters and underscores is a key, which no maker reads.
+    let is_key = |text: &&str| text.contains('_') && text.chars().all(|c| c == '_' || c.is_ascii_lowercase() || c.is_ascii_digit());
+    if is_code {
+        lines.flat_map(|line| line.split('"').skip(1).step_by(2)).filter(|text| !is_key(text)).collect()
+    } else {
+        lines.collect()
+    }
 }
 
 /// Returns the claims in a text.

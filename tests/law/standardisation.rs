@@ -4,7 +4,7 @@ use super::tables::{near, rows};
 use proptest::prelude::*;
 use vatsketch::law::Matter;
 use vatsketch::law::composition::{Animal, dry_milk};
-use vatsketch::law::standardisation::{Addition, MendError, Mended, SKIM_SOLIDS_LIMIT, cream_alone, mended};
+use vatsketch::law::standardisation::{Addition, SKIM_SOLIDS_LIMIT, StandardisationError, Standardised, cream_alone, standardised};
 
 #[derive(serde::Deserialize)]
 struct Row {
@@ -44,7 +44,8 @@ fn about_two_per_cent_of_solids_may_be_added_as_the_guideline_says() {
     let milk = Animal::Cow.milk() * 10.0;
     near(milk.solids_not_fat_percent(), 9.0, 0.5);
     let fat_percent = milk.fat_percent();
-    let Ok(Mended::Limited { addition, .. }) = mended(&milk, &Animal::Cow.cream(30.0), &dry_milk(), fat_percent, 4.0) else {
+    let Ok(Standardised::Limited { addition, .. }) = standardised(&milk, &Animal::Cow.cream(30.0), &dry_milk(), fat_percent, 4.0)
+    else {
         panic!("4 % of casein takes too much dry milk")
     };
     near(addition.blend.solids_not_fat_percent(), SKIM_SOLIDS_LIMIT.value, 1e-9);
@@ -68,8 +69,8 @@ const HAND_DRY: f64 = 0.044833379;
 /// Worked by hand from the USDA rows on another way, the cream put into the balance of the casein and that halved down to zero: 8 kg of cow's milk, cream of 30 %, to 3.8 % of fat and 2.55 % of casein.
 #[test]
 fn both_targets_of_an_example_worked_by_hand_are_met() {
-    let Ok(Mended::Both(Addition { cream_kg, dry_milk_kg, blend })) =
-        mended(&(Animal::Cow.milk() * 8.0), &Animal::Cow.cream(30.0), &dry_milk(), 3.8, 2.55)
+    let Ok(Standardised::Both(Addition { cream_kg, dry_milk_kg, blend })) =
+        standardised(&(Animal::Cow.milk() * 8.0), &Animal::Cow.cream(30.0), &dry_milk(), 3.8, 2.55)
     else {
         panic!("both are within reach")
     };
@@ -81,13 +82,13 @@ fn both_targets_of_an_example_worked_by_hand_are_met() {
 #[test]
 fn what_would_have_to_be_taken_away_is_refused_with_what_can_be_done() {
     let (cow, sheep) = (Animal::Cow.milk(), Animal::Sheep.milk());
-    let to = |milk: &Matter, fat, casein| mended(&(*milk * 5.0), &Animal::Cow.cream(30.0), &dry_milk(), fat, casein);
+    let to = |milk: &Matter, fat, casein| standardised(&(*milk * 5.0), &Animal::Cow.cream(30.0), &dry_milk(), fat, casein);
     let richer = to(&sheep, cow.fat_percent(), casein_percent(&cow)).unwrap_err();
-    assert!(matches!(richer, MendError::RicherInBoth { .. }) && richer.to_string().contains("skimmed milk"), "{richer}");
+    assert!(matches!(richer, StandardisationError::RicherInBoth { .. }) && richer.to_string().contains("skimmed milk"), "{richer}");
     let fat = to(&cow, 2.0, 2.8).unwrap_err();
-    assert!(matches!(fat, MendError::TooFat { cream_less_kg, .. } if cream_less_kg > 0.0), "{fat}");
+    assert!(matches!(fat, StandardisationError::TooFat { cream_less_kg, .. } if cream_less_kg > 0.0), "{fat}");
     let casein = to(&cow, 5.0, 2.0).unwrap_err();
-    assert!(matches!(casein, MendError::TooMuchCasein { .. }) && casein.to_string().contains("2.00 %"), "{casein}");
+    assert!(matches!(casein, StandardisationError::TooMuchCasein { .. }) && casein.to_string().contains("2.00 %"), "{casein}");
     assert!(to(&cow, f64::NAN, 2.8).is_err() && to(&cow, 4.0, f64::NAN).is_err());
     assert!(
         cream_alone(&sheep, &Animal::Sheep.cream(30.0), 3.0).is_err() && cream_alone(&cow, &Animal::Cow.cream(30.0), 31.0).is_err()
@@ -97,7 +98,8 @@ fn what_would_have_to_be_taken_away_is_refused_with_what_can_be_done() {
 #[test]
 fn a_milk_that_has_both_needs_nothing() {
     let milk = Animal::Cow.milk() * 5.0;
-    let Ok(Mended::Both(nothing)) = mended(&milk, &Animal::Cow.cream(30.0), &dry_milk(), milk.fat_percent(), casein_percent(&milk))
+    let Ok(Standardised::Both(nothing)) =
+        standardised(&milk, &Animal::Cow.cream(30.0), &dry_milk(), milk.fat_percent(), casein_percent(&milk))
     else {
         panic!("nothing is wanted")
     };
@@ -110,7 +112,8 @@ fn a_milk_that_has_both_needs_nothing() {
 fn a_milk_beyond_the_limit_gets_cream_alone() {
     let sheep = Animal::Sheep.milk() * 5.0;
     assert!(sheep.solids_not_fat_percent() > SKIM_SOLIDS_LIMIT.value);
-    let Ok(Mended::Limited { addition, beyond }) = mended(&sheep, &Animal::Sheep.cream(30.0), &dry_milk(), 7.5, 4.8) else {
+    let Ok(Standardised::Limited { addition, beyond }) = standardised(&sheep, &Animal::Sheep.cream(30.0), &dry_milk(), 7.5, 4.8)
+    else {
         panic!("more casein takes dry milk")
     };
     near(addition.dry_milk_kg, 0.0, 1e-12);
@@ -125,13 +128,13 @@ proptest! {
         let (milk, cream_kilogram, powder) = (Animal::Cow.milk() * milk_kg, Animal::Cow.cream(strength), dry_milk());
         let made = milk + cream_kilogram * (cream * milk_kg) + powder * (dry * milk_kg);
         let (fat_percent, casein) = (made.fat_percent(), casein_percent(&made));
-        let got = mended(&milk, &cream_kilogram, &powder, fat_percent, casein).unwrap();
-        let (Mended::Both(both) | Mended::Limited { beyond: both, .. }) = got;
+        let got = standardised(&milk, &cream_kilogram, &powder, fat_percent, casein).unwrap();
+        let (Standardised::Both(both) | Standardised::Limited { beyond: both, .. }) = got;
         prop_assert!((both.blend.fat_percent() - fat_percent).abs() < 1e-9 && (casein_percent(&both.blend) - casein).abs() < 1e-9);
         prop_assert!((both.cream_kg - cream * milk_kg).abs() < 1e-8 * milk_kg && (both.dry_milk_kg - dry * milk_kg).abs() < 1e-8 * milk_kg);
         match got {
-            Mended::Both(both) => prop_assert!(both.blend.solids_not_fat_percent() <= SKIM_SOLIDS_LIMIT.value),
-            Mended::Limited { addition, .. } => {
+            Standardised::Both(both) => prop_assert!(both.blend.solids_not_fat_percent() <= SKIM_SOLIDS_LIMIT.value),
+            Standardised::Limited { addition, .. } => {
                 // Without cream only ever more dry milk would thin it to that fat; with cream the fat is met.
                 let met = (addition.blend.fat_percent() - fat_percent).abs() < 1e-9;
                 prop_assert!(met || (addition.cream_kg == 0.0 && addition.blend.fat_percent() > fat_percent));

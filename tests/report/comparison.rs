@@ -81,5 +81,5 @@ fn what_is_to_be_known_of_the_costs_is_said() {
     dear.milk.milk_l = 5.0;
     assert_eq!(note(&cow, &dear), None);
     dear.supplies.currency = "shells".to_owned();
-    assert!(note(&cow, &dear).unwrap().contains("unlike currencies"));
+    assert!(note(&cow, &dear).unwrap().contains("different currencies"));
 }

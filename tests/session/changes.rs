@@ -101,14 +101,14 @@ fn the_line_of_a_change_names_it_and_at_most_three_figures() {
     session.apply(Command::SetInput { key: "milk_kind", value: Value::Choice("goat") }).unwrap();
     assert!(session.last_change.starts_with("Kind of milk Cow → Goat: "), "{}", session.last_change);
     session.undo().unwrap();
-    assert!(session.last_change.starts_with("Undid: Kind of milk Cow → Goat"), "{}", session.last_change);
+    assert!(session.last_change.starts_with("Undo: Kind of milk Cow → Goat"), "{}", session.last_change);
 }
 
 #[test]
 fn a_change_that_moves_no_main_figure_says_so() {
     let mut session = session();
     session.apply(Command::SetNote("Weigh each cheese.".into())).unwrap();
-    assert_eq!(session.last_change, "Note: no main figure moves");
+    assert_eq!(session.last_change, "Note: no main figure changes");
     let now = batch(&Design::default()).unwrap();
     assert_eq!(what_changed("Opened", None, &now), "Opened");
 }

@@ -229,7 +229,7 @@ fn a_swap_leaves_no_ghost_and_says_what_it_moved() {
     session.swap_second().unwrap();
     assert!(session.before().is_none() && session.last_change.starts_with("Swap A and B: "), "{}", session.last_change);
     session.undo().unwrap();
-    assert!(session.before().is_none() && session.last_change.starts_with("Undid: Swap A and B: "), "{}", session.last_change);
+    assert!(session.before().is_none() && session.last_change.starts_with("Undo: Swap A and B: "), "{}", session.last_change);
 }
 
 #[test]
@@ -240,5 +240,5 @@ fn what_was_done_to_the_second_is_said() {
     session.copy_to_second("milk_kind").unwrap();
     assert_eq!(session.last_change, "B: Kind of milk Sheep → Cow");
     session.drop_second();
-    assert_eq!(session.last_change, "B is put away.");
+    assert_eq!(session.last_change, "B is closed.");
 }

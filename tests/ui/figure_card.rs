@@ -32,9 +32,9 @@ fn number(harness: &Harness<'_, Window>, key: &str) -> f64 {
 }
 
 fn type_wanted(harness: &mut Harness<'_, Window>, text: &str) {
-    harness.get_by_role_and_label(Role::TextInput, "It shall be").focus();
+    harness.get_by_role_and_label(Role::TextInput, "I want").focus();
     harness.run();
-    harness.get_by_role_and_label(Role::TextInput, "It shall be").type_text(text);
+    harness.get_by_role_and_label(Role::TextInput, "I want").type_text(text);
     harness.run();
 }
 
@@ -79,7 +79,7 @@ fn what_matters_is_drawn_strongest_first() {
 fn a_figure_is_brought_to_what_is_typed_as_one_step() {
     let mut harness = with_card("dried_cheese_g");
     type_wanted(&mut harness, "60");
-    click(&mut harness, "Move it");
+    click(&mut harness, "Find it");
     settled(&mut harness);
     assert!((number(&harness, "dried_cheese_g") - 60.0).abs() <= 0.5);
     assert!(harness.query_by_label_contains("gives: Weight of a dried cheese 60 g").is_some());
@@ -90,7 +90,7 @@ fn a_figure_is_brought_to_what_is_typed_as_one_step() {
 fn what_is_out_of_reach_is_told_and_changes_nothing() {
     let mut harness = with_card("drying_loss_percent");
     type_wanted(&mut harness, "95");
-    click(&mut harness, "Move it");
+    click(&mut harness, "Find it");
     assert!(!harness.state().session.is_dirty());
     assert!(harness.query_by_label_contains("is not reachable with this choice alone; nearest is").is_some());
     let mut words = with_card("firmness");
@@ -105,7 +105,7 @@ fn a_pin_beside_a_choice_keeps_it_from_being_moved() {
     assert!(harness.state().session.pins().contains("milk_l") && !harness.state().session.is_dirty());
     harness.run();
     assert!(harness.query_by_label("Milk: pinned").is_some(), "the card says it too");
-    click(&mut harness, "By moving: Drying time");
+    click(&mut harness, "By changing: Drying time");
     type_wanted(&mut harness, "60");
     harness.key_press(Key::Enter);
     settled(&mut harness);
@@ -124,7 +124,7 @@ fn a_spread_is_shown_as_a_band_and_in_words_until_the_design_changes() {
     assert!(harness.query_by_label_contains(&format!("{said}, of all uncertain constants at once")).is_some());
     assert!(harness.query_all_by_label_contains("8 of 10 trial runs").count() >= 1, "beside the curve");
     type_wanted(&mut harness, "60");
-    click(&mut harness, "Move it");
+    click(&mut harness, "Find it");
     assert!(harness.query_by_label_contains("of all uncertain constants at once").is_none());
 }
 

@@ -43,7 +43,7 @@ fn with_milk() -> Harness<'static, Window> {
 #[test]
 fn without_supplies_everything_is_listed_and_costs_nothing() {
     let harness = page();
-    harness.get_by_label("Needed, from nowhere yet");
+    harness.get_by_label("Needed, no supply entered");
     assert!(harness.query_all_by_label_contains("Rennet: ").any(|node| node.accesskit_node().role() == Role::Label));
 }
 
@@ -86,7 +86,7 @@ fn a_wrong_number_says_why_beside_its_field_and_nothing_is_lost() {
         assert!(harness.query_all_by_label_contains(why).count() > 0, "{label}: {text}");
         assert_eq!(*supplies(&harness), before, "{label}: {text}");
     }
-    // All four texts are still there to be mended.
+    // All four texts are still there to be corrected.
     assert_eq!(harness.state().view.typing.len(), 4);
 }
 
@@ -119,7 +119,7 @@ fn what_counts_first_currency_and_the_price_on_waste_are_set() {
     type_into(&mut harness, "Price on what is left over", "0,5");
     assert_eq!((supplies(&harness).currency.as_str(), supplies(&harness).waste_price), ("shells", 0.5));
     harness.get_by_label("8.40\u{a0}shells to pay");
-    harness.get_by_label("What counts first: Least waste").click();
+    harness.get_by_label("Buy for: Least waste").click();
     harness.run();
     assert_eq!(supplies(&harness).buy_for, BuyFor::LeastWaste);
     assert!(harness.query_by_role_and_label(Role::TextInput, "Price on what is left over").is_none());

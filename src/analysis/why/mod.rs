@@ -25,7 +25,7 @@ pub struct Why {
     pub inputs: Vec<(&'static Field, String)>,
     /// The figures that enter.
     pub rests_on: Vec<Figure>,
-    /// Choices that enter further up and have an effect in this design.
+    /// Choices of earlier stages and have an effect in this design.
     pub further_inputs: Vec<(&'static Field, String)>,
     /// The row of the ledger that the law comes from, if the ledger can be read.
     pub source: Option<SourceRow>,

@@ -3,37 +3,26 @@
 use crate::batch::Batch;
 use crate::cli::text::write_head;
 use crate::design::{hour, lower_first};
-use crate::plan::{Counted, KitchenWeek, Lost, Taken, WeekTask, ends_before_words, length, weekday_name};
+use crate::plan::{Counted, KitchenWeek, Lost, Taken, WeekTask, ends_before_words, length, whole_day_words, whole_time_words};
 use crate::report::elapsed;
 use crate::words::FROM_A_MODEL;
-use jiff::civil::{Date, DateTime};
 use std::io::{Result, Write};
 
 /// Width of the times before a task.
 const TIMES: usize = 13;
-
-/// Returns a day as a heading, such as "Friday 2031-05-09".
-fn day(date: Date) -> String {
-    format!("{} {date}", weekday_name(date.weekday()))
-}
-
-/// Returns a time with its day.
-fn moment(at: DateTime) -> String {
-    format!("{} {}", day(at.date()), hour(at.time()))
-}
 
 pub(super) fn write_week(batch: &Batch, week: &KitchenWeek, data: &mut dyn Write) -> Result<()> {
     write_head(batch, data)?;
     writeln!(data, "\nTimes by the clock on the wall, time zone {}.", week.zone)?;
     if let Some(first) = week.tasks.first() {
         let word = if first.begun { "From here on" } else { "Begin" };
-        writeln!(data, "{word}: {}", moment(first.start))?;
+        writeln!(data, "{word}: {}", whole_time_words(first.start))?;
     }
     if let Some(finished) = week.finished {
-        writeln!(data, "Cheeses finished: {}", moment(finished))?;
+        writeln!(data, "Cheeses finished: {}", whole_time_words(finished))?;
     }
     if let Some(last) = week.tasks.iter().find(|task| task.is_last_day()) {
-        writeln!(data, "Keep no longer than: {}", day(last.start.date()))?;
+        writeln!(data, "Keep no longer than: {}", whole_day_words(last.start.date()))?;
     }
     if let Some(stage) = week.ends_before {
         writeln!(data, "The plan ends before “{}”, which could not be calculated.", stage.title())?;
@@ -41,7 +30,7 @@ pub(super) fn write_week(batch: &Batch, week: &KitchenWeek, data: &mut dyn Write
     let mut today = None;
     for task in &week.tasks {
         if today.replace(task.start.date()) != Some(task.start.date()) {
-            writeln!(data, "\n{}", day(task.start.date()))?;
+            writeln!(data, "\n{}", whole_day_words(task.start.date()))?;
         }
         write_task(task, data)?;
     }

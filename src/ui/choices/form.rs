@@ -46,9 +46,10 @@ fn stage_ui(ui: &mut Ui, view: &mut View, design: &Design, (stage, marks): (Stag
             let changed = fields().any(|field| field.stage == stage && field.get(design) != field.default());
             if changed {
                 ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-                    let button = egui::Button::new(RichText::new("All to defaults").size(CAPTION)).frame(false);
+                    let button = egui::Button::new(RichText::new("Reset to defaults").size(CAPTION)).frame(false);
                     let response = ui.add(button);
-                    response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{}: all to defaults", stage.title())));
+                    response
+                        .widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{}: reset to defaults", stage.title())));
                     if response.clicked() {
                         asks.push(Ask::Do(Command::ResetStage(stage)));
                     }
@@ -141,8 +142,8 @@ fn other_ui(ui: &mut Ui, view: &View, choice: &DifferingChoice, asks: &mut Vec<A
         ui.spacing_mut().item_spacing = vec2(6.0, 4.0);
         ui.label(RichText::new(format!("B: {b}")).font(bold(CAPTION)).color(palette.text));
         for (words, does, ask) in [
-            ("Take B's", format!("take B's, {b}"), SecondAsk::Take(choice.field.key)),
-            ("Give to B", format!("give A's to B, {a}"), SecondAsk::Give(choice.field.key)),
+            ("Use B's", format!("use B's, {b}"), SecondAsk::Take(choice.field.key)),
+            ("Copy to B", format!("copy A's to B, {a}"), SecondAsk::Give(choice.field.key)),
         ] {
             let response = ui.add(egui::Button::new(RichText::new(words).size(CAPTION)).min_size(vec2(0.0, 24.0)));
             response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{}: {does}", choice.field.label)));

@@ -31,7 +31,7 @@ pub(in crate::ui) fn cross_section_ui(ui: &mut Ui, cut: CutView, batch: &Batch, 
         }
     });
     let Some(drawn) = section(batch, cut.key, cut.share) else {
-        ui.label(RichText::new(format!("No {} to show: its stage was not worked out.", cut.key.title())).size(CAPTION));
+        ui.label(RichText::new(format!("No {} to show: its stage was not calculated.", cut.key.title())).size(CAPTION));
         return asks;
     };
     picture_ui(ui, &drawn, (height - AROUND).max(40.0));

@@ -18,12 +18,12 @@ pub(in crate::ui) fn aim_ui(ui: &mut Ui, units: Units, view: &mut CardView, card
     let palette = Palette::of(ui);
     let mut asks = Vec::new();
     if !matches!(card.figure.reading, Reading::Number(_)) || card.ways.is_empty() {
-        ui.label(RichText::new("It is no number that a choice can bring elsewhere.").size(CAPTION).color(palette.soft));
+        ui.label(RichText::new("No single choice can set this figure.").size(CAPTION).color(palette.soft));
         return asks;
     }
     let entered = ui
         .horizontal(|ui| {
-            let label = ui.label("It shall be");
+            let label = ui.label("I want");
             let edit = TextEdit::singleline(&mut view.wanted).desired_width(96.0).margin(vec2(8.0, 4.0));
             let response = ui.add(edit).labelled_by(label.id);
             focus_ring(ui, &response);
@@ -34,7 +34,7 @@ pub(in crate::ui) fn aim_ui(ui: &mut Ui, units: Units, view: &mut CardView, card
             response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter))
         })
         .inner;
-    ui.label("by moving");
+    ui.label("by changing");
     let (usual, others): (Vec<&TargetChoice>, Vec<&TargetChoice>) = card.ways.iter().partition(|way| way.usual);
     let first = if usual.is_empty() { &others } else { &usual };
     let chosen = view.choice.or_else(|| first.iter().find(|way| !way.pinned).map(|way| way.field.key));
@@ -49,7 +49,7 @@ pub(in crate::ui) fn aim_ui(ui: &mut Ui, units: Units, view: &mut CardView, card
     let goal = read_number(&view.wanted, card.figure.unit);
     ui.add_space(4.0);
     let ready = goal.is_ok() && chosen.is_some();
-    let go = ui.add_enabled(ready, Button::new("Move it").min_size(vec2(96.0, 32.0)));
+    let go = ui.add_enabled(ready, Button::new("Find it").min_size(vec2(96.0, 32.0)));
     focus_ring(ui, &go);
     match (goal, chosen) {
         (Ok(goal), Some(choice)) if go.clicked() || entered => {
@@ -76,10 +76,10 @@ fn ways_ui(ui: &mut Ui, view: &mut CardView, ways: &[&TargetChoice], chosen: Opt
                 let response =
                     ui.add(Button::new(RichText::new(format!("{}: pinned", field.label)).size(CAPTION)).min_size(vec2(0.0, 26.0)));
                 focus_ring(ui, &response);
-                if response.on_hover_text("Take the pin out, so that it may move").clicked() {
+                if response.on_hover_text("Unpin, so that a target may change it").clicked() {
                     asks.push(Ask::Pin(field.key));
                 }
-            } else if pill_ui(ui, field.label, &format!("By moving: {}", field.label), field.help, chosen == Some(field.key)) {
+            } else if pill_ui(ui, field.label, &format!("By changing: {}", field.label), field.help, chosen == Some(field.key)) {
                 view.choice = Some(field.key);
                 view.told = None;
             }

@@ -1,5 +1,6 @@
-//! One figure in full, in the place of the results: why it is what it is, what matters to it, and how to bring it elsewhere.
+//! One figure in full, in the place of the results: why it is what it is, what changes it most, and how to reach a target.
 
+use crate::analysis::DRAWS;
 use crate::ui::figure_card::aim_form::aim_ui;
 use crate::ui::figure_card::known::{Card, Known};
 use crate::ui::figure_card::sensitivity::sensitivity_ui;
@@ -34,7 +35,7 @@ fn card_ui(ui: &mut Ui, units: Units, view: &mut CardView, known: Known<'_>) -> 
         asks.push(Ask::Figure(None));
     }
     let Some(card) = known.card else {
-        ui.label("This design has no such figure: a stage before it could not be worked out, or it does not apply here.");
+        ui.label("This design has no such figure: an earlier stage could not be calculated, or the figure does not apply.");
         return asks;
     };
     ui.add_space(6.0);
@@ -43,7 +44,7 @@ fn card_ui(ui: &mut Ui, units: Units, view: &mut CardView, known: Known<'_>) -> 
     ui.label(RichText::new(&card.words.spread).size(CAPTION).color(palette.soft));
     if let Some(likely) = known.likely {
         ui.label(
-            RichText::new(format!("{}, of all uncertain constants at once", likely.in_words())).size(CAPTION).color(palette.soft),
+            RichText::new(format!("{}, in 8 of 10 of {DRAWS} trial runs", likely.in_words())).size(CAPTION).color(palette.soft),
         );
     }
     if known.spread_failed {
@@ -52,9 +53,9 @@ fn card_ui(ui: &mut Ui, units: Units, view: &mut CardView, known: Known<'_>) -> 
     }
     heading(ui, "Why");
     asks.extend(why_ui(ui, units, card));
-    heading(ui, "What matters");
+    heading(ui, "Sensitivity: what changes it most");
     asks.extend(sensitivity_ui(ui, &card.figure, known.effects));
-    heading(ui, "Bring it elsewhere");
+    heading(ui, "Reach a target");
     asks.extend(aim_ui(ui, units, view, card));
     asks
 }
@@ -84,7 +85,7 @@ fn why_ui(ui: &mut Ui, units: Units, card: &Card) -> Vec<Ask> {
     }
     let further = &card.why.further_inputs;
     if !further.is_empty() {
-        folded(ui, ("further", card.figure.key), &format!("Choices that enter further up ({})", further.len()), |ui| {
+        folded(ui, ("further", card.figure.key), &format!("Choices of earlier stages ({})", further.len()), |ui| {
             for (field, value) in further {
                 if line_ui(ui, field.label, value, &format!("{}: {value}; go to this choice", field.label)) {
                     asks.push(Ask::ToInput(field.key));

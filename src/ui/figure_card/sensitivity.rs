@@ -24,17 +24,17 @@ pub(in crate::ui) fn sensitivity_ui(ui: &mut Ui, figure: &Figure, effects: Optio
     let mut asks = Vec::new();
     let old = effects.is_some_and(|effects| effects.old);
     match effects.map(|effects| &effects.of) {
-        None => say(ui, "Being worked out…"),
+        None => say(ui, "Calculating…"),
         Some(Err(why)) => say(ui, why),
-        Some(Ok(effects)) if effects.is_empty() => say(ui, "Nothing that is a number moves it."),
+        Some(Ok(effects)) if effects.is_empty() => say(ui, "No choice that is a number changes it."),
         Some(Ok(effects)) => {
             // The same height for both, so that nothing below jumps while a figure is aimed at.
             say(
                 ui,
                 if old {
-                    "Being worked out anew; below is how it was before the last change, step by step."
+                    "Calculating again; the list below is from before the last change."
                 } else {
-                    "One step of a choice, down and up; an uncertain constant from end to end of its range."
+                    "What one step of a choice changes, down and up, and an uncertain constant from end to end of its range."
                 },
             );
             let longest = effects.first().map_or(1.0, Effect::reach).max(f64::MIN_POSITIVE);

@@ -69,8 +69,8 @@ impl PaperJobs {
         self.saver.save(ctx, path, move || {
             let plan = plan_at(&batch, &now);
             let bytes = pdf(&plan, paper).map_err(|error| error.to_string())?;
-            let counted = plan.no_week.map(|why| format!(" Its times only count: {why}.")).unwrap_or_default();
-            Ok((bytes, format!("The plan is in {}.{counted}", named.display())))
+            let counted = plan.no_week.map(|why| format!(" Times count from the first task: {why}.")).unwrap_or_default();
+            Ok((bytes, format!("Plan saved as {}.{counted}", named.display())))
         })
     }
 
@@ -88,13 +88,13 @@ impl PaperJobs {
         let (a, b, named) = (a.clone(), b.clone(), path.clone());
         self.saver.save(ctx, path, move || {
             let bytes = comparison_pdf(&comparison(&a, &b), paper).map_err(|error| error.to_string())?;
-            Ok((bytes, format!("The two designs side by side are in {}.", named.display())))
+            Ok((bytes, format!("A and B side by side saved as {}.", named.display())))
         })
     }
 
     /// Puts the plan into the clipboard; returns what to say of it.
     pub(in crate::ui) fn copy(ctx: &egui::Context, batch: &Batch, now: &Now) -> String {
         ctx.copy_text(text(&plan_at(batch, now)));
-        "The plan is in the clipboard as text.".to_owned()
+        "The plan is copied as text.".to_owned()
     }
 }

@@ -55,7 +55,7 @@ pub(in crate::ui) fn plan_ui(
     let shown = preview.look(ui.ctx(), batch, now, paper, width);
     if shown.drawing {
         let words = match shown.pages {
-            Some(Ok(_)) => "Drawing the plan… Below it is as it was before the change.",
+            Some(Ok(_)) => "Drawing the plan… Below is the plan before the change.",
             Some(Err(_)) | None => "Drawing the plan…",
         };
         ui.label(RichText::new(words).color(Palette::of(ui).soft));

@@ -110,10 +110,7 @@ impl Printer {
 
 fn no_viewer(path: &Path, error: &Error) -> String {
     let why = if error.kind() == ErrorKind::NotFound { String::new() } else { format!(" ({error})") };
-    format!(
-        "No viewer for PDF files answers here{why}. The plan is in {}: open it with a program of your own, or save it as PDF.",
-        path.display()
-    )
+    format!("No PDF viewer could be started{why}. The plan is in {}: open it from there, or save it as PDF.", path.display())
 }
 
 /// Writes the plan; returns its folder and its file.

@@ -32,7 +32,7 @@ impl Saver {
         make: impl FnOnce() -> Result<(Vec<u8>, String), String> + Send + 'static,
     ) -> Result<(), String> {
         if self.running.is_some() {
-            return Err("A file is just being saved; save this one when that is done.".to_owned());
+            return Err("Another file is being saved; try again when that is done.".to_owned());
         }
         let (sender, receiver) = channel();
         let repaint = ctx.clone();

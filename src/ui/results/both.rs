@@ -80,7 +80,7 @@ fn stage_ui(ui: &mut Ui, view: &View, stage: Stage, run: &Run, beside: &Beside) 
             run.stations.iter().find(|station| station.stage == stage).and_then(|station| station.stopped_because.as_ref());
         if let Some(why) = stopped {
             egui::Frame::new().fill(palette.stop_fill).corner_radius(6).inner_margin(8).show(ui, |ui| {
-                ui.label(RichText::new(format!("{name}: not worked out: {why}")).color(palette.stop_text));
+                ui.label(RichText::new(format!("{name}: not calculated: {why}")).color(palette.stop_text));
             });
         }
     }
@@ -95,7 +95,7 @@ fn stage_ui(ui: &mut Ui, view: &View, stage: Stage, run: &Run, beside: &Beside) 
         asks.extend(compared_ui(ui, view.units, figure));
     }
     if !details.is_empty() {
-        egui::CollapsingHeader::new(RichText::new(format!("All of {}", stage.title().to_lowercase())).size(CAPTION))
+        egui::CollapsingHeader::new(RichText::new(format!("More about {}", stage.in_a_sentence())).size(CAPTION))
             .id_salt((stage.key(), "details of both"))
             .show_unindented(ui, |ui| {
                 for figure in details {

@@ -55,7 +55,7 @@ fn stage_ui(ui: &mut Ui, units: Units, stage: Stage, figures: &[Figure], station
     ui.label(RichText::new(stage.title()).font(bold(TITLE)));
     if let Some(why) = station.and_then(|station| station.stopped_because.as_ref()) {
         egui::Frame::new().fill(palette.stop_fill).corner_radius(6).inner_margin(8).show(ui, |ui| {
-            ui.label(RichText::new(format!("Not worked out: {why}")).color(palette.stop_text));
+            ui.label(RichText::new(format!("Not calculated: {why}")).color(palette.stop_text));
         });
     }
     let own: Vec<&Figure> = figures.iter().filter(|figure| figure.stage == stage).collect();
@@ -75,7 +75,7 @@ fn stage_ui(ui: &mut Ui, units: Units, stage: Stage, figures: &[Figure], station
     }
     let details: Vec<&Figure> = own.into_iter().filter(|figure| figure.weight == Weight::Detail).collect();
     if !details.is_empty() {
-        egui::CollapsingHeader::new(RichText::new(format!("All of {}", stage.title().to_lowercase())).size(CAPTION))
+        egui::CollapsingHeader::new(RichText::new(format!("More about {}", stage.in_a_sentence())).size(CAPTION))
             .id_salt((stage.key(), "details"))
             .show(ui, |ui| {
                 for figure in details {
@@ -112,7 +112,7 @@ fn name_ui(ui: &mut Ui, figure: &Figure) -> Option<Ask> {
     let name = RichText::new(figure.label).size(CAPTION).color(palette.soft);
     let response = ui
         .add(egui::Label::new(name).wrap().sense(Sense::click()))
-        .on_hover_text(format!("{}\nSelect it to see why, what matters, and how to bring it elsewhere.", figure.law));
+        .on_hover_text(format!("{}\nSelect it to see why, what changes it most, and how to reach a target.", figure.law));
     response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{}: why", figure.label)));
     if response.hovered() {
         ui.painter().hline(response.rect.x_range(), response.rect.bottom() - 1.0, Stroke::new(1.0, palette.link));

@@ -150,7 +150,7 @@ fn station_ui(ui: &mut Ui, rect: Rect, station: &Station, lane: &Lane<'_>, measu
     }
     // Where there is no room for the whole, the shorter words: the rest is in the station's name.
     let [whole, short] = station.goes_on_kg.map_or_else(
-        || ["not worked out".to_owned(), "no result".to_owned()],
+        || ["not calculated".to_owned(), "no result".to_owned()],
         |kg| [format!("{}, {:.0} % water", mass(kg), station.moisture_percent.unwrap_or(0.0)), mass(kg)],
     );
     let line = if fits(ui, &whole, &plain(CAPTION), rect.right() - 6.0 - left) { whole } else { short };
@@ -207,18 +207,18 @@ fn mass(kg: f64) -> String {
 /// Returns a station in one sentence.
 fn in_words(station: &Station) -> String {
     if let Some(why) = &station.stopped_because {
-        return format!("{}: not worked out; {why}", station.stage.title());
+        return format!("{}: not calculated; {why}", station.stage.title());
     }
     let streams = |side, word: &str| {
         let names: Vec<String> = station.streams.iter().filter(|stream| stream.side == side).map(short).collect();
         if names.is_empty() { String::new() } else { format!("; {word} {}", names.join(", ")) }
     };
     format!(
-        "{}: {} go on at {:.0} % water{}{}",
+        "{}: {} with {:.0} % water goes on{}{}",
         station.stage.title(),
         mass(station.goes_on_kg.unwrap_or(0.0)),
         station.moisture_percent.unwrap_or(0.0),
-        streams(Side::Joins, "with"),
-        streams(Side::Leaves, "leaving")
+        streams(Side::Joins, "added:"),
+        streams(Side::Leaves, "removed:")
     )
 }

@@ -30,7 +30,7 @@ pub(in crate::ui) fn bought_ui(ui: &mut Ui, batch: &Batch, shopping: &Result<Sho
     };
     let mut asks = Vec::new();
     if shopping.bought.is_empty() {
-        ui.label("No supplies are given yet. Say what is at home and which packages there are, and it is worked out which to buy.");
+        ui.label("No supplies entered yet. Enter what you have at home and which packages the shop sells, and this page lists what to buy.");
     } else {
         total_ui(ui, shopping, supplies);
         asks.extend(milk_ui(ui, batch, shopping));
@@ -41,11 +41,11 @@ pub(in crate::ui) fn bought_ui(ui: &mut Ui, batch: &Batch, shopping: &Result<Sho
     }
     if !shopping.without_supply.is_empty() {
         ui.add_space(8.0);
-        ui.label(RichText::new("Needed, from nowhere yet").font(bold(BODY)));
+        ui.label(RichText::new("Needed, no supply entered").font(bold(BODY)));
         for Need { good, amount, unit } in &shopping.without_supply {
             ui.label(format!("{}: {}", good.label(), kitchen_amount(*amount, *unit)));
         }
-        ui.label(RichText::new("It costs nothing here until you say where it comes from.").size(CAPTION).color(palette.soft));
+        ui.label(RichText::new("Not counted in the cost until you enter where it comes from.").size(CAPTION).color(palette.soft));
     }
     asks
 }
@@ -54,9 +54,9 @@ fn total_ui(ui: &mut Ui, shopping: &Shopping, supplies: &SuppliesDesign) {
     let soft = Palette::of(ui).soft;
     let figures = [
         ("to pay", Some(shopping.price)),
-        ("of that in this vat", Some(shopping.used_price)),
-        ("a cheese", shopping.each_price),
-        ("a kilogram of dried cheese", shopping.kilogram_price),
+        ("used in this vat", Some(shopping.used_price)),
+        ("per cheese", shopping.each_price),
+        ("per kilogram of dried cheese", shopping.kilogram_price),
     ];
     ui.horizontal_wrapped(|ui| {
         for (words, price) in figures.iter().filter_map(|(words, price)| Some((words, (*price)?))) {
@@ -101,7 +101,7 @@ fn row_ui(ui: &mut Ui, bought: &Bought, supplies: &SuppliesDesign) {
     let buy = if packages.is_empty() { "none to buy".to_owned() } else { packages.join(" and ") };
     let mut rest = vec![format!("needed {}", kitchen_amount(bought.need.amount, unit))];
     for (words, amount) in
-        [("at home", bought.at_home), ("left over", bought.left_over), ("short, which you said would do", bought.short)]
+        [("at home", bought.at_home), ("left over", bought.left_over), ("short, which you allowed", bought.short)]
     {
         if amount > 0.0 {
             rest.push(format!("{words} {}", kitchen_amount(amount, unit)));

@@ -112,8 +112,8 @@ impl Card<'_> {
                 let (at_home, said) = read_amount(text, unit)?;
                 Ok((card.with(Supply { at_home, ..supply.clone() })?, said))
             });
-            ui.label("less would still do, by");
-            self.box_ui(ui, "how much less would do", own_words(supply.stretch, unit), AMOUNT_WIDTH, |card, text| {
+            ui.label("can be short by");
+            self.box_ui(ui, "can be short by", own_words(supply.stretch, unit), AMOUNT_WIDTH, |card, text| {
                 let (stretch, said) = read_amount(text, unit)?;
                 Ok((card.with(Supply { stretch, ..supply.clone() })?, said))
             });
@@ -207,5 +207,7 @@ fn read_count(text: &str) -> Result<Option<u32>, String> {
         return Ok(None);
     }
     let count = text.parse().ok().filter(|count| *count > 0);
-    count.map(Some).ok_or_else(|| format!("“{text}” is no count; write a whole number above 0, or nothing for as many as wanted"))
+    count
+        .map(Some)
+        .ok_or_else(|| format!("“{text}” is not a count; type a whole number above 0, or leave the box empty for no limit"))
 }

@@ -73,10 +73,10 @@ fn supplies_ui(ui: &mut Ui, view: &mut View, batch: &Batch, trouble: Option<&cra
 /// Draws what counts first, what a left-over counts as, and the currency.
 fn aim_ui(ui: &mut Ui, view: &mut View, supplies: &SuppliesDesign) -> Vec<Ask> {
     let mut asks = Vec::new();
-    ui.label(RichText::new("What counts first").font(bold(TITLE)));
+    ui.label(RichText::new("Buy for").font(bold(TITLE)));
     ui.horizontal_wrapped(|ui| {
         for buy_for in [BuyFor::LeastCost, BuyFor::LeastWaste] {
-            let name = format!("What counts first: {}", buy_for.label());
+            let name = format!("Buy for: {}", buy_for.label());
             let help = "Least cost looks at the price and, if you give one, at a price on what is left over; least waste at what is left over, then at the price.";
             if pill_ui(ui, buy_for.label(), &name, help, buy_for == supplies.buy_for) {
                 asks.push(supplied(SuppliesDesign { buy_for, ..supplies.clone() }));
@@ -94,7 +94,7 @@ fn aim_ui(ui: &mut Ui, view: &mut View, supplies: &SuppliesDesign) -> Vec<Ask> {
         asks.extend(typed.value.map(supplied));
         said.extend(typed.said);
         if supplies.buy_for == BuyFor::LeastCost {
-            ui.label("a litre or kg left over counts as");
+            ui.label("each litre or kg left over counts as");
             let this = TypedBox { key: "waste", shown: trimmed(supplies.waste_price), width: PRICE_WIDTH, number: true };
             let typed = typed_ui(ui, &mut view.typing, &this, |text| {
                 let (waste_price, said) = read_amount(text, Unit::One)?;
@@ -109,7 +109,7 @@ fn aim_ui(ui: &mut Ui, view: &mut View, supplies: &SuppliesDesign) -> Vec<Ask> {
         said_ui(ui, said);
     }
     if said.is_empty() {
-        let words = "Your own money, in its own name; what you do not price is listed and costs nothing.";
+        let words = "Any currency, by the name you type. What has no price is listed but not counted.";
         ui.label(RichText::new(words).size(CAPTION).color(Palette::of(ui).soft));
     }
     asks

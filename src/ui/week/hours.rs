@@ -1,7 +1,7 @@
 //! The hours that are taken: sleep and work by weekday, busy times once, and the time zone.
 
 use crate::design::{BusyOnce, Habitual, TakenHours, WeekDesign, hour, moment, read_hour};
-use crate::plan::{Lean, check_zone, spoken_time, weekday_name};
+use crate::plan::{Lean, check_zone, spoken_time, weekday_name, whole_time_words};
 use crate::session::Command;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
@@ -35,7 +35,7 @@ pub(in crate::ui) fn hours_ui(ui: &mut Ui, view: &mut View, week: &WeekDesign, r
         }
     });
     ui.add_space(10.0);
-    ui.label(RichText::new("Busy once").font(bold(TITLE)));
+    ui.label(RichText::new("One-off busy times").font(bold(TITLE)));
     for row in 0..week.busy.len() {
         busy_ui(ui, view, week, row, reckoned).into_iter().for_each(&mut set);
     }
@@ -162,7 +162,7 @@ fn busy_ui(ui: &mut Ui, view: &mut View, week: &WeekDesign, row: usize, reckoned
             let typed = typed_ui(ui, &mut view.typing, &this, |text| {
                 let to = busy_until(text, busy.from)?;
                 let changed = with_busy(week, row, BusyOnce { to, ..busy })?;
-                Ok((changed, Some(format!("{} {}", weekday_name(to.weekday()), moment(to)))))
+                Ok((changed, Some(whole_time_words(to))))
             });
             let typed = typed.named(ui, &format!("{name}: to"));
             changed.extend(typed.value);
@@ -201,9 +201,9 @@ fn zone_ui(ui: &mut Ui, view: &mut View, week: &WeekDesign, reckoned: &Reckoned)
     if typed.said.is_none() {
         let own = reckoned.now.zone.iana_name().unwrap_or("the computer’s own");
         let words = if week.zone.is_empty() {
-            format!("Empty: {own}.")
+            format!("Leave empty for {own}.")
         } else {
-            "A name of the IANA list; empty: the computer’s.".to_owned()
+            "An IANA time zone name, or empty for the computer’s.".to_owned()
         };
         ui.label(RichText::new(words).size(CAPTION).color(Palette::of(ui).soft));
     }

@@ -204,9 +204,9 @@ fn block_ui(ui: &mut Ui, track: Track, strip: Rect, week: &KitchenWeek, block: &
     let hovered = ui.interact(bar.expand2(vec2(2.0, 3.0)), id, Sense::hover());
     hovered.on_hover_ui(|ui| {
         ui.label(format!("{} {}", hour(task.start.time()), task.name));
-        ui.label(if task.hands_min > 0 { format!("Hands {}", length(task.hands_min)) } else { "No hands".to_owned() });
+        ui.label(if task.hands_min > 0 { format!("{} of work", length(task.hands_min)) } else { "Nothing to do".to_owned() });
         for reason in week.reasons.iter().filter(|reason| reason.handling == Some(block.task)) {
-            ui.label(format!("{}: {} points", reason.words, reason.points));
+            ui.label(format!("{}: disruption {}", reason.words, reason.points));
         }
     });
 }
@@ -242,7 +242,7 @@ fn wait_ui(ui: &mut Ui, wait: &TimelineWait) {
 fn legend_ui(ui: &mut Ui) {
     let palette = Palette::of(ui);
     ui.horizontal_wrapped(|ui| {
-        for (by, words) in [(Taken::Sleep, "sleep"), (Taken::Work, "work"), (Taken::Busy, "busy once")] {
+        for (by, words) in [(Taken::Sleep, "sleep"), (Taken::Work, "work"), (Taken::Busy, "one-off busy time")] {
             let (rect, _) = ui.allocate_exact_size(vec2(28.0, 16.0), Sense::hover());
             ui.painter().rect_filled(rect, CornerRadius::ZERO, palette.panel);
             paint_band(ui, by, rect);
@@ -250,6 +250,6 @@ fn legend_ui(ui: &mut Ui) {
         }
         let (rect, _) = ui.allocate_exact_size(vec2(28.0, 16.0), Sense::hover());
         ui.painter().rect_filled(rect, CornerRadius::same(2), palette.design);
-        ui.label(egui::RichText::new("hands at work; framed where they disturb").size(CAPTION).color(palette.soft));
+        ui.label(egui::RichText::new("you are needed; outlined where it clashes").size(CAPTION).color(palette.soft));
     });
 }

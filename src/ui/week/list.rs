@@ -2,7 +2,7 @@
 
 use crate::caution::Severity;
 use crate::design::{Reached, WeekDesign, hour};
-use crate::plan::{CountedTask, KitchenWeek, Lean, WeekTask, day_words, ends_before_words, length, weekday_name};
+use crate::plan::{CountedTask, KitchenWeek, Lean, WeekTask, day_words, ends_before_words, length, whole_time_words};
 use crate::session::Command;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
@@ -13,7 +13,6 @@ use crate::ui::widget::severity::sign;
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, TITLE, bold};
 use crate::ui::widget::typed_box::said_ui;
 use egui::{Align, Button, Frame, Layout, RichText, Role, Sense, Ui, WidgetInfo, vec2};
-use jiff::civil::DateTime;
 
 /// Room of the times at the left.
 const TIME_ROOM: f32 = 64.0;
@@ -23,7 +22,7 @@ const COUNTED_ROOM: f32 = 148.0;
 /// Draws the list and returns what is asked for.
 pub(in crate::ui) fn list_ui(ui: &mut Ui, view: &mut View, design: &WeekDesign, reckoned: &Reckoned) -> Vec<Ask> {
     let mut asks = Vec::new();
-    ui.label(RichText::new("One after the other").font(bold(TITLE)));
+    ui.label(RichText::new("Task list").font(bold(TITLE)));
     if let Some(reached) = &design.reached {
         asks.extend(reached_ui(ui, view, design, reached, reckoned));
     }
@@ -72,14 +71,14 @@ struct Row {
 }
 
 fn hands_words(hands_min: i64) -> String {
-    if hands_min > 0 { format!("hands {}", length(hands_min)) } else { "no hands".to_owned() }
+    if hands_min > 0 { format!("{} of work", length(hands_min)) } else { "nothing to do".to_owned() }
 }
 
 fn planned_row(week: &KitchenWeek, place: usize, task: &WeekTask) -> Row {
     let own = week.reasons.iter().filter(|reason| reason.handling == Some(place));
-    let marks: Vec<String> = own.map(|reason| format!("{}: {} points", reason.words, reason.points)).collect();
+    let marks: Vec<String> = own.map(|reason| format!("{}: disruption {}", reason.words, reason.points)).collect();
     let hands = if task.begun { "begun".to_owned() } else { hands_words(task.hands_min) };
-    let mut spoken = format!("{} {}: {}, {hands}", weekday_name(task.start.weekday()), spoken_moment(task.start), task.name);
+    let mut spoken = format!("{}: {}, {hands}", whole_time_words(task.start), task.name);
     for mark in &marks {
         spoken.push_str(", ");
         spoken.push_str(mark);
@@ -99,10 +98,6 @@ fn planned_row(week: &KitchenWeek, place: usize, task: &WeekTask) -> Row {
 /// Returns what there is to say of a task, and what does not fit.
 fn more(what: &str, note: Option<&str>) -> String {
     [Some(what), note].into_iter().flatten().filter(|words| !words.is_empty()).collect::<Vec<_>>().join(" ")
-}
-
-fn spoken_moment(at: DateTime) -> String {
-    format!("{}, {}", at.date(), hour(at.time()))
 }
 
 fn counted_row(task: &CountedTask) -> Row {
@@ -168,7 +163,7 @@ fn here_ui(ui: &mut Ui, task: &str) -> bool {
     let response = ui.add(Button::new(RichText::new("I am here now").size(CAPTION)).fill(fill).min_size(vec2(0.0, 24.0)));
     response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("I am here now: {task}")));
     focus_ring(ui, &response);
-    response.on_hover_text("You begin this task now; everything after it is planned anew.").clicked()
+    response.on_hover_text("You begin this task now; everything after it is planned again.").clicked()
 }
 
 /// Draws where the maker stands, with the time to correct and a way back.

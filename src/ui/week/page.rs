@@ -86,7 +86,7 @@ fn plan_ui(ui: &mut Ui, drag: &mut Option<StartDrag>, view: &mut View, batch: &B
         }
         Ok(None) => asks.extend(invitation_ui(ui, batch, reckoned)),
         Err(_) => {
-            let words = "There is no week as you wish it; what is in the way stands beside the wish. Below, times count from the first task.";
+            let words = "No week fits your choices; the reason is shown next to them. Until then, times count from the first task.";
             ui.label(RichText::new(words).size(BODY));
         }
     }
@@ -104,10 +104,10 @@ fn ends_ui(ui: &mut Ui, week: &KitchenWeek) -> Option<Ask> {
         ui.label(RichText::new(first).font(bold(FOOT)));
         ui.add_space(12.0);
         ui.label(RichText::new("finished").color(soft));
-        let finished = week.finished.map_or_else(|| "not worked out".to_owned(), time_words);
+        let finished = week.finished.map_or_else(|| "not calculated".to_owned(), time_words);
         ui.label(RichText::new(finished).font(bold(FOOT)));
         ui.add_space(12.0);
-        let save = ui.add(Button::new("Save for a calendar…").min_size(vec2(0.0, 32.0)));
+        let save = ui.add(Button::new("Save calendar…").min_size(vec2(0.0, 32.0)));
         focus_ring(ui, &save);
         save.clicked().then_some(Ask::ExportCalendar)
     });
@@ -124,7 +124,7 @@ fn costs_ui(ui: &mut Ui, week: &KitchenWeek) {
             week.reasons.iter().take(MOST_REASONS).map(|reason| format!("{} ({})", reason.words, reason.points)).collect();
         let more = week.reasons.len().saturating_sub(MOST_REASONS);
         let more = if more > 0 { format!("; {more} more in the list") } else { String::new() };
-        lines.push(format!("Costs {} points, the least there is: {}{more}.", week.points, reasons.join("; ")));
+        lines.push(format!("Disruption {}, the least possible (our weighting): {}{more}.", week.points, reasons.join("; ")));
     }
     if !week.stretches.is_empty() {
         let words: Vec<&str> = week.stretches.iter().map(|stretch| stretch.words.as_str()).collect();
@@ -148,7 +148,7 @@ fn invitation_ui(ui: &mut Ui, batch: &Batch, reckoned: &Reckoned) -> Vec<Ask> {
             .counted
             .finished_min
             .map(|minutes| format!(" The cheeses are finished {} after the first task.", length(minutes)));
-        ui.label(RichText::new("No day yet").font(bold(BODY)));
+        ui.label(RichText::new("No date yet").font(bold(BODY)));
         ui.label(format!(
             "Choose when to begin or by when to be finished, and every task gets its day and hour.{}",
             finished.unwrap_or_default()

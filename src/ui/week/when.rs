@@ -1,7 +1,7 @@
 //! When: the wish with its time, wishes to take over, and why a wish cannot be kept.
 
 use crate::design::{WeekDesign, Wish, moment};
-use crate::plan::{Lean, WishKind, WishOffer, spoken_time, time_words, weekday_name, wish_of_kind, wished_time};
+use crate::plan::{Lean, WishKind, WishOffer, spoken_time, time_words, whole_time_words, wish_of_kind, wished_time};
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::week::kept::Reckoned;
@@ -51,7 +51,7 @@ pub(in crate::ui) fn when_ui(ui: &mut Ui, view: &mut View, week: &WeekDesign, re
     if week.wish == Wish::Open {
         return asks;
     }
-    ui.label(RichText::new("At one press").size(CAPTION).color(Palette::of(ui).soft));
+    ui.label(RichText::new("Quick choices").size(CAPTION).color(Palette::of(ui).soft));
     ui.horizontal_wrapped(|ui| {
         for offer in reckoned.offers.iter().filter(|offer| offer.wish != week.wish) {
             asks.extend(offer_ui(ui, week, offer));
@@ -62,8 +62,8 @@ pub(in crate::ui) fn when_ui(ui: &mut Ui, view: &mut View, week: &WeekDesign, re
 
 const fn help(kind: WishKind) -> &'static str {
     match kind {
-        WishKind::Open => "No day yet: times count from the first task.",
-        WishKind::StartAt => "The first task begins at this very minute.",
+        WishKind::Open => "No date yet: times count from the first task.",
+        WishKind::StartAt => "The first task begins at exactly this time.",
         WishKind::SoonAfter => "The first task begins within a week after this, as it suits your hours best.",
         WishKind::FinishedBy => "The cheeses are finished by this time; the start follows.",
     }
@@ -82,7 +82,7 @@ pub(in crate::ui) fn time_box(
     let this = TypedBox { key, shown: moment(at), width: TIME_WIDTH, number: false };
     let typed = typed_ui(ui, &mut view.typing, &this, |text| {
         let at = spoken_time(text, now, lean).map_err(|error| error.to_string())?;
-        Ok((at, Some(format!("{} {}", weekday_name(at.weekday()), moment(at)))))
+        Ok((at, Some(whole_time_words(at))))
     });
     let typed = typed.named(ui, name);
     (typed.value, typed.said)

@@ -21,14 +21,11 @@ pub(in crate::ui) fn pin_ui(ui: &mut Ui, field: &'static Field, pinned: bool) ->
     let palette = Palette::of(ui);
     let colour = if pinned || response.hovered() || response.has_focus() { palette.link } else { palette.edge };
     paint_pin(ui.painter(), rect.center(), colour, if pinned { colour } else { palette.background });
-    let does = if pinned { "pinned; take the pin out" } else { "pin" };
+    let does = if pinned { "pinned; unpin" } else { "pin" };
     response.widget_info(|| WidgetInfo::selected(Role::CheckBox, true, pinned, format!("{}: {does}", field.label)));
     focus_ring(ui, &response);
-    let help = if pinned {
-        "Pinned: no aim at a figure moves it. Select to take the pin out."
-    } else {
-        "Pin it, so that no aim at a figure moves it."
-    };
+    let help =
+        if pinned { "Pinned: a target leaves it alone. Select to unpin." } else { "Pin it, so that a target leaves it alone." };
     response.on_hover_text(help).clicked()
 }
 

@@ -29,11 +29,11 @@ impl Purpose {
         match self {
             Self::Open => "Open a design",
             Self::Save => "Save the design",
-            Self::OpenSecond => "Open a design beside this one",
-            Self::SaveSecond => "Save the second design",
-            Self::Export => "Write the plan as PDF",
-            Self::Calendar => "Write the week for a calendar",
-            Self::ExportBoth => "Write A and B side by side as PDF",
+            Self::OpenSecond => "Open a design as B",
+            Self::SaveSecond => "Save B",
+            Self::Export => "Save plan as PDF",
+            Self::Calendar => "Save the week as a calendar file",
+            Self::ExportBoth => "Save A and B side by side as PDF",
         }
     }
 }

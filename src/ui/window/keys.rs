@@ -9,14 +9,14 @@ const CTRL_SHIFT: Modifiers = Modifiers { shift: true, ..Modifiers::COMMAND };
 
 /// Every key with what it asks for, the longer combinations first so that they are not taken for the shorter.
 pub(in crate::ui) const KEYS: [(KeyboardShortcut, &str, Ask); 9] = [
-    (KeyboardShortcut::new(CTRL_SHIFT, Key::S), "Save under another name", Ask::SaveAs),
-    (KeyboardShortcut::new(CTRL_SHIFT, Key::Z), "Do again what was undone", Ask::Redo),
+    (KeyboardShortcut::new(CTRL_SHIFT, Key::S), "Save as", Ask::SaveAs),
+    (KeyboardShortcut::new(CTRL_SHIFT, Key::Z), "Redo", Ask::Redo),
     (KeyboardShortcut::new(CTRL, Key::S), "Save", Ask::Save),
     (KeyboardShortcut::new(CTRL, Key::Z), "Undo", Ask::Undo),
     (KeyboardShortcut::new(CTRL, Key::N), "New design", Ask::New),
     (KeyboardShortcut::new(CTRL, Key::O), "Open a design", Ask::Open),
-    (KeyboardShortcut::new(CTRL, Key::P), "Write the plan as PDF", Ask::ExportPlan),
-    (KeyboardShortcut::new(CTRL, Key::Q), "Leave", Ask::Quit),
+    (KeyboardShortcut::new(CTRL, Key::P), "Save plan as PDF", Ask::ExportPlan),
+    (KeyboardShortcut::new(CTRL, Key::Q), "Quit", Ask::Quit),
     (KeyboardShortcut::new(Modifiers::NONE, Key::F1), "Show these keys", Ask::Help),
 ];
 

@@ -120,9 +120,9 @@ impl Window {
         match made.and_then(|bytes| write_safely(path, &bytes, false).map_err(|error| error.to_string())) {
             Ok(()) => {
                 self.session.last_change =
-                    format!("The week is in {}; a calendar that reads it again moves its events.", path.display());
+                    format!("Calendar saved as {}. Importing it again moves the events that are already there.", path.display());
             }
-            Err(why) => self.tell(format!("The week cannot be written: {why}.")),
+            Err(why) => self.tell(format!("The calendar cannot be saved: {why}.")),
         }
     }
 

@@ -69,7 +69,7 @@ pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> Opti
                         "The design has changes that are in no file. Discarding them cannot be undone.",
                     ),
                     Which::Second => {
-                        ("Save B first?", "The second design is in no file as it stands. Discarding it cannot be undone.")
+                        ("Save B first?", "The second design has changes that are in no file. Discarding them cannot be undone.")
                     }
                 };
                 heading(ui, question);
@@ -88,16 +88,16 @@ pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> Opti
                 });
             }
             Prompt::Recover(left) => {
-                heading(ui, "Go on where it ended?");
+                heading(ui, "Recover unsaved work?");
                 let (copy, titles) =
                     (if left.first.is_some() && left.second.is_some() { "Copies were" } else { "A copy was" }, left.titles());
                 ui.label(format!("Last time the program ended before {titles} could be saved. {copy} kept."));
                 ui.add_space(10.0);
                 ui.horizontal(|ui| {
-                    if choice(ui, "Open the copy") {
+                    if choice(ui, "Recover") {
                         reply = Some(Reply::Recover(left.clone()));
                     }
-                    if choice(ui, "Forget it") {
+                    if choice(ui, "Discard") {
                         reply = Some(Reply::ForgetRecovery);
                     }
                 });

@@ -19,7 +19,7 @@ pub(in crate::ui) fn sources_ui(ui: &mut Ui, view: &mut View, laws: &[LawRow]) {
             .color(palette.soft),
     );
     ui.horizontal(|ui| {
-        let label = ui.label("Look for");
+        let label = ui.label("Search");
         ui.add(egui::TextEdit::singleline(&mut view.search).desired_width(280.0).margin(vec2(8.0, 4.0))).labelled_by(label.id);
     });
     ui.add_space(6.0);

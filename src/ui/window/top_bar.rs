@@ -34,7 +34,7 @@ pub(in crate::ui) fn top_bar_ui(ui: &mut Ui, view: &mut View, session: &Session,
 }
 
 fn file_menu(ui: &mut Ui, recent: &Recent, asks: &mut Vec<Ask>) {
-    ui.menu_button("Design file", |ui| {
+    ui.menu_button("File", |ui| {
         entry(ui, "New", Some(&Ask::New), Ask::New, asks);
         entry(ui, "Open…", Some(&Ask::Open), Ask::Open, asks);
         ui.menu_button("Open an example", |ui| {
@@ -43,7 +43,7 @@ fn file_menu(ui: &mut Ui, recent: &Recent, asks: &mut Vec<Ask>) {
             }
         });
         if !recent.files.is_empty() {
-            ui.menu_button("Opened lately", |ui| {
+            ui.menu_button("Open recent", |ui| {
                 for path in &recent.files {
                     let name = path.file_name().map_or_else(String::new, |name| name.to_string_lossy().into_owned());
                     entry(ui, &name, None, Ask::OpenFile(path.clone()), asks);
@@ -53,16 +53,16 @@ fn file_menu(ui: &mut Ui, recent: &Recent, asks: &mut Vec<Ask>) {
         ui.separator();
         entry(ui, "Save", Some(&Ask::Save), Ask::Save, asks);
         entry(ui, "Save as…", Some(&Ask::SaveAs), Ask::SaveAs, asks);
-        entry(ui, "Plan as PDF…", Some(&Ask::ExportPlan), Ask::ExportPlan, asks);
-        entry(ui, "Week for a calendar…", None, Ask::ExportCalendar, asks);
+        entry(ui, "Save plan as PDF…", Some(&Ask::ExportPlan), Ask::ExportPlan, asks);
+        entry(ui, "Save calendar…", None, Ask::ExportCalendar, asks);
         ui.separator();
-        entry(ui, "Leave", Some(&Ask::Quit), Ask::Quit, asks);
+        entry(ui, "Quit", Some(&Ask::Quit), Ask::Quit, asks);
     });
 }
 
 /// Draws the menu of how things look: nothing in it touches the design.
 fn look_menu(ui: &mut Ui, view: &mut View, asks: &mut Vec<Ask>) {
-    ui.menu_button("Look", |ui| {
+    ui.menu_button("View", |ui| {
         ui.label("Colours");
         let now = ui.ctx().options(|options| options.theme_preference);
         for (preference, words) in
@@ -81,14 +81,14 @@ fn look_menu(ui: &mut Ui, view: &mut View, asks: &mut Vec<Ask>) {
             view.units.cups = !view.units.cups;
         }
         ui.separator();
-        ui.label("Size of everything");
+        ui.label("Zoom");
         for (percent, zoom) in [(100, 1.0), (125, 1.25), (150, 1.5), (200, 2.0)] {
             if ticked(ui, (ui.ctx().zoom_factor() - zoom).abs() < 0.01, &format!("{percent} %")) {
                 ui.ctx().set_zoom_factor(zoom);
             }
         }
         ui.separator();
-        if ui.button("Keys (F1)").clicked() {
+        if ui.button("Keyboard shortcuts (F1)").clicked() {
             asks.push(Ask::Help);
         }
     });
@@ -102,7 +102,7 @@ fn ticked(ui: &mut Ui, on: bool, words: &str) -> bool {
 }
 
 fn change_menu(ui: &mut Ui, session: &Session, asks: &mut Vec<Ask>) {
-    ui.menu_button("Change", |ui| {
+    ui.menu_button("Edit", |ui| {
         let undo = session.history().undo_name().map(|name| format!("Undo: {name}"));
         let redo = session.history().redo_name().map(|name| format!("Redo: {name}"));
         for (name, nothing, ask) in [(undo, "Nothing to undo", Ask::Undo), (redo, "Nothing to redo", Ask::Redo)] {
@@ -119,16 +119,16 @@ fn second_menu(ui: &mut Ui, session: &Session, asks: &mut Vec<Ask>) {
         if session.second().is_some() {
             ask(ui, "Swap A and B", SecondAsk::Swap);
             ask(ui, "Save B…", SecondAsk::Save);
-            ask(ui, "A and B side by side as PDF…", SecondAsk::Export);
-            ask(ui, "Put B away", SecondAsk::PutAway);
+            ask(ui, "Save A and B side by side as PDF…", SecondAsk::Export);
+            ask(ui, "Close B", SecondAsk::PutAway);
             ui.separator();
-            ui.label("Another B");
+            ui.label("Use as B instead");
         }
-        ask(ui, "A copy beside this one", SecondAsk::Copy);
+        ask(ui, "Compare with a copy of A", SecondAsk::Copy);
         for kind in other_milks(session.design().milk.milk_kind) {
             ask(ui, &same_vat_from(kind), SecondAsk::Milk(kind));
         }
-        ask(ui, "A file beside this one…", SecondAsk::Open);
+        ask(ui, "Compare with a file…", SecondAsk::Open);
     });
     menu.response.widget_info(|| WidgetInfo::labeled(Role::Button, true, SECOND));
 }
@@ -169,8 +169,8 @@ fn title_ui(ui: &mut Ui, view: &mut View, session: &Session, asks: &mut Vec<Ask>
     if session.is_dirty() {
         let (rect, dot) = ui.allocate_exact_size(vec2(16.0, 24.0), Sense::hover());
         ui.painter().circle_filled(rect.center(), 5.0, palette.design);
-        dot.widget_info(|| WidgetInfo::labeled(Role::Label, true, "Not saved"));
-        dot.on_hover_text("Not saved");
+        dot.widget_info(|| WidgetInfo::labeled(Role::Label, true, "Unsaved changes"));
+        dot.on_hover_text("Unsaved changes");
     }
 }
 

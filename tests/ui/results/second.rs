@@ -49,7 +49,7 @@ fn the_same_vat_from_sheeps_milk_stands_beside_the_first() {
     assert!(!harness.state().session.is_dirty() && harness.state().session.history().undo_name().is_none());
     // Figures in columns, both runs, both curves, both foots.
     harness.get_by_label_contains("Cream to add: A 228 g, B 0 g, B − A −228 g");
-    harness.get_by_label_contains("A: Vat: 5.56 kg go on");
+    harness.get_by_label_contains("A: Vat: 5.56 kg with ");
     harness.get_by_label_contains("B: Vat: ");
     harness.get_by_label_contains("A: Warming: the milk is warm enough for the rennet after 36 min");
     harness.get_by_label_contains("A: 12 cheeses, each 70 g");
@@ -84,13 +84,13 @@ fn every_main_figure_has_its_columns_and_says_where_the_model_cannot_tell() {
 #[test]
 fn a_choice_is_taken_over_as_one_step_and_given_without_one() {
     let mut harness = with_sheep();
-    click(&mut harness, "Kind of milk: take B's, Sheep");
+    click(&mut harness, "Kind of milk: use B's, Sheep");
     assert_eq!(harness.state().session.design().milk.milk_kind, MilkKind::Sheep);
-    assert!(harness.query_by_label("Kind of milk: take B's, Sheep").is_none(), "nothing differs any more");
+    assert!(harness.query_by_label("Kind of milk: use B's, Sheep").is_none(), "nothing differs any more");
     harness.key_press_modifiers(Modifiers::COMMAND, Key::Z);
     harness.run();
     assert_eq!(harness.state().session.design().milk.milk_kind, MilkKind::Cow);
-    click(&mut harness, "Kind of milk: give A's to B, Cow");
+    click(&mut harness, "Kind of milk: copy A's to B, Cow");
     assert_eq!(second(&harness).unwrap().milk.milk_kind, MilkKind::Cow);
     assert!(harness.state().session.history().undo_name().is_none());
     assert!(harness.state().session.last_change.contains("B: Kind of milk Sheep → Cow"));
@@ -109,7 +109,7 @@ fn what_only_the_second_design_uses_is_shown_too() {
     harness.state_mut().view.station = Stage::Drying;
     harness.run();
     harness.get_by_label("Temperature by day, only in B");
-    assert!(harness.query_all_by_label_contains("take B's, 31 °C").count() == 1);
+    assert!(harness.query_all_by_label_contains("use B's, 31 °C").count() == 1);
 }
 
 #[test]
@@ -127,13 +127,13 @@ fn a_swap_is_taken_back_with_one_key() {
 #[test]
 fn an_unsaved_second_design_is_asked_about_before_it_is_put_away() {
     let mut harness = with_sheep();
-    about_second(&mut harness, "Put B away");
+    about_second(&mut harness, "Close B");
     click(&mut harness, "Cancel");
     assert!(second(&harness).is_some());
-    about_second(&mut harness, "A copy beside this one");
+    about_second(&mut harness, "Compare with a copy of A");
     click(&mut harness, "Discard");
     assert_eq!(second(&harness).unwrap().milk.milk_kind, MilkKind::Cow);
-    about_second(&mut harness, "Put B away");
+    about_second(&mut harness, "Close B");
     click(&mut harness, "Discard");
     assert!(second(&harness).is_none());
     harness.get_by_label_contains("Cream to add: 228 g");
@@ -148,9 +148,9 @@ fn the_second_design_is_saved_under_its_own_name_and_opened_again_beside_another
     type_path(&mut harness, &path);
     assert_eq!(file::read(&path).unwrap().milk.milk_kind, MilkKind::Sheep);
     assert!(harness.state().session.path().is_none(), "the first belongs to no file");
-    about_second(&mut harness, "Put B away");
+    about_second(&mut harness, "Close B");
     assert!(second(&harness).is_none(), "a saved one is put away without a question");
-    about_second(&mut harness, "A file beside this one…");
+    about_second(&mut harness, "Compare with a file…");
     type_path(&mut harness, &path);
     assert_eq!(second(&harness).unwrap().milk.milk_kind, MilkKind::Sheep);
 }
@@ -160,7 +160,7 @@ fn putting_away_after_saving_goes_on_by_itself() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("beside.vat.ron");
     let mut harness = with_sheep();
-    about_second(&mut harness, "Put B away");
+    about_second(&mut harness, "Close B");
     click(&mut harness, "Save");
     type_path(&mut harness, &path);
     assert!(path.exists() && second(&harness).is_none());
@@ -196,7 +196,7 @@ fn the_page_of_the_milk_says_what_cream_cannot_mend() {
 #[test]
 fn alike_milk_has_nothing_to_mend_and_keeps_the_curve() {
     let mut harness = shown(example(0), SIZE, Theme::Light);
-    about_second(&mut harness, "A copy beside this one");
+    about_second(&mut harness, "Compare with a copy of A");
     assert!(harness.query_by_label("The milk of A against the milk of B").is_none());
     harness.get_by_label("Whey from the moulds");
 }
@@ -223,7 +223,7 @@ fn degrees_fahrenheit_apart_are_no_degrees_from_freezing() {
     harness.state_mut().view.units.fahrenheit = true;
     harness.state_mut().view.station = Stage::Vat;
     harness.run();
-    click(&mut harness, "All of vat");
+    click(&mut harness, "More about the vat");
     let differences = harness.state().session.differences();
     let change = differences.iter().find(|figure| figure.key == "bath_most_c").and_then(|figure| figure.change).unwrap();
     assert!(change > 0.5);
@@ -281,7 +281,7 @@ fn a_second_design_that_was_left_behind_is_offered_again() {
     let window = Window::with_folders(example(0), folder.path(), folder.path());
     let mut harness = shown_window(window, SIZE, Theme::Light);
     harness.get_by_label_contains("before “Left behind” could be saved. A copy was kept.");
-    click(&mut harness, "Open the copy");
+    click(&mut harness, "Recover");
     assert_eq!(second(&harness), Some(left));
     assert!(!harness.state().session.is_dirty());
 }
@@ -291,7 +291,7 @@ fn two_designs_are_written_side_by_side_as_pdf() {
     let folder = tempfile::tempdir().unwrap();
     let file = folder.path().join("both.pdf");
     let mut harness = with_sheep();
-    about_second(&mut harness, "A and B side by side as PDF…");
+    about_second(&mut harness, "Save A and B side by side as PDF…");
     type_path(&mut harness, &file);
     crate::ui::settled(&mut harness);
     if cfg!(feature = "paper") {

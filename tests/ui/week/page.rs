@@ -263,13 +263,13 @@ fn the_week_is_written_for_a_calendar_and_told_where_there_is_none() {
         harness.run();
     };
     let mut harness = page();
-    press(&mut harness, "Save for a calendar…");
+    press(&mut harness, "Save calendar…");
     typed(&mut harness);
     let text = std::fs::read_to_string(&file).unwrap();
     assert!(text.starts_with("BEGIN:VCALENDAR\r\n") && text.contains("DTSTART:20310509T143000\r\n"), "{text}");
     std::fs::remove_file(&file).unwrap();
     harness.state_mut().session.apply(Command::SetWeek(Box::default())).unwrap();
-    press(&mut harness, "Design file");
+    press(&mut harness, "File");
     harness.get_by_label_contains("Week for a calendar").click();
     harness.run();
     typed(&mut harness);

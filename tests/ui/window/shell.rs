@@ -297,7 +297,7 @@ fn the_narrow_window_stands_in_one_column() {
 /// A letter that no font has fails the harness.
 #[test]
 fn every_menu_opens_and_has_all_its_letters() {
-    for (menu, entry) in [("Design file", "Save as…"), ("Change", "Nothing to undo"), ("Look", "Temperatures in °F")] {
+    for (menu, entry) in [("File", "Save as…"), ("Change", "Nothing to undo"), ("View", "Temperatures in °F")] {
         let mut harness = first();
         harness.get_by_label(menu).click();
         harness.run();
@@ -310,16 +310,16 @@ fn the_keys_are_listed_and_closed_again() {
     let mut harness = first();
     harness.key_press(Key::F1);
     harness.run();
-    harness.get_by_label("Write the plan as PDF");
+    harness.get_by_label("Save plan as PDF");
     harness.get_by_label("Close").click();
     harness.run();
-    assert!(harness.query_by_label("Write the plan as PDF").is_none());
+    assert!(harness.query_by_label("Save plan as PDF").is_none());
 }
 
 #[test]
 fn colours_and_units_are_chosen_in_the_menu() {
     let mut harness = first();
-    harness.get_by_label("Look").click();
+    harness.get_by_label("View").click();
     harness.run();
     harness.get_by_label("Temperatures in °F").click();
     harness.run();
