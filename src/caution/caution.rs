@@ -54,7 +54,7 @@ impl From<CautionKind> for Caution {
     fn from(kind: CautionKind) -> Self {
         let Facts { key, severity, caused_by, source } = match &kind {
             CautionKind::Stopped(failed) => failed.facts(),
-            CautionKind::Fresh(no_acid) => no_acid.facts(),
+            CautionKind::Fresh(_) => NoAcid::facts(),
             CautionKind::Draining(caution) => caution.facts(),
             CautionKind::Milk(caution) => caution.facts(),
             CautionKind::Vat(caution) => caution.facts(),

@@ -18,7 +18,7 @@ pub struct NoAcid {
 }
 
 impl NoAcid {
-    pub(super) const fn facts(&self) -> Facts {
+    pub(super) const fn facts() -> Facts {
         Facts { key: "no_acid", severity: Severity::Stop, caused_by: None, source: SourceId::FoodCode }
     }
 }

@@ -125,7 +125,7 @@ impl PicklingCaution {
 }
 
 /// What is known of the acid of any soak.
-struct Acid {
+struct AcidOfSoak {
     ph: f64,
     strong_ph: f64,
     acid_g_per_100ml: f64,
@@ -136,7 +136,7 @@ struct Acid {
 pub(super) fn cautions(batch: &Batch) -> Vec<PicklingCaution> {
     let design = &batch.design;
     let Some(soured) = batch.pickling.done().filter(|soured| soured.pickled) else { return Vec::new() };
-    let mut all = acid(&Acid {
+    let mut all = acid(&AcidOfSoak {
         ph: soured.equilibrium_ph,
         strong_ph: soured.likely_equilibrium_ph.1,
         acid_g_per_100ml: design.pickling.acid_g_per_100ml,
@@ -153,7 +153,7 @@ pub(super) fn cautions(batch: &Batch) -> Vec<PicklingCaution> {
 
 /// Returns the cautions of one described cheese in its share of the vinegar.
 pub(super) fn of_described(run: &PickleRun, bath: &VinegarBath) -> Vec<PicklingCaution> {
-    let mut all = acid(&Acid {
+    let mut all = acid(&AcidOfSoak {
         ph: run.equilibrium_ph,
         strong_ph: run.strong_equilibrium_ph,
         acid_g_per_100ml: bath.acid_g_per_100ml,
@@ -165,8 +165,8 @@ pub(super) fn of_described(run: &PickleRun, bath: &VinegarBath) -> Vec<PicklingC
 }
 
 /// Returns the cautions about where cheese and vinegar settle, and how much acid there is.
-fn acid(acid: &Acid) -> Vec<PicklingCaution> {
-    let &Acid { ph, strong_ph, acid_g_per_100ml, ml_per_g, amount: caused_by } = acid;
+fn acid(soak: &AcidOfSoak) -> Vec<PicklingCaution> {
+    let &AcidOfSoak { ph, strong_ph, acid_g_per_100ml, ml_per_g, amount: caused_by } = soak;
     let mut all = Vec::new();
     // Written so that a pH that is no number counts as not sour.
     let (sours, sours_if_strong) = (ph < TABLE_B_PH.value, strong_ph < TABLE_B_PH.value);

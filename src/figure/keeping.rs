@@ -59,7 +59,7 @@ fn cold(cold: &ColdKeeping, pickled: bool) -> Vec<Figure> {
     let slower = "hours of the chosen temperature times D/D(4 °C), D ∝ T/μ";
     match cold.centre_sour_h {
         Some(hours) => {
-            all.push(number("cold_centre_to_4_2_h", "Centre below pH 4.2 if soured at 4 °C, after", hours, Unit::Hour, 0, slower))
+            all.push(number("cold_centre_to_4_2_h", "Centre below pH 4.2 if soured at 4 °C, after", hours, Unit::Hour, 0, slower));
         }
         None if pickled => {
             all.push(words(

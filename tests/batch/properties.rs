@@ -28,9 +28,9 @@ fn check_figures(batch: &Batch) -> Result<(), TestCaseError> {
 }
 
 fn check_cautions(batch: &Batch) -> Result<(), TestCaseError> {
-    prop_assert!(cautions(&batch).iter().any(|caution| caution.key == "no_acid"));
-    prop_assert!(cautions(&batch).windows(2).all(|pair| pair[0].severity >= pair[1].severity));
-    for caution in cautions(&batch) {
+    prop_assert!(cautions(batch).iter().any(|caution| caution.key == "no_acid"));
+    prop_assert!(cautions(batch).windows(2).all(|pair| pair[0].severity >= pair[1].severity));
+    for caution in cautions(batch) {
         let said = caution_line(&caution);
         prop_assert!(!said.contains("NaN") && !said.contains("inf "), "{said}");
         let said = said.to_lowercase();

@@ -16,7 +16,7 @@ pub(crate) fn with(settings: &[&str]) -> Batch {
 }
 
 fn severity(batch: &Batch, key: &str) -> Option<Severity> {
-    cautions(&batch).iter().find(|caution| caution.key == key).map(|caution| caution.severity)
+    cautions(batch).iter().find(|caution| caution.key == key).map(|caution| caution.severity)
 }
 
 /// Caution, how grave, with these settings; absent with those.

@@ -95,7 +95,7 @@ fn every_time_has_its_row_in_the_log_and_all_else_is_behind() {
             assert!(log.contains("WhatIwouldchange"), "{name}");
             // What runs on overleaf has the foot of the page in its midst.
             let count = read.sheets.len();
-            let foot = |page: usize| squeezed(&format!("{}{page}/{count}", FROM_A_MODEL));
+            let foot = |page: usize| squeezed(&format!("{FROM_A_MODEL}{page}/{count}"));
             let behind = (1..=count).fold(read.sheets[to_do + record..].concat(), |behind, page| behind.replace(&foot(page), ""));
             let bought = plan.shopping.iter().filter_map(|row| row.buy.as_ref()).map(Purchase::words);
             let remedies = plan.cautions.iter().map(|caution| caution_words(caution).remedy);

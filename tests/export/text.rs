@@ -25,7 +25,7 @@ fn every_step_caution_purchase_figure_and_source_is_there() {
             wanted.extend(step.targets.iter().map(|target| format!("{}: {}", target.label, target.amount)));
             wanted.extend([step.if_off.clone(), step.write_down.to_owned()]);
         }
-        wanted.extend(plan.cautions.iter().map(|caution| caution_line(caution)));
+        wanted.extend(plan.cautions.iter().map(caution_line));
         wanted.extend(plan.shopping.iter().map(|row| format!("[ ] {}: {}", row.what, row.amount)));
         wanted.extend(plan.figures.iter().map(|target| format!("{}: {}", target.label, target.amount)));
         wanted.extend(plan.sources.iter().map(|source| source.title.clone()));

@@ -13,6 +13,7 @@ use crate::ui::widget::pin::pin_ui;
 use crate::ui::widget::reset::reset_ui;
 use crate::ui::widget::room::Room;
 use crate::ui::widget::theme::{CAPTION, Palette, TITLE, bold};
+use crate::ui::widget::tip::tip;
 use crate::ui::widget::typed_box::said_ui;
 use egui::{Align, CornerRadius, Layout, RichText, Role, Sense, Stroke, Ui, WidgetInfo, vec2};
 use std::collections::BTreeSet;
@@ -159,7 +160,7 @@ fn other_ui(ui: &mut Ui, view: &View, choice: &DifferingChoice, asks: &mut Vec<A
 fn label_ui(ui: &mut Ui, field: &Field, room: f32) -> egui::Id {
     ui.scope(|ui| {
         ui.set_max_width(room);
-        ui.add(egui::Label::new(field.label).wrap()).on_hover_text(field.help).id
+        ui.add(egui::Label::new(field.label).wrap()).on_hover_text(tip(field.label, field.help)).id
     })
     .inner
 }

@@ -7,6 +7,7 @@ use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::widget::number_text::{read_number, trimmed};
 use crate::ui::widget::slider::{Limits, SliderMarks, SliderWords, slider_ui};
+use crate::ui::widget::tip::tip;
 use crate::ui::widget::typed_box::{Said, TypedBox, typed_ui};
 use egui::Ui;
 
@@ -22,7 +23,7 @@ pub(in crate::ui) fn number_slider_ui(ui: &mut Ui, field: &'static Field, value:
     let set = moved.to.map(|to| Ask::Do(Command::SetInput { key: field.key, value: Value::Number(to) }));
     let begins = moved.begins.then_some(Ask::BeginDrag);
     let ends = moved.ends.then_some(Ask::EndDrag);
-    moved.response.on_hover_text(field.help);
+    moved.response.on_hover_text(tip(field.label, field.help));
     begins.into_iter().chain(set).chain(ends).collect()
 }
 

@@ -10,6 +10,7 @@ use crate::ui::state::view::View;
 use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::room::Room;
 use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, TITLE, bold};
+use crate::ui::widget::tip::tip;
 use crate::ui::widget::units::Units;
 use egui::{Align, Layout, RichText, Role, Sense, Stroke, Ui, WidgetInfo, vec2};
 
@@ -96,7 +97,7 @@ fn lead_ui(ui: &mut Ui, units: Units, figure: &Figure) -> Option<Ask> {
     let size = if matches!(figure.reading, Reading::Words(_)) { BODY } else { FIGURE };
     let response = ui.label(RichText::new(units.figure_text(figure)).font(bold(size)));
     response.widget_info(|| WidgetInfo::labeled(Role::Label, true, &whole));
-    response.on_hover_text(figure.law);
+    response.on_hover_text(tip(figure.label, figure.law));
     let mut below: Vec<String> = figure.likely_text().map(|likely| format!("likely {likely}")).into_iter().collect();
     below.extend(figure.kitchen.as_ref().map(|kitchen| format!("about {kitchen}")));
     if !below.is_empty() {
@@ -110,9 +111,10 @@ fn lead_ui(ui: &mut Ui, units: Units, figure: &Figure) -> Option<Ask> {
 fn name_ui(ui: &mut Ui, figure: &Figure) -> Option<Ask> {
     let palette = Palette::of(ui);
     let name = RichText::new(figure.label).size(CAPTION).color(palette.soft);
-    let response = ui
-        .add(egui::Label::new(name).wrap().sense(Sense::click()))
-        .on_hover_text(format!("{}\nSelect it to see why, what changes it most, and how to reach a target.", figure.law));
+    let response = ui.add(egui::Label::new(name).wrap().sense(Sense::click())).on_hover_text(format!(
+        "{}\nSelect it to see why, what changes it most, and how to reach a target.",
+        tip(figure.label, figure.law)
+    ));
     response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{}: why", figure.label)));
     if response.hovered() {
         ui.painter().hline(response.rect.x_range(), response.rect.bottom() - 1.0, Stroke::new(1.0, palette.link));

@@ -7,6 +7,7 @@ use crate::source::{AnyCorrelation, Constant, ledger};
 use crate::ui::state::view::View;
 use crate::ui::widget::record::{record_ui, text_ui};
 use crate::ui::widget::theme::{BODY, Palette, TITLE, bold};
+use crate::words::GLOSSARY;
 use egui::{RichText, ScrollArea, Ui, vec2};
 
 /// Draws the page.
@@ -25,6 +26,7 @@ pub(in crate::ui) fn sources_ui(ui: &mut Ui, view: &mut View, laws: &[LawRow]) {
     ui.add_space(6.0);
     let wanted = view.search.to_lowercase();
     ScrollArea::vertical().id_salt("sources").auto_shrink(false).show(ui, |ui| {
+        glossary_ui(ui, &wanted);
         laws_ui(ui, laws, &wanted);
         for (name, list) in constant_lists().into_iter().chain(plan::CONSTANT_LISTS) {
             let found: Vec<&Constant> = list
@@ -55,6 +57,17 @@ pub(in crate::ui) fn sources_ui(ui: &mut Ui, view: &mut View, laws: &[LawRow]) {
             }
         }
     });
+}
+
+/// Draws the words that need explaining.
+fn glossary_ui(ui: &mut Ui, wanted: &str) {
+    let found: Vec<_> = GLOSSARY.iter().filter(|term| matches(wanted, &["words explained", term.term, term.means])).collect();
+    if !found.is_empty() {
+        heading(ui, "words explained");
+    }
+    for term in found {
+        text_ui(ui, "", term.term, term.means);
+    }
 }
 
 /// Draws the laws behind the figures of the open design, those of one law together.

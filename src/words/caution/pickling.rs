@@ -74,24 +74,35 @@ pub(super) fn words(caution: &PicklingCaution) -> CautionWords {
             "Use a narrower jar or more vinegar, and keep every cheese submerged.",
             "Cheeses stick out and do not sour: cover them with vinegar.",
         ),
-        PicklingCaution::MeasureThePh => said(
-            format!(
-                "A modelled pH is no proof, and there is no tested process for this soak; the real hours are likely longer. Moist food that is not heated in its package needs less than pH {sour} throughout: {} is not enough.",
-                value(&ACIDIFIED_PH)
-            ),
-            "Measure with a pH meter at the centre of a cheese and in a blended sample before you rely on the acid. Local food rules and licensed practice come first.",
-            "A modelled pH is no proof: measure it.",
-        ),
-        PicklingCaution::InTheJar => said(
-            "Sour liquid around a centre that is not sour has made people ill. Gas, swelling or an odd smell mean that something grows, but toxin may give no sign.",
-            format!(
-                "Keep the cheeses submerged and at {}, before and after they are sour. Discard, without tasting, what swells, fizzes or smells. Never put a cheese under oil before {}: oil keeps the air out, and botulism from cheese kept in that way is documented.",
-                cold(),
-                measured()
-            ),
-            "What swells, fizzes or smells is discarded untasted.",
-        ),
+        PicklingCaution::MeasureThePh => measure_the_ph(),
+        PicklingCaution::InTheJar => in_the_jar(),
     }
+}
+
+/// Returns that a modelled pH is no proof.
+fn measure_the_ph() -> CautionWords {
+    let sour = value(&TABLE_B_PH);
+    said(
+        format!(
+            "A modelled pH is no proof, and there is no tested process for this soak; the real hours are likely longer. Moist food that is not heated in its package needs less than pH {sour} throughout: {} is not enough.",
+            value(&ACIDIFIED_PH)
+        ),
+        "Measure with a pH meter at the centre of a cheese and in a blended sample before you rely on the acid. Local food rules and licensed practice come first.",
+        "A modelled pH is no proof: measure it.",
+    )
+}
+
+/// Returns what to watch for in the jar.
+fn in_the_jar() -> CautionWords {
+    said(
+        "Sour liquid around a centre that is not sour has made people ill. Gas, swelling or an odd smell mean that something grows, but toxin may give no sign.",
+        format!(
+            "Keep the cheeses submerged and at {}, before and after they are sour. Discard, without tasting, what swells, fizzes or smells. Never put a cheese under oil before {}: oil keeps the air out, and botulism from cheese kept in that way is documented.",
+            cold(),
+            measured()
+        ),
+        "What swells, fizzes or smells is discarded untasted.",
+    )
 }
 
 fn little(ml_per_g: f64, counted_ml_per_g: f64) -> CautionWords {
