@@ -1,4 +1,4 @@
-//! Vatsketch works out a vat of small fresh rennet cheeses before anything is bought.
+//! Vatsketch calculates a vat of small fresh rennet cheeses before anything is bought.
 //!
 //! The house, from what the maker chooses to what the maker sees:
 //!

@@ -1,4 +1,4 @@
-//! Two batches of unlike milk: the figures that tell them apart, and what would bring one to the other.
+//! Two batches of different milk: the figures that tell them apart, and what would bring one to the other.
 
 use super::compare::{Difference, compare};
 use super::standardisation::{MilkStandardisation, standardisation};
@@ -18,7 +18,7 @@ const MOVED_FIRST: [&str; 10] = [
     "firmness",
 ];
 
-/// Two batches of unlike milk.
+/// Two batches of different milk.
 #[derive(Clone, Debug, PartialEq)]
 pub struct MilkComparison {
     /// The figures that unlike milk moves first, in the order of milk, vat and cheese.
@@ -27,7 +27,7 @@ pub struct MilkComparison {
     pub standardisation: MilkStandardisation,
 }
 
-/// Returns what tells two batches of unlike milk apart; nothing where the milk is alike, or one has none.
+/// Returns what tells two batches of different milk apart; nothing where the milk is alike, or one has none.
 ///
 /// # Example
 /// ```

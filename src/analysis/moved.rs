@@ -26,11 +26,11 @@ pub enum FigureError {
     },
 }
 
-/// One figure, worked out for one value or another of a choice; only the stages that lead to it are.
+/// One figure, calculated for one value or another of a choice; only the stages that lead to it are.
 pub(super) struct Moved<'a> {
     batch: &'a Batch,
     key: &'a str,
-    /// The stage of the figure, so that no later one is worked out; the last one if the figure is not there now.
+    /// The stage of the figure, so that no later one is calculated; the last one if the figure is not there now.
     last: Stage,
     /// The same batch with the runs that are shown alone, where the figure rests on no others: they move every figure alike in half the time.
     middle: Option<Batch>,
@@ -51,7 +51,7 @@ impl<'a> Moved<'a> {
         figures(self.batch).into_iter().find(|figure| figure.key == self.key)
     }
 
-    /// Returns the figure with a choice at a value, with its likely range; nothing where it cannot be worked out.
+    /// Returns the figure with a choice at a value, with its likely range; nothing where it cannot be calculated.
     pub(super) fn shown_at(&self, choice: &Field, value: f64) -> Option<Figure> {
         self.with(&self.design_at(choice, value)?, &self.batch.given, self.batch)
     }

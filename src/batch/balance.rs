@@ -7,7 +7,7 @@ use crate::process::StageBalance;
 /// What went in and what came out, stage by stage.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct MassBalance {
-    /// The stages that were worked out, in order.
+    /// The stages that were calculated, in order.
     pub stages: Vec<(Stage, StageBalance)>,
 }
 

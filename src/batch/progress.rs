@@ -8,7 +8,7 @@ use crate::process::StageError;
 pub enum Progress<T> {
     /// Worked out.
     Done(T),
-    /// Could not be worked out, and why.
+    /// Could not be calculated, and why.
     Failed(StageError),
     /// Waits for an earlier stage that failed.
     NotReached {

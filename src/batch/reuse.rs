@@ -1,4 +1,4 @@
-//! What need not be worked out again, because nothing that it rests on has changed.
+//! What need not be calculated again, because nothing that it rests on has changed.
 
 use super::{Batch, Progress};
 use crate::design::Stage;
@@ -10,7 +10,7 @@ pub(super) struct Reuse<'a> {
     given: &'a Given,
     /// The last stage that is asked for.
     last: Stage,
-    /// The stages that were worked out anew, in order.
+    /// The stages that were calculated again, in order.
     pub(super) anew: Vec<Stage>,
 }
 

@@ -41,7 +41,7 @@ pub fn batch_given(design: &Design, given: &Given) -> Result<Batch, DesignError>
     Ok(batch_until(design, given, None, Stage::Keeping)?.0)
 }
 
-/// Returns the same as [`batch()`], and the stages that were worked out anew: one whose choices and whose incoming matter are as in
+/// Returns the same as [`batch()`], and the stages that were calculated again: one whose choices and whose incoming matter are as in
 /// `before` is taken over from there.
 ///
 /// # Errors
@@ -53,8 +53,8 @@ pub fn batch_given(design: &Design, given: &Given) -> Result<Batch, DesignError>
 /// let before = batch(&Design::default())?;
 /// let mut design = before.design.clone();
 /// design.pickling.pickling_h = 300.0;
-/// let (after, anew) = batch_after(&design, Some(&before))?;
-/// assert_eq!(anew, [Stage::Pickling, Stage::Keeping]);
+/// let (after, again) = batch_after(&design, Some(&before))?;
+/// assert_eq!(again, [Stage::Pickling, Stage::Keeping]);
 /// assert_eq!(after, batch(&design)?);
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```
@@ -126,7 +126,7 @@ pub fn batch_until(
             pickled: pickling.done()?,
         })
     };
-    // What may be said about keeping rests on the whole way there, so it is always said anew: it costs next to nothing.
+    // What may be said about keeping rests on the whole way there, so it is always said again: it costs next to nothing.
     let keeping = reuse.stage(
         Stage::Keeping,
         (Stage::Pickling, &pickling.and(way())),

@@ -11,7 +11,7 @@ use crate::process::{
 pub struct Batch {
     /// The design that it follows from.
     pub design: Design,
-    /// What it was worked out under.
+    /// What it was calculated under.
     pub given: Given,
     /// Milk, cream, calcium and rennet.
     pub milk: Progress<MilkOutcome>,
@@ -58,7 +58,7 @@ impl Batch {
         }
     }
 
-    /// Returns the first stage that could not be worked out, if there is one.
+    /// Returns the first stage that could not be calculated, if there is one.
     #[must_use]
     pub fn first_missing(&self) -> Option<Stage> {
         Stage::ALL.into_iter().find(|stage| self.ending(*stage).done().is_none())

@@ -44,7 +44,7 @@ pub(super) enum Output<'a> {
 }
 
 impl Output<'_> {
-    /// Refuses a file that the pages cannot be written into, before anything is worked out.
+    /// Refuses a file that the pages cannot be written into, before anything is calculated.
     fn check(&self) -> Result<(), CliError> {
         match self {
             Self::Pages { to, .. }

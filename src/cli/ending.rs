@@ -3,9 +3,9 @@
 /// How a command ended; the number is the exit code.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Ending {
-    /// Everything was worked out.
+    /// Everything was calculated.
     Done = 0,
-    /// A stage could not be worked out, or a goal or a time not be reached; what could be was printed.
+    /// A stage could not be calculated, or a goal or a time not be reached; what could be was printed.
     StageFailed = 1,
     /// The arguments are wrong.
     BadArguments = 2,

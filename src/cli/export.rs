@@ -16,7 +16,7 @@ use crate::report::plan_at;
 use std::io::Write;
 use std::path::Path;
 
-/// What stands on the command line beside the design.
+/// What is given on the command line apart from the design.
 pub(super) struct Wanted<'a> {
     pub(super) to: &'a Path,
     pub(super) curve: Option<&'a str>,
@@ -66,7 +66,7 @@ pub(super) fn run(options: &DesignOptions, wanted: &Wanted<'_>, words: &mut dyn 
     Ok(if whole { Ending::Done } else { Ending::StageFailed })
 }
 
-/// Returns what is asked for, before anything is read or worked out.
+/// Returns what is asked for, before anything is read or calculated.
 fn job(wanted: &Wanted<'_>) -> Result<Job, CliError> {
     let ending = wanted.to.extension().unwrap_or_default().to_string_lossy();
     let Some(format) = Format::from_ending(&ending) else {

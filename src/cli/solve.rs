@@ -1,4 +1,4 @@
-//! `vatsketch solve`: the value of one choice that brings a figure to what is wanted.
+//! `vatsketch solve`: the value of one choice that brings a figure to what is asked for.
 
 use super::ending::{CliError, Ending};
 use super::open;

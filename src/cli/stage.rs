@@ -37,7 +37,7 @@ pub(super) fn run(
     }
     let (described, json) = (described(stage, set)?, form.json);
     match stage {
-        // What may be said about keeping rests on every stage, so it is worked out from the milk.
+        // What may be said about keeping rests on every stage, so it is calculated from the milk.
         Stage::Milk | Stage::Vat | Stage::Draining | Stage::Pickling | Stage::Keeping => {
             from_milk(stage, &described, json, data, words)
         }

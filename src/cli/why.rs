@@ -1,4 +1,4 @@
-//! `vatsketch why`: what a figure is worked out from.
+//! `vatsketch why`: what a figure is calculated from.
 
 use super::ending::{CliError, Ending};
 use super::open;

@@ -3,7 +3,7 @@
 use super::{Axis, Curve, CurveKey, drying, salt, souring, wet};
 use crate::batch::{Batch, Progress};
 
-/// Returns one figure of a batch; where its stage was not worked out, an empty one that says why.
+/// Returns one figure of a batch; where its stage was not calculated, an empty one that says why.
 ///
 /// # Example
 /// ```

@@ -12,7 +12,7 @@ pub struct Run {
 }
 
 impl Run {
-    /// Returns the greatest mass that goes on from any station, kg; the scale of the picture; 0 if none was worked out.
+    /// Returns the greatest mass that goes on from any station, kg; the scale of the picture; 0 if none was calculated.
     #[must_use]
     pub fn heaviest_kg(&self) -> f64 {
         self.stations.iter().filter_map(|station| station.goes_on_kg).fold(0.0, f64::max)
@@ -24,13 +24,13 @@ impl Run {
 pub struct Station {
     /// The stage.
     pub stage: Stage,
-    /// What goes on from it, if it was worked out.
+    /// What goes on from it, if it was calculated.
     pub goes_on_kg: Option<f64>,
     /// Moisture of that.
     pub moisture_percent: Option<f64>,
     /// What joins and leaves here.
     pub streams: Vec<SideStream>,
-    /// Why it was not worked out.
+    /// Why it was not calculated.
     pub stopped_because: Option<String>,
 }
 

@@ -97,7 +97,7 @@ pub struct Section {
     pub radii_mm: Vec<f64>,
     /// Heights, from the underside to the top, as shrunk.
     pub heights_mm: Vec<f64>,
-    /// The quantity; that at radius i and height j stands at i · heights + j.
+    /// The quantity; that at radius i and height j is at i · heights + j.
     pub values: Vec<f64>,
     /// Size at the start, from rim to rim and from underside to top, so that the picture may keep its scale while the cheese shrinks.
     pub size_at_start_mm: (f64, f64),
@@ -105,7 +105,7 @@ pub struct Section {
     pub in_words: String,
 }
 
-/// Returns the cut through a cheese of the middle tray; none where its stage was not worked out.
+/// Returns the cut through a cheese of the middle tray; none where its stage was not calculated.
 ///
 /// # Arguments
 /// * `share`: of the time that the quantity is known for, 0 to 1

@@ -94,14 +94,14 @@ choices! {
     }
     /// How the milk is warmed.
     Heating {
-        /// The pot stands in a bath of warm water.
+        /// The pot is in a bath of warm water.
         Bath = "bath", "Water bath";
-        /// The pot stands over boiling water.
+        /// The pot is over boiling water.
         DoubleBoiler = "double_boiler", "Double boiler";
-        /// The pot stands on the plate itself.
+        /// The pot is on the plate itself.
         Hob = "hob", "Straight on the hob";
     }
-    /// How the pot stands in the bath.
+    /// How the pot is placed in the bath.
     PotRest {
         /// On an open rack, the water reaches its base.
         Rack = "rack", "On a rack";

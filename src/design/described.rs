@@ -21,5 +21,5 @@ stage_design! {
     }
 }
 
-/// The row beside each member of it.
+/// The description of each member of it.
 pub const DESCRIBED_CHEESE_FIELDS: &[Field<DescribedCheese>] = DescribedCheese::FIELDS;

@@ -22,5 +22,5 @@ stage_design! {
     }
 }
 
-/// The row beside each member of it.
+/// The description of each member of it.
 pub const DESCRIBED_PICKLING_FIELDS: &[Field<DescribedPickling>] = DescribedPickling::FIELDS;

@@ -119,7 +119,7 @@ impl Design {
         field(key)?.set(self, value)
     }
 
-    /// Returns whether another design makes the same cheese: title, note, week and supplies change nothing that a stage works out.
+    /// Returns whether another design makes the same cheese: title, note, week and supplies change nothing that a stage calculates.
     ///
     /// # Example
     /// ```

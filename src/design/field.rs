@@ -1,4 +1,4 @@
-//! The row beside each member of a design: how it is called, shown, read and checked.
+//! The description of each member of a design: how it is called, shown, read and checked.
 
 use super::{DesignError, Stage, Unit, Value};
 
@@ -40,7 +40,7 @@ pub struct Field<D: 'static> {
     pub key: &'static str,
     /// The stage it belongs to.
     pub stage: Stage,
-    /// The words beside the control.
+    /// The words next to the control.
     pub label: &'static str,
     /// The unit in which it is kept.
     pub unit: Unit,
@@ -173,11 +173,11 @@ impl<Part> Holds<Part> for Part {
 
 /// The rows of the choices about a stage, for whatever holds them: so the choices need not know the design that they are part of.
 pub(super) trait Rows<Root: 'static> {
-    /// The row beside each member, in the order of the form.
+    /// The description of each member, in the order of the form.
     const FIELDS: &'static [Field<Root>];
 }
 
-/// Declares one stage of the design: the struct, its defaults, and beside each member its row.
+/// Declares one stage of the design: the struct, its defaults, and for each member its row.
 ///
 /// A row reads: member, label, unit, default, range and step (for a number), help, and after `when` the condition under which it has any effect.
 macro_rules! stage_design {

@@ -1,4 +1,4 @@
-//! What the maker chooses: plain data, one struct a stage, and beside each member one row that says its label, unit, range and help.
+//! What the maker chooses: plain data, one struct a stage, and for each member one row that says its label, unit, range and help.
 //!
 //! Form, command line, undo, file and paper all follow from the rows that [`fields`] lists; a new input is a new row.
 

@@ -32,7 +32,7 @@ pub struct SuppliesDesign {
     pub buy_for: BuyFor,
     /// What a litre or a kilogram that is left over counts as, in the maker's currency.
     pub waste_price: f64,
-    /// The maker's currency, as it stands after a price; may be empty.
+    /// The maker's currency, as it is written after a price; may be empty.
     pub currency: String,
     /// Each thing's supply.
     pub goods: BTreeMap<Good, Supply>,

@@ -1,4 +1,4 @@
-//! Units by name, with the symbol that stands after a number.
+//! Units by name, with the symbol that is written after a number.
 
 /// The unit of an input or of a figure. Values are always kept in it; kitchen and Fahrenheit units are only a way of showing them.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -56,7 +56,7 @@ pub enum Unit {
 }
 
 impl Unit {
-    /// Returns the symbol that stands after a number, without a space; empty for a bare number.
+    /// Returns the symbol that is written after a number, without a space; empty for a bare number.
     #[must_use]
     pub const fn symbol(self) -> &'static str {
         match self {

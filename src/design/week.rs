@@ -48,7 +48,7 @@ impl BusyOnce {
     }
 }
 
-/// Where the maker really stands: the task that was begun last, and when.
+/// Where the maker really is in the plan: the task that was begun last, and when.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Reached {
     /// Key of the task.
@@ -68,7 +68,7 @@ pub struct WeekDesign {
     pub taken: Vec<TakenHours>,
     /// Hours that are taken once.
     pub busy: Vec<BusyOnce>,
-    /// Where the maker stands, if the vat was begun.
+    /// Where the maker is in the plan, if the vat was begun.
     pub reached: Option<Reached>,
 }
 

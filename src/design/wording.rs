@@ -1,4 +1,4 @@
-//! A value as a reader wants it.
+//! A value as a reader expects it.
 
 use super::field::Field;
 use super::{Kind, Value};

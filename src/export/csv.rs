@@ -85,7 +85,7 @@ const NOTICE: &str = "notice (what this is, and the serious warnings)";
 /// * `cautions`: of the batch that it belongs to; those that are less grave are left out
 ///
 /// # Errors
-/// [`ExportError::NoCurve`] where the stage was not worked out; [`ExportError::Table`].
+/// [`ExportError::NoCurve`] where the stage was not calculated; [`ExportError::Table`].
 ///
 /// # Example
 /// ```

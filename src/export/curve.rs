@@ -13,7 +13,7 @@ const PIXELS_PER_POINT: f64 = 3.0;
 /// say in words what is seen.
 ///
 /// # Errors
-/// [`ExportError::NoCurve`] where the stage was not worked out; [`ExportError::WithoutPaper`] if the program was built without the
+/// [`ExportError::NoCurve`] where the stage was not calculated; [`ExportError::WithoutPaper`] if the program was built without the
 /// feature `paper`.
 ///
 /// # Source

@@ -26,12 +26,12 @@ pub enum ExportError {
         /// What was asked for.
         pixels_per_point: f64,
     },
-    /// A curve whose stage was not worked out.
+    /// A curve whose stage was not calculated.
     #[error("there is no curve “{title}” to write: {why}")]
     NoCurve {
         /// Heading of the curve.
         title: &'static str,
-        /// Why its stage was not worked out.
+        /// Why its stage was not calculated.
         why: String,
     },
     /// The table could not be written.

@@ -5,7 +5,7 @@ use super::{draining, drying, finished, keeping, milk, pickling, salting, vat};
 use crate::batch::Batch;
 use crate::process::Runs;
 
-/// Returns every figure of a batch, in the order of the stages; stages that were not worked out have none.
+/// Returns every figure of a batch, in the order of the stages; stages that were not calculated have none.
 ///
 /// # Example
 /// ```
@@ -31,7 +31,7 @@ pub fn figures(batch: &Batch) -> Vec<Figure> {
     all
 }
 
-/// Returns whether a figure rests on a run beside the one that is shown; where those are not worked out, it is not there.
+/// Returns whether a figure rests on a run beside the one that is shown; where those are not calculated, it is not there.
 #[must_use]
 pub fn rests_on_runs_beside(key: &str) -> bool {
     key == pickling::IF_SLOW

@@ -1,4 +1,4 @@
-//! Writing so that nothing is lost: a temporary file beside, flushed to the disk, then renamed over the old one.
+//! Writing so that nothing is lost: a temporary file next to it, flushed to the disk, then renamed over the old one.
 
 use super::FileError;
 use std::ffi::OsString;
@@ -6,10 +6,10 @@ use std::fs::{File, OpenOptions};
 use std::io::{Error, ErrorKind, Result, Write};
 use std::path::{Path, PathBuf};
 
-/// Names that are tried for the temporary file; more than one is wanted only after a crash or while another program writes.
+/// Names that are tried for the temporary file; more than one is asked for only after a crash or while another program writes.
 const NAMES_TRIED: u32 = 32;
 
-/// Writes a file whole or not at all, keeping the last version beside it as `.bak` if asked.
+/// Writes a file whole or not at all, keeping the last version next to it as `.bak` if asked.
 ///
 /// A link is followed, so that the file it names gets the content; the permissions of the old file are kept.
 ///

@@ -6,7 +6,7 @@ use std::f64::consts::LN_10;
 
 /// Rows for each unit of pH. The cubics between them err by less than a millionth of a pH.
 const ROWS_PER_PH: f64 = 32.0;
-/// A step in pH after which no other is wanted: what is left goes with its third power and is below a hundred-thousandth.
+/// A step in pH after which no other is asked for: what is left goes with its third power and is below a hundred-thousandth.
 const LAST_STEP: f64 = 0.01;
 
 /// What one cheese does with acid, over pH.

@@ -105,7 +105,7 @@ pub fn cream_alone(milk: &Matter, cream: &Matter, fat_percent: f64) -> Result<Ad
 ///
 /// # Arguments
 /// * `milk`: the milk; `cream`, `dry_milk`: a kilogram of each
-/// * `fat_percent`, `casein_percent`: what is wanted, by mass
+/// * `fat_percent`, `casein_percent`: what is asked for, by mass
 ///
 /// # Errors
 /// [`StandardisationError`] if an amount below zero would be needed.

@@ -89,7 +89,7 @@ impl DiscGrid {
     /// Returns the mean of a quantity over the volume.
     ///
     /// # Arguments
-    /// * `values`: that at radius i and height j stands at i · heights + j
+    /// * `values`: that at radius i and height j is at i · heights + j
     ///
     /// # Example
     /// ```

@@ -6,7 +6,7 @@
 
 /// `lines` tridiagonal systems of `length` unknowns each, stored so that the same unknown of all lines lies together.
 ///
-/// Unknown `k` of line `l` stands at `k * lines + l`: the inner loop over lines has no dependence, which a processor does several at a time.
+/// Unknown `k` of line `l` is at `k * lines + l`: the inner loop over lines has no dependence, which a processor does several at a time.
 #[derive(Clone, Debug)]
 pub struct LineSystem {
     lines: usize,

@@ -51,7 +51,7 @@ pub enum KitchenWeekError {
         /// When it can be finished at the earliest.
         soonest: DateTime,
     },
-    /// The task that the maker stands at does not exist.
+    /// The task that the maker is at does not exist.
     #[error("this vat has no task `{task}`; did you mean `{nearest}`? The tasks are {tasks}")]
     NoSuchTask {
         /// What was given.

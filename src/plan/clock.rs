@@ -96,7 +96,7 @@ impl Clock {
     ///
     /// # Arguments
     /// * `busy`: from and to, once
-    /// * `until_min`: how far they are wanted, see [`super::horizon_min`]
+    /// * `until_min`: how far they are asked for, see [`super::horizon_min`]
     ///
     /// # Errors
     /// [`ClockError`].

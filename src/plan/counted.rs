@@ -28,9 +28,9 @@ pub struct CountedTask {
 pub struct Counted {
     /// The tasks, in order.
     pub tasks: Vec<CountedTask>,
-    /// Minutes from the first task until the cheeses are finished; none if that was not worked out.
+    /// Minutes from the first task until the cheeses are finished; none if that was not calculated.
     pub finished_min: Option<i64>,
-    /// The first stage that could not be worked out; its tasks and all later ones are missing.
+    /// The first stage that could not be calculated; its tasks and all later ones are missing.
     pub ends_before: Option<Stage>,
 }
 

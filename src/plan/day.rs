@@ -40,7 +40,7 @@ pub fn day_words(day: Date) -> String {
     format!("{} {} {}", short(weekday_name(day.weekday())), day.day(), short(month_name(day)))
 }
 
-/// Returns a day in full, as it stands over what is done on it: "Friday 9 May 2031".
+/// Returns a day in full, as it is shown over what is done on it: "Friday 9 May 2031".
 ///
 /// # Example
 /// ```

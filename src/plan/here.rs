@@ -1,9 +1,9 @@
-//! Going on from where the maker really stands.
+//! Going on from where the maker really is in the plan.
 
 use super::handling::Handling;
 use super::{ScheduleError, Start};
 
-/// Where the maker stands: the last step that was begun, and when. Minutes from the Monday 00:00.
+/// Where the maker is in the plan: the last step that was begun, and when. Minutes from the Monday 00:00.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Here {
     /// That step, counted from 0.

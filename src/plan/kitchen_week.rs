@@ -73,11 +73,11 @@ pub struct KitchenWeek {
     pub points: i64,
     /// What it pays for, the dearest first.
     pub reasons: Vec<Reason>,
-    /// What the week makes longer or shorter than it was worked out.
+    /// What the week makes longer or shorter than it was calculated.
     pub stretches: Vec<Stretch>,
     /// Hours that are taken from the first day to the last, in order.
     pub taken: Vec<TakenSpan>,
-    /// The first stage that could not be worked out; its tasks and all later ones are missing.
+    /// The first stage that could not be calculated; its tasks and all later ones are missing.
     pub ends_before: Option<Stage>,
 }
 

@@ -25,7 +25,7 @@ pub enum Aim {
     LeastWaste,
 }
 
-/// What is wanted.
+/// What is asked for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Want {
     /// The need, ≥ 0.
@@ -61,7 +61,7 @@ pub enum PackageError {
     /// No package to choose from.
     #[error("{need} units are wanted, but no package is given to choose from; give at least one with its size and price")]
     NothingToChooseFrom {
-        /// What is wanted.
+        /// What is asked for.
         need: i64,
     },
     /// A package that holds nothing.

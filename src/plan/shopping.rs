@@ -24,7 +24,7 @@ pub struct Need {
     pub unit: Unit,
 }
 
-/// Returns what a batch needs, as far as its stages were worked out; nothing that it does not need.
+/// Returns what a batch needs, as far as its stages were calculated; nothing that it does not need.
 ///
 /// # Example
 /// ```

@@ -24,7 +24,7 @@ pub enum Start {
         /// What each whole quarter of an hour that it is finished too soon costs; 0: none, and the latest of the cheapest starts is taken.
         spare_points: i64,
     },
-    /// The first handling begins at this very minute; how a plan goes on from where the maker stands.
+    /// The first handling begins at this very minute; how a plan goes on from where the maker is in the plan.
     Here {
         /// When it began.
         at_min: i64,

@@ -1,4 +1,4 @@
-//! The tasks of a vat in the maker's week, and what the week does to the times that were worked out.
+//! The tasks of a vat in the maker's week, and what the week does to the times that were calculated.
 
 use super::{ClockError, Handling, Here, Hours, Schedule, ScheduleError, Start, Tasks, horizon_min, length, rest, schedule};
 use crate::batch::Batch;
@@ -85,12 +85,12 @@ fn in_two(
     Ok(plan)
 }
 
-/// A time that the week makes longer or shorter than it was worked out.
+/// A time that the week makes longer or shorter than it was calculated.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Stretch {
     /// Of which stage.
     pub stage: Stage,
-    /// As worked out.
+    /// As calculated.
     pub reckoned_min: i64,
     /// As planned.
     pub planned_min: i64,

@@ -22,7 +22,7 @@ pub struct DiscFrame {
     pub at_h: f64,
     /// Size of the cheese relative to the start, along each line.
     pub shrunk: f64,
-    /// The quantity; that at radius i and height j stands at i · heights + j.
+    /// The quantity; that at radius i and height j is at i · heights + j.
     pub values: Vec<f32>,
 }
 

@@ -1,4 +1,4 @@
-//! The steps by days, as they stand on paper: what is done again on another day stands again under that day.
+//! The steps by days, as they are printed: what is done again on another day is listed again under that day.
 
 use super::{Step, StepTime};
 use jiff::civil::Date;

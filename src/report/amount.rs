@@ -117,7 +117,7 @@ pub fn duration(minutes: f64) -> String {
     }
 }
 
-/// Returns minutes from the start as they stand beside a step: `start`, `+35 min`, `+2 h 05`.
+/// Returns minutes from the start as they are shown next to a step: `start`, `+35 min`, `+2 h 05`.
 #[must_use]
 pub fn elapsed(minutes: f64) -> String {
     if minutes.round() < 1.0 { "start".to_owned() } else { format!("+{}", duration(minutes)) }

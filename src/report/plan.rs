@@ -9,7 +9,7 @@ use crate::design::Stage;
 use crate::plan::{KitchenWeek, Now, kitchen_week};
 use crate::words::FROM_A_MODEL;
 
-/// A stage that could not be worked out, and why.
+/// A stage that could not be calculated, and why.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Stopped {
     /// The stage.
@@ -45,7 +45,7 @@ pub struct Plan {
     pub before_all: Vec<Caution>,
     /// The steps, in the trade's order.
     pub steps: Vec<Step>,
-    /// Stages that could not be worked out.
+    /// Stages that could not be calculated.
     pub stopped: Vec<Stopped>,
     /// The curves: warming, loss in drying, and the pH where there is vinegar.
     pub curves: Vec<Curve>,
@@ -60,7 +60,7 @@ impl Plan {
     pub const UNTITLED: &'static str = "A vat of small fresh rennet cheeses";
 }
 
-/// Returns the plan of a batch with times that count from the start of warming. A stage that failed is named with its reason; what could be worked out is planned all the same.
+/// Returns the plan of a batch with times that count from the start of warming. A stage that failed is named with its reason; what could be calculated is planned all the same.
 ///
 /// # Example
 /// ```

@@ -53,7 +53,7 @@ fn good(what: &str) -> Option<Good> {
     Good::ALL.iter().copied().find(|good| good.label() == what)
 }
 
-/// Returns what to buy, as far as the stages were worked out. Rows of nothing are left out.
+/// Returns what to buy, as far as the stages were calculated. Rows of nothing are left out.
 fn shopping(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
     let mut rows = Vec::new();
     let design = &batch.design.milk;

@@ -12,7 +12,7 @@ pub struct StepTime {
     pub task: String,
     /// Its name in the log, such as `Turn 2`.
     pub name: String,
-    /// Minutes from the start of warming, as they were worked out.
+    /// Minutes from the start of warming, as they were calculated.
     pub at_min: f64,
     /// When that is by the clock on the wall, where there is a week.
     pub clock: Option<DateTime>,
@@ -26,7 +26,7 @@ impl StepTime {
         Self { task: task.into(), name: name.into(), at_min, clock: None, whole_day: false }
     }
 
-    /// Returns it as it stands beside a step, under its day: `14:30`, or `+2 h 05` without a week; nothing where only the day counts.
+    /// Returns it as it is shown next to a step, under its day: `14:30`, or `+2 h 05` without a week; nothing where only the day counts.
     ///
     /// # Example
     /// ```
@@ -62,7 +62,7 @@ impl StepTime {
     }
 }
 
-/// Returns a day as it stands in a table: `Fri 9 May`, never parted at the end of a line.
+/// Returns a day as it is shown in a table: `Fri 9 May`, never parted at the end of a line.
 #[must_use]
 pub fn short_day(day: Date) -> String {
     day_words(day).replace(' ', "\u{a0}")

@@ -1,11 +1,11 @@
-//! Aiming at a figure: one choice moves until the figure is what is wanted, as one step to undo. Pinned choices stay.
+//! Aiming at a figure: one choice moves until the figure is what is asked for, as one step to undo. Pinned choices stay.
 
 use super::{Command, Session, SessionError};
 use crate::analysis::{Goal, SolveError, Solved, inputs_of, numeric_choices, offered, solve};
 use crate::design::{DesignError, Field, Value, field};
 use std::collections::BTreeSet;
 
-/// A choice that may bring a figure to what is wanted.
+/// A choice that may bring a figure to what is asked for.
 #[derive(Clone, Copy, Debug)]
 pub struct TargetChoice {
     /// The choice.
@@ -52,7 +52,7 @@ impl Session {
         Ok(())
     }
 
-    /// Returns the choices that can bring a figure to what is wanted: those that makers move for it first, each group in the trade's order.
+    /// Returns the choices that can bring a figure to what is asked for: those that makers move for it first, each group in the trade's order.
     #[must_use]
     pub fn ways_to(&self, figure: &str) -> Vec<TargetChoice> {
         let usual: BTreeSet<&str> =
@@ -68,7 +68,7 @@ impl Session {
         ways
     }
 
-    /// Moves one choice so that a figure comes to what is wanted: one step to undo. What is out of reach changes nothing.
+    /// Moves one choice so that a figure comes to what is asked for: one step to undo. What is out of reach changes nothing.
     ///
     /// # Errors
     /// [`AimError`]; nothing was changed.

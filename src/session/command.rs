@@ -21,7 +21,7 @@ pub enum Command {
     SetTitle(String),
     /// Write a note.
     SetNote(String),
-    /// Set the maker's week: the wish, the hours, where the maker stands.
+    /// Set the maker's week: the wish, the hours, where the maker is in the plan.
     SetWeek(Box<WeekDesign>),
     /// Set where everything comes from.
     SetSupplies(Box<SuppliesDesign>),

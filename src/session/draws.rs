@@ -8,7 +8,7 @@ use std::sync::Mutex;
 use std::sync::atomic::{AtomicUsize, Ordering};
 use std::thread::{Builder, available_parallelism, scope};
 
-/// How a spread is worked out.
+/// How a spread is calculated.
 pub struct Work<'a> {
     /// Draws.
     pub draws: usize,

@@ -1,4 +1,4 @@
-//! What is worked out in the background: the spread of the open design, and what one of its figures is sensitive to.
+//! What is calculated in the background: the spread of the open design, and what one of its figures is sensitive to.
 
 use super::background::Background;
 use super::draws::{Work, cores, spread};
@@ -8,7 +8,7 @@ use crate::curve::Spread;
 use crate::design::Design;
 use std::sync::Arc;
 
-/// The spread of the open design, worked out in the background on all cores.
+/// The spread of the open design, calculated in the background on all cores.
 ///
 /// A newer order stops an older one between two draws. The last answer stays until the next is there; it says to which design it belongs.
 ///
@@ -79,7 +79,7 @@ pub struct Sensitivity {
     pub effects: Result<Vec<Effect>, String>,
 }
 
-/// What one figure is sensitive to, worked out in the background.
+/// What one figure is sensitive to, calculated in the background.
 pub struct SensitivityJob(Background<(Batch, String), Sensitivity>);
 
 impl SensitivityJob {

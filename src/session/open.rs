@@ -105,7 +105,7 @@ impl Session {
         self.first.path()
     }
 
-    /// Saves the open design, and keeps the last version beside it.
+    /// Saves the open design, and keeps the last version next to it.
     ///
     /// # Errors
     /// [`SessionError::ChangedOnDisk`] once for each time that somebody else wrote the file; [`SessionError::File`], also for a title or a

@@ -15,7 +15,7 @@ impl Session {
         self.second.as_ref()
     }
 
-    /// Lays a copy of the first design beside it.
+    /// Makes B a copy of A.
     ///
     /// # Errors
     /// [`SessionError`], which a checked design never gives.
@@ -25,7 +25,7 @@ impl Session {
         Ok(())
     }
 
-    /// Lays the same vat from another milk beside the first design.
+    /// Makes B the same vat from another milk.
     ///
     /// # Errors
     /// [`SessionError`], which a checked design never gives.
@@ -35,7 +35,7 @@ impl Session {
         Ok(())
     }
 
-    /// Lays the design of a file beside the first one.
+    /// Opens the design of a file as B.
     ///
     /// # Errors
     /// [`SessionError`]; a second design that was there stays.
@@ -45,7 +45,7 @@ impl Session {
         Ok(())
     }
 
-    /// Lays a design that was never saved beside the first one: a recovered one.
+    /// Makes B a design that was never saved: a recovered one.
     ///
     /// # Errors
     /// [`SessionError`] if the design holds a number out of its range.

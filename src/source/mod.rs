@@ -1,6 +1,6 @@
 //! Where numbers come from: every constant of the calculation is a record with unit, range, source and standing.
 //!
-//! Records stand beside the law that uses them, made with [`constants!`](crate::constants) and
+//! Records stand next to the law that uses them, made with [`constants!`](crate::constants) and
 //! [`correlations!`](crate::correlations); the ledger of sources is `resources/sources.ron`.
 
 mod ledger;

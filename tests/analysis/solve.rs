@@ -26,7 +26,7 @@ fn number(figure: &Figure) -> Option<f64> {
     }
 }
 
-/// Checks that an answer really gives what it says, worked out anew without anything taken over.
+/// Checks that an answer really gives what it says, calculated again without anything taken over.
 fn really(design: &Design, solved: &Solved) -> f64 {
     let answer = solved.answer();
     let mut design = design.clone();

@@ -60,7 +60,7 @@ fn likely_ranges_lie_within_the_draws_and_in_their_order() {
 }
 
 /// The drip stops after ln 50 · τ, and at the temperature of τ nothing else moves it: a tenth of the draws must lie below the tenth of
-/// the distribution that is drawn from, worked out apart: 1 − (1 − 0.5)(1 − √0.2) of 3 h below, by the triangle. In the logarithm, for the range is
+/// the distribution that is drawn from, calculated apart: 1 − (1 − 0.5)(1 − √0.2) of 3 h below, by the triangle. In the logarithm, for the range is
 /// 1.5 to 4 h. One draw in 200 to either side is the most that a Latin hypercube can be off.
 #[test]
 fn a_figure_that_one_constant_moves_has_the_tenths_of_that_constant() {

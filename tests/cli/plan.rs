@@ -110,7 +110,7 @@ fn from_where_the_maker_stands_only_what_is_left_is_planned() {
     assert_eq!((&json["tasks"][0]["key"], &json["tasks"][0]["begun"]), (&"cut".into(), &true.into()));
     let words = plan(&["--here", "cut@2031-05-06T07:50"]);
     assert!(words.data.contains("From here on: Tuesday 2031-05-06 07:50") && words.data.contains("already begun"));
-    // A start begins anew, whatever the file says of where the maker stood.
+    // A start begins again, whatever the file says of where the maker stood.
     let stood = super::run(&["example", "first-vat"])
         .data
         .replace("week: (", "week: (\n reached: Some((task: \"cut\", began: \"2031-05-06 07:50\")),");

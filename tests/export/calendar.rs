@@ -222,7 +222,7 @@ fn a_plan_to_another_time_moves_the_same_events_and_is_a_later_revision() {
         "capitals and spaces are no other title"
     );
     assert!(names(&week, TITLE).is_disjoint(&names(&week, "Another vat")));
-    // From where the maker stands, the rest keeps its names.
+    // From where the maker is in the plan, the rest keeps its names.
     let began = week.tasks.iter().find(|task| task.key == "cut").unwrap().start;
     let mut design = starting(friday(15));
     design.week.reached = Some(Reached { task: "cut".to_owned(), began });

@@ -51,7 +51,7 @@ fn every_row_of_the_independent_computation_is_met() {
     }
 }
 
-/// Closed forms of the packings that have one (geometry, worked out here); the record has four decimals.
+/// Closed forms of the packings that have one (geometry, calculated here); the record has four decimals.
 #[test]
 fn the_ratios_are_those_of_the_closed_forms() {
     let root = f64::sqrt;

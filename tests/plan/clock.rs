@@ -17,7 +17,7 @@ fn at(text: &str) -> DateTime {
     read_moment(text).unwrap()
 }
 
-/// The days of 2031 on which the rule changes the clock, worked out by hand: 30 March and 26 October are the last Sundays.
+/// The days of 2031 on which the rule changes the clock, calculated by hand: 30 March and 26 October are the last Sundays.
 #[test]
 fn a_week_of_spring_is_an_hour_shorter_and_one_of_autumn_an_hour_longer() {
     for (monday, next, hours) in [

@@ -149,7 +149,7 @@ fn what_time_it_is_counts_by_the_zone_that_the_design_names() {
 #[test]
 fn a_vat_that_stops_half_way_has_no_time_of_being_finished() {
     let mut design = wishing(Wish::StartAt(monday(9, 0)));
-    // More cheeses than moulds can hold: the draining cannot be worked out.
+    // More cheeses than moulds can hold: the draining cannot be calculated.
     design.set("mould_count", Value::Number(1.0)).unwrap();
     design.set("mould_diameter_mm", Value::Number(20.0)).unwrap();
     design.set("mould_height_mm", Value::Number(10.0)).unwrap();

@@ -1,4 +1,4 @@
-//! Going on from where the maker stands.
+//! Going on from where the maker is in the plan.
 
 use vatsketch::plan::{Gap, Habit, Handling, Here, Hours, ScheduleError, Taken, rest, schedule};
 

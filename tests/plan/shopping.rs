@@ -66,7 +66,7 @@ fn calcium_in_solution_is_needed_by_volume_and_flakes_by_weight() {
     assert_eq!((unit("solution"), unit("dihydrate")), (Unit::Millilitre, Unit::Gram));
 }
 
-/// 6000 mL from cartons of 1750 (2.15) and 800 (1.05): 3 + 1 = 6050 mL for 7.50; worked out by hand over all counts.
+/// 6000 mL from cartons of 1750 (2.15) and 800 (1.05): 3 + 1 = 6050 mL for 7.50; calculated by hand over all counts.
 #[test]
 fn milk_in_cartons_costs_the_least_there_is_and_what_is_over_is_told() {
     let batch = made(&[("milk_l", Value::Number(6.0))]);

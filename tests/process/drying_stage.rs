@@ -40,7 +40,7 @@ fn the_middle_tray_dries_between_the_first_and_the_last() {
     assert!(fast < dried.end.moisture_percent && dried.end.moisture_percent < slow, "{fast} {} {slow}", dried.end.moisture_percent);
 }
 
-/// The trays are worked out on a coarser grid than the middle one; without that grid's error the three differ only by their air.
+/// The trays are calculated on a coarser grid than the middle one; without that grid's error the three differ only by their air.
 #[test]
 fn swapped_trays_end_where_the_middle_one_does() {
     let dried = dried(&DryingDesign::default());

@@ -1,4 +1,4 @@
-//! Milk, vat, draining and salting: one batch worked out by hand, the refusals, and balances that close.
+//! Milk, vat, draining and salting: one batch calculated by hand, the refusals, and balances that close.
 
 use proptest::prelude::*;
 use vatsketch::design::{CalciumForm, CreamBy, Design, Kind, MilkKind, MilkTreatment, Value, fields};
@@ -23,7 +23,7 @@ fn wet(design: &Design) -> Result<Wet, StageError> {
     Ok(Wet { milk, vat, draining, salting })
 }
 
-/// The batch that was worked out by hand: 5.2 L of cow's milk as bought, long drained in a warm place so that all whey has left.
+/// The batch that was calculated by hand: 5.2 L of cow's milk as bought, long drained in a warm place so that all whey has left.
 fn by_hand() -> Design {
     let mut design = Design::default();
     design.milk.milk_l = 5.2;
@@ -45,7 +45,7 @@ fn by_hand() -> Design {
     design
 }
 
-/// Asserts that a value is as worked out by hand, within a share of it.
+/// Asserts that a value is as calculated by hand, within a share of it.
 #[track_caller]
 fn near(got: f64, want: f64, share: f64) {
     let within = (got - want).abs() <= share * want.abs();
@@ -258,7 +258,7 @@ proptest! {
         prop_assert_eq!(salted.balance.came, drained.balance.goes_on);
     }
 
-    /// The refusals do not swallow everything: around the default design every stage is worked out.
+    /// The refusals do not swallow everything: around the default design every stage is calculated.
     #[test]
     fn designs_near_the_default_are_worked_out(litres in 2.0..8.0, fat in 3.3..5.0, moisture in 56.0..66.0, salt in 0.5..3.0) {
         let mut design = Design::default();

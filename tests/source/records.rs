@@ -48,7 +48,7 @@ const fn cubic(coefficients: [f64; 4]) -> Correlation<4> {
     }
 }
 
-/// (2 − t)³ = 8 − 12 t + 6 t² − t³, worked out by hand.
+/// (2 − t)³ = 8 − 12 t + 6 t² − t³, calculated by hand.
 #[test]
 fn a_polynomial_meets_a_cube() {
     let cube = cubic([8.0, -12.0, 6.0, -1.0]);

@@ -26,7 +26,7 @@ fn stopped() -> WallClock {
     WallClock::Stopped(Now { at: date(2031, 5, 5).at(8, 0, 0, 0), zone: TimeZone::UTC })
 }
 
-/// Runs the window until nothing is worked out in the background any more.
+/// Runs the window until nothing is calculated in the background any more.
 fn settled(harness: &mut Harness<'_, Window>) {
     harness.run();
     while harness.state().is_busy() {

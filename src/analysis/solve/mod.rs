@@ -1,4 +1,4 @@
-//! Which value of one choice brings a figure to what is wanted.
+//! Which value of one choice brings a figure to what is asked for.
 
 mod pairs;
 
@@ -33,7 +33,7 @@ pub struct Answer {
 /// How a goal came out.
 #[derive(Clone, Debug)]
 pub enum Solved {
-    /// The figure comes to what is wanted, to the last digit that it is shown with.
+    /// The figure comes to what is asked for, to the last digit that it is shown with.
     Reached(Answer),
     /// It does not, whatever the choice; here it comes nearest.
     NotReachable {
@@ -93,7 +93,7 @@ pub enum SolveError {
         /// Its key.
         key: &'static str,
     },
-    /// What is wanted is not a number.
+    /// What is asked for is not a number.
     #[error("the target for `{figure}` must be a number, but {wanted} was given")]
     WantedNotANumber {
         /// The figure.
@@ -103,11 +103,11 @@ pub enum SolveError {
     },
 }
 
-/// Returns the value of one choice that brings a figure to what is wanted, everything else as it is; of several the one nearest to the
+/// Returns the value of one choice that brings a figure to what is asked for, everything else as it is; of several the one nearest to the
 /// present value. It is rounded as far as the figure, as it is shown, stays the same.
 ///
 /// # Arguments
-/// * `batch`: the batch as it is; `goal`: the figure and what is wanted of it; `choice`: the key of the choice that may move
+/// * `batch`: the batch as it is; `goal`: the figure and what is asked for of it; `choice`: the key of the choice that may move
 ///
 /// # Errors
 /// [`SolveError`]; a goal that is out of reach is none, but [`Solved::NotReachable`].

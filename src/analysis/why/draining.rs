@@ -1,4 +1,4 @@
-//! What the figures of moulds, draining, salt and pepper are worked out from.
+//! What the figures of moulds, draining, salt and pepper are calculated from.
 
 use super::link::{LINK, Link};
 use crate::law::{brine, coat, food_density, kitchen, salt, syneresis};

@@ -1,4 +1,4 @@
-//! What the figures of drying are worked out from.
+//! What the figures of drying are calculated from.
 
 use super::link::{LINK, Link};
 use crate::law::{air_transfer, brine, food_density, heat, moist_air, moisture_diffusion, sorption};

@@ -1,4 +1,4 @@
-//! What the figures of vinegar, jar and keeping are worked out from.
+//! What the figures of vinegar, jar and keeping are calculated from.
 
 use super::link::{LINK, Link};
 use crate::law::{acidity, brine, buffering, growth, jar, nutrition, soaking, sorption};

@@ -2,7 +2,7 @@
 
 use crate::source::{AnyCorrelation, Constant, SourceId};
 
-/// What figures of one law are worked out from.
+/// What figures of one law are calculated from.
 #[derive(Clone, Copy, Debug)]
 pub struct Link {
     /// The figures, by key.

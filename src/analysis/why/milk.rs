@@ -1,4 +1,4 @@
-//! What the figures of the milk are worked out from.
+//! What the figures of the milk are calculated from.
 
 use super::link::{LINK, Link};
 use crate::law::{calcium, composition, density, rennet};

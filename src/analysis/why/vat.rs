@@ -1,4 +1,4 @@
-//! What the figures of warming, setting and curd are worked out from.
+//! What the figures of warming, setting and curd are calculated from.
 
 use super::link::{LINK, Link};
 use crate::law::{bath, rennet, syneresis, yields};

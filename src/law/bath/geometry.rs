@@ -45,7 +45,7 @@ crate::constants! {
     THERMOSTAT_BAND = { "Proportional band of the bath's thermostat", 0.5, "K", (0.1, 2.0), Ourselves, "a bath circulator", Judged }
 }
 
-/// How the pot stands in the bath.
+/// How the pot is placed in the bath.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Pot {
     /// Milk, L.

@@ -19,7 +19,7 @@ pub struct Tasks {
     pub all: Vec<Task>,
     /// How many of them until the cheeses are finished; the others look after the jars.
     pub until_finished: usize,
-    /// The first stage that could not be worked out; its tasks and all later ones are missing.
+    /// The first stage that could not be calculated; its tasks and all later ones are missing.
     pub ends_before: Option<Stage>,
 }
 
@@ -37,7 +37,7 @@ impl Tasks {
     }
 }
 
-/// Returns the tasks of a batch, as far as its stages were worked out.
+/// Returns the tasks of a batch, as far as its stages were calculated.
 ///
 /// Sanitise, measure, warm, calcium, rennet, test, cut, ladle, turns (the salted ones first), unmould and pepper, dry with a swap of the trays,
 /// vinegar, pour off, oil, and the rolling of the jars. Hands come from volumes and counts times judged seconds; times between tasks from the

@@ -29,7 +29,7 @@ impl SectionKeeper {
         Self { clock: FrameClock::new(end_h, 2), moisture: DiscField::new(grid), axis: Vec::new() }
     }
 
-    /// Keeps where a run stands, if a picture is due.
+    /// Keeps the state of a run, if a picture is due.
     pub(super) fn keep(&mut self, run: &DiscRun<'_>) {
         let at_h = run.at_s / 3600.0;
         if !self.clock.due(at_h) {

@@ -30,7 +30,7 @@ const OVERDRAWN: f64 = 16.0;
 #[derive(Clone, Debug)]
 pub struct DiscRun<'a> {
     problem: &'a Problem,
-    /// Water of each ring, kg/kg; the ring at radius i and height j stands at i·heights + j.
+    /// Water of each ring, kg/kg; the ring at radius i and height j is at i·heights + j.
     water: Vec<f64>,
     /// Temperature of the disc.
     pub temperature_c: f64,
@@ -108,7 +108,7 @@ impl<'a> DiscRun<'a> {
         self.water[self.problem.grid.heights_m.len() - 1]
     }
 
-    /// Returns the water of each ring, kg/kg; the ring at radius i and height j stands at i·heights + j.
+    /// Returns the water of each ring, kg/kg; the ring at radius i and height j is at i·heights + j.
     #[must_use]
     pub fn water(&self) -> &[f64] {
         &self.water

@@ -6,7 +6,7 @@
 
 use crate::numeric::LineSystem;
 
-/// The lines of one direction. In its own order, unknown `k` of line `l` stands at `k * lines + l`; along it, at `l * length + k`.
+/// The lines of one direction. In its own order, unknown `k` of line `l` is at `k * lines + l`; along it, at `l * length + k`.
 #[derive(Clone, Debug)]
 pub(super) struct Direction {
     lines: usize,

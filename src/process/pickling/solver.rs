@@ -24,7 +24,7 @@ const SHORTEST_STEP_S: f64 = 1e-4;
 /// Amount, relative to the bath's at the start, below which errors are no longer relative.
 const SMALL: f64 = 0.01;
 
-/// Where a soaking cheese stands.
+/// The state of a soaking cheese.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct SoakState {
     /// pH at the centre.
@@ -96,7 +96,7 @@ impl<'a> SoakRun<'a> {
         }
     }
 
-    /// Returns where the cheese stands.
+    /// Returns the state of the cheese.
     #[must_use]
     pub fn state(&self) -> SoakState {
         let (acetate, protons) = (self.mean(&self.now.acetate), self.mean(&self.now.protons));
@@ -241,7 +241,7 @@ impl<'a> SoakRun<'a> {
         self.axial.assemble(implicit_s, acid, turned);
     }
 
-    /// Calculates what carries the amounts at each node and, where they are wanted, the slopes of that.
+    /// Calculates what carries the amounts at each node and, where they are asked for, the slopes of that.
     fn settle(&mut self, at: &Amounts, with_slopes: bool) {
         let (acid, acetate_m2_s) = (self.soak.acid_m2_s, self.soak.acid_m2_s * self.soak.acetate_mobility);
         let nodes = at.acetate.len();

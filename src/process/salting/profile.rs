@@ -40,7 +40,7 @@ impl SaltProfile {
         Self { points: Vec::new(), field }
     }
 
-    /// Notes where a run stands.
+    /// Notes the state of a run.
     ///
     /// # Arguments
     /// * `at_h`: hours from ladling
@@ -56,7 +56,7 @@ impl SaltProfile {
         });
     }
 
-    /// Keeps where a run stands for the picture, at hours since the start of the stage and with the linear shrinkage.
+    /// Keeps the state of a run for the picture, at hours since the start of the stage and with the linear shrinkage.
     pub(in crate::process) fn keep(&mut self, run: &SaltRun<'_>, stage_h: f64, shrinkage: f64) {
         let column = (0..run.column.salt.len()).map(|node| (100.0 * run.salt_in_water(node)) as f32);
         let values = column.clone().chain(column).collect();

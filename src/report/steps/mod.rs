@@ -15,7 +15,7 @@ use super::facts::Facts;
 use crate::batch::{Batch, dried_min, soaked_min};
 use crate::plan::KitchenWeek;
 
-/// Returns the steps of every stage that was worked out.
+/// Returns the steps of every stage that was calculated.
 pub(super) fn steps(batch: &Batch, facts: &Facts) -> Vec<Step> {
     let design = &batch.design;
     let mut steps = Vec::new();

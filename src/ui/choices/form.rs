@@ -156,7 +156,7 @@ fn other_ui(ui: &mut Ui, view: &View, choice: &DifferingChoice, asks: &mut Vec<A
     });
 }
 
-/// Draws the words beside a control, wrapped in their room; returns the id that names the control.
+/// Draws the words next to a control, wrapped in their room; returns the id that names the control.
 fn label_ui(ui: &mut Ui, field: &Field, room: f32) -> egui::Id {
     ui.scope(|ui| {
         ui.set_max_width(room);

@@ -163,7 +163,7 @@ fn heading_ui(ui: &mut Ui, view: &View, key: CurveKey, (drawn, second): (&Curve,
     asks
 }
 
-/// Returns what stands beside a heading: why a design has no curve, the unit, what the bands mean.
+/// Returns what is shown next to a heading: why a design has no curve, the unit, what the bands mean.
 fn said_of(drawn: &Curve, second: Option<&Curve>) -> String {
     let empty = |name: &str, figure: &Curve| figure.empty_because.as_ref().map(|why| format!("no {name}: {why}; "));
     let missing = second.map(|b| empty("A", drawn).or_else(|| empty("B", b)).unwrap_or_default()).unwrap_or_default();

@@ -105,7 +105,7 @@ fn marks((from, to): (f64, f64), most: usize) -> Vec<GridMark> {
     (first..=last).map(|mark| GridMark { value: mark as f64 * step_size, step_size }).collect()
 }
 
-/// Returns a line as its role wants it.
+/// Returns a line as its role needs it.
 fn stroke<'a>(series: &'a Series, colour: Color32, palette: &Palette) -> Line<'a> {
     match series.role {
         Role::Main => line(series, colour, 3.0),

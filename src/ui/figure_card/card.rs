@@ -16,7 +16,7 @@ use egui::{Button, RichText, Ui, vec2};
 /// Share of a line that a value may take.
 const MOST_OF_LINE: f32 = 0.6;
 
-/// Draws a card in the place of the results, with a scroll of its own.
+/// Draws a card in the place of the results, that scrolls by itself.
 pub(in crate::ui) fn results_card_ui(ui: &mut Ui, units: Units, view: &mut CardView, known: Known<'_>, room: Room) -> Vec<Ask> {
     let mut asks = Vec::new();
     room.scrolled(ui, ("card", view.figure), |ui| asks = card_ui(ui, units, view, known));

@@ -27,9 +27,9 @@ impl Card {
 pub(in crate::ui) struct Known<'a> {
     /// The chain of the figure; nothing where the design does not have it.
     pub(in crate::ui) card: Option<&'a Card>,
-    /// What matters, once that is worked out, or in words why nothing can be said.
+    /// What matters, once that is calculated, or in words why nothing can be said.
     pub(in crate::ui) effects: Option<&'a Effects>,
-    /// Between what it likely lies, once that is worked out.
+    /// Between what it likely lies, once that is calculated.
     pub(in crate::ui) likely: Option<&'a LikelyFigure>,
     /// Whether that could not be calculated.
     pub(in crate::ui) spread_failed: bool,

@@ -15,7 +15,7 @@ use std::sync::mpsc::{Receiver, TryRecvError, channel};
 struct Order {
     design: Design,
     paper: Paper,
-    /// Quarters of a pixel a point, so that a window that is pulled wider is not drawn anew for each pixel.
+    /// Quarters of a pixel a point, so that a window that is pulled wider is not drawn again for each pixel.
     quarters: u16,
     /// The quarter of an hour in which it was asked for, where the plan depends on what time it is.
     asked: Option<DateTime>,

@@ -1,4 +1,4 @@
-//! What is shown of a second design beside the first: worked out anew only after a change.
+//! What is shown of the second design: calculated again only after a change.
 
 use crate::analysis::{
     ComparedCaution, Difference, DifferingChoice, MilkComparison, Summary, compare_cautions, compare_milk, summary,
@@ -9,7 +9,7 @@ use crate::report::{ComparedRow, compared_costs, cost_note};
 use crate::session::Session;
 use crate::ui::widget::units::Units;
 
-/// What is shown of a second design beside the first.
+/// What is shown of the second design.
 pub(in crate::ui) struct Beside {
     /// Titles of A and B.
     pub titles: [String; 2],

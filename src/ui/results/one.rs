@@ -19,7 +19,7 @@ const RESULTS_SHARE: f32 = 0.58;
 /// Share of a row that a value may take next to its name.
 const VALUE_SHARE: f32 = 0.6;
 
-/// Draws results above and cautions below, each with a scroll of its own; returns what is asked for.
+/// Draws results above and cautions below, each that scrolls by itself; returns what is asked for.
 pub(in crate::ui) fn results_ui(ui: &mut Ui, view: &View, shown: &Shown, room: Room) -> Vec<Ask> {
     let height = if room == Room::Own { ui.available_height() * RESULTS_SHARE } else { 0.0 };
     let mut asks = Vec::new();

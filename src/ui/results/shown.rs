@@ -1,4 +1,4 @@
-//! What is shown of the open design: worked out once for each change, never for each drawing.
+//! What is shown of the open design: calculated once for each change, never for each drawing.
 
 use crate::analysis::{Summary, summary};
 use crate::batch::Batch;

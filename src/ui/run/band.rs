@@ -1,4 +1,4 @@
-//! The run: a run as thick as the matter that flows, milk at the left; what joins and what leaves stands at its stations.
+//! The run: a run as thick as the matter that flows, milk at the left; what joins and what leaves is at its stations.
 
 use crate::curve::{Run, Side, SideStream, Station};
 use crate::design::Stage;
@@ -90,7 +90,7 @@ fn paint_band(ui: &Ui, start: Pos2, width: f32, thickness: &[Option<f32>], colou
     let mut mesh = egui::Mesh::default();
     let mut before = thickness.first().copied().flatten().unwrap_or(THINNEST);
     for (place, now) in thickness.iter().enumerate() {
-        // A stage that was not worked out ends the run.
+        // A stage that was not calculated ends the run.
         let Some(now) = *now else { break };
         let left = start.x + place as f32 * width;
         for step in 0..=TURN_STEPS {

@@ -62,7 +62,7 @@ pub enum Ask {
     Cut(CutView),
     /// Open the card of a figure, or close it.
     Figure(Option<&'static str>),
-    /// Move a choice until a figure is what is wanted.
+    /// Move a choice until a figure is what is asked for.
     Aim(Goal, &'static str),
     /// Pin a choice, so that no aim moves it, or take its pin out.
     Pin(&'static str),
@@ -75,11 +75,11 @@ pub enum Ask {
 /// Something that is asked about the second design.
 #[derive(Clone, Debug, PartialEq)]
 pub enum SecondAsk {
-    /// Lay a copy of the first beside it.
+    /// Make B a copy of A.
     Copy,
-    /// Lay the same vat from this milk beside it.
+    /// Make B the same vat from this milk.
     Milk(MilkKind),
-    /// Choose a file and lay its design beside the first.
+    /// Choose a file and open its design as B.
     Open,
     /// Exchange the two.
     Swap,

@@ -195,7 +195,7 @@ impl Card<'_> {
 /// What a box for supplies reads.
 type Read = Result<(SuppliesDesign, Option<String>), String>;
 
-/// Returns an amount as it stands in a box: in its own unit.
+/// Returns an amount as it is shown in a box: in its own unit.
 fn own_words(value: f64, unit: Unit) -> String {
     format!("{} {}", trimmed(value), unit.symbol())
 }

@@ -1,4 +1,4 @@
-//! What the page of the plan keeps of the week and of the shopping: worked out when the design or the quarter of an hour changes, not for each drawing.
+//! What the page of the plan keeps of the week and of the shopping: calculated when the design or the quarter of an hour changes, not for each drawing.
 
 use crate::batch::Batch;
 use crate::design::Design;
@@ -14,7 +14,7 @@ use jiff::civil::DateTime;
 pub(in crate::ui) struct Reckoned {
     design: Design,
     quarter: Option<DateTime>,
-    /// What the clock says; the rest was worked out for its quarter of an hour.
+    /// What the clock says; the rest was calculated for its quarter of an hour.
     pub(in crate::ui) now: Now,
     /// The week, if there is a wish.
     pub(in crate::ui) week: Result<Option<KitchenWeek>, KitchenWeekError>,
@@ -49,7 +49,7 @@ impl KeptWeek {
         self.cost.as_ref()?.1.as_deref()
     }
 
-    /// Returns the week and the shopping, worked out anew only if something changed.
+    /// Returns the week and the shopping, calculated again only if something changed.
     pub(in crate::ui) fn reckon(&mut self, batch: &Batch, now: &Now) -> &Reckoned {
         let now = &now.for_week(&batch.design.week);
         let quarter = moved_start(now.at, -GRID_MIN / 2);

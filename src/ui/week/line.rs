@@ -216,7 +216,7 @@ fn paint_now(ui: &Ui, track: Track, strip: Rect, now: &Now) {
     let x = track.x(60 * i64::from(now.at.hour()) + i64::from(now.at.minute()));
     ui.painter().vline(x, strip.y_range().expand(3.0), Stroke::new(2.0, palette.link));
     let word = ui.painter().layout_no_wrap("now".to_owned(), plain(CAPTION), palette.link);
-    // What is still to be done stands at the right of the line, so the word stands at its left.
+    // What is still to be done stands at the right of the line, so the word is at its left.
     let left = (x - 4.0 - word.size().x).max(strip.left());
     let ground = Rect::from_min_size(pos2(left, strip.center().y - 0.5 * word.size().y), word.size());
     ui.painter().rect_filled(ground.expand2(vec2(2.0, 0.0)), CornerRadius::same(3), palette.background);

@@ -1,4 +1,4 @@
-//! The week as a list: when, what, how long, what is disturbed; and where the maker stands.
+//! The week as a list: when, what, how long, what is disturbed; and where the maker is in the plan.
 
 use crate::caution::Severity;
 use crate::design::{Reached, WeekDesign, hour};
@@ -166,7 +166,7 @@ fn here_ui(ui: &mut Ui, task: &str) -> bool {
     response.on_hover_text("You begin this task now; everything after it is planned again.").clicked()
 }
 
-/// Draws where the maker stands, with the time to correct and a way back.
+/// Draws where the maker is in the plan, with the time to correct and a way back.
 fn reached_ui(ui: &mut Ui, view: &mut View, design: &WeekDesign, reached: &Reached, reckoned: &Reckoned) -> Vec<Ask> {
     let mut asks = Vec::new();
     let set = |reached| Ask::Do(Command::SetWeek(Box::new(WeekDesign { reached, ..design.clone() })));

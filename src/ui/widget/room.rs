@@ -10,7 +10,7 @@ pub(in crate::ui) enum Room {
 }
 
 impl Room {
-    /// Draws something with a scroll of its own, or plainly in the column.
+    /// Draws something that scrolls by itself, or plainly in the column.
     pub(in crate::ui) fn scrolled(
         self,
         ui: &mut egui::Ui,

@@ -36,7 +36,7 @@ pub(in crate::ui) enum Said {
 }
 
 impl<T> Typed<T> {
-    /// Names the box for a reader of the screen, where no label stands beside it.
+    /// Names the box for a reader of the screen, where no label is shown next to it.
     pub(in crate::ui) fn named(self, ui: &Ui, name: &str) -> Self {
         ui.ctx().accesskit_node_builder(self.response.id, |node| node.set_label(name));
         self

@@ -113,7 +113,7 @@ fn folders() -> (PathBuf, PathBuf) {
     (of("XDG_CONFIG_HOME", ".config"), of("XDG_STATE_HOME", Path::new(".local").join("state").to_string_lossy().as_ref()))
 }
 
-/// The window as the desktop's toolkit wants it.
+/// The window as the desktop's toolkit expects it.
 struct Desktop {
     window: Window,
 }

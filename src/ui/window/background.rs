@@ -1,4 +1,4 @@
-//! What the window has worked out in the background: what matters to the figure of the open card, and the spread of the open design.
+//! What the window has calculated in the background: what matters to the figure of the open card, and the spread of the open design.
 
 use crate::curve::Spread;
 use crate::design::Design;
@@ -20,12 +20,12 @@ pub(super) struct BackgroundWork {
     pub(super) spread_of: Option<Design>,
     /// A spread that was handed over ready-made: for tests and pictures.
     given: Option<Arc<Spread>>,
-    /// Whether spreads are worked out at all.
+    /// Whether spreads are calculated at all.
     pub(super) spreads: bool,
 }
 
 impl BackgroundWork {
-    /// Returns the work of a window that has the spread of every design worked out.
+    /// Returns the work of a window that has the spread of every design calculated.
     pub(super) fn with_spread() -> Self {
         Self { spreads: true, ..Self::default() }
     }
@@ -44,7 +44,7 @@ impl BackgroundWork {
         self.spread.as_ref().is_some_and(SpreadJob::has_failed)
     }
 
-    /// Returns what matters to it, once that is worked out; until the next answer is there, what mattered before the last change.
+    /// Returns what matters to it, once that is calculated; until the next answer is there, what mattered before the last change.
     pub(super) fn effects(&self) -> Option<Effects> {
         let (design, figure, _) = self.card.as_ref()?;
         let job = self.sensitivity.as_ref()?;
@@ -55,7 +55,7 @@ impl BackgroundWork {
         (answer.figure == *figure).then(|| Effects { of: answer.effects.clone(), old: !answer.design.same_cheese(design) })
     }
 
-    /// Takes a spread that was worked out elsewhere.
+    /// Takes a spread that was calculated elsewhere.
     pub(super) fn give(&mut self, spread: Arc<Spread>) {
         self.given = Some(spread);
     }

@@ -11,7 +11,7 @@ impl Window {
         self.view.card = figure.map(CardView::of);
     }
 
-    /// Brings a figure to what is wanted, and says on its card what came of it.
+    /// Brings a figure to what is asked for, and says on its card what came of it.
     pub(super) fn aim(&mut self, ctx: &egui::Context, goal: &Goal, choice: &str) {
         let mut told = Told::Not(String::new());
         self.step(ctx, |session: &mut Session| {

@@ -11,7 +11,7 @@ pub(in crate::ui) enum Purpose {
     Open,
     /// Save the design.
     Save,
-    /// Open a design beside the first.
+    /// Open a design as B.
     OpenSecond,
     /// Save the second design.
     SaveSecond,

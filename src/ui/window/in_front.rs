@@ -1,11 +1,11 @@
-//! What stands in front of the window: the keys and the prompts.
+//! What is in front of the window: the keys and the prompts.
 
 use crate::ui::window::prompt::{Reply, Which, keys_ui, prompt_ui};
 use crate::ui::window::shell::Window;
 use std::path::PathBuf;
 
 impl Window {
-    /// Draws what stands in front of everything, and does what it answers.
+    /// Draws what is in front of everything, and does what it answers.
     pub(super) fn ask_in_front(&mut self, ctx: &egui::Context) {
         if self.view.help && keys_ui(ctx) {
             self.view.help = false;

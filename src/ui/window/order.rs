@@ -7,7 +7,7 @@ use crate::ui::window::shell::Window;
 use std::sync::Arc;
 
 impl Window {
-    /// Shows a spread that was worked out elsewhere, as long as the design stays what it belongs to.
+    /// Shows a spread that was calculated elsewhere, as long as the design stays what it belongs to.
     pub fn show_spread(&mut self, spread: Arc<Spread>) {
         self.background.give(spread);
     }

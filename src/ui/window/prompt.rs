@@ -131,7 +131,7 @@ pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> Opti
     reply.or_else(|| given_up.then_some(Reply::Cancel))
 }
 
-/// Returns the frame of what stands in front of the window.
+/// Returns the frame of what is in front of the window.
 fn front(ctx: &egui::Context) -> egui::Frame {
     egui::Frame::popup(&ctx.global_style()).inner_margin(20).corner_radius(10)
 }

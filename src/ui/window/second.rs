@@ -10,7 +10,7 @@ use crate::ui::window::shell::Window;
 use std::path::Path;
 
 impl Window {
-    /// Draws what follows from the designs anew.
+    /// Draws what follows from the designs again.
     pub(super) fn refresh(&mut self) {
         self.shown = Shown::of(self.session.batch());
         self.beside = Beside::of(&self.session);

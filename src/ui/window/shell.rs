@@ -37,11 +37,11 @@ pub struct Window {
     pub(super) leaving: bool,
     /// The title that the desktop was last told.
     pub(super) desktop_title: String,
-    /// What is shown of the open design, worked out again only after a change.
+    /// What is shown of the open design, calculated again only after a change.
     pub(super) shown: Shown,
-    /// What is shown of the second design, worked out anew only after a change.
+    /// What is shown of the second design, calculated again only after a change.
     pub(super) beside: Option<Beside>,
-    /// What is worked out in the background.
+    /// What is calculated in the background.
     pub(super) background: BackgroundWork,
 }
 
@@ -95,7 +95,7 @@ impl Window {
         self.notice = Some(words);
     }
 
-    /// Returns whether something is being worked out in the background; the window is drawn anew when it is done.
+    /// Returns whether something is being calculated in the background; the window is drawn again when it is done.
     #[must_use]
     pub fn is_busy(&self) -> bool {
         self.paper_jobs.is_busy() || self.background.is_busy()

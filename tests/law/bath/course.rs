@@ -1,4 +1,4 @@
-//! Courses of several legs: facts that were published or worked out, refusals, and the first law.
+//! Courses of several legs: facts that were published or calculated, refusals, and the first law.
 
 use super::lidded_pot;
 use crate::law::tables::near;

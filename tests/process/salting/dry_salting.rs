@@ -126,7 +126,7 @@ fn the_picture_has_few_moments_from_ladling_to_unmoulding() {
     assert_eq!(last[..heights], last[heights..]);
 }
 
-/// By hand: (2 π/4 · 6.8² + π · 6.8 · t) cm² · 2.2 g/dm², for the thickness worked out.
+/// By hand: (2 π/4 · 6.8² + π · 6.8 · t) cm² · 2.2 g/dm², for the thickness calculated.
 #[test]
 fn the_pepper_covers_every_cheese_and_is_not_in_its_weight() {
     let with = salted(|design| design.salting.pepper_g_dm2 = 2.2);
