@@ -13,7 +13,7 @@ crate::constants! {
     /// A first test that comes too late.
     LATE_TEST = { "Minutes after a clean break from which the curd is over-firm", 30.0, "min", (15.0, 60.0), Ourselves, "twice the usual quarter of an hour", Judged }
     /// A clot that comes too fast.
-    FAST_CLOT = { "Shortest clotting time that leaves time to stir", 6.0, "min", (4.0, 8.0), Ourselves, "stirring in takes a minute or two, and the milk must come to rest", Judged }
+    FAST_CLOT = { "Shortest clotting time that leaves time to stir", 6.0, "min", (4.0, 8.0), Ourselves, "stirring in takes a minute or two, and the milk must be still before it sets", Judged }
     /// Milk that does not stay where the rennet went in.
     DRIFT = { "Change of temperature from rennet to cut that is worth a word", 4.0, "K", (2.0, 6.0), Ourselves, "by then the clotting time has changed by a tenth", Judged }
 }

@@ -6,7 +6,7 @@ use crate::law::yields::YIELD_SPREAD;
 use crate::process::{DryingOutcome, DryingPoint, TrayRun};
 
 const DISC: &str = "diffusion in a shrinking disc; the diffusivity is fitted, times may be half or twice";
-const INWARDS: &str = "diffusion of salt in the moisture along the axis; salt that moving water would carry is left out";
+const INWARDS: &str = "diffusion of salt in the water of the cheese along its axis; salt that moving water would carry is left out";
 const ACTIVITY: &str = "brine (Pitzer) × solids (Oswin, from memory); estimated, not measured";
 
 /// Returns the figures of drying: the cheese, then air and trays.

@@ -93,7 +93,7 @@ const ROOM_DAYS: i64 = 1;
 /// let now = Now { at: date(2031, 5, 5).at(8, 0, 0, 0), zone: TimeZone::UTC };
 /// let offers = wish_offers(&now, &Counted { finished_min: Some(3 * 1440), ..Counted::default() });
 /// assert_eq!(offers[0].words, "Begin tomorrow 09:00");
-/// assert_eq!(offers[2].words, "Finished by Sun 11 May 18:00");
+/// assert_eq!(offers[2].words, "Finished by Sun 11 May, 18:00");
 /// ```
 #[must_use]
 pub fn wish_offers(now: &Now, counted: &Counted) -> Vec<WishOffer> {

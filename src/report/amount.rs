@@ -89,12 +89,12 @@ impl Target {
 const TWO_HOURS_MIN: f64 = 120.0;
 const TWO_DAYS_MIN: f64 = 2.0 * 24.0 * 60.0;
 
-/// Returns minutes as a length of time: `35 min`, `2 h 05`, `30 h`.
+/// Returns minutes as a length of time: `35 min`, `2 h 5 min`, `30 h`.
 ///
 /// # Example
 /// ```
 /// use vatsketch::report::duration;
-/// assert_eq!(duration(125.0), "2\u{a0}h\u{a0}05");
+/// assert_eq!(duration(125.0), "2\u{a0}h\u{a0}5\u{a0}min");
 /// assert_eq!(duration(35.2), "35\u{a0}min");
 /// assert_eq!(duration(1800.0), "30\u{a0}h");
 /// ```
@@ -113,11 +113,11 @@ pub fn duration(minutes: f64) -> String {
     } else if rest < 1.0 {
         format!("{hours:.0}\u{a0}h")
     } else {
-        format!("{hours:.0}\u{a0}h\u{a0}{rest:02.0}")
+        format!("{hours:.0}\u{a0}h\u{a0}{rest:.0}\u{a0}min")
     }
 }
 
-/// Returns minutes from the start as they are shown next to a step: `start`, `+35 min`, `+2 h 05`.
+/// Returns minutes from the start as they are shown next to a step: `start`, `+35 min`, `+2 h 5 min`.
 #[must_use]
 pub fn elapsed(minutes: f64) -> String {
     if minutes.round() < 1.0 { "start".to_owned() } else { format!("+{}", duration(minutes)) }

@@ -26,15 +26,15 @@ impl StepTime {
         Self { task: task.into(), name: name.into(), at_min, clock: None, whole_day: false }
     }
 
-    /// Returns it as it is shown next to a step, under its day: `14:30`, or `+2 h 05` without a week; nothing where only the day counts.
+    /// Returns it as it is shown next to a step, under its day: `14:30`, or `+2 h 5 min` without a week; nothing where only the day counts.
     ///
     /// # Example
     /// ```
     /// use vatsketch::report::StepTime;
     /// let counted = StepTime { task: "turn_2".to_owned(), name: "Turn 2".to_owned(), at_min: 125.0, clock: None, whole_day: false };
-    /// assert_eq!(counted.words(), "+2\u{a0}h\u{a0}05");
+    /// assert_eq!(counted.words(), "+2\u{a0}h\u{a0}5\u{a0}min");
     /// let timed = StepTime { clock: Some(jiff::civil::date(2031, 5, 9).at(6, 5, 0, 0)), ..counted };
-    /// assert_eq!((timed.words().as_str(), timed.words_with_day().as_str()), ("06:05", "Fri\u{a0}9\u{a0}May\u{a0}06:05"));
+    /// assert_eq!((timed.words().as_str(), timed.words_with_day().as_str()), ("06:05", "Fri\u{a0}9\u{a0}May,\u{a0}06:05"));
     /// ```
     #[must_use]
     pub fn words(&self) -> String {

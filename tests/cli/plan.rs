@@ -68,7 +68,7 @@ fn the_words_have_a_heading_for_each_day_and_say_why_and_what_follows() {
     assert_eq!(run.code, 0, "{}", run.words);
     let week = planned(Wish::SoonAfter(date(2031, 5, 6).at(8, 0, 0, 0)), None);
     for task in &week.tasks {
-        let heading = format!("\n{} {}\n", task.start.date().strftime("%A"), task.start.date());
+        let heading = format!("\n{}\n", task.start.date().strftime("%A %-d %B %Y"));
         assert!(run.data.contains(&heading), "{heading}");
         assert!(run.data.contains(&task.name) && run.data.contains(&task.what), "{}", task.name);
     }
@@ -109,7 +109,7 @@ fn from_where_the_maker_stands_only_what_is_left_is_planned() {
     assert_eq!(starts, week.tasks.iter().map(|task| task.start.to_string()).collect::<Vec<_>>());
     assert_eq!((&json["tasks"][0]["key"], &json["tasks"][0]["begun"]), (&"cut".into(), &true.into()));
     let words = plan(&["--here", "cut@2031-05-06T07:50"]);
-    assert!(words.data.contains("From here on: Tuesday 2031-05-06 07:50") && words.data.contains("already begun"));
+    assert!(words.data.contains("From here on: Tuesday 6 May 2031, 07:50") && words.data.contains("already begun"));
     // A start begins again, whatever the file says of where the maker stood.
     let stood = super::run(&["example", "first-vat"])
         .data
@@ -135,7 +135,7 @@ fn times_may_be_written_as_a_maker_says_them() {
 fn a_time_that_cannot_be_kept_ends_with_one_and_offers_the_earliest() {
     let past = plan(&["--finished-by", "2031-05-06T07:00"]);
     assert_eq!((past.code, past.data.as_str()), (1, ""));
-    assert!(past.words.contains("is in the past: it is 2031-05-06 08:00 now"), "{}", past.words);
+    assert!(past.words.contains("is in the past: it is Tue 6 May, 08:00 now"), "{}", past.words);
     let soon = plan(&["--finished-by", "2031-05-07T12:00"]);
     assert_eq!((soon.code, soon.data.as_str()), (1, ""));
     assert!(soon.words.contains("no start leaves enough time"), "{}", soon.words);

@@ -299,7 +299,7 @@ fn a_title_cannot_smuggle_anything_into_the_file() {
         assert_eq!((read.events.len(), read.properties.len()), (2, 7), "{title:?}");
         assert!(!written(&week, title).contains(['\u{1b}', '\u{7}', '\t', '\u{85}']));
     }
-    assert_eq!(read(&written(&week, " ")).properties.len(), 3, "without a title there is no name");
+    assert_eq!(read(&written(&week, " ")).properties.len(), 5, "without a title there is no name");
 }
 
 #[test]

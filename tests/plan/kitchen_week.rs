@@ -72,7 +72,7 @@ fn refusals_name_times_of_the_wall_clock_and_the_time_they_offer_works() {
     let past = kitchen_week(&made(&wishing(Wish::FinishedBy(monday(7, 0)))), &now()).unwrap_err();
     assert_eq!(
         past.to_string(),
-        "the finish time 2031-05-05 07:00 is in the past: it is 2031-05-05 08:00 now; choose a later time"
+        "the finish time Mon 5 May, 07:00 is in the past: it is Mon 5 May, 08:00 now; choose a later time"
     );
     let error = kitchen_week(&made(&wishing(Wish::FinishedBy(monday(20, 0)))), &now()).unwrap_err();
     let KitchenWeekError::TooSoon { soonest, .. } = error else { panic!("{error}") };

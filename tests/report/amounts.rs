@@ -36,8 +36,8 @@ fn a_tolerance_finer_than_the_number_is_written_with_one_place_more() {
 fn times_are_minutes_first_then_five_minutes_from_two_hours_on_and_hours_from_two_days_on() {
     assert_eq!(elapsed(0.2), "start");
     assert_eq!(elapsed(21.0), "+21\u{a0}min");
-    assert_eq!(elapsed(66.0), "+1\u{a0}h\u{a0}06");
-    assert_eq!(elapsed(126.0), "+2\u{a0}h\u{a0}05");
+    assert_eq!(elapsed(66.0), "+1\u{a0}h\u{a0}6\u{a0}min");
+    assert_eq!(elapsed(126.0), "+2\u{a0}h\u{a0}5\u{a0}min");
     assert_eq!(duration(119.7), "2\u{a0}h");
     assert_eq!(elapsed(4310.0), "+72\u{a0}h");
 }

@@ -36,7 +36,7 @@ fn a_dragged_start_that_is_given_up_leaves_nothing_behind() {
 fn a_change_of_the_week_alone_says_no_word_about_figures() {
     let mut session = session();
     session.apply(start(may(9))).unwrap();
-    assert_eq!(session.last_change, "Begin on 2031-05-09 09:00");
+    assert_eq!(session.last_change, "Begin on Fri 9 May, 09:00");
     session.apply(Command::SetInput { key: "milk_l", value: Value::Number(7.4) }).unwrap();
     assert!(session.last_change.starts_with("Milk 6 → 7.4 L: "), "{}", session.last_change);
 }

@@ -106,7 +106,7 @@ mod with_paper {
             harness.state_mut().session.apply(vatsketch::session::Command::SetTitle(title.to_owned())).unwrap();
             harness.step();
         }
-        harness.get_by_label_contains("as it was before the change");
+        harness.get_by_label_contains("Below is the plan before the change");
         settled(&mut harness);
         let twice = harness.render().unwrap();
         assert!(before != twice, "the title is another");
@@ -145,9 +145,9 @@ mod with_paper {
         let mut harness = plan_page();
         harness.get_by_label("Print…").click();
         settled(&mut harness);
-        let notice = harness.get_by_label_contains("No viewer for PDF files answers here");
+        let notice = harness.get_by_label_contains("No PDF viewer could be started");
         let words = notice.accesskit_node().label().or_else(|| notice.accesskit_node().value()).unwrap();
-        let path = words.split("The plan is in ").nth(1).unwrap().split(": open it").next().unwrap();
+        let path = words.split("The plan is in ").nth(1).unwrap().split(": open it from there").next().unwrap();
         assert!(std::fs::read(path).unwrap().starts_with(b"%PDF-"), "{path}");
         let folder = std::path::Path::new(path).parent().unwrap();
         #[cfg(unix)]

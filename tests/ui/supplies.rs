@@ -79,7 +79,7 @@ fn a_wrong_number_says_why_beside_its_field_and_nothing_is_lost() {
     for (label, text, why) in [
         ("Milk: package 1, size", "0", "give a number above 0"),
         ("Milk: package 1, price", "cheap", "write a number"),
-        ("Milk: package 1, at most", "two", "is no count"),
+        ("Milk: package 1, at most", "two", "is not a count"),
         ("Milk: at home", "-1", "give a number from 0"),
     ] {
         type_into(&mut harness, label, text);

@@ -95,6 +95,6 @@ impl PaperJobs {
     /// Puts the plan into the clipboard; returns what to say of it.
     pub(in crate::ui) fn copy(ctx: &egui::Context, batch: &Batch, now: &Now) -> String {
         ctx.copy_text(text(&plan_at(batch, now)));
-        "The plan is copied as text.".to_owned()
+        "The plan is in the clipboard as text.".to_owned()
     }
 }

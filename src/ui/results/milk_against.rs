@@ -49,7 +49,7 @@ fn figures_ui(ui: &mut Ui, units: Units, beside: &Beside) -> Vec<Ask> {
 }
 
 fn words_ui(ui: &mut Ui, beside: &Beside) {
-    ui.label(RichText::new("Standardising A's milk to B's fat and casein").font(bold(CAPTION)));
+    ui.label(RichText::new("Standardisation of A's milk to B's fat and casein").font(bold(CAPTION)));
     for line in beside.milk.iter().flat_map(|milk| milk.standardisation.in_words()) {
         ui.label(RichText::new(line).size(CAPTION));
     }

@@ -55,7 +55,7 @@ pub(super) fn words(caution: &DryingCaution) -> CautionWords {
         DryingCaution::ModelUncertainty => said(
             "The drying times come from one fitted number: in your kitchen drying may take half or twice as long.",
             "Weigh a cheese every few hours; your own weights are worth more than the curve.",
-            "Drying may take half or twice the time: weigh every few hours.",
+            "Drying hours are rough: weigh every few hours.",
         ),
     }
 }

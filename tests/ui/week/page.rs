@@ -56,10 +56,10 @@ fn steps(harness: &Harness<'_, Window>) -> Option<String> {
 #[test]
 fn without_a_wish_the_page_invites_and_counts_from_the_first_task() {
     let mut harness = open_page();
-    harness.get_by_label("After 0 min: Sanitise, hands 20 min");
+    harness.get_by_label("After 0 min: Sanitise, 20 min of work");
     press(&mut harness, "Begin tomorrow 09:00");
     assert_eq!(week(&harness).wish, Wish::StartAt(may(6, 9, 0)));
-    harness.get_by_label_contains("Tuesday 2031-05-06, 09:00: Sanitise");
+    harness.get_by_label_contains("Tuesday 6 May 2031, 09:00: Sanitise");
 }
 
 #[test]
@@ -121,7 +121,7 @@ fn arrow_keys_move_the_start_by_a_quarter_of_an_hour_and_by_a_day() {
         harness.run();
         assert_eq!(week(&harness).wish, Wish::StartAt(wanted), "{key:?}");
     }
-    assert!(steps(&harness).unwrap().contains("Begin on 2031-05-16 14:30"));
+    assert!(steps(&harness).unwrap().contains("Begin on Fri 16 May, 14:30"));
 }
 
 /// Drags the handle by a way, and does not let it go.
@@ -170,7 +170,7 @@ fn a_drag_down_is_a_day_and_escape_gives_a_drag_up() {
 fn a_reader_of_the_screen_hears_where_the_start_is() {
     let harness = page();
     let handle = harness.get_by_role_and_label(Role::Slider, "Start of the week");
-    assert_eq!(handle.accesskit_node().value().as_deref(), Some("Fri 9 May 14:30"));
+    assert_eq!(handle.accesskit_node().value().as_deref(), Some("Fri 9 May, 14:30"));
 }
 
 #[test]
@@ -180,7 +180,7 @@ fn a_busy_time_over_a_task_is_told_in_the_list_with_what_it_costs() {
     type_into(&mut harness, "Busy 1: from", "9 May 14:00", Key::Enter);
     assert_eq!((week(&harness).busy[0].from, week(&harness).busy[0].to), (may(9, 14, 0), may(9, 16, 0)), "it keeps its length");
     harness.get_by_label_contains(
-        "Friday 2031-05-09, 14:30: Sanitise, hands 20 min, “Sanitise” takes 20 min of busy time: 200 points",
+        "Friday 9 May 2031, 14:30: Sanitise, 20 min of work, “Sanitise” takes 20 min of busy time: disruption 200",
     );
     type_into(&mut harness, "Busy 1: to", "9 May 13:00", Key::Enter);
     harness.get_by_label_contains("it must end after it begins");
@@ -270,7 +270,7 @@ fn the_week_is_written_for_a_calendar_and_told_where_there_is_none() {
     std::fs::remove_file(&file).unwrap();
     harness.state_mut().session.apply(Command::SetWeek(Box::default())).unwrap();
     press(&mut harness, "File");
-    harness.get_by_label_contains("Week for a calendar").click();
+    harness.get_by_label_contains("Save calendar").click();
     harness.run();
     typed(&mut harness);
     assert!(!file.exists());
