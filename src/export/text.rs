@@ -7,7 +7,7 @@ use crate::words::caution_line;
 /// Columns of a terminal that everybody has.
 const COLUMNS: usize = 80;
 /// Width of the box and the time before a step.
-const MARGIN: usize = 15;
+const MARGIN: usize = 17;
 
 /// Returns a text that came from a file without control characters, which could give orders to the terminal it is printed on.
 ///

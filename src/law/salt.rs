@@ -7,7 +7,7 @@ use std::f64::consts::PI;
 
 crate::constants! {
     /// Diffusivity of common salt.
-    SALT_DIFFUSIVITY = { "Diffusivity of common salt in the moisture of cheese", 2.3e-10, "m²/s", (1.0e-10, 5.0e-10), Floury2010, "table II, dry-salted cheese of the brined kind at 13 °C; 1.2 to 4 over its cheeses at 4 to 20 °C", Published }
+    SALT_DIFFUSIVITY = { "Diffusivity of common salt in the water of cheese", 2.3e-10, "m²/s", (1.0e-10, 5.0e-10), Floury2010, "table II, dry-salted cheese of the brined kind at 13 °C; 1.2 to 4 over its cheeses at 4 to 20 °C", Published }
     /// Temperature of that diffusivity.
     SALT_DIFFUSIVITY_TEMPERATURE = { "Temperature of the diffusivity of salt", 13.0, "°C", (13.0, 13.0), Floury2010, "table II, the same row", Published }
 }

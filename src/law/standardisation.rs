@@ -5,7 +5,7 @@ use super::blending::{BlendError, StrengthPart, addition_kg, two_additions_kg};
 
 crate::constants! {
     /// Most solids-not-fat of cheese milk.
-    SKIM_SOLIDS_LIMIT = { "Solids-not-fat of cheese milk, at most, when dry milk goes in", 11.0, "%", (10.0, 12.0), GuelphNotes, "general guidelines for standardization", Published }
+    SKIM_SOLIDS_LIMIT = { "Solids-not-fat of cheese milk, at most, when dry milk goes in", 11.0, "%", (10.0, 12.0), GuelphNotes, "general guidelines on standardising", Published }
 }
 
 /// What is added to a milk, and what that makes.

@@ -42,7 +42,8 @@ fn of(batch: &Batch, wanted: impl Fn(&Figure) -> bool) -> Vec<LawRow> {
     for figure in figures(batch).iter().filter(|figure| wanted(figure)) {
         let Some(link) = link(figure.key) else { continue };
         let title = ledger.iter().find(|row| row.id == link.source).map_or("", |row| row.title.as_str());
-        let source = format!("{title}; {}", link.locator);
+        // Some titles name the place too.
+        let source = if title.contains(link.locator) { title.to_owned() } else { format!("{title}; {}", link.locator) };
         match rows.iter_mut().find(|row| row.law == figure.law && row.source == source) {
             Some(row) => row.figures.push(figure.label),
             None => rows.push(LawRow { figures: vec![figure.label], law: figure.law, source }),

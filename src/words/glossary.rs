@@ -65,6 +65,11 @@ pub const GLOSSARY: &[Term] = &[
     },
     Term { term: "rule of thumb", means: "A range that experience suggests and that counts the cook as well.", instead_of: &[] },
     Term {
+        term: "s/m",
+        means: "Second per metre: how much a coat of pepper slows the vapour that leaves the cheese.",
+        instead_of: &[],
+    },
+    Term {
         term: "salt in moisture",
         means: "Salt as a share of the water in the cheese, in grams for each hundred. It decides what can grow better than salt in the cheese does.",
         instead_of: &["salt in the moisture", "S/M"],
@@ -83,11 +88,6 @@ pub const GLOSSARY: &[Term] = &[
         term: "standardisation",
         means: "Bringing milk to the fat and casein you want by adding cream, skimmed milk or dry milk.",
         instead_of: &["mending", "standardization"],
-    },
-    Term {
-        term: "s/m",
-        means: "Second per metre: how much a coat of pepper slows the vapour that leaves the cheese.",
-        instead_of: &[],
     },
     Term {
         term: "trial run",

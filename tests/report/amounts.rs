@@ -48,7 +48,7 @@ fn minutes(text: &str) -> f64 {
     match words.as_slice() {
         [minutes, "min"] => minutes.parse().unwrap(),
         [hours, "h"] => 60.0 * hours.parse::<f64>().unwrap(),
-        [hours, "h", rest] => 60.0 * hours.parse::<f64>().unwrap() + rest.parse::<f64>().unwrap(),
+        [hours, "h", rest, "min"] => 60.0 * hours.parse::<f64>().unwrap() + rest.parse::<f64>().unwrap(),
         _ => panic!("{text} is no length of time"),
     }
 }

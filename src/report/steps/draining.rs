@@ -12,7 +12,7 @@ pub(super) fn ladle(design: &DrainingDesign, vat: &VatOutcome, draining: &Draini
     step.targets.push(Facts::plain("moulds", f64::from(design.mould_count), Unit::One, 0));
     step.targets.push(Facts::plain("curd in each", draining.ladled_ml, Unit::Millilitre, 0));
     step.targets.push(Facts::plain("drains at", design.draining_temperature_c, Unit::Celsius, 0));
-    "Curd left over: use one more mould.".clone_into(&mut step.if_off);
+    "Curd left over: add a mould.".clone_into(&mut step.if_off);
     step.write_down = "moulds filled";
     step.governed_by =
         &["mould_count", "mould_diameter_mm", "mould_height_mm", "drip_end_moisture_percent", "draining_temperature_c"];

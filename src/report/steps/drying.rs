@@ -50,7 +50,7 @@ fn lay(design: &DryingDesign, drying: &DryingOutcome, start_min: f64) -> Step {
     step.targets.push(Facts::plain("humidity", drying.air_humidity_percent, Unit::Percent, 0));
     step.targets.push(Facts::plain("trays", f64::from(drying.trays_wanted.max(1)), Unit::One, 0));
     step.lasts = Some(Facts::plain("for", design.drying_h, Unit::Hour, 0));
-    "Still wet after hours: give them more air.".clone_into(&mut step.if_off);
+    "Still wet: give them more air.".clone_into(&mut step.if_off);
     step.write_down = "air, °C";
     step.governed_by = &[
         "drying_place",
@@ -78,7 +78,7 @@ fn weigh(design: &DryingDesign, drying: &DryingOutcome, start_min: f64, facts: &
     step.targets.push(facts.target("dried_cheese_g", "one cheese", Amount::new(drying.end.cheese_g, Unit::Gram, 0)));
     step.targets.push(facts.target("drying_loss_percent", "weight lost", Amount::new(drying.end.loss_percent, Unit::Percent, 0)));
     step.if_off = match hours_per_gram(&drying.middle) {
-        Some(hours) => format!("Heavier: dry longer, about {} for each gram.", duration(60.0 * hours)),
+        Some(hours) => format!("Heavier: {} more a gram.", duration(60.0 * hours)),
         None => "Heavier: dry longer.".to_owned(),
     };
     step.write_down = "one cheese, g";

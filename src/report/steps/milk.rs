@@ -32,7 +32,7 @@ pub(super) fn measure(design: &MilkDesign, milk: &MilkOutcome, facts: &Facts) ->
         let fat_percent = 100.0 * milk.vat_milk.fat_kg / mass_kg;
         // A small addition x of strength s to m of strength f moves the fat by x (s − f) / m.
         let moved = 0.01 * (design.cream_strength_percent - fat_percent) / mass_kg;
-        format!("Each 10\u{a0}g of cream shifts the fat by {moved:.2} percentage points.")
+        format!("10\u{a0}g of cream shifts fat by {moved:.2} percentage points.")
     } else {
         "Weigh again: volume changes with temperature.".to_owned()
     };

@@ -30,9 +30,9 @@ fn one(task: &WeekTask, batch: &Batch) -> Step {
         "sanitise" => Said {
             name: "Sanitise",
             verb: "Sanitise",
-            what: "pot, tools and moulds: steam the steel, the rest with a sanitiser, as its label says.".to_owned(),
+            what: "pot, tools and moulds: steam the steel; use a sanitiser as labelled on the rest.".to_owned(),
             target: hands,
-            if_off: "Vinegar is not enough. Nothing here kills spores.",
+            if_off: "Vinegar is not enough. Spores survive.",
             write_down: "how",
         },
         "rest" => Said {
@@ -56,7 +56,7 @@ fn one(task: &WeekTask, batch: &Batch) -> Step {
             verb: "Discard",
             what: "what is left, whatever it looks and smells like.".to_owned(),
             target: kept,
-            if_off: "Local rules may set an earlier day.",
+            if_off: "Local rules may be stricter.",
             write_down: "cheeses left",
         },
         _ => Said {

@@ -27,7 +27,7 @@ pub(super) fn words(caution: &DrainingCaution) -> CautionWords {
         DrainingCaution::TopUpMoulds { ladled_ml, mould_ml, moulds } => said(
             format!("The curd does not fit into the moulds in one filling: {ladled_ml:.0} mL for each mould of {mould_ml:.0} mL."),
             format!("Top the moulds up as the curd sinks, or use {moulds} moulds of this size."),
-            "One filling is too small: top the moulds up.",
+            "Fill the moulds twice: the curd sinks.",
         ),
         DrainingCaution::ThinCheese { thickness_mm } => said(
             format!("The drained cheeses are only {thickness_mm:.1} mm thick and break when they are turned."),

@@ -50,12 +50,12 @@ pub(super) fn words(caution: &DryingCaution) -> CautionWords {
         DryingCaution::WetCentre { centre_percent, mean_percent } => said(
             format!("The centre has {centre_percent:.0} % moisture, the whole cheese {mean_percent:.0} %."),
             "Let the cheeses rest cold for a day, so that the moisture evens out, or dry cooler and longer.",
-            "The centre is wet: let the cheeses rest cold for a day.",
+            "Wet centre: rest it cold.",
         ),
         DryingCaution::ModelUncertainty => said(
             "The drying times come from one fitted number: in your kitchen drying may take half or twice as long.",
             "Weigh a cheese every few hours; your own weights are worth more than the curve.",
-            "Drying hours are rough: weigh every few hours.",
+            "Drying hours are rough: weigh often.",
         ),
     }
 }
