@@ -38,19 +38,25 @@ fn write(words: &WhyWords, data: &mut dyn Write) -> std::io::Result<()> {
         writeln!(data, "{heading}")?;
         rows.iter().try_for_each(|row| writeln!(data, "  {row}"))
     };
-    list("Choices that enter", words.inputs.iter().map(|(label, value)| format!("{label}: {value}")).collect())?;
-    list("Figures that enter", words.rests_on.iter().map(|(key, label, value)| format!("{label}: {value} ({key})")).collect())?;
-    list("Choices that enter further up", words.further_inputs.iter().map(|(label, value)| format!("{label}: {value}")).collect())?;
+    let keyed =
+        |rows: &[(&str, &str, String)]| rows.iter().map(|(key, label, value)| format!("{label}: {value} ({key})")).collect();
+    list("Choices that go into it", keyed(&words.inputs))?;
+    list("Figures that go into it", keyed(&words.rests_on))?;
+    list("Choices of earlier stages", keyed(&words.further_inputs))?;
     list("Constants and formulae", words.records.iter().map(|row| format!("{}: {}; {}", row.name, row.value, row.source)).collect())
 }
 
 fn as_value(key: &str, words: &WhyWords) -> Value {
-    let pairs = |rows: &[(&'static str, String)]| {
-        rows.iter().map(|(label, value)| ((*label).to_owned(), json!(value))).collect::<Map<_, _>>()
+    // By label, as scripts know them, and as rows that a script finds by their keys whatever they are called.
+    let pairs = |rows: &[(&'static str, &'static str, String)]| {
+        rows.iter().map(|(_, label, value)| ((*label).to_owned(), json!(value))).collect::<Map<_, _>>()
+    };
+    let choices = |rows: &[(&'static str, &'static str, String)]| {
+        rows.iter().map(|(key, label, value)| json!({ "key": key, "label": label, "value": value })).collect::<Vec<_>>()
     };
     json!({
         "figure": key, "words": words.figure, "spread": words.spread, "law": words.law, "source": words.source,
-        "inputs": pairs(&words.inputs),
+        "inputs": pairs(&words.inputs), "choices": choices(&words.inputs), "further_choices": choices(&words.further_inputs),
         "rests_on": words.rests_on.iter().flat_map(|(key, label, value)| {
             // Once under each of its keys, so that a script finds it by an old one.
             every_key(key).map(move |key| json!({ "figure": key, "label": label, "value": value }))

@@ -6,7 +6,7 @@ use super::chart::Chart;
 use super::kitchen::{DayRow, LogRow, Short, days, log};
 use crate::analysis::ComparedCaution;
 use crate::caution::{Caution, Severity};
-use crate::report::{Plan, ShoppingRow, Timing, short_moment};
+use crate::report::{LawRow, Plan, ShoppingRow, Timing, UsedSource, short_moment};
 use crate::words::{CautionWords, caution_words, said_of_b, severity_word};
 use serde::Serialize;
 
@@ -89,8 +89,13 @@ impl Sheet {
             cautions: plan.cautions.iter().map(Warning::of).collect(),
             figures: plan.figures.iter().map(Aim::of).collect(),
             charts: plan.curves.iter().map(Chart::of).collect(),
-            laws: plan.laws.iter().map(|row| format!("{}: {} ({})", row.figures.join(", "), row.law, row.source)).collect(),
-            sources: plan.sources.iter().map(|source| format!("{} (seen: {})", source.title, source.seen)).collect(),
+            laws: plan.laws.iter().map(|row| law(row, &plan.sources)).collect(),
+            sources: plan
+                .sources
+                .iter()
+                .zip(1..)
+                .map(|(source, number)| format!("[{number}] {} (seen: {})", source.title, source.seen))
+                .collect(),
         }
     }
 }
@@ -113,6 +118,15 @@ impl Bought {
             rest: row.buy.as_ref().map(crate::report::Purchase::rest).unwrap_or_default(),
         }
     }
+}
+
+/// Returns a law with the figures that it gives and the number of its source in the list below.
+fn law(row: &LawRow, sources: &[UsedSource]) -> String {
+    let numbered = sources.iter().zip(1..).find_map(|(source, number)| {
+        let place = row.source.strip_prefix(source.title.as_str())?.trim_start_matches("; ");
+        Some(if place.is_empty() { format!("[{number}]") } else { format!("{place} [{number}]") })
+    });
+    format!("{}: {} ({})", row.figures.join(", "), row.law, numbered.unwrap_or_else(|| row.source.clone()))
 }
 
 impl Warning {

@@ -15,12 +15,12 @@ pub struct WhyWords {
     pub law: String,
     /// Where the law comes from.
     pub source: String,
-    /// The choices that enter here: label and value.
-    pub inputs: Vec<(&'static str, String)>,
+    /// The choices that enter here: key, label and value.
+    pub inputs: Vec<(&'static str, &'static str, String)>,
     /// The figures that enter: key, label and value.
     pub rests_on: Vec<(&'static str, &'static str, String)>,
-    /// The choices that enter further up: label and value.
-    pub further_inputs: Vec<(&'static str, String)>,
+    /// The choices of earlier stages that enter: key, label and value.
+    pub further_inputs: Vec<(&'static str, &'static str, String)>,
     /// The constants and formulae that enter.
     pub records: Vec<RecordRow>,
 }
@@ -45,7 +45,7 @@ pub fn why_words(why: &Why) -> WhyWords {
     );
     let source = why.source.as_ref().map_or_else(String::new, |row| format!("{} (seen: {}); ", row.title, row.seen));
     let plain = |inputs: &[(&'static crate::design::Field, String)]| {
-        inputs.iter().map(|(field, value)| (field.label, value.clone())).collect::<Vec<_>>()
+        inputs.iter().map(|(field, value)| (field.key, field.label, value.clone())).collect::<Vec<_>>()
     };
     let constants = why.constants.iter().map(|record| constant_row(record, rows));
     let correlations = why.correlations.iter().map(|record| correlation_row(record, rows));
