@@ -6,9 +6,14 @@ use super::{example, run};
 fn a_figure_says_its_chain_in_words_and_as_json() {
     let said = run(&["why", &example("first-vat"), "--figure", "centre_ph"]);
     assert_eq!(said.code, 0, "{}", said.words);
-    for part in
-        ["law: ", "source: ", "Choices that enter", "Temperature of the vinegar: 4", "Equilibrium pH", "Constants and formulae"]
-    {
+    for part in [
+        "law: ",
+        "source: ",
+        "Choices that go into it",
+        "Temperature of the vinegar: 4",
+        "Equilibrium pH",
+        "Constants and formulae",
+    ] {
         assert!(said.data.contains(part), "{part} is missing in {}", said.data);
     }
     let json = run(&["why", &example("first-vat"), "--figure", "cream_g", "--json"]).json();

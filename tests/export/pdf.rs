@@ -4,7 +4,7 @@ use super::reader::{read, squeezed};
 use crate::report::sample;
 use vatsketch::curve::Curve;
 use vatsketch::export::{Paper, pdf};
-use vatsketch::report::{Plan, plan};
+use vatsketch::report::{LawRow, Plan, plan};
 use vatsketch::words::caution_words;
 
 fn full_plan() -> Plan {
@@ -37,7 +37,13 @@ fn the_text_can_be_searched_for_title_verbs_amounts_and_cautions() {
         [said.what, said.short]
     }));
     wanted.extend(plan.sources.iter().map(|source| source.title.clone()));
-    wanted.extend(plan.laws.iter().flat_map(|row| [row.law.to_owned(), row.source.clone()]));
+    // A law names its place in a source by the number that the source has in the list.
+    let numbered = |row: &LawRow| {
+        let found = (1..).zip(&plan.sources).find_map(|(number, source)| Some((number, row.source.strip_prefix(&*source.title)?)));
+        let source = found.map(|(number, place)| format!("{} [{number}]", place.trim_start_matches("; ")));
+        format!("{} ({})", row.law, source.as_ref().map_or(row.source.as_str(), |source| source.trim()))
+    };
+    wanted.extend(plan.laws.iter().map(numbered));
     for curve in &plan.curves {
         wanted.extend([curve.title.to_owned(), format!("{} ({})", curve.x.label, curve.x.unit)]);
         wanted.extend(curve.series.iter().map(|series| series.name.to_owned()));
