@@ -108,7 +108,7 @@ impl LikelyFigure {
         self.never > 0.0 || self.least.map(|least| self.text(least)) != self.most.map(|most| self.text(most))
     }
 
-    /// Returns it in words: "likely 112 to 130 g", "likely 150 h to never (30 of 100 trial runs never reach it)".
+    /// Returns it in words: "8 of 10 trial runs: 112–130 g", "8 of 10 trial runs: 150 h to never (30 of 100 trial runs never reach it)".
     ///
     /// # Example
     /// ```
@@ -118,19 +118,19 @@ impl LikelyFigure {
     /// let kept = kept.collect::<Result<Vec<_>, vatsketch::design::DesignError>>()?;
     /// let likely = likely_figures(&batch(&design)?, &kept);
     /// let cheese = likely.iter().find(|likely| likely.figure.key == "dried_cheese_g").unwrap();
-    /// assert!(cheese.in_words().starts_with("likely ") && cheese.in_words().ends_with(" g"));
+    /// assert!(cheese.in_words().starts_with("8 of 10 trial runs: ") && cheese.in_words().ends_with(" g"));
     /// # Ok::<(), vatsketch::design::DesignError>(())
     /// ```
     #[must_use]
     pub fn in_words(&self) -> String {
         let never = || format!(" ({} of 100 trial runs never reach it)", in_hundred(self.never));
         let said = match (self.least, self.most) {
-            (Some(_), Some(most)) if !self.moves() => format!("likely {}", self.text(most)),
+            (Some(_), Some(most)) if !self.moves() => format!("8 of 10 trial runs: {}", self.text(most)),
             (Some(least), Some(most)) => {
-                format!("likely {:.*} to {}", self.figure.decimals, least, self.text(most))
+                format!("8 of 10 trial runs: {:.*}–{}", self.figure.decimals, least, self.text(most))
             }
-            (Some(least), None) => format!("likely {} to never{}", self.text(least), never()),
-            (None, _) => format!("likely never{}", never()),
+            (Some(least), None) => format!("8 of 10 trial runs: {} to never{}", self.text(least), never()),
+            (None, _) => format!("8 of 10 trial runs: never{}", never()),
         };
         if self.failed > 0.0 {
             return format!("{said}; in {} of 100 trial runs it cannot be calculated", in_hundred(self.failed));

@@ -103,7 +103,7 @@ impl MilkStandardisation {
     fn creamed(&self) -> String {
         match &self.cream_alone {
             Ok(addition) => format!(
-                "{:.0} g of cream alone bring the fat there and leave casein at {:.2} % for {:.2} %: cream changes the fat, not the casein.",
+                "{:.0} g of cream alone reach the fat but leave casein at {:.2} %, not {:.2} %: cream adds fat, hardly any casein.",
                 1000.0 * addition.cream_kg,
                 casein_percent(&addition.blend),
                 casein_percent(&self.wanted)

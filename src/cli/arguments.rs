@@ -162,7 +162,7 @@ pub enum Command {
     },
     /// Print one of the invented examples as a design file.
     Example {
-        /// Its name; an unknown one lists them all.
+        /// first-vat, ewes-milk, open-air, small-vat or own-carton.
         name: String,
     },
 }

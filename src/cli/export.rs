@@ -55,7 +55,7 @@ pub(super) fn run(options: &DesignOptions, wanted: &Wanted<'_>, words: &mut dyn 
     if matches!(job, Job::Calendar) && id.is_none() {
         writeln!(
             words,
-            "its events go by the title of the design, which has no id yet; once the window saves the design, they go by its id, and a calendar that has these shows them twice"
+            "this design was never saved in the window; after you save it there, a calendar that already holds these events shows them twice, so delete the old ones"
         )?;
     }
     if let Some(why) = &no_week {

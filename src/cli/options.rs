@@ -8,7 +8,7 @@ use std::path::PathBuf;
 pub struct DesignOptions {
     /// The design; - reads it from standard input.
     pub file: PathBuf,
-    /// Set an input first, KEY=VALUE; may be given again.
+    /// Change a choice first, as in milk_l=7.5; may be given again.
     #[arg(long, value_name = "KEY=VALUE")]
     pub set: Vec<String>,
 }

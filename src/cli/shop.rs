@@ -133,16 +133,11 @@ fn write_bought(bought: &Bought, supplies: &SuppliesDesign, data: &mut dyn Write
 }
 
 fn write_sums(shopping: &Shopping, supplies: &SuppliesDesign, data: &mut dyn Write) -> std::io::Result<()> {
-    writeln!(
-        data,
-        "\nTo pay: {}; of that {} goes into this vat",
-        price(shopping.price, supplies),
-        price(shopping.used_price, supplies)
-    )?;
+    writeln!(data, "\nTo pay: {}; used in this vat: {}", price(shopping.price, supplies), price(shopping.used_price, supplies))?;
     let each = shopping.each_price.map(|each| format!("{} a cheese", price(each, supplies)));
     let kilogram = shopping.kilogram_price.map(|kilogram| format!("{} a kilogram of dried cheese", price(kilogram, supplies)));
     let shares: Vec<String> = each.into_iter().chain(kilogram).collect();
-    if shares.is_empty() { Ok(()) } else { writeln!(data, "That is {}", shares.join(", ")) }
+    if shares.is_empty() { Ok(()) } else { writeln!(data, "What is used costs {}", shares.join(", ")) }
 }
 
 /// Less than this is no other amount of milk, L.

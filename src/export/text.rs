@@ -55,7 +55,7 @@ pub fn text(plan: &Plan) -> String {
     }
     page.heading("Steps");
     if let Some(why) = &plan.no_week {
-        page.paragraph("! ", "  ", &format!("No times of the clock: {why}."));
+        page.paragraph("! ", "  ", &format!("No clock times: {why}."));
     }
     if !plan.steps.is_empty() && plan.timing.is_none() {
         page.paragraph("", "", "Times count from the start of warming.");
@@ -152,7 +152,7 @@ impl Page {
             self.paragraph(&indent, &indent, &boxes(line.times.iter().map(times)));
         }
         if !step.if_off.is_empty() {
-            self.paragraph(&indent, &format!("{indent}  "), &format!("If off: {}", step.if_off));
+            self.paragraph(&indent, &format!("{indent}  "), &format!("If not: {}", step.if_off));
         }
         if !step.write_down.is_empty() {
             self.paragraph(&indent, &indent, &format!("Found ({}):\u{a0}________", step.write_down));

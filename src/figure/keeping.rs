@@ -53,8 +53,8 @@ fn cold(cold: &ColdKeeping, pickled: bool) -> Vec<Figure> {
     let mut all = vec![
         number("cold_zone_h", "Hours between 4 and 60 °C if drained and soured at 4 °C", cold.zone_h, Unit::Hour, 0, COLD),
         number("cold_warm_h", "Hours above 21 °C if drained and soured at 4 °C", cold.warm_h, Unit::Hour, 0, COLD),
-        number("cold_drip_10_h", "Drip would stop at 10 °C after", cold.drip_stops_at_10_h, Unit::Hour, 0, DRIP),
-        number("cold_drip_4_h", "Drip would stop at 4 °C after", cold.drip_stops_at_4_h, Unit::Hour, 0, DRIP),
+        number("cold_drip_10_h", "Time until the drip stops at 10 °C", cold.drip_stops_at_10_h, Unit::Hour, 0, DRIP),
+        number("cold_drip_4_h", "Time until the drip stops at 4 °C", cold.drip_stops_at_4_h, Unit::Hour, 0, DRIP),
     ];
     let slower = "hours of the chosen temperature times D/D(4 °C), D ∝ T/μ";
     match cold.centre_sour_h {
@@ -76,20 +76,20 @@ fn cold(cold: &ColdKeeping, pickled: bool) -> Vec<Figure> {
 
 fn classes(kept: &KeepingOutcome) -> Vec<Figure> {
     let growers = if kept.growers.is_empty() {
-        "none of the eight listed; others may, and germs may live on without growing".to_owned()
+        "none of the eight that the model looks at; others may grow, and germs may survive without growing".to_owned()
     } else {
         kept.growers.join("; ")
     };
     vec![
         words(
             "table_b",
-            "Food Code, table B",
+            "Control of time and temperature by table B of the US Food Code",
             kept.table_b.words().to_owned(),
             "by the modelled pH of the centre and the higher water activity; a class of a table is no proof",
         ),
         words(
             "acid_class",
-            "Acidity class, title 21, part 114",
+            "Acidity class by US rules (title 21, part 114)",
             kept.acid_class.words().to_owned(),
             "by the modelled pH of a blended cheese; the part is for food kept without cold, and a modelled pH is no proof",
         ),

@@ -68,7 +68,7 @@ fn acid(soured: &PicklingOutcome, pickling_h: f64) -> Vec<Figure> {
     let [acidified_if_fast, sour_if_fast] = soured.targets_if_fast;
     let (rest, (_, strong_rest)) = (soured.equilibrium_ph, soured.likely_equilibrium_ph);
     let centre = number("centre_ph", "pH at the centre after the soak", end.centre_ph, Unit::One, 2, ACID).lead();
-    let slurry = number("slurry_ph", "pH of a blended cheese after the soak", end.slurry_ph, Unit::One, 2, ACID).lead();
+    let slurry = number("slurry_ph", "pH of a blended sample after the soak", end.slurry_ph, Unit::One, 2, ACID).lead();
     let centre_sour = hours_or_never("centre_to_4_2_h", "Centre below pH 4.2 after", sour.centre_h, sour.ph, rest).lead();
     let slurry_sour = hours_or_never("slurry_to_4_2_h", "Blended sample below pH 4.2 after", sour.slurry_h, sour.ph, rest);
     let centre_acid = hours_or_never("centre_to_4_6_h", "Centre at pH 4.6 after", acidified.centre_h, acidified.ph, rest);

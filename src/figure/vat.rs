@@ -90,7 +90,7 @@ fn curd(vat: &VatOutcome) -> Vec<Figure> {
         number("yield_percent", "Curd from 100 kg of milk", vat.yield_percent, Unit::Kilogram, 1, YIELD).within(YIELD_SPREAD.value),
         number(
             "van_slyke_yield_percent",
-            "Curd from 100 kg of milk by Van Slyke and Price",
+            "Curd from 100 kg of milk by a yield formula",
             vat.van_slyke_yield_percent,
             Unit::Kilogram,
             1,

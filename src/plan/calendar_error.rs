@@ -25,7 +25,7 @@ pub enum KitchenWeekError {
     },
     /// No start leaves enough time.
     #[error(
-        "no start leaves enough time to be finished by {}: begun as soon as the next quarter of an hour after {}, the cheeses are finished on {} at the earliest; finish then or later, or shorten the run (its longest wait, at least {}, follows “{longest}”)",
+        "the cheeses cannot be finished by {}: even if you begin at the next quarter of an hour after {}, they are finished on {} at the earliest; choose that time or a later one (the longest wait, at least {}, follows “{longest}”; do not shorten a soak to save time)",
         time_words(*by), time_words(*now), time_words(*soonest), length(*longest_min)
     )]
     TooSoon {

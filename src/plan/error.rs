@@ -51,7 +51,7 @@ pub enum ScheduleError {
     },
     /// No start leaves enough time.
     #[error(
-        "no start leaves enough time: the run takes at least {}, and only {} are left; finish {} later, begin {} earlier, or shorten the run (its longest wait, at least {}, follows “{longest}”)",
+        "there is not enough time: the tasks take at least {}, and only {} is left; finish {} later or begin {} earlier (the longest wait, at least {}, follows “{longest}”; do not shorten a soak to save time)",
         length(*shortest_min), length(*left_min), length(*later_min), length(*earlier_min), length(*longest_min)
     )]
     NoFeasibleStart {

@@ -43,7 +43,7 @@ impl Taken {
     pub const fn words(self) -> &'static str {
         match self {
             Self::Sleep => "sleep",
-            Self::Work => "working time",
+            Self::Work => "your working hours",
             Self::Busy => "busy time",
         }
     }

@@ -46,7 +46,7 @@ impl WishKind {
     #[must_use]
     pub const fn label(self) -> &'static str {
         match self {
-            Self::Open => "Not fixed yet",
+            Self::Open => "No date yet",
             Self::StartAt => "Begin at",
             Self::SoonAfter => "Begin soon after",
             Self::FinishedBy => "Finished by",

@@ -81,7 +81,7 @@ impl Target {
             let decimals = if above < 2.0 * rounding { decimals + 1 } else { decimals };
             Some(format!("±\u{a0}{above:.decimals$}"))
         } else {
-            Some(format!("{least:.decimals$} to {most:.decimals$}"))
+            Some(format!("{least:.decimals$}–{most:.decimals$}"))
         }
     }
 }

@@ -146,7 +146,7 @@ pub fn compared_costs(a: &Batch, b: &Batch) -> Vec<ComparedRow> {
     };
     [
         row("What is bought", Some(one.price), Some(other.price)),
-        row("What goes into the vat", Some(one.used_price), Some(other.used_price)),
+        row("Used in this vat", Some(one.used_price), Some(other.used_price)),
         row("Each cheese", one.each_price, other.each_price),
         row("A kilogram of dried cheese", one.kilogram_price, other.kilogram_price),
     ]
@@ -177,7 +177,7 @@ pub fn cost_note(a: &Batch, b: &Batch) -> Option<String> {
     }
     let milk = |batch: &Batch| batch.design.supplies.goods.get(&Good::Milk).cloned();
     let one_price = a.design.milk.milk_kind != b.design.milk.milk_kind && milk(a) == milk(b);
-    one_price.then(|| "Both milks have one price here: B still has the packages of A's milk.".to_owned())
+    one_price.then(|| "B's costs use the price of A's milk, because B has A's packages.".to_owned())
 }
 
 /// Returns the cautions that one of the two alone has.

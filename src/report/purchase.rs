@@ -97,6 +97,6 @@ impl Cost {
         let each = self.each_price.map(|price| format!(", {} a cheese", money(price))).unwrap_or_default();
         let kilogram =
             self.kilogram_price.map(|price| format!(", {} a kilogram of dried cheese", money(price))).unwrap_or_default();
-        format!("In all {}. What goes into this vat {}{each}{kilogram}.", money(self.price), money(self.used_price))
+        format!("To pay {}. Used in this vat {}{each}{kilogram}.", money(self.price), money(self.used_price))
     }
 }

@@ -34,7 +34,7 @@ pub fn constant_row(record: &Constant, rows: &[SourceRow]) -> RecordRow {
     let range = if least.to_bits() == most.to_bits() {
         String::new()
     } else {
-        format!("  ({} to {})", number_words(least), number_words(most))
+        format!("  ({}–{})", number_words(least), number_words(most))
     };
     RecordRow {
         name: record.name,

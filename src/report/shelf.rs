@@ -48,6 +48,8 @@ const SMALL: f64 = 10.0;
 /// ```
 #[must_use]
 pub fn money(price: f64, currency: &str) -> String {
+    // Nothing is written as nothing, never as less than nothing.
+    let price = price + 0.0;
     if currency.is_empty() { format!("{price:.2}") } else { format!("{price:.2}\u{a0}{currency}") }
 }
 

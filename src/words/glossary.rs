@@ -49,6 +49,11 @@ pub const GLOSSARY: &[Term] = &[
         instead_of: &["MFFB"],
     },
     Term {
+        term: "Food Code",
+        means: "United States model rules for food service. Its table B shows when moist food needs control of time and temperature.",
+        instead_of: &[],
+    },
+    Term {
         term: "IMCU",
         means: "International milk-clotting unit, the international measure of the strength of rennet. The label gives the units in a millilitre or gram.",
         instead_of: &[],
@@ -60,10 +65,14 @@ pub const GLOSSARY: &[Term] = &[
     },
     Term {
         term: "percentage point",
-        means: "The step from four to five per cent: a change of a percentage, not a share of it.",
+        means: "A change of one in a percentage: from 4 % to 5 % is one percentage point.",
         instead_of: &[],
     },
-    Term { term: "rule of thumb", means: "A range that experience suggests and that counts the cook as well.", instead_of: &[] },
+    Term {
+        term: "rule of thumb",
+        means: "A range from experience, which also allows for differences between cooks and kitchens.",
+        instead_of: &[],
+    },
     Term {
         term: "s/m",
         means: "Second per metre: how much a coat of pepper slows the vapour that leaves the cheese.",
@@ -71,7 +80,7 @@ pub const GLOSSARY: &[Term] = &[
     },
     Term {
         term: "salt in moisture",
-        means: "Salt as a share of the water in the cheese, in grams for each hundred. It decides what can grow better than salt in the cheese does.",
+        means: "Salt as a share of the water in the cheese, in grams for each hundred. It shows better than the salt in the whole cheese which germs can grow.",
         instead_of: &["salt in the moisture", "S/M"],
     },
     Term {

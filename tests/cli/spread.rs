@@ -10,7 +10,9 @@ fn the_spread_is_said_in_words_and_in_json() {
     let words = run(&["spread", &example("small-vat"), "--draws", "20"]);
     assert_eq!(words.code, 0, "{}", words.words);
     assert!(
-        words.data.contains("Weight of a dried cheese") && words.data.contains("likely ") && words.data.contains("20 trial runs"),
+        words.data.contains("Weight of a dried cheese")
+            && words.data.contains("8 of 10 trial runs: ")
+            && words.data.contains("20 trial runs"),
         "{}",
         words.data
     );

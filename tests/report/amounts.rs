@@ -22,7 +22,7 @@ fn a_tolerance_is_said_the_short_way_when_it_is_even_and_as_a_range_when_it_is_n
     let amount = Amount::new(50.0, Unit::Minute, 0);
     assert_eq!(Target::near("x", amount, 15.0).tolerance().as_deref(), Some("±\u{a0}15"));
     let uneven = Target { within: Some((42.0, 71.0)), ..Target::exact("x", amount) };
-    assert_eq!(uneven.tolerance().as_deref(), Some("42 to 71"));
+    assert_eq!(uneven.tolerance().as_deref(), Some("42–71"));
     assert_eq!(Target::exact("x", amount).tolerance(), None);
 }
 

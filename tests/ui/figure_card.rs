@@ -121,7 +121,7 @@ fn a_spread_is_shown_as_a_band_and_in_words_until_the_design_changes() {
     let said = answer.figure("dried_cheese_g").unwrap().in_words();
     harness.state_mut().show_spread(Arc::new(answer));
     harness.run();
-    assert!(harness.query_by_label_contains(&format!("{said}, in 8 of 10 of 200 trial runs")).is_some());
+    assert!(harness.query_by_label_contains(&format!("{said}; 200 trial runs in all")).is_some());
     assert!(harness.query_all_by_label_contains("8 of 10 trial runs").count() >= 1, "beside the curve");
     type_wanted(&mut harness, "60");
     click(&mut harness, "Find it");

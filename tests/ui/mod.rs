@@ -63,7 +63,7 @@ fn shown_window(window: Window, size: [f32; 2], theme: egui::Theme) -> Harness<'
 /// Chooses an entry of the menu of the second design.
 fn about_second(harness: &mut Harness<'_, Window>, entry: &str) {
     use egui_kittest::kittest::Queryable;
-    harness.get_by_label("Second design").click();
+    harness.get_by_label("Compare").click();
     harness.run();
     harness.get_by_label_contains(entry).click();
     harness.run();

@@ -3,3 +3,4 @@
 mod cautions;
 mod digits;
 mod glossary;
+mod labels;

@@ -13,7 +13,7 @@ const TIMES: usize = 13;
 
 pub(super) fn write_week(batch: &Batch, week: &KitchenWeek, data: &mut dyn Write) -> Result<()> {
     write_head(batch, data)?;
-    writeln!(data, "\nTimes by the clock on the wall, time zone {}.", week.zone)?;
+    writeln!(data, "\nLocal times, time zone {}.", week.zone)?;
     if let Some(first) = week.tasks.first() {
         let word = if first.begun { "From here on" } else { "Begin" };
         writeln!(data, "{word}: {}", whole_time_words(first.start))?;
@@ -22,7 +22,7 @@ pub(super) fn write_week(batch: &Batch, week: &KitchenWeek, data: &mut dyn Write
         writeln!(data, "Cheeses finished: {}", whole_time_words(finished))?;
     }
     if let Some(last) = week.tasks.iter().find(|task| task.is_last_day()) {
-        writeln!(data, "Keep no longer than: {}", whole_day_words(last.start.date()))?;
+        writeln!(data, "Keep no longer than, unless a warning above sets an earlier day: {}", whole_day_words(last.start.date()))?;
     }
     if let Some(stage) = week.ends_before {
         writeln!(data, "The plan ends before “{}”, which could not be calculated.", stage.title())?;
@@ -103,10 +103,7 @@ fn write_costs(week: &KitchenWeek, data: &mut dyn Write) -> Result<()> {
 
 pub(super) fn write_open(batch: &Batch, counted: &Counted, data: &mut dyn Write) -> Result<()> {
     write_head(batch, data)?;
-    writeln!(
-        data,
-        "\nNo time is chosen yet: times count from the start. For times of the clock give --start, --soon or --finished-by, as in"
-    )?;
+    writeln!(data, "\nNo date yet: times count from the first task. For clock times give --start, --soon or --finished-by, as in")?;
     writeln!(data, "  vatsketch plan FILE --start \"tomorrow 9:00\"\n")?;
     for task in &counted.tasks {
         let at = elapsed(task.after_min as f64).replace('\u{a0}', " ");

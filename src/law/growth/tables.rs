@@ -33,13 +33,13 @@ impl Control {
     /// # Example
     /// ```
     /// use vatsketch::law::growth::table_b;
-    /// assert_eq!(table_b(0.97, 4.1).words(), "time/temperature control is not required by this table");
+    /// assert_eq!(table_b(0.97, 4.1).words(), "not asked for at these modelled figures; this is no proof");
     /// ```
     #[must_use]
     pub const fn words(self) -> &'static str {
         match self {
-            Self::NotRequired => "time/temperature control is not required by this table",
-            Self::AssessmentRequired => "time/temperature control, until a product assessment shows otherwise",
+            Self::NotRequired => "not asked for at these modelled figures; this is no proof",
+            Self::AssessmentRequired => "needed, unless a laboratory assessment of this cheese shows otherwise",
         }
     }
 }
@@ -128,7 +128,7 @@ impl AcidClass {
         match self {
             Self::Acid => "acid food",
             Self::LowWaterActivity => "water activity 0.85 or less, outside parts 113 and 114",
-            Self::Acidified => "acidified food",
+            Self::Acidified => "modelled as acidified food; not measured",
             Self::LowAcid => "low-acid food",
         }
     }

@@ -25,7 +25,7 @@ pub(super) fn add_vinegar(all: &mut Vec<Task>, design: &Design, pickling: &Pickl
     let soak = may_wait(whole(60.0 * design.pickling.pickling_h).max(cover_min), whole(60.0 * VINEGAR_WAITS.value));
     all.push(
         Task::new("vinegar", Stage::Pickling, "Cover with vinegar", cover_min, soak)
-            .saying("Never shorter than planned: the centre turns sour last."),
+            .saying("Do not shorten the soak: the centre sours last."),
     );
     let name = match design.keeping.kept_in {
         KeptIn::Oil => "Measure pH, pour off, cover with oil",

@@ -10,7 +10,7 @@ use crate::plan::hands::{
 use crate::process::{MilkOutcome, VatOutcome};
 
 /// What is said of cleaning: what heat does, and what cold cannot do.
-const CLEANING: &str = "Steam everything made of steel. Treat what heat would melt with a sanitiser, as its label says. A cold sanitiser is weaker than steam, vinegar is not enough, and neither kills spores.";
+const CLEANING: &str = "Steam everything made of steel. Use a sanitiser, as its label says, on anything that heat would melt. A cold sanitiser is weaker than steam, vinegar is not enough, and neither kills spores.";
 
 pub(super) fn tasks(design: &Design, milk: &MilkOutcome, vat: &VatOutcome) -> Vec<Task> {
     let mut all = vec![sanitise(), measure(milk)];
@@ -45,7 +45,7 @@ fn warming(design: &Design, milk: &MilkOutcome, vat: &VatOutcome) -> Vec<Task> {
     if milk.calcium_g <= 0.0 {
         return vec![watched("warm", "Warm", rennet_min)];
     }
-    let on = watched("calcium", "Stir in the calcium, warm on", rennet_min - calcium_min);
+    let on = watched("calcium", "Stir in the calcium, go on warming", rennet_min - calcium_min);
     // Milk that is warm enough already takes its calcium at once.
     if calcium_min == 0 { vec![on] } else { vec![watched("warm", "Warm", calcium_min), on] }
 }

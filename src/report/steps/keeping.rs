@@ -2,7 +2,6 @@
 
 use super::{Facts, Step};
 use crate::design::{Design, KeptIn, Stage, Unit};
-use crate::law::kitchen::THERMOMETER_SPREAD;
 use crate::process::KeepingOutcome;
 use crate::report::{Amount, Target};
 
@@ -27,7 +26,7 @@ pub(super) fn keep(whole: &Design, keeping: &KeepingOutcome, at_min: f64, facts:
         step.targets.push(facts.target("oil_ml", "oil for all jars", Amount::new(keeping.oil_ml, Unit::Millilitre, 0)));
     }
     let cold = Amount::new(design.keeping_temperature_c, Unit::Celsius, 1);
-    step.targets.push(Target::near("at", cold, 2.0 * THERMOMETER_SPREAD.value));
+    step.targets.push(Target::exact("no warmer than", cold));
     step.lasts = Some(Facts::plain("for", design.keeping_days, Unit::Day, 0));
     "Swollen, gassy or smelly: discard untasted. Toxin may not show.".clone_into(&mut step.if_off);
     step.write_down = "fridge, °C";

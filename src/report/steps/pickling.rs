@@ -2,7 +2,7 @@
 
 use super::{Facts, Step};
 use crate::design::{JarLay, PicklingDesign, Stage, Unit};
-use crate::law::kitchen::{JUG_SPREAD, THERMOMETER_SPREAD};
+use crate::law::kitchen::JUG_SPREAD;
 use crate::process::{PH_TARGETS, PicklingOutcome};
 use crate::report::{Amount, Target};
 
@@ -25,7 +25,7 @@ fn cover(design: &PicklingDesign, pickling: &PicklingOutcome, at_min: f64, facts
     let each = Amount::new(pickling.vinegar_each_ml, Unit::Millilitre, 0);
     step.targets.push(Target::near("vinegar for each cheese", each, JUG_SPREAD.value * pickling.vinegar_each_ml));
     let cold = Amount::new(design.pickling_temperature_c, Unit::Celsius, 1);
-    step.targets.push(Target::near("at", cold, 2.0 * THERMOMETER_SPREAD.value));
+    step.targets.push(Target::exact("no warmer than", cold));
     "A cheese is not covered: weigh it down, or add vinegar of the same strength.".clone_into(&mut step.if_off);
     step.write_down = "vinegar, mL";
     step.governed_by = &[
@@ -50,10 +50,10 @@ fn test(design: &PicklingDesign, pickling: &PicklingOutcome, dried_min: f64, fac
         Stage::Pickling,
         at_min,
         "Measure",
-        "the pH with a meter: at the centre of one cheese, and of one blended cheese.",
+        "the pH with a meter: at the centre of one cheese and in a blended sample.",
     );
     let ph = |value: f64| Amount::new(value, Unit::One, 1);
-    step.targets.push(Facts::plain("both below", wanted, Unit::One, 1));
+    step.targets.push(Facts::plain("both below pH", wanted, Unit::One, 1));
     step.targets.push(facts.target("centre_ph", "model at the centre", ph(pickling.end.centre_ph)));
     step.targets.push(facts.target("slurry_ph", "model, blended", ph(pickling.end.slurry_ph)));
     step.if_off =

@@ -17,7 +17,7 @@ pub(super) fn until_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome
         steps.push(calcium(design, milk, vat, facts));
     }
     if steps.iter().any(|step| step.verb == "Warm") {
-        let mut on = Step::once(("calcium", "Warm on"), Stage::Vat, vat.to_calcium_min, "Warm on,", "stirring now and then.");
+        let mut on = Step::once(("calcium", "Warm on"), Stage::Vat, vat.to_calcium_min, "Go on warming,", "stirring as before.");
         on.targets.push(milk_at(design.vat.rennet_temperature_c));
         on.lasts = Some(Facts::plain("for", (vat.to_rennet_min - vat.to_calcium_min).max(0.0), Unit::Minute, 0));
         "Too hot: cool the milk before you add rennet. Too cool: wait.".clone_into(&mut on.if_off);
@@ -51,7 +51,7 @@ fn warm(task: &str, design: &Design, lasts_min: f64, to_c: f64, facts: &Facts, k
     step.lasts = Some(facts.target(key, "for", Amount::new(lasts_min, Unit::Minute, 0)));
     let if_off = match design.vat.heating {
         Heating::Bath | Heating::DoubleBoiler => "Slow: check the lids and the water. Fast: lift the pot out early.",
-        Heating::Hob => "Slow: more heat. Fast: take the pot off early.",
+        Heating::Hob => "Slow: wait and keep stirring. Fast: take the pot off early.",
     };
     if_off.clone_into(&mut step.if_off);
     step.write_down = "milk, °C";

@@ -30,7 +30,7 @@ fn one(task: &WeekTask, batch: &Batch) -> Step {
         "sanitise" => Said {
             name: "Sanitise",
             verb: "Sanitise",
-            what: "pot, tools and moulds: steam the steel; use a sanitiser as labelled on the rest.".to_owned(),
+            what: "pot, tools and moulds: steam the steel, and use a sanitiser on the rest, as its label says.".to_owned(),
             target: hands,
             if_off: "Vinegar is not enough. Spores survive.",
             write_down: "how",

@@ -38,7 +38,7 @@ pub(in crate::ui) fn cross_section_ui(ui: &mut Ui, cut: CutView, batch: &Batch, 
     scale_ui(ui, cut.key);
     let limits = Limits { least: 0.0, most: 1.0, step: RAIL_STEP, whole: false };
     let value = format!("{:.0} {}", drawn.at_h, cut.key.counted_from());
-    let words = SliderWords { label: "Hour of the cut", value: value.clone() };
+    let words = SliderWords { label: "Hour of the cross-section", value: value.clone() };
     let moved = slider_ui(ui, limits, cut.share, SliderMarks::default(), &words);
     asks.extend(moved.to.map(|share| Ask::Cut(CutView { share, ..cut })));
     ui.label(RichText::new(format!("{whose}after {value}, of {:.0}", drawn.last_h)).size(CAPTION).color(Palette::of(ui).soft));

@@ -43,9 +43,7 @@ fn card_ui(ui: &mut Ui, units: Units, view: &mut CardView, known: Known<'_>) -> 
     ui.label(RichText::new(units.figure_text(&card.figure)).font(bold(FIGURE)));
     ui.label(RichText::new(&card.words.spread).size(CAPTION).color(palette.soft));
     if let Some(likely) = known.likely {
-        ui.label(
-            RichText::new(format!("{}, in 8 of 10 of {DRAWS} trial runs", likely.in_words())).size(CAPTION).color(palette.soft),
-        );
+        ui.label(RichText::new(format!("{}; {DRAWS} trial runs in all", likely.in_words())).size(CAPTION).color(palette.soft));
     }
     if known.spread_failed {
         let words = "How far this figure may be wrong could not be calculated: the program has a fault here.";

@@ -34,7 +34,7 @@ pub(in crate::ui) fn sensitivity_ui(ui: &mut Ui, figure: &Figure, effects: Optio
                 if old {
                     "Calculating again; the list below is from before the last change."
                 } else {
-                    "What one step of a choice changes, down and up, and an uncertain constant from end to end of its range."
+                    "How much the figure changes when a choice goes one step down or up, or an uncertain constant goes from one end of its range to the other."
                 },
             );
             let longest = effects.first().map_or(1.0, Effect::reach).max(f64::MIN_POSITIVE);

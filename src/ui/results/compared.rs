@@ -99,7 +99,7 @@ pub(in crate::ui) fn compared_ui(ui: &mut Ui, units: Units, figure: &Difference)
         with_unit(&shown.change, shown.unit, apart),
         likely(figure)
     );
-    let law = figure.a.as_ref().or(figure.b.as_ref()).map_or("", |readout| readout.law);
+    let law = figure.a.as_ref().or(figure.b.as_ref()).map_or("", |one| one.law);
     let name = if shown.unit.is_empty() { figure.label.to_owned() } else { format!("{}, {}", figure.label, shown.unit) };
     let hover = format!("{whole}\n{law}");
     let lead = figure.weight == Weight::Lead;
@@ -166,9 +166,7 @@ fn with_unit(words: &str, unit: &str, is_number: bool) -> String {
 
 /// Returns the likely ranges of both, where they are known.
 fn likely(figure: &Difference) -> String {
-    let of = |name: &str, readout: &Option<Figure>| {
-        readout.as_ref().and_then(Figure::likely_text).map(|range| format!("{name} {range}"))
-    };
+    let of = |name: &str, one: &Option<Figure>| one.as_ref().and_then(Figure::likely_text).map(|range| format!("{name} {range}"));
     let ranges: Vec<String> = of("A", &figure.a).into_iter().chain(of("B", &figure.b)).collect();
     if ranges.is_empty() { String::new() } else { format!("; likely {}", ranges.join(", ")) }
 }

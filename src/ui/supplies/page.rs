@@ -77,7 +77,7 @@ fn aim_ui(ui: &mut Ui, view: &mut View, supplies: &SuppliesDesign) -> Vec<Ask> {
     ui.horizontal_wrapped(|ui| {
         for buy_for in [BuyFor::LeastCost, BuyFor::LeastWaste] {
             let name = format!("Buy for: {}", buy_for.label());
-            let help = "Least cost looks at the price and, if you give one, at a price on what is left over; least waste at what is left over, then at the price.";
+            let help = "Least cost: the lowest price, plus your price for what is left over, if you give one. Least waste: the least left over, then the lowest price.";
             if pill_ui(ui, buy_for.label(), &name, help, buy_for == supplies.buy_for) {
                 asks.push(supplied(SuppliesDesign { buy_for, ..supplies.clone() }));
             }

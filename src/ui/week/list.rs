@@ -181,7 +181,7 @@ fn reached_ui(ui: &mut Ui, view: &mut View, design: &WeekDesign, reached: &Reach
                 time_box(ui, view, "reached", "Begun at: day and time", reached.began, reckoned.now.at, Lean::Back);
             asks.extend(typed.map(|began| set(Some(Reached { began, ..reached.clone() }))));
             said = words;
-            let response = ui.add(Button::new("Not begun after all").min_size(vec2(0.0, 28.0)));
+            let response = ui.add(Button::new("Mark as not begun").min_size(vec2(0.0, 28.0)));
             focus_ring(ui, &response);
             if response.clicked() {
                 asks.push(set(None));

@@ -86,7 +86,8 @@ fn plan_ui(ui: &mut Ui, drag: &mut Option<StartDrag>, view: &mut View, batch: &B
         }
         Ok(None) => asks.extend(invitation_ui(ui, batch, reckoned)),
         Err(_) => {
-            let words = "No week fits your choices; the reason is shown next to them. Until then, times count from the first task.";
+            let words =
+                "No plan fits your hours; the reason is shown next to them. Until one does, times count from the first task.";
             ui.label(RichText::new(words).size(BODY));
         }
     }
@@ -128,7 +129,7 @@ fn costs_ui(ui: &mut Ui, week: &KitchenWeek) {
     }
     if !week.stretches.is_empty() {
         let words: Vec<&str> = week.stretches.iter().map(|stretch| stretch.words.as_str()).collect();
-        lines.push(format!("So that it fits: {}.", words.join("; ")));
+        lines.push(format!("To fit your hours: {}.", words.join("; ")));
     }
     if let Some(stage) = week.ends_before {
         lines.push(ends_before_words(stage));

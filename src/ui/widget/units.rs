@@ -64,21 +64,21 @@ impl Units {
     /// Returns a figure of two designs as it is shown.
     #[must_use]
     pub(in crate::ui) fn compared(self, figure: &Difference) -> Compared {
-        let bare = |readout: &Figure| match readout.reading {
-            Reading::Number(value) => readout.digits(self.shown(readout.unit, value).0),
-            Reading::Words(_) | Reading::Switch(_) => readout.text(),
+        let bare = |one: &Figure| match one.reading {
+            Reading::Number(value) => one.digits(self.shown(one.unit, value).0),
+            Reading::Words(_) | Reading::Switch(_) => one.text(),
         };
-        let of = |readout: &Option<Figure>| readout.as_ref().map_or_else(|| "–".to_owned(), bare);
+        let of = |one: &Option<Figure>| one.as_ref().map_or_else(|| "–".to_owned(), bare);
         let either = figure.a.as_ref().or(figure.b.as_ref());
         let change = match (figure.likeness, figure.change, either) {
-            (Likeness::Differs, Some(change), Some(readout)) => {
+            (Likeness::Differs, Some(change), Some(one)) => {
                 // A difference of degrees has no zero point.
-                let apart = self.shown(readout.unit, change).0 - self.shown(readout.unit, 0.0).0;
-                format!("{}{}", if apart < 0.0 { '−' } else { '+' }, readout.digits(apart.abs()))
+                let apart = self.shown(one.unit, change).0 - self.shown(one.unit, 0.0).0;
+                format!("{}{}", if apart < 0.0 { '−' } else { '+' }, one.digits(apart.abs()))
             }
             _ => figure.change_text(),
         };
-        let symbol = either.map_or("", |readout| self.shown(readout.unit, 0.0).1);
+        let symbol = either.map_or("", |one| self.shown(one.unit, 0.0).1);
         Compared { unit: symbol, a: of(&figure.a), b: of(&figure.b), change }
     }
 

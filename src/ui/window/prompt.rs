@@ -152,7 +152,7 @@ pub(in crate::ui) fn keys_ui(ctx: &egui::Context) -> bool {
     let mut close = false;
     let modal = egui::Modal::new(egui::Id::unique("keys")).frame(front(ctx)).show(ctx, |ui| {
         ui.set_max_width(460.0);
-        heading(ui, "Keys");
+        heading(ui, "Keyboard shortcuts");
         egui::Grid::new("keys").spacing(egui::vec2(24.0, 6.0)).show(ui, |ui| {
             for (shortcut, words, _) in &KEYS {
                 ui.label(RichText::new(ui.ctx().format_shortcut(shortcut)).font(bold(BODY)));

@@ -11,8 +11,7 @@ use crate::ui::window::keys::KEYS;
 use egui::{Align, Button, Key, Layout, RichText, Role, Sense, ThemePreference, Ui, WidgetInfo, vec2};
 
 /// Name of the menu of the second design, and the room below which it shortens.
-const SECOND: &str = "Second design";
-const SHORT_NAMES: f32 = 640.0;
+const COMPARE: &str = "Compare";
 
 /// Draws the bar and returns what is asked for.
 pub(in crate::ui) fn top_bar_ui(ui: &mut Ui, view: &mut View, session: &Session, recent: &Recent) -> Vec<Ask> {
@@ -113,8 +112,7 @@ fn change_menu(ui: &mut Ui, session: &Session, asks: &mut Vec<Ask>) {
 
 /// Draws the menu of the second design.
 fn second_menu(ui: &mut Ui, session: &Session, asks: &mut Vec<Ask>) {
-    let name = if ui.available_width() < SHORT_NAMES { "A / B" } else { SECOND };
-    let menu = ui.menu_button(name, |ui| {
+    let menu = ui.menu_button(COMPARE, |ui| {
         let mut ask = |ui: &mut Ui, name: &str, ask: SecondAsk| entry(ui, name, None, Ask::Second(ask), asks);
         if session.second().is_some() {
             ask(ui, "Swap A and B", SecondAsk::Swap);
@@ -122,7 +120,7 @@ fn second_menu(ui: &mut Ui, session: &Session, asks: &mut Vec<Ask>) {
             ask(ui, "Save A and B side by side as PDF…", SecondAsk::Export);
             ask(ui, "Close B", SecondAsk::PutAway);
             ui.separator();
-            ui.label("Use as B instead");
+            ui.label("Replace B");
         }
         ask(ui, "Compare with a copy of A", SecondAsk::Copy);
         for kind in other_milks(session.design().milk.milk_kind) {
@@ -130,7 +128,7 @@ fn second_menu(ui: &mut Ui, session: &Session, asks: &mut Vec<Ask>) {
         }
         ask(ui, "Compare with a file…", SecondAsk::Open);
     });
-    menu.response.widget_info(|| WidgetInfo::labeled(Role::Button, true, SECOND));
+    menu.response.widget_info(|| WidgetInfo::labeled(Role::Button, true, COMPARE));
 }
 
 /// Draws one entry of a menu, with the key that does the same.

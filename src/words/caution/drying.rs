@@ -8,7 +8,7 @@ use crate::words::said::{CautionWords, cold, discard, said};
 
 /// What helps with trays.
 const TRAYS: (&str, &str) =
-    ("Use more or larger trays, or dry in two rounds.", "The cheeses do not fit on the trays: dry in two rounds.");
+    ("Use more trays, larger trays or more height between them.", "The cheeses do not fit on the trays: use more or larger trays.");
 
 pub(super) fn words(caution: &DryingCaution) -> CautionWords {
     let trays = |what: String| said(what, TRAYS.0, TRAYS.1);
@@ -49,12 +49,12 @@ pub(super) fn words(caution: &DryingCaution) -> CautionWords {
         ),
         DryingCaution::WetCentre { centre_percent, mean_percent } => said(
             format!("The centre has {centre_percent:.0} % moisture, the whole cheese {mean_percent:.0} %."),
-            "Let the cheeses rest cold for a day, so that the moisture evens out, or dry cooler and longer.",
+            "Rest the cheeses in the fridge for a day, so that the moisture evens out.",
             "Wet centre: rest it cold.",
         ),
         DryingCaution::ModelUncertainty => said(
             "The drying times come from one fitted number: in your kitchen drying may take half or twice as long.",
-            "Weigh a cheese every few hours; your own weights are worth more than the curve.",
+            "Weigh a cheese every few hours, and go by your own weights, not by the curve.",
             "Drying hours are rough: weigh often.",
         ),
     }
@@ -92,14 +92,14 @@ fn estimated(water_activity: f64, centre_water_activity: f64) -> CautionWords {
             value(&SHELF_STABLE)
         ),
         "Germs had hours to grow before it was dry, and their toxins stay. Have the water activity measured, keep the cheese cold, and follow local food rules.",
-        "That it is dry enough is only estimated: keep it cold.",
+        "Its dryness is only estimated: keep it cold.",
     )
 }
 
 fn warm(hours: f64, temperature_c: f64, zone_h: f64) -> CautionWords {
     said(
         format!(
-            "{hours:.0} h of drying in air of {temperature_c:.0} °C keep the cheese between {} and {} ({zone_h:.0} h over the whole batch). Food-service rules allow food without acid {} h above {}.",
+            "For {hours:.0} h the cheese dries in air of {temperature_c:.0} °C and is between {} and {}, where germs grow ({zone_h:.0} h over the whole batch). Food-service rules allow food without acid no more than {} h above {}.",
             value(&COLD_ENOUGH),
             quantity(&HOT_ENOUGH),
             range_words(&SERVICE_HOURS),

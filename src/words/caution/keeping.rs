@@ -31,7 +31,9 @@ pub(super) fn words(caution: &KeepingCaution) -> CautionWords {
                 "{planned:.0} days in oil are too long. Guidance allows garlic and herbs {days} days in oil at {}; after that botulism is the danger.",
                 cold()
             ),
-            format!("Put only as much under oil as {days} days need, discard what is left, and keep the rest in its vinegar."),
+            format!(
+                "Put only a small part under oil, discard what is left of it after {days} days, and keep the rest in its vinegar."
+            ),
             format!("Botulism: discard what has been in oil for {days} days."),
         ),
         KeepingCaution::NoVinegarToKeepIn => said(

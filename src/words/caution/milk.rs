@@ -22,7 +22,7 @@ pub(super) fn words(caution: &MilkCaution) -> CautionWords {
                 quantity(&QUICK_PASTEURISING),
                 quantity(&QUICK_PASTEURISING_TIME)
             ),
-            "Raw milk: Listeria. Not for pregnant, old, very young or ill.",
+            "Raw milk: Listeria. Not for the pregnant, old, very young or ill.",
         ),
         MilkCaution::UltraHeatedMilk => said(
             "Ultra-heated milk hardly sets with rennet, and the times and yields here do not hold for it.",
@@ -31,7 +31,7 @@ pub(super) fn words(caution: &MilkCaution) -> CautionWords {
         ),
         MilkCaution::HomogenisedMilk => said(
             "Homogenised milk gives a soft curd that breaks easily.",
-            "Keep the calcium, cut late and ladle gently. Milk that is not homogenised sets firmer.",
+            "Do not leave out the calcium, cut late and ladle gently. Milk that is not homogenised sets firmer.",
             "The curd is soft: cut late, ladle gently.",
         ),
         MilkCaution::CalciumAboveLimit { dose_percent } => {

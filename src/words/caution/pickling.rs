@@ -17,7 +17,7 @@ pub(super) fn words(caution: &PicklingCaution) -> CautionWords {
             format!(
                 "Cheese and vinegar settle at pH {ph:.2}, so the cheese never comes below pH {sour}. Table B of the Food Code asks for less than {sour} in food this moist."
             ),
-            "Use more vinegar for each gram, or stronger vinegar. Do not rely on the acid of this one.",
+            "Use more vinegar for each gram, or stronger vinegar. Do not rely on the acid of this vinegar.",
             "This vinegar never sours the centre: use more, or stronger.",
         ),
         PicklingCaution::MayNeverSour { ph, strong_ph, .. } => said(
@@ -48,7 +48,7 @@ pub(super) fn words(caution: &PicklingCaution) -> CautionWords {
         ),
         PicklingCaution::CentreMayNotBeSour { souring } => said(
             format!(
-                "By the middle estimate the centre is below pH {sour} when the soak ends, but in a slow cheese it is not ({}). Eggs in vinegar took {} times as long as a model like this says.",
+                "By the best estimate the centre is below pH {sour} when the soak ends, but a slow cheese takes longer ({}). In trials, eggs in vinegar took {} times as long as a model like this predicts.",
                 when(souring),
                 range_words(&EGG_SLOWNESS)
             ),
@@ -101,7 +101,7 @@ fn in_the_jar() -> CautionWords {
             cold(),
             measured()
         ),
-        "What swells, fizzes or smells is discarded untasted.",
+        "Discard untasted what swells, fizzes or smells.",
     )
 }
 
@@ -111,7 +111,7 @@ fn little(ml_per_g: f64, counted_ml_per_g: f64) -> CautionWords {
     let plenty = number_words(plenty);
     said(
         format!(
-            "{ml_per_g:.1} mL of this vinegar for each gram of cheese brings the acid of {counted_ml_per_g:.1} mL of vinegar of {usual}; below {least} a cheese may never sour."
+            "{ml_per_g:.1} mL of this vinegar for each gram of cheese holds as much acid as {counted_ml_per_g:.1} mL of vinegar with {usual} of acid; below {least} of that vinegar a cheese may never sour."
         ),
         format!(
             "Use {plenty} mL or more of vinegar of {usual} for each gram of dried cheese, and more of a weaker one. What just covers the cheeses is often too little."
@@ -133,5 +133,5 @@ fn when(souring: &Souring) -> String {
         SourAfter::Never => "never".to_owned(),
     };
     let Souring { middle, fast, slow } = souring;
-    format!("{}; fast {}, slow {}", after(*middle), after(*fast), after(*slow))
+    format!("best estimate {}, fast cheese {}, slow cheese {}", after(*middle), after(*fast), after(*slow))
 }

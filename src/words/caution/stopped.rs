@@ -6,7 +6,7 @@ use crate::words::said::{CautionWords, said};
 pub(super) fn words(failed: &StageFailed) -> CautionWords {
     said(
         format!("A stage cannot be calculated: {}.", failed.error),
-        "Change what it names. The stages before it are shown, the stages after it are missing.",
+        "Change the choice named here. The stages before this one are shown; the stages after it are missing.",
         "A stage cannot be calculated; the plan ends there.",
     )
 }

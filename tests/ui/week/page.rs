@@ -221,7 +221,7 @@ fn i_am_here_now_plans_from_there_and_can_be_taken_back() {
     assert!(harness.query_by_role_and_label(Role::Slider, "Start of the week").is_none(), "what was begun cannot be moved");
     type_into(&mut harness, "Begun at: day and time", "7:40", Key::Enter);
     assert_eq!(week(&harness).reached.as_ref().unwrap().began, may(5, 7, 40));
-    press(&mut harness, "Not begun after all");
+    press(&mut harness, "Mark as not begun");
     assert_eq!(week(&harness).reached, None);
 }
 
