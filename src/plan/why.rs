@@ -38,7 +38,7 @@ impl Schedule {
             reasons.extend(placed.lost.iter().map(|lost| Reason {
                 handling: Some(at),
                 points: lost.points,
-                words: format!("“{name}” takes {} out of {}", length(lost.minutes), lost.by.words()),
+                words: format!("“{name}” takes {} of {}", length(lost.minutes), lost.by.words()),
             }));
             if placed.shift_points > 0 {
                 let way = if placed.shift_min > 0 { "later" } else { "earlier" };

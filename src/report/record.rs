@@ -23,7 +23,7 @@ pub struct RecordRow {
 /// ```
 /// use vatsketch::{law::yields::CASEIN_KEPT, report::constant_row, source::ledger};
 /// let row = constant_row(&CASEIN_KEPT, ledger()?);
-/// assert!(row.value.starts_with("0.") && row.value.contains(" to "));
+/// assert!(row.value.starts_with("0.") && row.value.contains('–'));
 /// # Ok::<(), &vatsketch::source::LedgerError>(())
 /// ```
 #[must_use]

@@ -65,7 +65,7 @@ pub const GLOSSARY: &[Term] = &[
     },
     Term {
         term: "percentage point",
-        means: "A change of one in a percentage: from 4 % to 5 % is one percentage point.",
+        means: "A change of one in a percentage: from four to five per cent is one percentage point.",
         instead_of: &[],
     },
     Term {

@@ -122,7 +122,7 @@ fn a_plan_as_text_has_the_days_of_the_wish_and_says_why_it_has_none() {
         assert!(!folder.path().join("wrong.txt").exists());
     }
     let text = std::fs::read_to_string(folder.path().join("vat.txt")).unwrap();
-    assert!(text.contains("No times of the clock") && text.contains("Times count from the start of warming."), "{text}");
+    assert!(text.contains("No clock times") && text.contains("Times count from the start of warming."), "{text}");
 }
 
 #[cfg(feature = "paper")]

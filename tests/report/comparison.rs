@@ -75,7 +75,7 @@ fn what_is_to_be_known_of_the_costs_is_said() {
     assert_eq!(note(&cow, &sheep).unwrap(), "No costs side by side: B has no supply entered for skimmed milk.");
     assert!(both(&cow, &sheep).costs.is_empty());
     sheep.milk.fat_target_percent = 7.0;
-    assert!(note(&cow, &sheep).unwrap().starts_with("Both milks have one price here"));
+    assert!(note(&cow, &sheep).unwrap().starts_with("B's costs use the price of A's milk"));
     assert!(!both(&cow, &sheep).costs.is_empty());
     let mut dear = cow.clone();
     dear.milk.milk_l = 5.0;

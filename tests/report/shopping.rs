@@ -41,7 +41,7 @@ fn the_sum_is_that_of_the_shopping() {
     assert_eq!((cost.price, cost.used_price), (shopping.price, shopping.used_price));
     let cheeses = f64::from(batch.draining.done().unwrap().cheese_count);
     assert!((cost.each_price.unwrap() * cheeses - cost.used_price).abs() < 1e-9);
-    assert!(cost.words().starts_with("In all 8.50"), "{}", cost.words());
+    assert!(cost.words().starts_with("To pay 8.50"), "{}", cost.words());
 }
 
 #[test]

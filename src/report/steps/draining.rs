@@ -30,7 +30,7 @@ pub(super) fn turns(batch: &Batch, vat: &VatOutcome, draining: &DrainingOutcome,
         let mut step =
             Step::once(("turn_1", "Turn 1"), Stage::Salting, *first_min, "Turn", "the cheeses and salt the face now on top.");
         let each = Amount::new(salting.salt_each_turn_g, Unit::Gram, 1);
-        step.targets.push(facts.target("salt_each_turn_g", "salt on the top face of each", each));
+        step.targets.push(facts.target("salt_each_turn_g", "salt for each face", each));
         step.times = turn_times(salted_min, 0);
         "Forgot the salt: add it at the next turn.".clone_into(&mut step.if_off);
         step.write_down = "salt, g";

@@ -78,7 +78,7 @@ fn weigh(design: &DryingDesign, drying: &DryingOutcome, start_min: f64, facts: &
     step.targets.push(facts.target("dried_cheese_g", "one cheese", Amount::new(drying.end.cheese_g, Unit::Gram, 0)));
     step.targets.push(facts.target("drying_loss_percent", "weight lost", Amount::new(drying.end.loss_percent, Unit::Percent, 0)));
     step.if_off = match hours_per_gram(&drying.middle) {
-        Some(hours) => format!("Heavier: dry {} longer for each gram.", duration(60.0 * hours)),
+        Some(hours) => format!("Heavier: dry {} longer a gram.", duration(60.0 * hours)),
         None => "Heavier: dry longer.".to_owned(),
     };
     step.write_down = "one cheese, g";

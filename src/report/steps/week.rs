@@ -30,7 +30,7 @@ fn one(task: &WeekTask, batch: &Batch) -> Step {
         "sanitise" => Said {
             name: "Sanitise",
             verb: "Sanitise",
-            what: "pot, tools and moulds: steam the steel, and use a sanitiser on the rest, as its label says.".to_owned(),
+            what: "pot, tools and moulds: steam the steel, and sanitise the rest as the label says.".to_owned(),
             target: hands,
             if_off: "Vinegar is not enough. Spores survive.",
             write_down: "how",
