@@ -35,7 +35,7 @@ pub fn other_milks(kind: MilkKind) -> Vec<MilkKind> {
 #[must_use]
 pub fn same_vat_from(kind: MilkKind) -> String {
     match kind {
-        MilkKind::Label => "Compare with the milk on my carton".to_owned(),
+        MilkKind::Label => "The same vat from the milk on my carton".to_owned(),
         MilkKind::Cow | MilkKind::Sheep | MilkKind::Goat | MilkKind::Buffalo => {
             format!("The same vat from {}'s milk", kind.label().to_lowercase())
         }
