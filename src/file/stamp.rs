@@ -15,6 +15,21 @@ pub struct Stamp {
     hash: u64,
 }
 
+impl Stamp {
+    /// Returns its size in bytes and its hash, to be kept elsewhere.
+    #[must_use]
+    pub const fn parts(self) -> (u64, u64) {
+        (self.bytes, self.hash)
+    }
+
+    /// Returns the stamp of a size and a hash that were kept. A later version of the program may hash otherwise: then a file counts as
+    /// changed that is not, which costs a question and loses nothing.
+    #[must_use]
+    pub const fn of_parts((bytes, hash): (u64, u64)) -> Self {
+        Self { bytes, hash }
+    }
+}
+
 /// Returns the stamp of a file; nothing if it is not there or cannot be read.
 ///
 /// No design is larger than [`MOST_BYTES`], so no more than that is hashed; a change beyond it is seen by the size.

@@ -54,6 +54,16 @@ impl Command {
         Ok(())
     }
 
+    /// Returns whether it sets the same thing as another command.
+    #[must_use]
+    pub fn is_about_the_same(&self, other: &Self) -> bool {
+        match (self, other) {
+            (Self::SetInput { key, .. }, Self::SetInput { key: other, .. }) => key == other,
+            (Self::SetWeek(_), Self::SetWeek(_)) | (Self::SetSupplies(_), Self::SetSupplies(_)) => true,
+            _ => false,
+        }
+    }
+
     /// Returns what the undo menu says of it: "Fat target 3.9 → 4.3 %".
     #[must_use]
     pub fn name(&self, before: &Design) -> String {

@@ -14,7 +14,7 @@ pub enum SessionError {
     #[error(transparent)]
     File(#[from] FileError),
     /// Somebody else wrote the file since it was opened.
-    #[error("{} was changed on the disk since you opened it; save under another name to keep both, or save again to write over it", path.display())]
+    #[error("{} was changed on the disk since you opened it; choose whether to reload it, to save yours under another name, or to overwrite it", path.display())]
     ChangedOnDisk {
         /// Which file.
         path: PathBuf,

@@ -1,9 +1,11 @@
 //! The session: the open design, what was done to it, and the second design next to it.
 
-use super::{Command, History, OpenDesign, Saved, SessionError, Step, what_changed};
+use super::own_file::OwnFile;
+use super::steps::Nudge;
+use super::undo::Both;
+use super::{Command, History, OpenDesign, Saved, SessionError, what_changed};
 use crate::batch::Batch;
 use crate::design::{Design, DesignError, DesignId};
-use crate::file::DesignFile;
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
@@ -17,8 +19,12 @@ pub struct Session {
     /// The batch as it was before the running drag, or before the last change: the ghost on the curves.
     pub(super) before: Option<Batch>,
     pub(super) history: History,
-    /// The design when the running drag began, and the drag's last command.
-    drag: Option<(Design, Option<Command>)>,
+    /// What was open when the running drag began, and the drag's last command.
+    drag: Option<(Both, Option<Command>)>,
+    /// The last small move, which the next one may go on with.
+    pub(super) nudged: Option<Nudge>,
+    /// The files of designs that a step on the undo list can bring back.
+    pub(super) closed: Vec<OwnFile>,
     /// Choices that an aim may not move.
     pub(super) pins: BTreeSet<&'static str>,
     /// One line that says what the last change did.
@@ -35,13 +41,15 @@ impl Session {
     }
 
     /// Returns a session with nothing done to its design yet.
-    fn with(first: OpenDesign) -> Self {
+    pub(super) fn with(first: OpenDesign) -> Self {
         Self {
             first,
             second: None,
             before: None,
             history: History::default(),
             drag: None,
+            nudged: None,
+            closed: Vec::new(),
             pins: BTreeSet::new(),
             last_change: String::new(),
         }
@@ -91,14 +99,6 @@ impl Session {
         Ok(Self::with(OpenDesign::of_file(path)?))
     }
 
-    /// Returns a session with a design open that was left behind unsaved.
-    ///
-    /// # Errors
-    /// As for [`Session::open`].
-    pub fn recovered(left: DesignFile) -> Result<Self, DesignError> {
-        Ok(Self::with(OpenDesign::recovered(left)?))
-    }
-
     /// Returns where the design was opened from or saved to.
     #[must_use]
     pub fn path(&self) -> Option<&Path> {
@@ -108,8 +108,8 @@ impl Session {
     /// Saves the open design, and keeps the last version next to it.
     ///
     /// # Errors
-    /// [`SessionError::ChangedOnDisk`] once for each time that somebody else wrote the file; [`SessionError::File`], also for a title or a
-    /// note that is too long to be kept whole. Nothing is lost either way.
+    /// [`SessionError::ChangedOnDisk`] if somebody else wrote its own file since it was opened; [`SessionError::File`], also for a title or
+    /// a note that is too long to be kept whole. Nothing is lost either way.
     pub fn save(&mut self, path: &Path) -> Result<Saved, SessionError> {
         let saved = self.first.save(path)?;
         self.end_drag();
@@ -125,17 +125,15 @@ impl Session {
     /// Begins a drag: all commands until [`Session::end_drag`] become one step to undo.
     pub fn begin_drag(&mut self) {
         if self.drag.is_none() {
-            self.drag = Some((self.design().clone(), None));
+            self.drag = Some((self.both(), None));
             self.before = Some(self.batch().clone());
         }
     }
 
     /// Ends a drag and notes it as one step, if it changed anything.
     pub fn end_drag(&mut self) {
-        if let Some((before, Some(command))) = self.drag.take()
-            && &before != self.design()
-        {
-            self.history.push(Step { name: command.name(&before), before, after: self.design().clone(), swaps: false });
+        if let Some((before, Some(command))) = self.drag.take() {
+            self.note(&command.name(&before.first.1), before);
         }
     }
 
@@ -145,10 +143,10 @@ impl Session {
     /// [`SessionError`], which a design that was checked before never gives.
     pub fn give_up_drag(&mut self) -> Result<(), SessionError> {
         let Some((before, _)) = self.drag.take() else { return Ok(()) };
-        if &before == self.design() {
+        if &before.first.1 == self.design() {
             return Ok(());
         }
-        self.first.change(before)?;
+        self.first.change(before.first.1)?;
         self.tell("Cancelled");
         Ok(())
     }
@@ -163,47 +161,19 @@ impl Session {
         if &design == self.design() {
             return Ok(());
         }
+        let before = self.both();
         let (old, ghost) = self.first.change(design)?;
         let name = if let Some((began, last)) = &mut self.drag {
-            let name = command.name(began);
+            let name = command.name(&began.first.1);
             *last = Some(command);
             name
         } else {
             let name = command.name(&old);
             self.before = Some(ghost);
-            self.history.push(Step { name: name.clone(), before: old, after: self.design().clone(), swaps: false });
+            self.note(&name, before);
             name
         };
         self.tell(&name);
-        Ok(())
-    }
-
-    /// Takes the last step back; does nothing if there is none.
-    ///
-    /// # Errors
-    /// [`SessionError`], which an undo list of checked designs never gives.
-    pub fn undo(&mut self) -> Result<(), SessionError> {
-        self.end_drag();
-        let Some(Step { name, before, swaps, .. }) = self.history.undo() else { return Ok(()) };
-        self.replace(before, swaps, &format!("Undo: {name}"))
-    }
-
-    /// Does the last undone step again; does nothing if there is none.
-    ///
-    /// # Errors
-    /// [`SessionError`], which an undo list of checked designs never gives.
-    pub fn redo(&mut self) -> Result<(), SessionError> {
-        self.end_drag();
-        let Some(Step { name, after, swaps, .. }) = self.history.redo() else { return Ok(()) };
-        self.replace(after, swaps, &format!("Redo: {name}"))
-    }
-
-    fn replace(&mut self, design: Design, swaps: bool, name: &str) -> Result<(), SessionError> {
-        if swaps {
-            return self.swap_to(design, name);
-        }
-        self.before = Some(self.first.change(design)?.1);
-        self.tell(name);
         Ok(())
     }
 

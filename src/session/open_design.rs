@@ -1,25 +1,19 @@
-//! One open design: its batch, the file it belongs to, and whether that file has it.
+//! One open design: its batch, and the file it belongs to.
 
 use super::SessionError;
-use super::saved::{Saved, drawn_id};
+use super::own_file::OwnFile;
+use super::saved::Saved;
 use crate::batch::{Batch, batch, batch_after};
 use crate::design::{Design, DesignError, DesignId};
-use crate::file::{DesignFile, Stamp, check_texts, stamp, write_safely};
+use crate::file::{DesignFile, stamp};
 use std::path::{Path, PathBuf};
 
 /// A design with its batch, and the file that it belongs to. A session holds one or two of them.
 #[derive(Clone, Debug)]
 pub struct OpenDesign {
     design: Design,
-    /// What tells it from every other design; nothing as long as it is only in a file that has none.
-    id: Option<DesignId>,
     batch: Batch,
-    /// The design as it was opened or last saved; nothing if it was never saved.
-    saved: Option<Design>,
-    /// Where it was opened from or saved to.
-    path: Option<PathBuf>,
-    /// The file as the maker last knew it; nothing if there was none.
-    seen: Option<Stamp>,
+    pub(super) file: OwnFile,
 }
 
 impl OpenDesign {
@@ -29,9 +23,11 @@ impl OpenDesign {
     /// # Errors
     /// [`DesignError`] if the design holds a number out of its range.
     pub(super) fn unchanged(design: Design, path: Option<PathBuf>) -> Result<Self, DesignError> {
-        let batch = batch(&design)?;
-        let id = path.is_none().then(drawn_id);
-        Ok(Self { saved: Some(design.clone()), design, id, batch, seen: path.as_deref().and_then(stamp), path })
+        let file = match path {
+            None => OwnFile::none(Some(design.clone())),
+            Some(path) => OwnFile::read(&DesignFile { id: None, design: design.clone() }, &path, stamp(&path)),
+        };
+        Self::with(file, design)
     }
 
     /// Opens a design that is in no file, so that closing it would lose it; it gets an id.
@@ -39,15 +35,7 @@ impl OpenDesign {
     /// # Errors
     /// As for [`OpenDesign::unchanged`].
     pub(super) fn never_saved(design: Design) -> Result<Self, DesignError> {
-        Ok(Self { saved: None, ..Self::unchanged(design, None)? })
-    }
-
-    /// Opens a design that was left behind; it keeps the id that it had.
-    ///
-    /// # Errors
-    /// As for [`OpenDesign::unchanged`].
-    pub(super) fn recovered(left: DesignFile) -> Result<Self, DesignError> {
-        Ok(Self { id: left.id, ..Self::never_saved(left.design)? })
+        Self::with(OwnFile::none(None), design)
     }
 
     /// Opens the design of a file.
@@ -57,13 +45,21 @@ impl OpenDesign {
     pub(super) fn of_file(path: &Path) -> Result<Self, SessionError> {
         // Stamped before it is read, so that a change between the two is noticed at the next saving.
         let seen = stamp(path);
-        let DesignFile { id, design } = DesignFile::read(path)?;
-        Ok(Self { id, seen, ..Self::unchanged(design, Some(path.to_owned()))? })
+        let read = DesignFile::read(path)?;
+        Ok(Self::with(OwnFile::read(&read, path, seen), read.design)?)
+    }
+
+    /// Opens a design that belongs to a known file.
+    ///
+    /// # Errors
+    /// As for [`OpenDesign::unchanged`].
+    pub(super) fn with(file: OwnFile, design: Design) -> Result<Self, DesignError> {
+        Ok(Self { batch: batch(&design)?, design, file })
     }
 
     /// Returns a copy that belongs to no file, and has its own id.
     pub(super) fn copy_without_file(&self) -> Self {
-        Self { saved: None, path: None, seen: None, id: Some(drawn_id()), ..self.clone() }
+        Self { file: OwnFile::none(None), ..self.clone() }
     }
 
     /// Returns the design.
@@ -75,7 +71,7 @@ impl OpenDesign {
     /// Returns what tells it from every other design; nothing if its file has no id yet.
     #[must_use]
     pub const fn id(&self) -> Option<DesignId> {
-        self.id
+        self.file.id
     }
 
     /// Returns everything that follows from it.
@@ -84,16 +80,22 @@ impl OpenDesign {
         &self.batch
     }
 
-    /// Returns the file that it belongs to.
+    /// Returns the file that it belongs to, from the root of the disk.
     #[must_use]
     pub fn path(&self) -> Option<&Path> {
-        self.path.as_deref()
+        self.file.path.as_deref()
     }
 
     /// Returns whether closing it loses something that is in no file.
     #[must_use]
     pub fn is_dirty(&self) -> bool {
-        self.saved.as_ref() != Some(&self.design)
+        self.file.saved.as_ref() != Some(&self.design)
+    }
+
+    /// Returns whether its file is another on the disk than the maker last knew, or gone.
+    #[must_use]
+    pub fn changed_on_disk(&self) -> bool {
+        self.file.changed_on_disk()
     }
 
     /// Returns itself if closing it loses something.
@@ -101,9 +103,9 @@ impl OpenDesign {
         self.is_dirty().then_some(self)
     }
 
-    /// Returns the text of its file.
-    pub(super) fn to_text(&self) -> String {
-        text_of(self.id, &self.design)
+    /// Returns its file as it would be written.
+    pub(super) fn to_file(&self) -> DesignFile {
+        DesignFile { id: self.file.id, design: self.design.clone() }
     }
 
     /// Puts a changed design in the place of this one, which keeps its file; the batch follows. Returns the design and the batch before.
@@ -115,38 +117,14 @@ impl OpenDesign {
         Ok((std::mem::replace(&mut self.design, design), std::mem::replace(&mut self.batch, batch)))
     }
 
-    /// Takes the design out of its file: the next save asks for a name, and cannot write over a file that belongs to another design.
-    pub(super) fn leave_file(&mut self) {
-        (self.saved, self.path, self.seen, self.id) = (None, None, None, Some(drawn_id()));
-    }
-
-    /// Saves the design, and keeps the last version of the file next to it.
+    /// Saves the design, and keeps the last version of the file next to it. What has not changed is not written again.
     ///
     /// A design that has an id keeps it in its own file. In another file it is another design, with a new id.
     ///
     /// # Errors
-    /// [`SessionError::ChangedOnDisk`] once for each time that somebody else wrote the file; [`SessionError::File`], also for a title or a
-    /// note that is too long to be kept whole. Nothing is lost either way.
+    /// [`SessionError::ChangedOnDisk`] if somebody else wrote its own file since; [`SessionError::File`], also for a title or a note that is
+    /// too long to be kept whole. Nothing is lost either way.
     pub(super) fn save(&mut self, path: &Path) -> Result<Saved, SessionError> {
-        check_texts(&self.design)?;
-        let now = stamp(path);
-        if self.path() == Some(path) && self.seen.is_some() && self.seen != now {
-            // Reported once; saving again writes over what is there now, but not over what is put there later.
-            self.seen = now;
-            return Err(SessionError::ChangedOnDisk { path: path.to_owned() });
-        }
-        let elsewhere = self.path.as_deref().is_some_and(|own| own != path);
-        let saved = if self.id.is_none() { Saved::NamedFirst } else { Saved::Named };
-        let id = self.id.filter(|_| !elsewhere).or_else(|| Some(drawn_id()));
-        write_safely(path, text_of(id, &self.design).as_bytes(), true)?;
-        self.id = id;
-        self.seen = stamp(path);
-        self.saved = Some(self.design.clone());
-        self.path = Some(path.to_owned());
-        Ok(saved)
+        self.file.save(&self.design, path)
     }
-}
-
-fn text_of(id: Option<DesignId>, design: &Design) -> String {
-    DesignFile { id, design: design.clone() }.to_text()
 }

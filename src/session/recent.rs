@@ -1,5 +1,6 @@
 //! Files opened or saved lately.
 
+use super::own_file::from_root;
 use crate::file::write_safely;
 use std::path::{Path, PathBuf};
 
@@ -27,8 +28,10 @@ impl Recent {
 
     /// Puts a file first, and keeps the list.
     pub fn note(&mut self, path: &Path) {
-        self.files.retain(|kept| kept != path);
-        self.files.insert(0, path.to_owned());
+        // From the root of the disk, for another day the program may start in another folder.
+        let path = from_root(path);
+        self.files.retain(|kept| *kept != path);
+        self.files.insert(0, path);
         self.files.truncate(MOST_KEPT);
         if let (Some(store), Ok(text)) = (&self.store, ron::to_string(&self.files)) {
             // A list that cannot be kept is no reason to trouble the maker.

@@ -10,6 +10,8 @@ pub enum Saved {
     Named,
     /// The design came from a file without an id, and now has its first one.
     NamedFirst,
+    /// The file held this design already, so it was not written again.
+    Unchanged,
 }
 
 impl Saved {
@@ -17,7 +19,7 @@ impl Saved {
     #[must_use]
     pub const fn notice(self) -> Option<&'static str> {
         match self {
-            Self::Named => None,
+            Self::Named | Self::Unchanged => None,
             Self::NamedFirst => Some(
                 "Saved. The design now has an id, and the events of its calendar go by it. A calendar that already holds its events may show them twice: delete the old ones there.",
             ),

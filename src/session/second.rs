@@ -1,13 +1,11 @@
 //! What a session does with a second design next to the first.
 
-use super::{Command, OpenDesign, Saved, Session, SessionError, Step, what_changed};
+use super::{Command, OpenDesign, Saved, Session, SessionError, what_changed};
 use crate::analysis::{Difference, DifferingChoice, compare, differing_choices, from_milk, same_vat_from};
-use crate::batch::Batch;
-use crate::design::{Design, MilkKind, field, lower_first};
-use crate::file::DesignFile;
+use crate::design::{MilkKind, field, lower_first};
 use std::path::Path;
 
-/// What the session does with a second design. Only what changes the first is on the undo list.
+/// What the session does with a second design; each is one step to undo.
 impl Session {
     /// Returns the second design, if there is one.
     #[must_use]
@@ -20,7 +18,8 @@ impl Session {
     /// # Errors
     /// [`SessionError`], which a checked design never gives.
     pub fn second_from_first(&mut self) -> Result<(), SessionError> {
-        self.second = Some(self.first.copy_without_file());
+        let copy = self.first.copy_without_file();
+        self.put_second("Compare with a copy of A", copy);
         "B is a copy of A. Change A and see what follows.".clone_into(&mut self.last_change);
         Ok(())
     }
@@ -30,8 +29,10 @@ impl Session {
     /// # Errors
     /// [`SessionError`], which a checked design never gives.
     pub fn second_from_milk(&mut self, kind: MilkKind) -> Result<(), SessionError> {
-        self.second = Some(OpenDesign::never_saved(from_milk(self.design(), kind))?);
-        self.last_change = format!("B is {}.", lower_first(&same_vat_from(kind)));
+        let other = OpenDesign::never_saved(from_milk(self.design(), kind))?;
+        let named = lower_first(&same_vat_from(kind));
+        self.put_second(&format!("Compare with {named}"), other);
+        self.last_change = format!("B is {named}.");
         Ok(())
     }
 
@@ -40,18 +41,20 @@ impl Session {
     /// # Errors
     /// [`SessionError`]; a second design that was there stays.
     pub fn second_from_file(&mut self, path: &Path) -> Result<(), SessionError> {
-        self.second = Some(OpenDesign::of_file(path)?);
+        let other = OpenDesign::of_file(path)?;
+        let name = path.file_name().unwrap_or(path.as_os_str()).to_string_lossy();
+        self.put_second(&format!("Compare with {name}"), other);
         self.last_change = format!("B is {}.", path.display());
         Ok(())
     }
 
-    /// Makes B a design that was never saved: a recovered one.
-    ///
-    /// # Errors
-    /// [`SessionError`] if the design holds a number out of its range.
-    pub fn second_recovered(&mut self, left: DesignFile) -> Result<(), SessionError> {
-        self.second = Some(OpenDesign::recovered(left)?);
-        Ok(())
+    fn put_second(&mut self, name: &str, second: OpenDesign) {
+        self.end_drag();
+        let before = self.both();
+        if let Some(old) = self.second.replace(second) {
+            self.put_away(old);
+        }
+        self.note(name, before);
     }
 
     /// Returns what is in no file: the first design and the second, each if it is so.
@@ -71,16 +74,15 @@ impl Session {
         Ok(Some(saved))
     }
 
-    /// Puts the second design away.
+    /// Closes the second design; one step to undo.
     pub fn drop_second(&mut self) {
-        if self.second.take().is_some() {
+        self.end_drag();
+        let before = self.both();
+        if let Some(old) = self.second.take() {
+            self.put_away(old);
+            self.note("Close B", before);
             "B is closed.".clone_into(&mut self.last_change);
         }
-    }
-
-    /// Takes the second design of another session over: opening another first design puts no second one away.
-    pub fn take_second_of(&mut self, other: &mut Self) {
-        self.second = other.second.take();
     }
 
     /// Puts the second design first and the first one second, each with its own file; one step to undo. Does nothing without a second.
@@ -89,10 +91,14 @@ impl Session {
     /// [`SessionError`], which checked designs never give.
     pub fn swap_second(&mut self) -> Result<(), SessionError> {
         self.end_drag();
-        let Some(old) = self.exchange() else { return Ok(()) };
-        let name = "Swap A and B".to_owned();
-        self.history.push(Step { name: name.clone(), before: old.design.clone(), after: self.design().clone(), swaps: true });
-        self.tell_swap(&name, &old);
+        let before = self.both();
+        let Some(second) = self.second.as_mut() else { return Ok(()) };
+        std::mem::swap(&mut self.first, second);
+        let name = "Swap A and B";
+        self.last_change = what_changed(name, Some(second.batch()), self.first.batch());
+        // The ghost would be drawn over the second design's curve.
+        self.before = None;
+        self.note(name, before);
         Ok(())
     }
 
@@ -108,19 +114,22 @@ impl Session {
         self.apply(Command::SetInput { key: field.key, value })
     }
 
-    /// Takes a choice of the first design over into the second. Does nothing without a second.
+    /// Takes a choice of the first design over into the second: one step to undo. Does nothing without a second.
     ///
     /// # Errors
     /// [`SessionError`] if there is no such input.
     pub fn copy_to_second(&mut self, key: &str) -> Result<(), SessionError> {
+        self.end_drag();
+        let before = self.both();
         let Some(second) = &mut self.second else { return Ok(()) };
         let field = field(key)?;
         let given = Command::SetInput { key: field.key, value: field.get(self.first.design()) };
-        let name = given.name(second.design());
+        let name = format!("B: {}", given.name(second.design()));
         let mut design = second.design().clone();
         given.apply(&mut design)?;
         second.change(design)?;
-        self.last_change = format!("B: {name}");
+        self.note(&name, before);
+        self.last_change = name;
         Ok(())
     }
 
@@ -134,38 +143,5 @@ impl Session {
     #[must_use]
     pub fn differences(&self) -> Vec<Difference> {
         self.second.as_ref().map(|second| compare(self.batch(), second.batch())).unwrap_or_default()
-    }
-
-    /// Takes a swap back, or does it again, so that the first design is this one.
-    ///
-    /// If the second design was put away or changed since, the first one belongs to no file any more: it must not be saved over another. A
-    /// changed second design is on no undo list, so it stays where it is.
-    pub(super) fn swap_to(&mut self, design: Design, name: &str) -> Result<(), SessionError> {
-        if self.second.is_none() {
-            self.second = Some(OpenDesign::never_saved(design.clone())?);
-        }
-        let old = if self.second.as_ref().is_some_and(|second| second.design() == &design) {
-            self.exchange()
-        } else {
-            self.first.leave_file();
-            Some(self.first.change(design)?.1)
-        };
-        if let Some(old) = old {
-            self.tell_swap(name, &old);
-        }
-        Ok(())
-    }
-
-    /// Exchanges the two, each with its file; returns what was the first one's batch, if there were two.
-    fn exchange(&mut self) -> Option<Batch> {
-        let second = self.second.as_mut()?;
-        std::mem::swap(&mut self.first, second);
-        Some(second.batch().clone())
-    }
-
-    /// Puts into words what a swap moved, and leaves no ghost: it would be drawn over the second design's curve.
-    fn tell_swap(&mut self, name: &str, old: &Batch) {
-        self.last_change = what_changed(name, Some(old), self.batch());
-        self.before = None;
     }
 }

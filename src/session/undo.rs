@@ -1,18 +1,25 @@
 //! The undo list.
 
-use crate::design::Design;
+use crate::design::{Design, DesignId};
+
+/// What is open: for A and for B, which open design it is and what it says.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Both {
+    /// A.
+    pub(super) first: (DesignId, Design),
+    /// B, if two are compared.
+    pub(super) second: Option<(DesignId, Design)>,
+}
 
 /// One step that can be undone.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Step {
     /// What the menu says of it.
     pub name: String,
-    /// The design before it.
-    pub before: Design,
-    /// The design after it.
-    pub after: Design,
-    /// Whether it exchanged the first design and the second.
-    pub swaps: bool,
+    /// What was open before it.
+    pub(super) before: Both,
+    /// What was open after it.
+    pub(super) after: Both,
 }
 
 /// What was done, and what was undone and can be done again.
@@ -32,6 +39,19 @@ impl History {
         self.done.push(step);
         if self.done.len() > STEPS_KEPT {
             self.done.remove(0);
+        }
+    }
+
+    /// Returns the last step that was done.
+    pub(super) fn last(&self) -> Option<&Step> {
+        self.done.last()
+    }
+
+    /// Makes the last two steps one.
+    pub(super) fn join_last(&mut self, name: &str) {
+        let (Some(last), Some(before_it)) = (self.done.pop(), self.done.pop()) else { return };
+        if before_it.before != last.after {
+            self.done.push(Step { name: name.to_owned(), before: before_it.before, after: last.after });
         }
     }
 

@@ -20,7 +20,9 @@ pub(in crate::ui) fn number_slider_ui(ui: &mut Ui, field: &'static Field, value:
     let marks = SliderMarks { default: Some(default), caution: caution_begins(field.key) };
     let words = SliderWords { label: field.label, value: format!("{} {}", trimmed(value), field.unit.symbol()) };
     let moved = slider_ui(ui, Limits { least, most, step, whole }, value, marks, &words);
-    let set = moved.to.map(|to| Ask::Do(Command::SetInput { key: field.key, value: Value::Number(to) }));
+    let by_hand = moved.response.is_pointer_button_down_on() || moved.ends;
+    let set = moved.to.map(|to| Command::SetInput { key: field.key, value: Value::Number(to) });
+    let set = set.map(if by_hand { Ask::Do } else { Ask::Nudge });
     let begins = moved.begins.then_some(Ask::BeginDrag);
     let ends = moved.ends.then_some(Ask::EndDrag);
     moved.response.on_hover_text(tip(field.label, field.help));

@@ -4,7 +4,7 @@ use crate::analysis::Goal;
 use crate::curve::CurveKey;
 use crate::design::{MilkKind, Stage};
 use crate::export::Paper;
-use crate::session::Command;
+use crate::session::{Command, LeftBehind, Which};
 use crate::ui::state::cut::CutView;
 use crate::ui::state::pages::{Page, PlanPart};
 use std::path::PathBuf;
@@ -14,6 +14,8 @@ use std::path::PathBuf;
 pub enum Ask {
     /// Do a command as one step.
     Do(Command),
+    /// Do a command that moves a choice a little: such moves in a row are one step.
+    Nudge(Command),
     /// A drag begins: what follows is one step.
     BeginDrag,
     /// The drag ends.
@@ -32,10 +34,16 @@ pub enum Ask {
     OpenFile(PathBuf),
     /// Open an example.
     OpenExample(usize),
+    /// List the unsaved work that was left behind.
+    ListLeft,
+    /// Open unsaved work that was left behind.
+    Recover(Box<LeftBehind>),
     /// Save where it was saved last.
     Save,
     /// Save somewhere else.
     SaveAs,
+    /// Settle a file that somebody else changed.
+    Changed(Which, OnDisk),
     /// Write the plan as PDF.
     ExportPlan,
     /// Write the week for a calendar.
@@ -70,6 +78,17 @@ pub enum Ask {
     Help,
     /// Something about the second design.
     Second(SecondAsk),
+}
+
+/// What is to be done about a file that somebody else changed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum OnDisk {
+    /// Take what is on the disk.
+    Reload,
+    /// Save under another name.
+    SaveAs,
+    /// Write over what is on the disk.
+    Overwrite,
 }
 
 /// Something that is asked about the second design.

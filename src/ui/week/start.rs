@@ -52,8 +52,12 @@ pub(in crate::ui) fn start_ui(
         let way = pointer - drag.pressed;
         moved_start(drag.from, track.minutes(way.x) + WALL_DAY_MIN * (way.y / DAY_DOWN).round() as i64)
     });
-    let to = dragged.or_else(|| stepped(ui, &response, start));
-    asks.extend(to.filter(|to| *to != start).map(|to| wished(design, Wish::StartAt(to))));
+    let stepped = stepped(ui, &response, start).filter(|_| dragged.is_none());
+    asks.extend(dragged.filter(|to| *to != start).map(|to| wished(design, Wish::StartAt(to))));
+    asks.extend(stepped.filter(|to| *to != start).map(|to| match wished(design, Wish::StartAt(to)) {
+        Ask::Do(command) => Ask::Nudge(command),
+        ask => ask,
+    }));
     if response.drag_stopped() && drag.take().is_some() {
         asks.push(Ask::EndDrag);
     }

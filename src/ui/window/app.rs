@@ -1,6 +1,6 @@
 //! The window on the desktop.
 
-use crate::session::{EXAMPLES, FaultLog, Recovery, Session};
+use crate::session::{EXAMPLES, FaultLog, Recovery, Session, copies_in};
 use crate::ui::widget::theme::install;
 use crate::ui::window::shell::Window;
 use std::cell::Cell;
@@ -64,6 +64,7 @@ pub fn run(file: Option<&Path>) -> Result<(), WindowError> {
     };
     let log = FaultLog::in_folder(&state);
     let recovery = Recovery::in_folder(&state);
+    let kept_in = recovery.folder().to_owned();
     // Without a display the toolkit panics in some places and returns an error in others; both are said in one sentence. Once the window is
     // there, a panic is a fault of the program and is noted.
     let normal: Hook = std::panic::take_hook().into();
@@ -74,7 +75,7 @@ pub fn run(file: Option<&Path>) -> Result<(), WindowError> {
         open.set(true);
         std::panic::set_hook(Box::new(noted.hook(move |panic: &PanicHookInfo<'_>| told(panic))));
         install(&context.egui_ctx);
-        let mut window = Window::with_folders(session, &config, &state);
+        let mut window = Window::with_recovery(session, &config, recovery);
         if let Some(problem) = problem {
             window.tell(problem);
         }
@@ -88,10 +89,7 @@ pub fn run(file: Option<&Path>) -> Result<(), WindowError> {
         Ok(Err(error)) => Err(WindowError::NoWindow(
             error.to_string().rsplit(": ").next().unwrap_or_default().trim_end_matches('.').trim_end_matches(')').to_owned(),
         )),
-        Err(_) if is_open.get() => Err(WindowError::Fault {
-            log: log.path().to_owned(),
-            copies: recovery.copies().into_iter().map(Path::to_owned).collect(),
-        }),
+        Err(_) if is_open.get() => Err(WindowError::Fault { log: log.path().to_owned(), copies: copies_in(&kept_in) }),
         Err(_) => Err(WindowError::NoWindow("the display could not be reached".to_owned())),
     }
 }

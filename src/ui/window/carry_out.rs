@@ -1,13 +1,13 @@
 //! Does what the parts of the window ask for.
 
 use crate::design::{Design, field};
-use crate::session::{Command, EXAMPLES, Session, SessionError};
+use crate::session::{Command, EXAMPLES, Session, SessionError, Which};
 use crate::ui::paper::jobs::PaperJobs;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::cut::station_cut;
 use crate::ui::state::view::View;
 use crate::ui::window::files::Purpose;
-use crate::ui::window::prompt::{Prompt, Which};
+use crate::ui::window::prompt::Prompt;
 use crate::ui::window::shell::Window;
 use egui::ViewportCommand;
 
@@ -15,18 +15,24 @@ impl Window {
     pub(super) fn carry_out(&mut self, ctx: &egui::Context, ask: Ask) {
         match ask {
             Ask::Do(command) => self.do_command(ctx, command),
+            Ask::Nudge(command) => {
+                let now_s = ctx.input(|input| input.time);
+                self.step(ctx, |session| session.nudge(command, now_s));
+            }
             Ask::BeginDrag => self.session.begin_drag(),
             Ask::EndDrag => self.session.end_drag(),
             Ask::GiveUpDrag => self.step(ctx, Session::give_up_drag),
             Ask::Undo => self.step(ctx, Session::undo),
             Ask::Redo => self.step(ctx, Session::redo),
-            Ask::New | Ask::Open | Ask::OpenFile(_) | Ask::OpenExample(_) | Ask::Quit => {
+            Ask::New | Ask::Open | Ask::OpenFile(_) | Ask::OpenExample(_) | Ask::Recover(_) | Ask::Quit => {
                 if self.session.is_dirty() {
                     self.prompt = Some(Prompt::Unsaved { which: Which::First, then: ask });
                 } else {
                     self.unless_second_is_lost(ctx, ask);
                 }
             }
+            Ask::ListLeft => self.list_left(),
+            Ask::Changed(which, how) => self.settle_changed(ctx, which, how),
             Ask::Save => self.save(ctx),
             Ask::SaveAs => self.ask_path(ctx, Purpose::Save),
             Ask::ExportPlan => self.ask_path(ctx, Purpose::Export),
@@ -71,6 +77,7 @@ impl Window {
                     self.replace(example.design().map_err(Into::into).and_then(|design| Ok(Session::open(design, None)?)));
                 }
             }
+            Ask::Recover(left) => self.recover(*left),
             Ask::Quit => {
                 self.leaving = true;
                 if let Some(recovery) = &mut self.recovery {
@@ -99,10 +106,9 @@ impl Window {
 
     pub(super) fn replace(&mut self, session: Result<Session, SessionError>) {
         match session {
-            Ok(mut session) => {
-                // The second design stays where it is.
-                session.take_second_of(&mut self.session);
+            Ok(session) => {
                 self.session = session;
+                self.changed = self.session.changed_on_disk();
                 self.refresh();
                 // Units, cut, part of the plan and paper are how the maker looks at any design.
                 let View { cut, plan_part, paper, units, .. } = self.view;

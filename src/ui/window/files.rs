@@ -36,6 +36,16 @@ impl Purpose {
             Self::ExportBoth => "Save A and B side by side as PDF",
         }
     }
+
+    /// Returns whether a file is written, so that one of that name would be lost.
+    pub(in crate::ui) const fn writes(self) -> bool {
+        !matches!(self, Self::Open | Self::OpenSecond)
+    }
+
+    /// Returns whether the last version of the file is kept beside it.
+    pub(in crate::ui) const fn keeps_last(self) -> bool {
+        matches!(self, Self::Save | Self::SaveSecond)
+    }
 }
 
 /// What came of a dialog.

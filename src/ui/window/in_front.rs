@@ -1,6 +1,9 @@
 //! What is in front of the window: the keys and the prompts.
 
-use crate::ui::window::prompt::{Reply, Which, keys_ui, prompt_ui};
+use crate::session::Which;
+use crate::ui::state::ask::Ask;
+use crate::ui::window::keys_list::keys_ui;
+use crate::ui::window::prompt::{Prompt, Reply, prompt_ui};
 use crate::ui::window::shell::Window;
 use std::path::PathBuf;
 
@@ -24,13 +27,15 @@ impl Window {
                     Which::Second => self.save_second(ctx),
                 }
             }
-            Reply::Recover(left) => self.recover(ctx, *left),
-            Reply::ForgetRecovery => {
-                if let Some(recovery) = &mut self.recovery {
-                    recovery.clear();
-                }
+            Reply::Recover(left) => self.carry_out(ctx, Ask::Recover(Box::new(left))),
+            Reply::Forget(left) => self.forget(left),
+            // It stays in the menu of files.
+            Reply::Later => {}
+            Reply::Replace(purpose, path) => self.use_path(ctx, purpose, path),
+            Reply::OtherName(purpose, path) => {
+                self.prompt = Some(Prompt::Path { purpose, text: path.to_string_lossy().into_owned() });
             }
-            Reply::Path(purpose, path) => self.with_path(ctx, purpose, PathBuf::from(path)),
+            Reply::Path(purpose, path) => self.with_path(ctx, purpose, PathBuf::from(path), false),
         }
     }
 }

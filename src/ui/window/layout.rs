@@ -13,7 +13,8 @@ use crate::ui::state::pages::Page;
 use crate::ui::state::view::View;
 use crate::ui::widget::room::Room;
 use crate::ui::widget::theme::Palette;
-use crate::ui::window::prompt::notice_ui;
+use crate::ui::window::changed_bar::changed_ui;
+use crate::ui::window::notice::notice_ui;
 use crate::ui::window::shell::{ONE_COLUMN, Window};
 use crate::ui::window::sources_page::sources_ui;
 use crate::ui::window::top_bar::top_bar_ui;
@@ -32,13 +33,17 @@ impl Window {
         let mut asks = Vec::new();
         let bar = Frame::new().fill(palette.panel).inner_margin(Margin::symmetric(12, 0));
         Panel::top("bar").exact_size(48.0).frame(bar).show(ui, |ui| {
-            asks.extend(top_bar_ui(ui, &mut self.view, &self.session, &self.recent));
+            asks.extend(top_bar_ui(ui, &mut self.view, &self.session, (&self.recent, !self.left.is_empty())));
         });
         if let Some(words) = self.notice.clone() {
             let closed = Panel::top("notice").frame(Frame::new()).show(ui, |ui| notice_ui(ui, &words)).inner;
             if closed {
                 self.notice = None;
             }
+        }
+        for which in self.changed.clone() {
+            let id = if which == crate::session::Which::First { "changed on disk" } else { "B changed on disk" };
+            asks.extend(Panel::top(id).frame(Frame::new()).show(ui, |ui| changed_ui(ui, &self.session, which)).inner);
         }
         let foot = Frame::new().fill(palette.panel).inner_margin(Margin::symmetric(foot::MARGIN.0, foot::MARGIN.1));
         let high = foot::height(ui, ui.available_width() < ONE_COLUMN, self.beside.is_some(), &self.session.last_change);

@@ -9,6 +9,10 @@ impl Window {
     /// Does what comes from keys, dialogs, the desktop and the clock; before each drawing.
     pub fn logic(&mut self, ctx: &egui::Context) {
         self.keep_appearance(ctx);
+        let comes_back = ctx.input(|input| input.events.contains(&egui::Event::WindowFocused(true)));
+        if comes_back {
+            self.changed = self.session.changed_on_disk();
+        }
         if self.prompt.is_none() {
             for ask in keys(ctx) {
                 self.carry_out(ctx, ask);

@@ -1,15 +1,14 @@
-//! What the window keeps on the disk: designs, plans, the recovery copy and its own appearance.
+//! What the window reads and writes on the disk: designs and plans.
 
 use crate::export::{WeekCalendarError, week_calendar};
 use crate::file::write_safely;
-use crate::session::{LeftBehind, Saved, Session};
+use crate::session::{Saved, Session, SessionError, Which, is_same_file};
 use crate::ui::paper::file_name::{file_name, with_ending};
-use crate::ui::widget::appearance;
+use crate::ui::state::ask::OnDisk;
 use crate::ui::window::files::{Answer, Purpose};
 use crate::ui::window::prompt::Prompt;
 use crate::ui::window::shell::Window;
 use std::path::{Path, PathBuf};
-use std::time::Duration;
 
 impl Window {
     pub(super) fn open(&mut self, path: &Path) {
@@ -28,16 +27,36 @@ impl Window {
     }
 
     pub(super) fn save_to(&mut self, ctx: &egui::Context, path: &Path) {
-        match self.session.save(path) {
+        let saved = self.session.save(path);
+        self.saved(ctx, Which::First, saved.map(Some));
+    }
+
+    /// Tells what came of saving, and does what waited for it.
+    pub(super) fn saved(&mut self, ctx: &egui::Context, which: Which, saved: Result<Option<Saved>, SessionError>) {
+        match saved {
             Ok(saved) => {
-                self.recent.note(path);
+                let path = self.session.one(which).and_then(|open| open.path()).map(Path::to_owned);
                 self.notice = None;
-                self.keep_copies();
-                self.session.last_change = format!("Saved as {}.", path.display());
-                if let Some(then) = self.after_save.take() {
-                    self.unless_second_is_lost(ctx, then);
+                self.changed = self.session.changed_on_disk();
+                if let Some(path) = path {
+                    self.recent.note(&path);
+                    self.session.last_change = told(which, saved, &path);
                 }
-                self.tell_of(saved);
+                self.keep_copies();
+                if let Some(then) = self.after_save.take() {
+                    match which {
+                        Which::First => self.unless_second_is_lost(ctx, then),
+                        Which::Second => self.settled(ctx, then),
+                    }
+                }
+                if let Some(words) = saved.and_then(Saved::notice) {
+                    self.tell(words.to_owned());
+                }
+            }
+            // The bar asks what is to be done.
+            Err(SessionError::ChangedOnDisk { .. }) => {
+                self.after_save = None;
+                self.changed = self.session.changed_on_disk();
             }
             Err(error) => {
                 self.after_save = None;
@@ -46,11 +65,17 @@ impl Window {
         }
     }
 
-    /// Says, once for each design, that the events of its calendar have new names.
-    pub(super) fn tell_of(&mut self, saved: Saved) {
-        if let Some(words) = saved.notice() {
-            self.tell(words.to_owned());
+    /// Settles a file that somebody else changed.
+    pub(super) fn settle_changed(&mut self, ctx: &egui::Context, which: Which, how: OnDisk) {
+        match how {
+            OnDisk::Reload => self.step(ctx, |session| session.reload(which)),
+            OnDisk::SaveAs => self.ask_path(ctx, if which == Which::First { Purpose::Save } else { Purpose::SaveSecond }),
+            OnDisk::Overwrite => {
+                let saved = self.session.overwrite(which);
+                self.saved(ctx, which, saved);
+            }
         }
+        self.changed = self.session.changed_on_disk();
     }
 
     pub(super) fn ask_path(&mut self, ctx: &egui::Context, purpose: Purpose) {
@@ -62,7 +87,7 @@ impl Window {
 
     pub(super) fn answered(&mut self, ctx: &egui::Context, answer: Answer) {
         match answer {
-            Answer::Path(purpose, path) => self.with_path(ctx, purpose, path),
+            Answer::Path(purpose, path) => self.with_path(ctx, purpose, path, true),
             Answer::Cancelled => self.after_save = None,
             Answer::NoDialog(purpose) => {
                 let text = self.suggested(purpose);
@@ -84,15 +109,38 @@ impl Window {
         }
     }
 
-    pub(super) fn with_path(&mut self, ctx: &egui::Context, purpose: Purpose, path: PathBuf) {
+    /// Uses a path that was chosen or typed, unless a file is there that would be written over: then it asks first.
+    ///
+    /// A dialog of the desktop asks for itself, but not about the ending that is put after the name here.
+    pub(super) fn with_path(&mut self, ctx: &egui::Context, purpose: Purpose, path: PathBuf, asked: bool) {
+        let named = match purpose {
+            Purpose::Open | Purpose::OpenSecond => path.clone(),
+            Purpose::Save | Purpose::SaveSecond => with_ending(path.clone(), ".ron", ".vat.ron"),
+            Purpose::Calendar => with_ending(path.clone(), ".ics", ".ics"),
+            Purpose::Export | Purpose::ExportBoth => with_ending(path.clone(), ".pdf", ".pdf"),
+        };
+        let own = match purpose {
+            Purpose::Save => self.session.path(),
+            Purpose::SaveSecond => self.session.second().and_then(|second| second.path()),
+            _ => None,
+        };
+        let is_own = own.is_some_and(|own| is_same_file(own, &named));
+        if purpose.writes() && named.exists() && !is_own && !(asked && named == path) {
+            self.prompt = Some(Prompt::Replace { purpose, path: named });
+        } else {
+            self.use_path(ctx, purpose, named);
+        }
+    }
+
+    pub(super) fn use_path(&mut self, ctx: &egui::Context, purpose: Purpose, path: PathBuf) {
         match purpose {
             Purpose::Open => self.open(&path),
             Purpose::OpenSecond => self.open_second(ctx, &path),
-            Purpose::SaveSecond => self.save_second_to(ctx, &with_ending(path, ".ron", ".vat.ron")),
-            Purpose::Save => self.save_to(ctx, &with_ending(path, ".ron", ".vat.ron")),
-            Purpose::Export => self.export(ctx, with_ending(path, ".pdf", ".pdf")),
-            Purpose::Calendar => self.export_calendar(&with_ending(path, ".ics", ".ics")),
-            Purpose::ExportBoth => self.export_both(ctx, with_ending(path, ".pdf", ".pdf")),
+            Purpose::SaveSecond => self.save_second_to(ctx, &path),
+            Purpose::Save => self.save_to(ctx, &path),
+            Purpose::Export => self.export(ctx, path),
+            Purpose::Calendar => self.export_calendar(&path),
+            Purpose::ExportBoth => self.export_both(ctx, path),
         }
     }
 
@@ -133,63 +181,15 @@ impl Window {
             Err(words) => self.tell(words),
         }
     }
+}
 
-    pub(super) fn keep_recovery(&mut self, ctx: &egui::Context) {
-        let now_s = ctx.input(|input| input.time);
-        let Some(recovery) = &mut self.recovery else { return };
-        let (first, second) = self.session.unsaved();
-        match recovery.write_if_due(first, second, now_s) {
-            Ok(()) => {
-                if let Some(wait_s) = recovery.due_in_s(now_s) {
-                    ctx.request_repaint_after(Duration::from_secs_f64(wait_s + 0.05));
-                }
-            }
-            Err(error) => self.tell(format!("No recovery copy can be kept: {error}")),
-        }
-    }
-
-    /// Notes that a design changed, so that its recovery copy becomes due.
-    pub(super) fn note_change(&mut self, ctx: &egui::Context) {
-        if let Some(recovery) = &mut self.recovery {
-            recovery.changed(ctx.input(|input| input.time));
-        }
-    }
-
-    /// Keeps the copies of what is not saved at once, and removes that of what was just saved.
-    pub(super) fn keep_copies(&mut self) {
-        let Some(recovery) = &mut self.recovery else { return };
-        let (first, second) = self.session.unsaved();
-        if let Err(error) = recovery.keep(first, second) {
-            self.tell(format!("No recovery copy can be kept: {error}"));
-        }
-    }
-
-    /// Keeps what is not saved while the program breaks down; what an earlier breakdown left and nobody has answered for yet stays.
-    pub(super) fn keep_in_a_fault(&mut self) {
-        let unanswered = matches!(self.prompt, Some(Prompt::Recover(_)));
-        if !unanswered && self.is_unsaved() {
-            self.keep_copies();
-        }
-    }
-
-    /// Opens what was left behind.
-    pub(super) fn recover(&mut self, ctx: &egui::Context, left: LeftBehind) {
-        if let Some(first) = left.first {
-            self.replace(Session::recovered(first).map_err(Into::into));
-        }
-        if let Some(second) = left.second {
-            self.with_second(ctx, |session| session.second_recovered(second));
-        }
-    }
-
-    /// Puts the kept appearance on once, and keeps it whenever it changes.
-    pub(super) fn keep_appearance(&mut self, ctx: &egui::Context) {
-        let Some((kept, put_on)) = &mut self.appearance else { return };
-        if *put_on {
-            kept.keep(appearance::now(ctx, self.view.units));
-        } else {
-            self.view.units = appearance::apply(ctx, kept.appearance());
-            *put_on = true;
-        }
+/// Returns what is said of a design that was saved.
+fn told(which: Which, saved: Option<Saved>, path: &Path) -> String {
+    let path = path.display();
+    match (which, saved) {
+        (Which::First, Some(Saved::Unchanged)) => format!("Nothing to save: {path} holds this design already."),
+        (Which::Second, Some(Saved::Unchanged)) => format!("Nothing to save: {path} holds B already."),
+        (Which::First, _) => format!("Saved as {path}."),
+        (Which::Second, _) => format!("B is saved as {path}."),
     }
 }

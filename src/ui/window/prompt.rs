@@ -1,22 +1,14 @@
-//! Questions that must be answered, and messages that must be seen.
+//! Questions that must be answered.
 
-use crate::session::LeftBehind;
+use crate::session::{LeftBehind, Which};
 use crate::ui::state::ask::Ask;
 use crate::ui::widget::focus::focus_ring;
-use crate::ui::widget::theme::{BODY, Palette, TITLE, bold};
+use crate::ui::widget::theme::{TITLE, bold};
 use crate::ui::widget::typed_box::select_all;
 use crate::ui::window::files::Purpose;
-use crate::ui::window::keys::KEYS;
+use crate::ui::window::recover_prompt::{Left, recover_ui};
 use egui::{Button, Key, RichText, Ui};
-
-/// One of the two designs.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(in crate::ui) enum Which {
-    /// The open one.
-    First,
-    /// The one beside it.
-    Second,
-}
+use std::path::PathBuf;
 
 /// A question in front of the window.
 #[derive(Clone, Debug, PartialEq)]
@@ -28,8 +20,15 @@ pub(in crate::ui) enum Prompt {
         /// What to do once that is settled.
         then: Ask,
     },
-    /// A recovery copy was left behind.
-    Recover(Box<LeftBehind>),
+    /// Unsaved work was left behind.
+    Recover(Vec<Left>),
+    /// A file of that name is there already.
+    Replace {
+        /// What would be written.
+        purpose: Purpose,
+        /// Where.
+        path: PathBuf,
+    },
     /// A path must be typed.
     Path {
         /// What for.
@@ -48,10 +47,16 @@ pub(in crate::ui) enum Reply {
     Discard(Which, Ask),
     /// Leave everything as it is.
     Cancel,
-    /// Open the recovery copy.
-    Recover(Box<LeftBehind>),
-    /// Give the recovery copy up.
-    ForgetRecovery,
+    /// Open what was left behind.
+    Recover(LeftBehind),
+    /// Give up what was left behind.
+    Forget(LeftBehind),
+    /// Answer for what was left behind another time.
+    Later,
+    /// Write over the file that is there.
+    Replace(Purpose, PathBuf),
+    /// Choose another name than this.
+    OtherName(Purpose, PathBuf),
     /// Use this path.
     Path(Purpose, String),
 }
@@ -87,18 +92,24 @@ pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> Opti
                     }
                 });
             }
-            Prompt::Recover(left) => {
-                heading(ui, "Recover unsaved work?");
-                let (copy, titles) =
-                    (if left.first.is_some() && left.second.is_some() { "Copies were" } else { "A copy was" }, left.titles());
-                ui.label(format!("Last time the program ended before {titles} could be saved. {copy} kept."));
+            Prompt::Recover(left) => reply = recover_ui(ui, left),
+            Prompt::Replace { purpose, path } => {
+                heading(ui, "Replace the file that is there?");
+                ui.label(format!(
+                    "{} exists already.{}",
+                    path.display(),
+                    if purpose.keeps_last() { " Its last version is kept beside it, with the ending .bak." } else { "" }
+                ));
                 ui.add_space(10.0);
                 ui.horizontal(|ui| {
-                    if choice(ui, "Recover") {
-                        reply = Some(Reply::Recover(left.clone()));
+                    if choice(ui, "Replace") {
+                        reply = Some(Reply::Replace(*purpose, path.clone()));
                     }
-                    if choice(ui, "Discard") {
-                        reply = Some(Reply::ForgetRecovery);
+                    if choice(ui, "Choose another name") {
+                        reply = Some(Reply::OtherName(*purpose, path.clone()));
+                    }
+                    if choice(ui, "Cancel") {
+                        reply = Some(Reply::Cancel);
                     }
                 });
             }
@@ -127,72 +138,22 @@ pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> Opti
             }
         }
     });
-    let given_up = modal.should_close() && !matches!(prompt, Prompt::Recover(_));
-    reply.or_else(|| given_up.then_some(Reply::Cancel))
+    let given_up = modal.should_close().then(|| if matches!(prompt, Prompt::Recover(_)) { Reply::Later } else { Reply::Cancel });
+    reply.or(given_up)
 }
 
 /// Returns the frame of what is in front of the window.
-fn front(ctx: &egui::Context) -> egui::Frame {
+pub(in crate::ui) fn front(ctx: &egui::Context) -> egui::Frame {
     egui::Frame::popup(&ctx.global_style()).inner_margin(20).corner_radius(10)
 }
 
-fn heading(ui: &mut Ui, words: &str) {
+pub(in crate::ui) fn heading(ui: &mut Ui, words: &str) {
     ui.label(RichText::new(words).font(bold(TITLE)));
     ui.add_space(4.0);
 }
 
-fn choice(ui: &mut Ui, words: &str) -> bool {
+pub(in crate::ui) fn choice(ui: &mut Ui, words: &str) -> bool {
     let response = ui.add(Button::new(words).min_size(egui::vec2(96.0, 32.0)));
     focus_ring(ui, &response);
     response.clicked()
-}
-
-/// Draws the list of keys; returns whether it is to be closed.
-pub(in crate::ui) fn keys_ui(ctx: &egui::Context) -> bool {
-    let mut close = false;
-    let modal = egui::Modal::new(egui::Id::unique("keys")).frame(front(ctx)).show(ctx, |ui| {
-        ui.set_max_width(460.0);
-        heading(ui, "Keyboard shortcuts");
-        egui::Grid::new("keys").spacing(egui::vec2(24.0, 6.0)).show(ui, |ui| {
-            for (shortcut, words, _) in &KEYS {
-                ui.label(RichText::new(ui.ctx().format_shortcut(shortcut)).font(bold(BODY)));
-                ui.label(*words);
-                ui.end_row();
-            }
-            for (key, words) in [
-                ("Arrows", "One step of the focused slider"),
-                ("Page up, down", "Ten steps"),
-                ("Home, End", "Minimum, maximum"),
-                ("Escape", "Keep the old value"),
-            ] {
-                ui.label(RichText::new(key).font(bold(BODY)));
-                ui.label(words);
-                ui.end_row();
-            }
-        });
-        ui.add_space(8.0);
-        close = choice(ui, "Close");
-    });
-    close || modal.should_close()
-}
-
-/// Draws a message that something went wrong; returns whether it is to be closed.
-pub(in crate::ui) fn notice_ui(ui: &mut Ui, words: &str) -> bool {
-    let palette = Palette::of(ui);
-    let (text, fill) = (palette.stop_text, palette.stop_fill);
-    egui::Frame::new()
-        .fill(fill)
-        .inner_margin(10)
-        .show(ui, |ui| {
-            ui.horizontal_wrapped(|ui| {
-                ui.set_width(ui.available_width());
-                ui.label(RichText::new(words).color(text));
-                let button = Button::new(RichText::new("Close message").color(text))
-                    .fill(egui::Color32::TRANSPARENT)
-                    .stroke(egui::Stroke::new(1.0, text));
-                ui.add(button).clicked()
-            })
-            .inner
-        })
-        .inner
 }

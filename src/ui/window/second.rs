@@ -1,11 +1,11 @@
 //! What the window does about the second design.
 
-use crate::session::{Session, SessionError};
+use crate::session::{Session, SessionError, Which};
 use crate::ui::results::beside::Beside;
 use crate::ui::results::shown::Shown;
 use crate::ui::state::ask::{Ask, SecondAsk};
 use crate::ui::window::files::Purpose;
-use crate::ui::window::prompt::{Prompt, Which};
+use crate::ui::window::prompt::Prompt;
 use crate::ui::window::shell::Window;
 use std::path::Path;
 
@@ -41,8 +41,7 @@ impl Window {
 
     /// Does what would lose the second design, or asks about it first.
     pub(super) fn unless_second_is_lost(&mut self, ctx: &egui::Context, ask: Ask) {
-        let loses = matches!(ask, Ask::Second(_) | Ask::Quit);
-        if loses && self.second_is_dirty() {
+        if self.second_is_dirty() {
             self.prompt = Some(Prompt::Unsaved { which: Which::Second, then: ask });
         } else {
             self.settled(ctx, ask);
@@ -78,23 +77,8 @@ impl Window {
     }
 
     pub(super) fn save_second_to(&mut self, ctx: &egui::Context, path: &Path) {
-        match self.session.save_second(path) {
-            Ok(saved) => {
-                self.recent.note(path);
-                self.notice = None;
-                self.keep_copies();
-                if let Some(then) = self.after_save.take() {
-                    self.settled(ctx, then);
-                }
-                if let Some(saved) = saved {
-                    self.tell_of(saved);
-                }
-            }
-            Err(error) => {
-                self.after_save = None;
-                self.tell(error.to_string());
-            }
-        }
+        let saved = self.session.save_second(path);
+        self.saved(ctx, Which::Second, saved);
     }
 
     /// Does something to the second design alone: the first one stays as it is.

@@ -1,6 +1,6 @@
 //! The window: lays its parts out, collects what they ask for, and has the session do it.
 
-use crate::session::{KeptAppearance, Recent, Recovery, Session, WallClock};
+use crate::session::{KeptAppearance, Recent, Recovery, Session, WallClock, Which};
 use crate::ui::paper::jobs::PaperJobs;
 use crate::ui::results::beside::Beside;
 use crate::ui::results::shown::Shown;
@@ -10,6 +10,7 @@ use crate::ui::week::kept::KeptWeek;
 use crate::ui::window::background::BackgroundWork;
 use crate::ui::window::files::Dialogs;
 use crate::ui::window::prompt::Prompt;
+use crate::ui::window::recover_prompt::Left;
 use std::path::Path;
 
 /// Width below which everything stands in one column.
@@ -25,6 +26,10 @@ pub struct Window {
     pub clock: WallClock,
     pub(super) recent: Recent,
     pub(super) recovery: Option<Recovery>,
+    /// Unsaved work of programs that ended badly, not settled yet.
+    pub(super) left: Vec<Left>,
+    /// The designs whose file somebody else changed.
+    pub(super) changed: Vec<Which>,
     /// Where the appearance is kept, and whether it was put on already.
     pub(super) appearance: Option<(KeptAppearance, bool)>,
     pub(super) dialogs: Dialogs,
@@ -58,6 +63,8 @@ impl Window {
             clock,
             recent: Recent::default(),
             recovery: None,
+            left: Vec::new(),
+            changed: Vec::new(),
             appearance: None,
             dialogs,
             paper_jobs: PaperJobs::without_viewer(),
@@ -73,21 +80,29 @@ impl Window {
         }
     }
 
-    /// Returns a window that keeps its lists and its recovery copy in these folders.
+    /// Returns a window that keeps its lists and its recovery copies in these folders.
     #[must_use]
     pub fn with_folders(session: Session, config: &Path, state: &Path) -> Self {
-        let recovery = Recovery::in_folder(state);
-        let prompt = recovery.left_behind().map(|left| Prompt::Recover(Box::new(left)));
-        Self {
+        Self::with_recovery(session, config, Recovery::in_folder(state))
+    }
+
+    /// Returns a window that keeps its lists in a folder and its recovery copies as given.
+    #[must_use]
+    pub fn with_recovery(session: Session, config: &Path, recovery: Recovery) -> Self {
+        let clock = WallClock::Computer;
+        let left = recovery.left_behind().into_iter().map(|work| Left::of(work, &clock)).collect();
+        let mut window = Self {
             recent: Recent::in_folder(config),
             recovery: Some(recovery),
+            left,
             appearance: Some((KeptAppearance::in_folder(config), false)),
-            prompt,
             dialogs: Dialogs::default(),
             paper_jobs: PaperJobs::default(),
             background: BackgroundWork::with_spread(),
-            ..Self::plain(session, WallClock::Computer)
-        }
+            ..Self::plain(session, clock)
+        };
+        window.list_left();
+        window
     }
 
     /// Shows a message.

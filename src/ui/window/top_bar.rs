@@ -14,10 +14,12 @@ use egui::{Align, Button, Key, Layout, RichText, Role, Sense, ThemePreference, U
 const COMPARE: &str = "Compare";
 
 /// Draws the bar and returns what is asked for.
-pub(in crate::ui) fn top_bar_ui(ui: &mut Ui, view: &mut View, session: &Session, recent: &Recent) -> Vec<Ask> {
+///
+/// `files`: those opened lately, and whether unsaved work was left behind
+pub(in crate::ui) fn top_bar_ui(ui: &mut Ui, view: &mut View, session: &Session, files: (&Recent, bool)) -> Vec<Ask> {
     let mut asks = Vec::new();
     ui.horizontal_centered(|ui| {
-        file_menu(ui, recent, &mut asks);
+        file_menu(ui, files, &mut asks);
         change_menu(ui, session, &mut asks);
         second_menu(ui, session, &mut asks);
         look_menu(ui, view, &mut asks);
@@ -32,7 +34,7 @@ pub(in crate::ui) fn top_bar_ui(ui: &mut Ui, view: &mut View, session: &Session,
     asks
 }
 
-fn file_menu(ui: &mut Ui, recent: &Recent, asks: &mut Vec<Ask>) {
+fn file_menu(ui: &mut Ui, (recent, left): (&Recent, bool), asks: &mut Vec<Ask>) {
     ui.menu_button("File", |ui| {
         entry(ui, "New", Some(&Ask::New), Ask::New, asks);
         entry(ui, "Open…", Some(&Ask::Open), Ask::Open, asks);
@@ -45,9 +47,16 @@ fn file_menu(ui: &mut Ui, recent: &Recent, asks: &mut Vec<Ask>) {
             ui.menu_button("Open recent", |ui| {
                 for path in &recent.files {
                     let name = path.file_name().map_or_else(String::new, |name| name.to_string_lossy().into_owned());
-                    entry(ui, &name, None, Ask::OpenFile(path.clone()), asks);
+                    let is_there = path.exists();
+                    let shown =
+                        ui.add_enabled_ui(is_there, |ui| entry(ui, &name, None, Ask::OpenFile(path.clone()), asks)).response;
+                    let folder = path.parent().unwrap_or(path).display();
+                    shown.on_hover_text(if is_there { format!("in {folder}") } else { format!("not in {folder} any more") });
                 }
             });
+        }
+        if left {
+            entry(ui, "Recover unsaved work…", None, Ask::ListLeft, asks);
         }
         ui.separator();
         entry(ui, "Save", Some(&Ask::Save), Ask::Save, asks);
