@@ -10,7 +10,7 @@ use crate::design::DesignId;
 use crate::export::{
     ExportError, Format, Paper, WeekCalendarError, curve_csv, curve_png, curve_svg, figures_csv, json, pdf, text, week_calendar,
 };
-use crate::file::{DesignFile, write_safely};
+use crate::file::{DesignFile, is_pipe_or_device, write_safely};
 use crate::plan::{Now, kitchen_week};
 use crate::report::plan_at;
 use std::io::Write;
@@ -49,7 +49,9 @@ pub(super) fn run(options: &DesignOptions, wanted: &Wanted<'_>, words: &mut dyn 
         Some(error) if error.ending() == Ending::BadArguments => return Err(error),
         no_week => no_week,
     };
-    let bytes = bytes(job, &batch, id, &now)?;
+    // What the last file has and this week has not is cancelled.
+    let before = if is_pipe_or_device(wanted.to) { Vec::new() } else { std::fs::read(wanted.to).unwrap_or_default() };
+    let bytes = bytes(job, &batch, id, &now, &before)?;
     write_safely(wanted.to, &bytes, false)?;
     writeln!(words, "wrote {}", wanted.to.display())?;
     if matches!(job, Job::Calendar) && id.is_none() {
@@ -102,11 +104,11 @@ fn curves() -> String {
     CurveKey::ALL.map(CurveKey::key).join(", ")
 }
 
-fn bytes(job: Job, batch: &Batch, id: Option<DesignId>, now: &Now) -> Result<Vec<u8>, CliError> {
+fn bytes(job: Job, batch: &Batch, id: Option<DesignId>, now: &Now, before: &[u8]) -> Result<Vec<u8>, CliError> {
     Ok(match job {
         Job::PlanPdf(paper) => pdf(&plan_at(batch, now), paper)?,
         Job::PlanText => text(&plan_at(batch, now)).into_bytes(),
-        Job::Calendar => week_calendar(batch, id, now)?,
+        Job::Calendar => week_calendar(batch, id, now, before)?,
         Job::FiguresCsv => figures_csv(batch)?,
         Job::FiguresJson => json(batch).into_bytes(),
         Job::Curve(key, write) => write(&curve(batch, key), &cautions(batch))?,

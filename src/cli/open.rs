@@ -4,6 +4,7 @@ use super::ending::CliError;
 use super::options::DesignOptions;
 use crate::design::{Design, DesignError, Field};
 use crate::file::{self, DesignFile};
+use crate::session::clear_note_of_example;
 use std::io::Read;
 use std::path::{Path, PathBuf};
 
@@ -25,6 +26,9 @@ pub(super) fn design_file(options: &DesignOptions) -> Result<DesignFile, CliErro
         let field = crate::design::field(key)?;
         let value = field.read(text)?;
         field.set(&mut file.design, value)?;
+    }
+    if !options.set.is_empty() {
+        clear_note_of_example(&mut file.design);
     }
     Ok(file)
 }

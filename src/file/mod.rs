@@ -1,10 +1,12 @@
 //! Save files: frozen types per format, errors that help, writing without loss.
 
+mod alike;
 mod design_file;
 mod error;
 mod frozen;
 mod read;
 mod stamp;
+mod temporary;
 mod texts;
 mod v1;
 mod v2;
@@ -18,4 +20,4 @@ pub use error::FileError;
 pub use read::{MOST_BYTES, from_text, read, to_text};
 pub use stamp::{Stamp, stamp};
 pub use texts::check_texts;
-pub use write::write_safely;
+pub use write::{is_pipe_or_device, write_safely};

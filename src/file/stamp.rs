@@ -1,6 +1,6 @@
 //! Whether a file changed on the disk since it was opened.
 
-use super::MOST_BYTES;
+use super::{MOST_BYTES, is_pipe_or_device};
 use std::hash::{DefaultHasher, Hasher};
 use std::io::Read;
 use std::path::Path;
@@ -35,6 +35,10 @@ impl Stamp {
 /// No design is larger than [`MOST_BYTES`], so no more than that is hashed; a change beyond it is seen by the size.
 #[must_use]
 pub fn stamp(path: &Path) -> Option<Stamp> {
+    // A pipe would keep us waiting for somebody to write into it.
+    if is_pipe_or_device(path) {
+        return None;
+    }
     let file = std::fs::File::open(path).ok()?;
     let bytes = file.metadata().ok()?.len();
     let mut content = Vec::new();

@@ -2,6 +2,7 @@
 
 use crate::design::Design;
 use crate::file::{self, FileError};
+use std::sync::OnceLock;
 
 /// One example.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -45,5 +46,20 @@ impl Example {
     /// ```
     pub fn design(&self) -> Result<Design, FileError> {
         file::from_text(self.text)
+    }
+}
+
+/// Returns whether a note is that of an example: it tells of the example's numbers, and is wrong once they are changed.
+#[must_use]
+pub fn is_note_of_example(note: &str) -> bool {
+    static NOTES: OnceLock<Vec<String>> = OnceLock::new();
+    let notes = NOTES.get_or_init(|| EXAMPLES.iter().filter_map(|example| Some(example.design().ok()?.note)).collect());
+    !note.is_empty() && notes.iter().any(|of_example| of_example == note)
+}
+
+/// Clears the note of a design that was made from an example.
+pub fn clear_note_of_example(design: &mut Design) {
+    if is_note_of_example(&design.note) {
+        design.note.clear();
     }
 }

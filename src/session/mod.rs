@@ -30,7 +30,7 @@ pub use change::what_changed;
 pub use command::Command;
 pub use draws::{Work, cores, spread};
 pub use error::SessionError;
-pub use examples::{EXAMPLES, Example};
+pub use examples::{EXAMPLES, Example, clear_note_of_example, is_note_of_example};
 pub use fault::FaultLog;
 pub use jobs::{Sensitivity, SensitivityJob, SpreadJob};
 pub use left_behind::{LeftBehind, LeftFile};

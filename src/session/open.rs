@@ -1,5 +1,6 @@
 //! The session: the open design, what was done to it, and the second design next to it.
 
+use super::clear_note_of_example;
 use super::own_file::OwnFile;
 use super::steps::Nudge;
 use super::undo::Both;
@@ -160,6 +161,9 @@ impl Session {
         command.apply(&mut design)?;
         if &design == self.design() {
             return Ok(());
+        }
+        if matches!(command, Command::SetInput { .. } | Command::ResetStage(_)) {
+            clear_note_of_example(&mut design);
         }
         let before = self.both();
         let (old, ghost) = self.first.change(design)?;

@@ -5,7 +5,7 @@ use super::own_file::OwnFile;
 use super::saved::Saved;
 use crate::batch::{Batch, batch, batch_after};
 use crate::design::{Design, DesignError, DesignId};
-use crate::file::{DesignFile, stamp};
+use crate::file::{DesignFile, FileError, is_pipe_or_device, stamp};
 use std::path::{Path, PathBuf};
 
 /// A design with its batch, and the file that it belongs to. A session holds one or two of them.
@@ -43,6 +43,10 @@ impl OpenDesign {
     /// # Errors
     /// [`SessionError`]; the file is left as it is.
     pub(super) fn of_file(path: &Path) -> Result<Self, SessionError> {
+        if is_pipe_or_device(path) {
+            let cause = std::io::Error::other("this is a pipe or a device, not a file");
+            return Err(FileError::Unreadable { path: path.to_owned(), cause }.into());
+        }
         // Stamped before it is read, so that a change between the two is noticed at the next saving.
         let seen = stamp(path);
         let read = DesignFile::read(path)?;
@@ -96,11 +100,6 @@ impl OpenDesign {
     #[must_use]
     pub fn changed_on_disk(&self) -> bool {
         self.file.changed_on_disk()
-    }
-
-    /// Returns itself if closing it loses something.
-    pub(super) fn unsaved(&self) -> Option<&Self> {
-        self.is_dirty().then_some(self)
     }
 
     /// Returns its file as it would be written.

@@ -1,6 +1,6 @@
 //! What a session does with a second design next to the first.
 
-use super::{Command, OpenDesign, Saved, Session, SessionError, what_changed};
+use super::{Command, OpenDesign, Saved, Session, SessionError, clear_note_of_example, what_changed};
 use crate::analysis::{Difference, DifferingChoice, compare, differing_choices, from_milk, same_vat_from};
 use crate::design::{MilkKind, field, lower_first};
 use std::path::Path;
@@ -29,7 +29,9 @@ impl Session {
     /// # Errors
     /// [`SessionError`], which a checked design never gives.
     pub fn second_from_milk(&mut self, kind: MilkKind) -> Result<(), SessionError> {
-        let other = OpenDesign::never_saved(from_milk(self.design(), kind))?;
+        let mut design = from_milk(self.design(), kind);
+        clear_note_of_example(&mut design);
+        let other = OpenDesign::never_saved(design)?;
         let named = lower_first(&same_vat_from(kind));
         self.put_second(&format!("Compare with {named}"), other);
         self.last_change = format!("B is {named}.");
@@ -55,12 +57,6 @@ impl Session {
             self.put_away(old);
         }
         self.note(name, before);
-    }
-
-    /// Returns what is in no file: the first design and the second, each if it is so.
-    #[must_use]
-    pub fn unsaved(&self) -> (Option<&OpenDesign>, Option<&OpenDesign>) {
-        (self.first.unsaved(), self.second.as_ref().and_then(OpenDesign::unsaved))
     }
 
     /// Saves the second design; the first one and its file stay as they are. Does nothing and returns nothing without a second.
@@ -127,6 +123,7 @@ impl Session {
         let name = format!("B: {}", given.name(second.design()));
         let mut design = second.design().clone();
         given.apply(&mut design)?;
+        clear_note_of_example(&mut design);
         second.change(design)?;
         self.note(&name, before);
         self.last_change = name;

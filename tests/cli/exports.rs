@@ -54,7 +54,7 @@ fn a_calendar_is_that_of_the_library_for_the_wish_on_the_command_line() {
     let batch = batch(&design).unwrap();
     let week = kitchen_week(&batch, &now).unwrap().unwrap();
     let written = std::fs::read(folder.path().join("week.ics")).unwrap();
-    assert!(written == calendar(&week, &design.title, None, &cautions(&batch), &now).unwrap());
+    assert!(written == calendar(&week, &design.title, None, &cautions(&batch), &now, &[]).unwrap());
     // A stage that fails leaves the tasks before it.
     let failing = [&when[..], &["--set", "mould_count=1"]].concat();
     assert_eq!(export(folder.path(), "part.ics", &failing).code, 1);
@@ -81,7 +81,7 @@ fn a_calendar_goes_by_the_id_and_without_one_says_what_will_change() {
         let now = Now { at: date(2031, 5, 6).at(8, 0, 0, 0), zone: TimeZone::UTC };
         let batch = batch(&design).unwrap();
         let week = kitchen_week(&batch, &now).unwrap().unwrap();
-        assert!(std::fs::read(&to).unwrap() == calendar(&week, "", id, &cautions(&batch), &now).unwrap(), "{name}");
+        assert!(std::fs::read(&to).unwrap() == calendar(&week, "", id, &cautions(&batch), &now, &[]).unwrap(), "{name}");
     }
 }
 

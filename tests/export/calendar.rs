@@ -1,4 +1,4 @@
-//! The calendar file, read back by the crate `ical`, which shares nothing with the one that writes it. Dates, titles and hours are invented.
+//! The calendar file, read back by the crate `ical`, which writes nothing of it. Dates, titles and hours are invented.
 //!
 //! Sections are those of RFC 5545.
 
@@ -50,7 +50,7 @@ fn warned() -> Vec<Caution> {
 }
 
 fn written(week: &KitchenWeek, title: &str) -> String {
-    String::from_utf8(calendar(week, title, None, &warned(), &now()).unwrap()).unwrap()
+    String::from_utf8(calendar(week, title, None, &warned(), &now(), &[]).unwrap()).unwrap()
 }
 
 /// Returns the only calendar of a file.
@@ -231,13 +231,13 @@ fn a_plan_to_another_time_moves_the_same_events_and_is_a_later_revision() {
     // Made a day later: 1440 minutes more.
     let tomorrow = Now { at: now().at.checked_add(1.day()).unwrap(), ..now() };
     let revision = |now: &Now| {
-        let read = read(&String::from_utf8(calendar(&week, TITLE, None, &warned(), now).unwrap()).unwrap());
+        let read = read(&String::from_utf8(calendar(&week, TITLE, None, &warned(), now, &[]).unwrap()).unwrap());
         value(&read.events[0], "SEQUENCE").unwrap().parse::<u32>().unwrap()
     };
     assert_eq!(revision(&tomorrow) - revision(&now()), 1440);
     assert_eq!(
-        calendar(&week, TITLE, None, &warned(), &now()),
-        calendar(&week, TITLE, None, &warned(), &now()),
+        calendar(&week, TITLE, None, &warned(), &now(), &[]),
+        calendar(&week, TITLE, None, &warned(), &now(), &[]),
         "the same plan is the same file"
     );
 }
@@ -255,7 +255,7 @@ fn a_design_with_an_id_names_its_events_by_it_whatever_its_title() {
     let week = planned(&starting(friday(15)));
     let id = DesignId::read("5b0f6a4e-3c1d-4f7a-9d2e-8a61c70b94f3").unwrap();
     let names = |title: &str, id: Option<DesignId>| -> Vec<String> {
-        let read = read(&String::from_utf8(calendar(&week, title, id, &warned(), &now()).unwrap()).unwrap());
+        let read = read(&String::from_utf8(calendar(&week, title, id, &warned(), &now(), &[]).unwrap()).unwrap());
         read.events.iter().map(|event| value(event, "UID").unwrap()).collect()
     };
     assert_eq!(names(TITLE, Some(id)), names("Another title", Some(id)));
@@ -271,7 +271,7 @@ fn a_design_with_an_id_names_its_events_by_it_whatever_its_title() {
 #[test]
 fn the_stamp_is_the_time_of_the_plan_in_utc() {
     let ahead = Now { at: friday(1), zone: TimeZone::fixed(jiff::tz::offset(2)) };
-    let bytes = calendar(&planned(&starting(friday(15))), TITLE, None, &warned(), &ahead).unwrap();
+    let bytes = calendar(&planned(&starting(friday(15))), TITLE, None, &warned(), &ahead, &[]).unwrap();
     let read = read(&String::from_utf8(bytes).unwrap());
     assert!(read.events.iter().all(|event| value(event, "DTSTAMP").unwrap() == "20310508T230000Z"), "3.8.7.2");
 }
@@ -305,7 +305,7 @@ fn a_title_cannot_smuggle_anything_into_the_file() {
 #[test]
 fn a_year_that_the_file_cannot_hold_is_refused() {
     let past = date(-5, 5, 9).at(15, 0, 0, 0);
-    let error = calendar(&one_task(task(past, past, 0)), TITLE, None, &warned(), &now()).unwrap_err();
+    let error = calendar(&one_task(task(past, past, 0)), TITLE, None, &warned(), &now(), &[]).unwrap_err();
     assert!(matches!(error, ExportError::Calendar { .. }) && error.to_string().contains("four digits"), "{error}");
 }
 
@@ -339,4 +339,46 @@ proptest! {
             check(&week, &design.title);
         }
     }
+}
+
+/// Names of the events of a file by their key, and whether each is cancelled.
+fn events(text: &str) -> std::collections::BTreeMap<String, (String, bool)> {
+    let of = |event: &IcalEvent| {
+        let value = |name: &str| event.get_property(name).and_then(|property| property.value.clone());
+        (value("X-VATSKETCH-TASK").unwrap(), (value("UID").unwrap(), value("STATUS").as_deref() == Some("CANCELLED")))
+    };
+    read(text).events.iter().map(of).collect()
+}
+
+/// RFC 5545, 3.8.1.11: an event that does not take place is CANCELLED; 3.8.7.4: under the same UID, with a higher SEQUENCE.
+#[test]
+fn a_plan_with_fewer_turns_cancels_the_events_that_are_gone() {
+    let id = Some(DesignId::from_random_bits(0x11));
+    let write = |turns: f64, now: &Now, id: Option<DesignId>, before: &str| {
+        let mut design = starting(friday(15));
+        design.set("turn_count", Value::Number(turns)).unwrap();
+        String::from_utf8(calendar(&planned_at(&design, now), TITLE, id, &warned(), now, before.as_bytes()).unwrap()).unwrap()
+    };
+    let later = Now { at: now().at.checked_add(2.hours()).unwrap(), ..now() };
+    let first = write(5.0, &now(), id, "");
+    assert!(events(&first).values().all(|(_, cancelled)| !cancelled));
+    let second = write(3.0, &later, id, &first);
+    let (before, after) = (events(&first), events(&second));
+    let gone: Vec<&String> = after.iter().filter(|(_, (_, cancelled))| *cancelled).map(|(key, _)| key).collect();
+    assert_eq!(gone.len(), before.len() - events(&write(3.0, &later, id, "")).len());
+    assert!(!gone.is_empty() && gone.iter().all(|key| before[*key].0 == after[*key].0), "{gone:?}");
+    assert!(before.keys().all(|key| after.contains_key(key)), "none is only left out");
+    // They stay cancelled for those who skipped a file, and come back as events when they are planned again.
+    assert_eq!(events(&write(3.0, &later, id, &second)), after);
+    assert!(events(&write(5.0, &later, id, &second)).values().all(|(_, cancelled)| !cancelled));
+    // Another design's events, what has been, and what is no calendar are left alone.
+    let alone = events(&write(3.0, &later, id, ""));
+    let other = Some(DesignId::from_random_bits(0x12));
+    assert_eq!(events(&write(3.0, &later, id, &write(5.0, &now(), other, ""))), alone);
+    let long_after = Now { at: friday(15).checked_add(400.days()).unwrap(), ..now() };
+    let mut again = starting(friday(15).checked_add(500.days()).unwrap());
+    again.set("turn_count", Value::Number(3.0)).unwrap();
+    let text = calendar(&planned_at(&again, &long_after), TITLE, id, &warned(), &long_after, first.as_bytes()).unwrap();
+    assert!(events(&String::from_utf8(text).unwrap()).values().all(|(_, cancelled)| !cancelled));
+    assert_eq!(events(&write(3.0, &later, id, "BEGIN:VCALENDAR\r\nno calendar")), alone);
 }

@@ -2,8 +2,9 @@
 
 use vatsketch::batch::batch;
 use vatsketch::caution::cautions;
+use vatsketch::design::{MilkKind, Value};
 use vatsketch::file::{from_text, to_text};
-use vatsketch::session::EXAMPLES;
+use vatsketch::session::{Command, EXAMPLES, Session};
 
 #[test]
 fn every_example_opens_without_a_failed_stage_and_says_that_it_is_invented() {
@@ -35,4 +36,22 @@ fn no_two_examples_have_the_same_name_or_title() {
     let names: std::collections::BTreeSet<&str> = EXAMPLES.iter().map(|example| example.name).collect();
     let titles: std::collections::BTreeSet<String> = EXAMPLES.iter().map(|example| example.design().unwrap().title).collect();
     assert_eq!((names.len(), titles.len()), (EXAMPLES.len(), EXAMPLES.len()));
+}
+
+/// The note tells of the example's amounts: “six litres, twelve small cheeses”.
+#[test]
+fn the_note_of_an_example_goes_when_its_numbers_change_and_comes_back_with_undo() {
+    let design = EXAMPLES[0].design().unwrap();
+    let mut session = Session::open(design.clone(), None).unwrap();
+    session.apply(Command::SetTitle("Mine".into())).unwrap();
+    assert_eq!(session.design().note, design.note, "the title is no number");
+    session.apply(Command::SetInput { key: "milk_l", value: Value::Number(9.0) }).unwrap();
+    assert!(session.design().note.is_empty());
+    session.undo().unwrap();
+    assert_eq!(session.design().note, design.note);
+    session.second_from_milk(MilkKind::Sheep).unwrap();
+    assert!(session.second().unwrap().design().note.is_empty());
+    session.apply(Command::SetNote("my own".into())).unwrap();
+    session.apply(Command::SetInput { key: "milk_l", value: Value::Number(9.0) }).unwrap();
+    assert_eq!(session.design().note, "my own");
 }

@@ -1,9 +1,9 @@
-//! Saving, the dirty mark, the file that somebody else wrote, recovery and recent files.
+//! Saving, the dirty mark, the file that somebody else wrote, and recent files.
 
 use std::path::PathBuf;
 use vatsketch::design::{Design, Value};
 use vatsketch::file::read;
-use vatsketch::session::{Command, Recent, Recovery, Session, SessionError, WAIT_S};
+use vatsketch::session::{Command, Recent, Saved, Session, SessionError, Which};
 
 fn milk(litres: f64) -> Command {
     Command::SetInput { key: "milk_l", value: Value::Number(litres) }
@@ -27,7 +27,7 @@ fn dirty_means_that_the_design_differs_from_the_saved_one() {
 }
 
 #[test]
-fn a_file_that_somebody_else_changed_is_told_once_and_nothing_is_lost() {
+fn a_file_that_somebody_else_changed_is_written_over_only_when_asked_and_nothing_is_lost() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("trial.vat.ron");
     let mut session = Session::open(Design::default(), None).unwrap();
@@ -37,11 +37,49 @@ fn a_file_that_somebody_else_changed_is_told_once_and_nothing_is_lost() {
     let refused = session.save(&path).unwrap_err();
     assert!(matches!(refused, SessionError::ChangedOnDisk { .. }), "{refused}");
     assert_eq!(read(&path).unwrap().title, "by another hand");
-    assert!(session.is_dirty());
-    session.save(&path).unwrap();
+    assert!(session.is_dirty() && session.save(&path).is_err(), "it is asked each time");
+    session.overwrite(Which::First).unwrap();
     assert_eq!(read(&path).unwrap().milk.milk_l, 7.0);
     let kept = folder.path().join("trial.vat.ron.bak");
     assert_eq!(read(&kept).unwrap().title, "by another hand");
+}
+
+#[test]
+fn what_has_not_changed_is_not_written_again() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("trial.vat.ron");
+    let mut session = Session::open(Design::default(), None).unwrap();
+    session.save(&path).unwrap();
+    session.apply(milk(7.0)).unwrap();
+    session.save(&path).unwrap();
+    let written = std::fs::metadata(&path).unwrap().modified().unwrap();
+    assert_eq!(session.save(&path).unwrap(), Saved::Unchanged);
+    assert_eq!(std::fs::metadata(&path).unwrap().modified().unwrap(), written);
+    let last = folder.path().join("trial.vat.ron.bak");
+    assert_eq!(read(&last).unwrap().milk.milk_l, 6.0, "the last version is not turned over");
+}
+
+#[test]
+fn what_somebody_else_wrote_can_be_taken_and_the_own_version_comes_back_with_undo() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("trial.vat.ron");
+    let mut session = Session::open(Design::default(), None).unwrap();
+    session.save(&path).unwrap();
+    session.apply(milk(7.0)).unwrap();
+    assert!(session.changed_on_disk().is_empty());
+    std::fs::write(&path, "(format: 1, title: \"by another hand\")").unwrap();
+    assert_eq!(session.changed_on_disk(), [Which::First]);
+    session.reload(Which::First).unwrap();
+    assert_eq!((session.design().title.as_str(), session.is_dirty()), ("by another hand", false));
+    assert!(session.changed_on_disk().is_empty());
+    assert_eq!(session.history().undo_name(), Some("Reload trial.vat.ron"));
+    session.undo().unwrap();
+    assert_eq!((session.design().milk.milk_l, session.is_dirty()), (7.0, true));
+    std::fs::remove_file(&path).unwrap();
+    assert_eq!(session.changed_on_disk(), [Which::First], "it is gone");
+    assert!(session.reload(Which::First).is_err() && session.design().milk.milk_l == 7.0);
+    session.overwrite(Which::First).unwrap();
+    assert_eq!(read(&path).unwrap().milk.milk_l, 7.0);
 }
 
 #[test]
@@ -67,67 +105,7 @@ fn a_drag_that_still_runs_is_saved_as_it_stands() {
 }
 
 #[test]
-fn the_recovery_copy_is_written_when_it_is_due_and_removed_when_it_is_not_needed() {
-    let folder = tempfile::tempdir().unwrap();
-    let place = folder.path().join("not yet there");
-    let mut recovery = Recovery::in_folder(&place);
-    assert_eq!((recovery.left_behind(), recovery.due_in_s(0.0)), (None, None));
-    let design = Design { title: "Half done".into(), ..Design::default() };
-    recovery.changed(10.0);
-    assert_eq!(recovery.due_in_s(10.5), Some(WAIT_S - 0.5));
-    let mut open = Session::open(design.clone(), None).unwrap();
-    open.apply(milk(7.0)).unwrap();
-    let changed = open.design().clone();
-    recovery.write_if_due(open.unsaved().0, None, 10.0 + 0.5 * WAIT_S).unwrap();
-    assert_eq!(recovery.left_behind(), None);
-    recovery.write_if_due(open.unsaved().0, None, 10.0 + WAIT_S).unwrap();
-    assert_eq!(recovery.due_in_s(20.0), None);
-    let left = Recovery::in_folder(&place).left_behind().unwrap();
-    assert_eq!(left.second, None);
-    let found = left.first.unwrap();
-    assert_eq!((&found.design, found.id), (&changed, open.id()), "the design and its id");
-    let session = Session::recovered(found).unwrap();
-    assert!(session.is_dirty() && session.path().is_none() && session.id() == open.id());
-    recovery.clear();
-    assert_eq!(recovery.left_behind(), None);
-}
-
-/// Each design has a copy of its own; saving one removes that one's alone.
-#[test]
-fn both_designs_are_kept_and_each_copy_goes_when_its_design_is_saved() {
-    let folder = tempfile::tempdir().unwrap();
-    let mut recovery = Recovery::in_folder(folder.path());
-    let mut session = Session::open(Design::default(), None).unwrap();
-    assert!(matches!(session.unsaved(), (None, None)));
-    session.apply(milk(7.0)).unwrap();
-    session.second_from_first().unwrap();
-    let (first, second) = session.unsaved();
-    recovery.keep(first, second).unwrap();
-    let left = recovery.left_behind().unwrap();
-    let designs = [left.first.as_ref(), left.second.as_ref()].map(|file| &file.unwrap().design);
-    assert_eq!(designs, [session.design(), session.design()]);
-    assert_eq!(left.titles(), "an untitled design and an untitled design");
-    session.save(&folder.path().join("a.vat.ron")).unwrap();
-    let (first, second) = session.unsaved();
-    recovery.keep(first, second).unwrap();
-    let left = recovery.left_behind().unwrap();
-    assert!(left.first.is_none() && left.second.is_some());
-    let mut again = Session::open(Design::default(), None).unwrap();
-    again.second_recovered(left.second.unwrap()).unwrap();
-    assert!(again.second().unwrap().is_dirty() && again.second().unwrap().design().milk.milk_l == 7.0);
-    recovery.clear();
-    assert_eq!(recovery.left_behind(), None);
-}
-
-#[test]
-fn a_damaged_recovery_copy_is_as_good_as_none() {
-    let folder = tempfile::tempdir().unwrap();
-    std::fs::write(folder.path().join("recovery.vat.ron"), "(format: 1, mi").unwrap();
-    assert_eq!(Recovery::in_folder(folder.path()).left_behind(), None);
-}
-
-#[test]
-fn recent_files_are_kept_the_last_first_each_once_and_eight_at_most() {
+fn recent_files_are_kept_the_last_first_each_once_from_the_root_and_eight_at_most() {
     let folder = tempfile::tempdir().unwrap();
     let place = folder.path().join("state");
     let mut recent = Recent::in_folder(&place);
@@ -138,6 +116,8 @@ fn recent_files_are_kept_the_last_first_each_once_and_eight_at_most() {
     let again = Recent::in_folder(&place);
     let names: Vec<String> = again.files.iter().map(|path| path.file_stem().unwrap().to_string_lossy()[..1].to_owned()).collect();
     assert_eq!(names, ["5", "9", "8", "7", "6", "4", "3", "2"]);
+    recent.note(std::path::Path::new("here.vat.ron"));
+    assert_eq!(recent.files[0], std::env::current_dir().unwrap().join("here.vat.ron"));
     std::fs::write(place.join("recent.ron"), "no list").unwrap();
     assert!(Recent::in_folder(&place).files.is_empty());
 }

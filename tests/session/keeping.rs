@@ -2,7 +2,7 @@
 
 use vatsketch::design::{Design, Value};
 use vatsketch::file::read;
-use vatsketch::session::{Command, Session, SessionError};
+use vatsketch::session::{Command, Session, SessionError, Which};
 
 #[test]
 fn a_title_that_is_too_long_is_refused_at_saving_instead_of_cut() {
@@ -19,7 +19,7 @@ fn a_title_that_is_too_long_is_refused_at_saving_instead_of_cut() {
 }
 
 #[test]
-fn each_change_by_another_hand_is_told_anew() {
+fn a_change_by_another_hand_is_told_until_it_is_settled() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("trial.vat.ron");
     let mut session = Session::open(Design::default(), None).unwrap();
@@ -31,7 +31,7 @@ fn each_change_by_another_hand_is_told_anew() {
         assert!(matches!(refused, SessionError::ChangedOnDisk { .. }), "{title}: {refused}");
         assert_eq!(read(&path).unwrap().title, title);
     }
-    session.save(&path).unwrap();
+    session.overwrite(Which::First).unwrap();
     assert_eq!(read(&path).unwrap().milk.milk_l, 7.0);
 }
 

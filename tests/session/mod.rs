@@ -8,5 +8,7 @@ mod files;
 mod id;
 mod jobs;
 mod keeping;
+mod recovery;
 mod second;
+mod steps;
 mod week;

@@ -4,7 +4,7 @@ use vatsketch::analysis::Likeness;
 use vatsketch::batch::batch;
 use vatsketch::design::{Design, MilkKind, Value};
 use vatsketch::file;
-use vatsketch::session::{Command, Session};
+use vatsketch::session::{Command, Session, Which};
 
 fn session() -> Session {
     Session::open(Design::default(), None).unwrap()
@@ -57,6 +57,8 @@ fn a_swap_is_one_step_to_undo_and_to_do_again() {
     session.undo().unwrap();
     session.undo().unwrap();
     assert_eq!((milks(&session), session.is_dirty()), ((6.0, Some(6.0)), false));
+    session.undo().unwrap();
+    assert_eq!((milks(&session), session.history().undo_name()), ((6.0, None), None), "opening B is a step too");
     holds_together(&session);
 }
 
@@ -70,12 +72,12 @@ fn without_a_second_a_swap_and_a_copy_do_nothing() {
 }
 
 #[test]
-fn one_choice_is_copied_over_and_only_what_changes_the_first_is_a_step() {
+fn one_choice_is_copied_over_each_time_as_one_step() {
     let mut session = session();
     session.second_from_milk(MilkKind::Sheep).unwrap();
     session.apply(number("milk_l", 9.0)).unwrap();
     session.copy_to_second("milk_l").unwrap();
-    assert_eq!((milks(&session), session.history().undo_name()), ((9.0, Some(9.0)), Some("Milk 6 → 9 L")));
+    assert_eq!((milks(&session), session.history().undo_name()), ((9.0, Some(9.0)), Some("B: Milk 6 → 9 L")));
     session.copy_from_second("milk_kind").unwrap();
     assert_eq!(session.design().milk.milk_kind, MilkKind::Sheep);
     assert_eq!(session.history().undo_name(), Some("Kind of milk Cow → Sheep"));
@@ -109,45 +111,23 @@ fn each_design_keeps_its_own_file_through_a_swap() {
     assert!(session.second().is_some(), "a file that cannot be read leaves the second design alone");
 }
 
-/// The second was put away after the swap: undo brings the first back, but as a design of no file, which no save can put over another's.
+/// The second was closed after the swap: undo brings it back first, and each design keeps its own file.
 #[test]
-fn undoing_a_swap_whose_second_is_gone_keeps_the_files_apart() {
+fn undoing_a_swap_whose_second_was_closed_keeps_the_files_apart() {
     let folder = tempfile::tempdir().unwrap();
     let one = folder.path().join("one.vat.ron");
     std::fs::write(&one, file::to_text(&Design::default())).unwrap();
     let mut session = Session::open_file(&one).unwrap();
     session.second_from_milk(MilkKind::Goat).unwrap();
     session.swap_second().unwrap();
-    session.drop_second();
-    session.undo().unwrap();
-    assert_eq!(session.design(), &Design::default());
-    assert!(session.path().is_none() && session.is_dirty());
-    assert_eq!(session.second().unwrap().design().milk.milk_kind, MilkKind::Goat);
-    holds_together(&session);
-    session.drop_second();
-    session.second_from_milk(MilkKind::Buffalo).unwrap();
-    session.redo().unwrap();
-    assert_eq!(session.design().milk.milk_kind, MilkKind::Goat);
-    assert!(session.path().is_none());
-    assert_eq!(session.second().unwrap().design().milk.milk_kind, MilkKind::Buffalo, "it is on no undo list, so it stays");
-    holds_together(&session);
-}
-
-#[test]
-fn undoing_a_swap_loses_nothing_that_was_given_to_the_second_since() {
-    let folder = tempfile::tempdir().unwrap();
-    let one = folder.path().join("one.vat.ron");
-    std::fs::write(&one, file::to_text(&Design::default())).unwrap();
-    let mut session = Session::open_file(&one).unwrap();
-    session.second_from_milk(MilkKind::Goat).unwrap();
-    session.swap_second().unwrap();
-    // The design of the file stands second now, and is given the milk of the first.
     session.copy_to_second("milk_kind").unwrap();
-    session.undo().unwrap();
-    assert_eq!(session.design(), &Design::default());
+    session.drop_second();
+    for _ in 0..3 {
+        session.undo().unwrap();
+    }
+    assert_eq!((session.design(), session.path(), session.is_dirty()), (&Design::default(), Some(one.as_path()), false));
     let second = session.second().unwrap();
-    assert_eq!((second.design().milk.milk_kind, second.path()), (MilkKind::Goat, Some(one.as_path())));
-    assert!(session.path().is_none(), "the file belongs to the second");
+    assert_eq!((second.design().milk.milk_kind, second.path()), (MilkKind::Goat, None));
     holds_together(&session);
 }
 
@@ -182,7 +162,7 @@ fn the_second_is_saved_to_its_own_file_and_the_first_keeps_its_own() {
 }
 
 #[test]
-fn a_second_that_somebody_else_wrote_over_is_told_once_before_it_is_saved() {
+fn a_second_that_somebody_else_wrote_over_is_saved_only_when_asked() {
     let folder = tempfile::tempdir().unwrap();
     let other = folder.path().join("other.vat.ron");
     let mut session = session();
@@ -194,7 +174,8 @@ fn a_second_that_somebody_else_wrote_over_is_told_once_before_it_is_saved() {
     let told = session.save_second(&other).unwrap_err();
     assert!(matches!(told, vatsketch::session::SessionError::ChangedOnDisk { .. }), "{told}");
     assert!(session.second().unwrap().is_dirty());
-    session.save_second(&other).unwrap();
+    assert_eq!(session.changed_on_disk(), [Which::Second]);
+    session.overwrite(Which::Second).unwrap();
     assert_eq!(file::read(&other).unwrap().milk.milk_l, 9.0);
 }
 
@@ -206,17 +187,6 @@ fn a_save_that_fails_leaves_the_second_unsaved() {
     assert!(session.save_second(&folder.path().join("missing").join("b.vat.ron")).is_err());
     let second = session.second().unwrap();
     assert!(second.is_dirty() && second.path().is_none());
-}
-
-#[test]
-fn another_first_design_takes_the_second_along() {
-    let mut session = session();
-    session.second_from_milk(MilkKind::Sheep).unwrap();
-    let mut other = Session::open(Design::default(), None).unwrap();
-    other.take_second_of(&mut session);
-    assert!(session.second().is_none());
-    assert_eq!(other.second().unwrap().design().milk.milk_kind, MilkKind::Sheep);
-    holds_together(&other);
 }
 
 /// The ghost of the first design would lie on the second one's curve.

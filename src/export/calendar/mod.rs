@@ -1,5 +1,6 @@
 //! The week as a calendar file, one event a task, for the calendar that the maker already keeps.
 
+mod gone;
 mod lines;
 
 use super::{ExportError, printable};
@@ -7,10 +8,12 @@ use crate::caution::{Caution, Severity};
 use crate::design::DesignId;
 use crate::plan::{KitchenWeek, Now, WeekTask};
 use crate::words::{FROM_A_MODEL, caution_line};
+use gone::Gone;
 use jiff::ToSpan;
 use jiff::civil::{Date, DateTime};
 use jiff::tz::TimeZone;
 use lines::Lines;
+use std::collections::BTreeSet;
 use uuid::Uuid;
 
 /// Who wrote the file (RFC 5545, 3.7.3).
@@ -21,6 +24,8 @@ const NAMES: Uuid = Uuid::from_u128(0x2035_8962_8195_492e_862d_b598_85e3_6223);
 const CALLS: &str = "-PT5M";
 /// The key that the entry to read first is named by, as a task is by its own.
 const READ_FIRST: &str = "read_first";
+/// The property that holds the key of a task, a word of our own as RFC 5545, 3.8.8.2 allows.
+const TASK: &str = "X-VATSKETCH-TASK";
 /// 2020-01-01 00:00 UTC, in seconds from 1970: from here revisions are counted.
 const REVISIONS_FROM_S: i64 = 1_577_836_800;
 
@@ -33,20 +38,21 @@ const REVISIONS_FROM_S: i64 = 1_577_836_800;
 /// An event keeps its name (UID) as long as the id of the design and the key of the task stay the same: planned again from another start, or from
 /// the task that was reached, it is the same event at another time, and the later plan has the higher revision (SEQUENCE). A design without an
 /// id has its title instead: another title makes other events, and two designs of one title, spelled with capitals or not, share theirs. What is
-/// no task any more stays in the maker's calendar.
+/// no task any more is cancelled (STATUS), if it stands in the file that this one takes the place of and lies ahead.
 ///
 /// # Arguments
 /// * `week`: as [`crate::plan::kitchen_week()`] plans it
 /// * `title`, `id`: the design's
 /// * `cautions`: of the batch; its serious warnings are the calendar's description and an entry for the whole first day
 /// * `now`: when the plan was made
+/// * `before`: the file whose place this one takes, or nothing
 ///
 /// # Errors
 /// [`ExportError::Calendar`] for years that have not four digits.
 ///
 /// # Source
 /// RFC 5545: 3.1 lines and folding, 3.3.5 form 1 floating times, 3.3.11 text, 3.6.1 events without an end, 3.6.6 alarms, 3.8.2.7 what shows as
-/// busy, 3.8.4.7 UID, 3.8.7.2 DTSTAMP, 3.8.7.4 SEQUENCE; RFC 9562, 5.5 names of version 5; RFC 7986, 5.1 NAME, 5.2 DESCRIPTION.
+/// busy, 3.8.1.11 STATUS, 3.8.4.7 UID, 3.8.7.2 DTSTAMP, 3.8.7.4 SEQUENCE; RFC 9562, 5.5 names of version 5; RFC 7986, 5.1 NAME, 5.2 DESCRIPTION.
 ///
 /// # Example
 /// ```
@@ -57,7 +63,7 @@ const REVISIONS_FROM_S: i64 = 1_577_836_800;
 /// design.week.wish = Wish::StartAt(date(2031, 5, 9).at(14, 30, 0, 0));
 /// let batch = batch(&design)?;
 /// let week = kitchen_week(&batch, &now)?.ok_or("no wish")?;
-/// let text = String::from_utf8(calendar(&week, "Trial", None, &cautions(&batch), &now)?)?;
+/// let text = String::from_utf8(calendar(&week, "Trial", None, &cautions(&batch), &now, &[])?)?;
 /// assert!(text.contains("DTSTART:20310509T143000\r\n"));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
@@ -67,6 +73,7 @@ pub fn calendar(
     id: Option<DesignId>,
     cautions: &[Caution],
     now: &Now,
+    before: &[u8],
 ) -> Result<Vec<u8>, ExportError> {
     let stamp = Stamp::of(now)?;
     let title = plain(title);
@@ -74,6 +81,8 @@ pub fn calendar(
     let to_read = week.tasks.first().map(|task| Event::to_read(&notice, &title, id, task.start.date())).transpose()?;
     let tasks = week.tasks.iter().map(|task| Event::of(task, &title, id));
     let events = tasks.chain(to_read.map(Ok)).collect::<Result<Vec<_>, _>>()?;
+    let kept: BTreeSet<&str> = events.iter().map(|event| event.name.as_str()).collect();
+    let gone = Gone::of(before, (&title, id), &kept, &date_time(now.at)?);
     let mut lines = Lines::default();
     lines.component("VCALENDAR", |lines| {
         lines.value("VERSION", "2.0");
@@ -87,6 +96,9 @@ pub fn calendar(
         lines.text("DESCRIPTION", &notice);
         lines.text("X-WR-CALDESC", &notice);
         for event in &events {
+            event.write(&stamp, lines);
+        }
+        for event in &gone {
             event.write(&stamp, lines);
         }
     });
@@ -111,6 +123,7 @@ impl Stamp {
 /// One task as it is written.
 struct Event {
     name: String,
+    key: String,
     summary: String,
     description: String,
     /// The property with its parameter, and its value.
@@ -125,13 +138,14 @@ impl Event {
             if task.is_last_day() { ("DTSTART;VALUE=DATE", date(task.start.date())?) } else { ("DTSTART", date_time(task.start)?) };
         let end = if task.hands_min > 0 { Some(date_time(end(task)?)?) } else { None };
         let (summary, description) = (plain(&task.name), described(task, title));
-        Ok(Self { name: name(title, id, &task.key), summary, description, start, end })
+        Ok(Self { name: name(title, id, &task.key), key: task.key.clone(), summary, description, start, end })
     }
 
     /// Returns the entry of the whole first day: what the plan is and is not, and the serious warnings.
     fn to_read(notice: &str, title: &str, id: Option<DesignId>, day: Date) -> Result<Self, ExportError> {
         Ok(Self {
             name: name(title, id, READ_FIRST),
+            key: READ_FIRST.to_owned(),
             summary: "Read first: what this plan is, and its warnings".to_owned(),
             description: if title.is_empty() { notice.to_owned() } else { format!("{title}\n{notice}") },
             start: ("DTSTART;VALUE=DATE", date(day)?),
@@ -151,6 +165,7 @@ impl Event {
             }
             lines.text("SUMMARY", &self.summary);
             lines.text("DESCRIPTION", &self.description);
+            lines.value(TASK, &self.key);
             if self.end.is_some() {
                 lines.component("VALARM", |lines| {
                     lines.value("ACTION", "DISPLAY");

@@ -9,6 +9,7 @@ use crate::ui::state::card::{CardView, Told};
 use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::number_text::read_number;
 use crate::ui::widget::pill::pill_ui;
+use crate::ui::widget::text_undo::remember_text;
 use crate::ui::widget::theme::{CAPTION, Palette};
 use crate::ui::widget::units::Units;
 use egui::{Button, Key, RichText, TextEdit, Ui, vec2};
@@ -26,6 +27,7 @@ pub(in crate::ui) fn aim_ui(ui: &mut Ui, units: Units, view: &mut CardView, card
             let label = ui.label("I want");
             let edit = TextEdit::singleline(&mut view.wanted).desired_width(96.0).margin(vec2(8.0, 4.0));
             let response = ui.add(edit).labelled_by(label.id);
+            remember_text(ui, &response, &view.wanted);
             focus_ring(ui, &response);
             ui.label(units.shown(card.figure.unit, 0.0).1);
             if response.changed() {

@@ -10,6 +10,7 @@ use crate::ui::paper::preview::Preview;
 use crate::ui::paper::printing::{Printed, Printer};
 use crate::ui::paper::saving::Saver;
 use crate::ui::state::ask::Ask;
+use crate::ui::state::view::View;
 use crate::ui::widget::theme::Palette;
 use egui::{CentralPanel, Frame, Ui};
 use std::path::PathBuf;
@@ -39,10 +40,10 @@ impl PaperJobs {
     }
 
     /// Draws the page of the plan and returns what is asked for.
-    pub(in crate::ui) fn page_ui(&mut self, ui: &mut Ui, batch: &Batch, now: &Now, paper: Paper) -> Vec<Ask> {
+    pub(in crate::ui) fn page_ui(&mut self, ui: &mut Ui, view: &mut View, batch: &Batch, now: &Now) -> Vec<Ask> {
         let page = Frame::new().fill(Palette::of(ui).background).inner_margin(20);
         let printing = self.printer.is_printing();
-        CentralPanel::default().frame(page).show(ui, |ui| plan_ui(ui, &mut self.preview, batch, now, paper, printing)).inner
+        CentralPanel::default().frame(page).show(ui, |ui| plan_ui(ui, view, &mut self.preview, (batch, now), printing)).inner
     }
 
     /// Hands the plan to the system's viewer.

@@ -2,6 +2,7 @@
 
 pub(super) mod file_name;
 pub(super) mod jobs;
+pub(super) mod note;
 pub(super) mod page;
 pub(super) mod preview;
 pub(super) mod printing;

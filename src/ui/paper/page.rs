@@ -3,8 +3,10 @@
 use crate::batch::Batch;
 use crate::export::Paper;
 use crate::plan::Now;
+use crate::ui::paper::note::note_ui;
 use crate::ui::paper::preview::Preview;
 use crate::ui::state::ask::Ask;
+use crate::ui::state::view::View;
 use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::theme::{BODY, Palette, TITLE, bold};
 use egui::{Align, Button, Frame, Image, RichText, Role, ScrollArea, Sense, Stroke, TextureHandle, Ui, WidgetInfo, vec2};
@@ -17,16 +19,16 @@ const SCROLL_BAR: f32 = 24.0;
 /// Draws the page and returns what is asked for.
 ///
 /// # Arguments
-/// * `now`: what the clock on the wall says
+/// * `batch`, `now`: the design with what follows, and what the clock on the wall says
 /// * `printing`: whether a plan is on its way to the viewer
 pub(in crate::ui) fn plan_ui(
     ui: &mut Ui,
+    view: &mut View,
     preview: &mut Preview,
-    batch: &Batch,
-    now: &Now,
-    paper: Paper,
+    (batch, now): (&Batch, &Now),
     printing: bool,
 ) -> Vec<Ask> {
+    let paper = view.paper;
     let mut asks = Vec::new();
     ui.horizontal_wrapped(|ui| {
         ui.label(RichText::new("The plan on paper").font(bold(TITLE)));
@@ -50,6 +52,8 @@ pub(in crate::ui) fn plan_ui(
             }
         }
     });
+    ui.add_space(6.0);
+    asks.extend(note_ui(ui, view, &batch.design.note));
     ui.add_space(6.0);
     let width = (ui.available_width() - SCROLL_BAR).clamp(120.0, WIDEST);
     let shown = preview.look(ui.ctx(), batch, now, paper, width);

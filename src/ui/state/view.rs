@@ -30,6 +30,8 @@ pub struct View {
     pub drafts: BTreeMap<Good, Draft>,
     /// The title being typed.
     pub title: Option<String>,
+    /// The note being typed.
+    pub note: Option<String>,
     /// The curve whose table is shown.
     pub table: Option<CurveKey>,
     /// The cut through a cheese that is shown.
@@ -59,6 +61,7 @@ impl Default for View {
             typing: BTreeMap::new(),
             drafts: BTreeMap::new(),
             title: None,
+            note: None,
             table: None,
             cut: CutView { key: SectionKey::Moisture, share: 1.0 },
             plan_part: PlanPart::Week,

@@ -10,6 +10,7 @@ pub(super) mod reset;
 pub(super) mod room;
 pub(super) mod severity;
 pub(super) mod slider;
+pub(super) mod text_undo;
 pub(super) mod theme;
 pub(super) mod tip;
 pub(super) mod typed_box;

@@ -1,5 +1,6 @@
 //! A box to type into. The text counts when the box is left; Escape gives it up, and a refused text stays with its reason.
 
+use crate::ui::widget::text_undo::remember_text;
 use crate::ui::widget::theme::{CAPTION, Palette};
 use crate::ui::widget::typing::Typing;
 use egui::{CornerRadius, Id, Key, Response, Stroke, StrokeKind, Ui, vec2};
@@ -64,6 +65,7 @@ pub(in crate::ui) fn typed_ui<T>(
     let align = if this.number { egui::Align2::RIGHT_CENTER } else { egui::Align2::LEFT_CENTER };
     let edit = egui::TextEdit::singleline(&mut text).id(id).desired_width(this.width - 16.0).align(align).margin(vec2(8.0, 4.0));
     let response = ui.add_sized(vec2(this.width, 30.0), edit);
+    remember_text(ui, &response, &text);
     if response.gained_focus() {
         select_all(ui, id, text.chars().count());
         typing.entry(this.key.to_owned()).or_insert_with(|| Typing { was: this.shown.clone(), text: this.shown.clone() });

@@ -5,7 +5,7 @@ use crate::ui::state::ask::Ask;
 use crate::ui::window::keys_list::keys_ui;
 use crate::ui::window::prompt::{Prompt, Reply, prompt_ui};
 use crate::ui::window::shell::Window;
-use std::path::PathBuf;
+use std::path::Path;
 
 impl Window {
     /// Draws what is in front of everything, and does what it answers.
@@ -35,7 +35,7 @@ impl Window {
             Reply::OtherName(purpose, path) => {
                 self.prompt = Some(Prompt::Path { purpose, text: path.to_string_lossy().into_owned() });
             }
-            Reply::Path(purpose, path) => self.with_path(ctx, purpose, PathBuf::from(path), false),
+            Reply::Path(purpose, path) => self.with_path(ctx, purpose, Path::new(&path), false),
         }
     }
 }

@@ -1,6 +1,7 @@
 //! The keys of the whole window.
 
 use crate::ui::state::ask::Ask;
+use crate::ui::widget::text_undo::is_for_text;
 use egui::{Key, KeyboardShortcut, Modifiers};
 
 const CTRL: Modifiers = Modifiers::COMMAND;
@@ -22,7 +23,15 @@ pub(in crate::ui) const KEYS: [(KeyboardShortcut, &str, Ask); 9] = [
 
 /// Returns what the pressed keys ask for.
 pub(in crate::ui) fn keys(ctx: &egui::Context) -> Vec<Ask> {
+    let for_text = is_for_text(ctx);
+    let is_meant = |ask: &Ask| !(for_text && matches!(ask, Ask::Undo | Ask::Redo));
     ctx.input_mut(|input| {
-        KEYS.iter().filter(|(shortcut, ..)| input.consume_shortcut(shortcut)).map(|(.., ask)| ask.clone()).collect()
+        let mut asks: Vec<Ask> = Vec::new();
+        for (shortcut, _, ask) in KEYS.iter().filter(|(.., ask)| is_meant(ask)) {
+            if input.consume_shortcut(shortcut) {
+                asks.push(ask.clone());
+            }
+        }
+        asks
     })
 }

@@ -62,6 +62,7 @@ impl Window {
             }
         }
         let ctx = ui.ctx().clone();
+        asks.append(&mut self.waiting);
         for ask in asks {
             self.carry_out(&ctx, ask);
         }

@@ -1,6 +1,7 @@
 //! What the window does before each drawing: keys, dialogs, the desktop and the clock.
 
 use crate::ui::state::ask::Ask;
+use crate::ui::widget::text_undo::focused_box;
 use crate::ui::window::keys::keys;
 use crate::ui::window::shell::Window;
 use egui::ViewportCommand;
@@ -14,9 +15,8 @@ impl Window {
             self.changed = self.session.changed_on_disk();
         }
         if self.prompt.is_none() {
-            for ask in keys(ctx) {
-                self.carry_out(ctx, ask);
-            }
+            let asks = keys(ctx);
+            self.after_typing(ctx, asks);
         }
         if let Some(answer) = self.dialogs.answer() {
             self.answered(ctx, answer);
@@ -26,12 +26,11 @@ impl Window {
             Some(Err(words)) => self.tell(words),
             None => {}
         }
-        if ctx.input(|input| input.viewport().close_requested()) && !self.leaving && self.is_unsaved() {
+        let closes = ctx.input(|input| input.viewport().close_requested());
+        if closes && !self.leaving && (self.is_unsaved() || focused_box(ctx).is_some()) {
             ctx.send_viewport_cmd(ViewportCommand::CancelClose);
-            self.carry_out(ctx, Ask::Quit);
-        } else if ctx.input(|input| input.viewport().close_requested())
-            && let Some(recovery) = &mut self.recovery
-        {
+            self.after_typing(ctx, vec![Ask::Quit]);
+        } else if closes && let Some(recovery) = &mut self.recovery {
             recovery.clear();
         }
         self.order_work(ctx);
@@ -42,6 +41,21 @@ impl Window {
         if self.desktop_title != title {
             ctx.send_viewport_cmd(ViewportCommand::Title(title.clone()));
             self.desktop_title = title;
+        }
+    }
+
+    /// Does what keys ask for; while something is being typed, once the box was left and what was typed counts.
+    fn after_typing(&mut self, ctx: &egui::Context, asks: Vec<Ask>) {
+        match focused_box(ctx) {
+            Some(typing) if !asks.is_empty() => {
+                ctx.memory_mut(|memory| memory.surrender_focus(typing));
+                self.waiting.extend(asks);
+            }
+            _ => {
+                for ask in asks {
+                    self.carry_out(ctx, ask);
+                }
+            }
         }
     }
 }

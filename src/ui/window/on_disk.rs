@@ -1,7 +1,7 @@
 //! What the window reads and writes on the disk: designs and plans.
 
 use crate::export::{WeekCalendarError, week_calendar};
-use crate::file::write_safely;
+use crate::file::{is_pipe_or_device, write_safely};
 use crate::session::{Saved, Session, SessionError, Which, is_same_file};
 use crate::ui::paper::file_name::{file_name, with_ending};
 use crate::ui::state::ask::OnDisk;
@@ -87,7 +87,7 @@ impl Window {
 
     pub(super) fn answered(&mut self, ctx: &egui::Context, answer: Answer) {
         match answer {
-            Answer::Path(purpose, path) => self.with_path(ctx, purpose, path, true),
+            Answer::Path(purpose, path) => self.with_path(ctx, purpose, &path, true),
             Answer::Cancelled => self.after_save = None,
             Answer::NoDialog(purpose) => {
                 let text = self.suggested(purpose);
@@ -112,12 +112,12 @@ impl Window {
     /// Uses a path that was chosen or typed, unless a file is there that would be written over: then it asks first.
     ///
     /// A dialog of the desktop asks for itself, but not about the ending that is put after the name here.
-    pub(super) fn with_path(&mut self, ctx: &egui::Context, purpose: Purpose, path: PathBuf, asked: bool) {
+    pub(super) fn with_path(&mut self, ctx: &egui::Context, purpose: Purpose, path: &Path, asked: bool) {
         let named = match purpose {
-            Purpose::Open | Purpose::OpenSecond => path.clone(),
-            Purpose::Save | Purpose::SaveSecond => with_ending(path.clone(), ".ron", ".vat.ron"),
-            Purpose::Calendar => with_ending(path.clone(), ".ics", ".ics"),
-            Purpose::Export | Purpose::ExportBoth => with_ending(path.clone(), ".pdf", ".pdf"),
+            Purpose::Open | Purpose::OpenSecond => path.to_owned(),
+            Purpose::Save | Purpose::SaveSecond => with_ending(path.to_owned(), ".ron", ".vat.ron"),
+            Purpose::Calendar => with_ending(path.to_owned(), ".ics", ".ics"),
+            Purpose::Export | Purpose::ExportBoth => with_ending(path.to_owned(), ".pdf", ".pdf"),
         };
         let own = match purpose {
             Purpose::Save => self.session.path(),
@@ -125,7 +125,9 @@ impl Window {
             _ => None,
         };
         let is_own = own.is_some_and(|own| is_same_file(own, &named));
-        if purpose.writes() && named.exists() && !is_own && !(asked && named == path) {
+        if purpose.writes() && is_pipe_or_device(&named) {
+            self.tell(format!("{} is a pipe or a device, not a file; choose another name.", named.display()));
+        } else if purpose.writes() && named.exists() && !is_own && !(asked && named == path) {
             self.prompt = Some(Prompt::Replace { purpose, path: named });
         } else {
             self.use_path(ctx, purpose, named);
@@ -161,14 +163,18 @@ impl Window {
     fn export_calendar(&mut self, path: &Path) {
         let batch = self.session.batch();
         let now = self.clock.now().for_week(&batch.design.week);
-        let made = week_calendar(batch, self.session.id(), &now).map_err(|error| match error {
+        // What the last file has and this week has not is cancelled.
+        let before = std::fs::read(path).unwrap_or_default();
+        let made = week_calendar(batch, self.session.id(), &now, &before).map_err(|error| match error {
             WeekCalendarError::NoTime => format!("{error}; choose one on the page Plan"),
             WeekCalendarError::Week(_) | WeekCalendarError::Export(_) => error.to_string(),
         });
         match made.and_then(|bytes| write_safely(path, &bytes, false).map_err(|error| error.to_string())) {
             Ok(()) => {
-                self.session.last_change =
-                    format!("Calendar saved as {}. Importing it again moves the events that are already there.", path.display());
+                self.session.last_change = format!(
+                    "Calendar saved as {}. Importing it again moves the events that are already there, and cancels those of the last file that are gone.",
+                    path.display()
+                );
             }
             Err(why) => self.tell(format!("The calendar cannot be saved: {why}.")),
         }

@@ -29,7 +29,7 @@ impl Window {
         asks.extend(match part {
             PlanPart::Week => week_page_ui(ui, &mut self.kept_week, &mut self.view, batch, &self.clock.now(), room),
             PlanPart::Shopping => supplies_page_ui(ui, &mut self.kept_week, &mut self.view, batch, &self.clock.now(), room),
-            PlanPart::Paper => self.paper_jobs.page_ui(ui, batch, &self.clock.now(), self.view.paper),
+            PlanPart::Paper => self.paper_jobs.page_ui(ui, &mut self.view, batch, &self.clock.now()),
         });
         asks
     }

@@ -3,6 +3,7 @@
 use crate::session::{LeftBehind, Which};
 use crate::ui::state::ask::Ask;
 use crate::ui::widget::focus::focus_ring;
+use crate::ui::widget::text_undo::remember_text;
 use crate::ui::widget::theme::{TITLE, bold};
 use crate::ui::widget::typed_box::select_all;
 use crate::ui::window::files::Purpose;
@@ -68,17 +69,16 @@ pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> Opti
         ui.set_max_width(520.0);
         match prompt {
             Prompt::Unsaved { which, then } => {
-                let (question, why) = match which {
-                    Which::First => (
-                        "Save your changes first?",
-                        "The design has changes that are in no file. Discarding them cannot be undone.",
-                    ),
-                    Which::Second => {
-                        ("Save B first?", "The second design has changes that are in no file. Discarding them cannot be undone.")
-                    }
+                let question = match which {
+                    Which::First => "Save your changes first?",
+                    Which::Second => "Save B first?",
                 };
+                // Closing B alone is a step that undo takes back.
+                let lost =
+                    if matches!(then, Ask::Second(_)) { "Undo brings it back." } else { "Discarding them cannot be undone." };
+                let whose = if *which == Which::First { "The design" } else { "The second design, B," };
                 heading(ui, question);
-                ui.label(why);
+                ui.label(format!("{whose} has changes that are in no file. {lost}"));
                 ui.add_space(10.0);
                 ui.horizontal(|ui| {
                     if choice(ui, "Save") {
@@ -117,6 +117,7 @@ pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> Opti
                 heading(ui, purpose.title());
                 let label = ui.label("This desktop offers no file dialog. Type the path of the file:");
                 let response = ui.add(egui::TextEdit::singleline(text).desired_width(480.0)).labelled_by(label.id);
+                remember_text(ui, &response, text);
                 let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
                 // Nothing else can be typed into while it is asked.
                 if !entered && ui.memory(|memory| memory.focused().is_none()) {

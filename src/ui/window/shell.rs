@@ -39,6 +39,8 @@ pub struct Window {
     pub(super) notice: Option<String>,
     /// What waits for the design to be saved.
     pub(super) after_save: Option<Ask>,
+    /// What keys asked for while something was being typed: done once that counts.
+    pub(super) waiting: Vec<Ask>,
     pub(super) leaving: bool,
     /// The title that the desktop was last told.
     pub(super) desktop_title: String,
@@ -72,6 +74,7 @@ impl Window {
             prompt: None,
             notice: None,
             after_save: None,
+            waiting: Vec::new(),
             leaving: false,
             desktop_title: String::new(),
             shown,

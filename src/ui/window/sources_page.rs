@@ -6,6 +6,7 @@ use crate::report::{LawRow, constant_row, correlation_row, source_title};
 use crate::source::{AnyCorrelation, Constant, ledger};
 use crate::ui::state::view::View;
 use crate::ui::widget::record::{record_ui, text_ui};
+use crate::ui::widget::text_undo::remember_text;
 use crate::ui::widget::theme::{BODY, Palette, TITLE, bold};
 use crate::words::GLOSSARY;
 use egui::{RichText, ScrollArea, Ui, vec2};
@@ -21,7 +22,9 @@ pub(in crate::ui) fn sources_ui(ui: &mut Ui, view: &mut View, laws: &[LawRow]) {
     );
     ui.horizontal(|ui| {
         let label = ui.label("Search");
-        ui.add(egui::TextEdit::singleline(&mut view.search).desired_width(280.0).margin(vec2(8.0, 4.0))).labelled_by(label.id);
+        let edit = egui::TextEdit::singleline(&mut view.search).desired_width(280.0).margin(vec2(8.0, 4.0));
+        let response = ui.add(edit).labelled_by(label.id);
+        remember_text(ui, &response, &view.search);
     });
     ui.add_space(6.0);
     let wanted = view.search.to_lowercase();

@@ -6,6 +6,7 @@ use crate::ui::state::ask::{Ask, SecondAsk};
 use crate::ui::state::pages::Page;
 use crate::ui::state::view::View;
 use crate::ui::widget::focus::focus_ring;
+use crate::ui::widget::text_undo::remember_text;
 use crate::ui::widget::theme::{BODY, Palette, bold};
 use crate::ui::window::keys::KEYS;
 use egui::{Align, Button, Key, Layout, RichText, Role, Sense, ThemePreference, Ui, WidgetInfo, vec2};
@@ -163,6 +164,7 @@ fn title_ui(ui: &mut Ui, view: &mut View, session: &Session, asks: &mut Vec<Ask>
         .margin(vec2(8.0, 4.0));
     let response = ui.add(edit);
     ui.ctx().accesskit_node_builder(response.id, |node| node.set_label("Title of the design"));
+    remember_text(ui, &response, &text);
     if response.changed() {
         view.title = Some(text.clone());
     }

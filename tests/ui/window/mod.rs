@@ -1,3 +1,5 @@
 //! Tests of `src/ui/window`.
 
+mod files;
 mod shell;
+mod typing;
