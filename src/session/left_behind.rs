@@ -1,7 +1,7 @@
 //! What a program that ended badly left behind unsaved.
 
 use super::own_file::OwnFile;
-use super::recovery::{LIST, LOCK};
+use super::recovery_folder::{LIST, LOCK, Place, copies_in};
 use super::{OpenDesign, SessionError};
 use crate::file::{DesignFile, Stamp};
 use jiff::civil::DateTime;
@@ -11,27 +11,6 @@ use std::fs::File;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::time::SystemTime;
-
-/// Which of the open designs a copy is of. Files of another kind can join here.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-pub(super) enum Place {
-    /// A.
-    First,
-    /// B.
-    Second,
-}
-
-impl Place {
-    pub(super) const ALL: [Self; 2] = [Self::First, Self::Second];
-
-    /// Returns the name of its copy.
-    pub(super) const fn copy(self) -> &'static str {
-        match self {
-            Self::First => "first.vat.ron",
-            Self::Second => "second.vat.ron",
-        }
-    }
-}
 
 /// What the list of a folder says of one open design.
 #[derive(Clone, Debug, Serialize, Deserialize)]
@@ -97,7 +76,7 @@ impl LeftBehind {
     pub(super) fn take(folder: PathBuf) -> Option<Self> {
         let lock = File::open(folder.join(LOCK)).ok()?;
         lock.try_lock().ok()?;
-        let copies = super::recovery::copies_in(&folder);
+        let copies = copies_in(&folder);
         let Some(written) = copies.iter().filter_map(|copy| std::fs::metadata(copy).ok()?.modified().ok()).max() else {
             // Nothing was unsaved. What cannot be removed now is removed at another start.
             let _ = std::fs::remove_dir_all(&folder);

@@ -3,7 +3,8 @@
 //! A lock on a file of the folder says that its program still runs. A crash frees it, and what the folder holds is offered at the next start.
 
 use super::OpenDesign;
-use super::left_behind::{Entry, LeftBehind, LeftFile, Place};
+use super::left_behind::{Entry, LeftBehind, LeftFile};
+use super::recovery_folder::{LIST, LOCK, Place};
 use super::saved::drawn_id;
 use crate::file::{FileError, write_safely};
 use std::fs::File;
@@ -12,12 +13,6 @@ use std::path::{Path, PathBuf};
 
 /// Seconds after the last change at which the copies are written.
 pub const WAIT_S: f64 = 2.0;
-
-/// Name of the file that is locked while its program runs.
-pub(super) const LOCK: &str = "in-use";
-
-/// Name of the list of what a folder holds.
-pub(super) const LIST: &str = "about.ron";
 
 /// The place of this program's recovery copies, and when they are next due. Times are seconds on the caller's own clock.
 #[derive(Debug)]
@@ -134,12 +129,6 @@ impl Recovery {
         self.lock = Some(lock);
         Ok(())
     }
-}
-
-/// Returns the copies that a folder holds.
-#[must_use]
-pub fn copies_in(folder: &Path) -> Vec<PathBuf> {
-    Place::ALL.into_iter().map(|place| folder.join(place.copy())).filter(|path| path.exists()).collect()
 }
 
 /// Makes a folder that only its owner reads, and those above it.

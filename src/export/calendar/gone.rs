@@ -1,7 +1,8 @@
 //! Events of an earlier plan that are no task of the new one: they are cancelled in the file that takes the earlier one's place.
 
 use super::lines::Lines;
-use super::{Stamp, TASK, name};
+use super::moments::Stamp;
+use super::names::{TASK, name};
 use crate::design::DesignId;
 use ical::parser::ical::component::IcalEvent;
 use std::collections::BTreeSet;

@@ -2,6 +2,8 @@
 
 mod gone;
 mod lines;
+mod moments;
+mod names;
 
 use super::{ExportError, printable};
 use crate::caution::{Caution, Severity};
@@ -11,24 +13,17 @@ use crate::words::{FROM_A_MODEL, caution_line};
 use gone::Gone;
 use jiff::ToSpan;
 use jiff::civil::{Date, DateTime};
-use jiff::tz::TimeZone;
 use lines::Lines;
+use moments::{Stamp, beyond, date, date_time};
+use names::{TASK, name};
 use std::collections::BTreeSet;
-use uuid::Uuid;
 
 /// Who wrote the file (RFC 5545, 3.7.3).
 const PRODUCT: &str = concat!("-//Vatsketch//Vatsketch ", env!("CARGO_PKG_VERSION"), "//EN");
-/// Where the names of the events of designs without an id are counted: chosen once at random, and never changed again.
-const NAMES: Uuid = Uuid::from_u128(0x2035_8962_8195_492e_862d_b598_85e3_6223);
 /// When the calendar calls: five minutes before hands are needed, time to wash and to go there. Our own choice.
 const CALLS: &str = "-PT5M";
 /// The key that the entry to read first is named by, as a task is by its own.
 const READ_FIRST: &str = "read_first";
-/// The property that holds the key of a task, a word of our own as RFC 5545, 3.8.8.2 allows.
-const TASK: &str = "X-VATSKETCH-TASK";
-/// 2020-01-01 00:00 UTC, in seconds from 1970: from here revisions are counted.
-const REVISIONS_FROM_S: i64 = 1_577_836_800;
-
 /// Returns a week as iCalendar, one event a task, and one to read first.
 ///
 /// Times are those of the wall clock without a zone ("floating"), so a task is at 06:15 whatever the season, and the file needs no table of
@@ -103,21 +98,6 @@ pub fn calendar(
         }
     });
     Ok(lines.into_bytes())
-}
-
-/// When a plan was made, as events say it.
-struct Stamp {
-    utc: String,
-    revision: i64,
-}
-
-impl Stamp {
-    fn of(now: &Now) -> Result<Self, ExportError> {
-        let moment = now.zone.to_timestamp(now.at).map_err(|_| beyond(now.at))?;
-        // An integer of the standard has 32 bits (3.3.8): enough for four thousand years.
-        let revision = (moment.as_second() - REVISIONS_FROM_S).div_euclid(60).clamp(0, i64::from(i32::MAX));
-        Ok(Self { utc: format!("{}Z", date_time(TimeZone::UTC.to_datetime(moment))?), revision })
-    }
 }
 
 /// One task as it is written.
@@ -200,28 +180,4 @@ fn described(task: &WeekTask, title: &str) -> String {
 /// Returns words without what a calendar's text cannot hold: control characters, but for the ends of lines, which are one kind here.
 fn plain(words: &str) -> String {
     printable(&words.replace("\r\n", "\n").replace('\r', "\n").replace('\t', " ")).trim().to_owned()
-}
-
-/// Returns the name that an event has for ever.
-fn name(title: &str, id: Option<DesignId>, key: &str) -> String {
-    if let Some(id) = id {
-        return Uuid::new_v5(id.as_uuid(), key.as_bytes()).to_string();
-    }
-    let title = title.split_whitespace().collect::<Vec<_>>().join(" ").to_lowercase();
-    Uuid::new_v5(&NAMES, format!("{title}\n{key}").as_bytes()).to_string()
-}
-
-/// Returns a date as RFC 5545, 3.3.4 has it.
-fn date(date: Date) -> Result<String, ExportError> {
-    let writable = (0..=9999).contains(&date.year());
-    if writable { Ok(format!("{:04}{:02}{:02}", date.year(), date.month(), date.day())) } else { Err(beyond(date.at(0, 0, 0, 0))) }
-}
-
-/// Returns a time of the wall clock as RFC 5545, 3.3.5 has it in its first form.
-fn date_time(at: DateTime) -> Result<String, ExportError> {
-    Ok(format!("{}T{:02}{:02}00", date(at.date())?, at.hour(), at.minute()))
-}
-
-fn beyond(at: DateTime) -> ExportError {
-    ExportError::Calendar { why: format!("{at} lies beyond the years that a calendar file can hold; choose one of four digits") }
 }

@@ -7,15 +7,15 @@ use crate::ui::choices::number_field::{BOX_WIDTH, box_ui, number_slider_ui};
 use crate::ui::results::beside::value_text;
 use crate::ui::state::ask::{Ask, SecondAsk};
 use crate::ui::state::view::View;
-use crate::ui::widget::focus::focus_ring;
-use crate::ui::widget::pill::pill_ui;
+use crate::ui::widget::focus::focus_first_inside;
+use crate::ui::widget::pill::{pill_ui, pills_ui};
 use crate::ui::widget::pin::pin_ui;
 use crate::ui::widget::reset::reset_ui;
 use crate::ui::widget::room::Room;
 use crate::ui::widget::theme::{CAPTION, Palette, TITLE, bold};
 use crate::ui::widget::tip::tip;
 use crate::ui::widget::typed_box::said_ui;
-use egui::{Align, CornerRadius, Layout, RichText, Role, Sense, Stroke, Ui, WidgetInfo, vec2};
+use egui::{Align, CornerRadius, Layout, RichText, Role, Sense, Stroke, Ui, UiBuilder, WidgetInfo, vec2};
 use std::collections::BTreeSet;
 
 /// What is marked in the form.
@@ -64,6 +64,17 @@ fn stage_ui(ui: &mut Ui, view: &mut View, design: &Design, (stage, marks): (Stag
     }
     ui.painter().hline(ui.max_rect().x_range(), heading.rect.bottom() + 2.0, Stroke::new(1.0, palette.grid));
     ui.add_space(6.0);
+    let rows = ui.scope_builder(UiBuilder::new().accessibility_role(Role::Group).accessibility_label(stage.title()), |ui| {
+        rows_ui(ui, view, design, (stage, marks), asks);
+    });
+    if view.focus_to == Some(stage) {
+        view.focus_to = None;
+        focus_first_inside(ui.ctx(), rows.response.id);
+    }
+}
+
+fn rows_ui(ui: &mut Ui, view: &mut View, design: &Design, (stage, marks): (Stage, FormMarks<'_>), asks: &mut Vec<Ask>) {
+    let palette = Palette::of(ui);
     for field in fields().filter(|field| field.stage == stage && (field.used)(design)) {
         let other = marks.differing.iter().find(|choice| choice.field.key == field.key);
         row_ui(ui, view, design, (field, other, marks.pins.contains(field.key)), asks);
@@ -107,6 +118,7 @@ fn row_ui(
     }
     if marked && view.mark_scrolls {
         shown.response.scroll_to_me(Some(Align::Center));
+        focus_first_inside(ui.ctx(), shown.response.id);
         view.mark_scrolls = false;
     }
 }
@@ -148,7 +160,6 @@ fn other_ui(ui: &mut Ui, view: &View, choice: &DifferingChoice, asks: &mut Vec<A
         ] {
             let response = ui.add(egui::Button::new(RichText::new(words).size(CAPTION)).min_size(vec2(0.0, 24.0)));
             response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{}: {does}", choice.field.label)));
-            focus_ring(ui, &response);
             if response.clicked() {
                 asks.push(Ask::Second(ask));
             }
@@ -177,11 +188,11 @@ fn choice_row(ui: &mut Ui, design: &Design, field: &'static Field, choices: &'st
             });
         }
     });
-    ui.horizontal_wrapped(|ui| {
-        ui.spacing_mut().item_spacing = vec2(6.0, 6.0);
+    pills_ui(ui, field.label, |ui| {
         for choice in choices {
             let name = format!("{}: {}", field.label, choice.label);
-            if pill_ui(ui, choice.label, &name, field.help, choice.key == chosen) {
+            let is = choice.key == chosen;
+            if pill_ui(ui, choice.label, &name, field.help, (is, is)) {
                 asks.push(Ask::Do(Command::SetInput { key: field.key, value: Value::Choice(choice.key) }));
             }
         }
@@ -200,7 +211,6 @@ fn switch_row(ui: &mut Ui, design: &Design, field: &'static Field, asks: &mut Ve
             let x = if on { rect.right() - 13.0 } else { rect.left() + 13.0 };
             painter.circle_filled(egui::pos2(x, rect.center().y), 9.0, palette.background);
             response.widget_info(|| WidgetInfo::selected(Role::CheckBox, true, on, field.label));
-            focus_ring(ui, &response);
             if response.on_hover_text(field.help).clicked() {
                 asks.push(Ask::Do(Command::SetInput { key: field.key, value: Value::Switch(!on) }));
             }

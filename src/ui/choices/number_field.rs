@@ -9,7 +9,7 @@ use crate::ui::widget::number_text::{read_number, trimmed};
 use crate::ui::widget::slider::{Limits, SliderMarks, SliderWords, slider_ui};
 use crate::ui::widget::tip::tip;
 use crate::ui::widget::typed_box::{Said, TypedBox, typed_ui};
-use egui::Ui;
+use egui::{Key, Ui};
 
 /// Width of a box.
 pub(in crate::ui) const BOX_WIDTH: f32 = 116.0;
@@ -25,8 +25,11 @@ pub(in crate::ui) fn number_slider_ui(ui: &mut Ui, field: &'static Field, value:
     let set = set.map(if by_hand { Ask::Do } else { Ask::Nudge });
     let begins = moved.begins.then_some(Ask::BeginDrag);
     let ends = moved.ends.then_some(Ask::EndDrag);
+    let pressed = |key: Key| moved.response.has_focus() && ui.input(|input| input.modifiers.is_none() && input.key_pressed(key));
+    let pins = pressed(Key::P).then_some(Ask::Pin(field.key));
+    let resets = pressed(Key::Delete).then_some(Ask::Do(Command::SetInput { key: field.key, value: field.default() }));
     moved.response.on_hover_text(tip(field.label, field.help));
-    begins.into_iter().chain(set).chain(ends).collect()
+    begins.into_iter().chain(set).chain(ends).chain(pins).chain(resets).collect()
 }
 
 /// Draws the box of a number and returns what is asked for, and what is said below it.

@@ -4,7 +4,7 @@ use crate::batch::Batch;
 use crate::curve::{Section, SectionKey, section};
 use crate::ui::state::ask::Ask;
 use crate::ui::state::cut::CutView;
-use crate::ui::widget::pill::pill_ui;
+use crate::ui::widget::pill::{pill_ui, pills_ui};
 use crate::ui::widget::slider::{Limits, SliderMarks, SliderWords, slider_ui};
 use crate::ui::widget::theme::{CAPTION, Palette, plain};
 use egui::{Align2, Color32, Pos2, Rect, RichText, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
@@ -21,11 +21,10 @@ const RAIL_STEP: f64 = 0.02;
 /// Draws the picture with what governs it, and says whose it is; returns what is asked for.
 pub(in crate::ui) fn cross_section_ui(ui: &mut Ui, cut: CutView, batch: &Batch, whose: &str, height: f32) -> Vec<Ask> {
     let mut asks = Vec::new();
-    ui.horizontal(|ui| {
-        ui.spacing_mut().item_spacing.x = 6.0;
+    pills_ui(ui, "Cut through a cheese", |ui| {
         for key in SectionKey::ALL {
             let words = format!("Cut through a cheese: {}", key.title());
-            if pill_ui(ui, key.title(), &words, "What the picture shows", key == cut.key) {
+            if pill_ui(ui, key.title(), &words, "What the picture shows", (key == cut.key, key == cut.key)) {
                 asks.push(Ask::Cut(CutView { key, ..cut }));
             }
         }

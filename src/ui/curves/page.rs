@@ -12,6 +12,7 @@ use crate::ui::state::ask::Ask;
 use crate::ui::state::cut::station_curve;
 use crate::ui::state::view::View;
 use crate::ui::widget::room::Room;
+use crate::ui::widget::scroll::read_ui;
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold};
 use egui::{Align, Layout, RichText, ScrollArea, Ui, WidgetInfo, vec2};
 
@@ -183,7 +184,7 @@ fn empty_ui(ui: &mut Ui, why: &str, height: f32) {
 
 fn table_ui(ui: &mut Ui, drawn: &Curve, second: Option<&Curve>, height: f32) {
     let table = second.map_or_else(|| table(drawn, TABLE_ROWS), |second| table_of_both(drawn, second, TABLE_ROWS));
-    ScrollArea::both().id_salt((drawn.title, "table")).max_height(height).show(ui, |ui| {
+    read_ui(ui, &format!("{}, as a table", drawn.title), ScrollArea::both().max_height(height), |ui| {
         egui::Grid::new((drawn.title, "grid")).striped(true).spacing(vec2(24.0, 4.0)).show(ui, |ui| {
             for heading in &table.headings {
                 ui.label(RichText::new(heading).font(bold(CAPTION)));

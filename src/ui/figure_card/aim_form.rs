@@ -6,9 +6,8 @@ use crate::session::TargetChoice;
 use crate::ui::figure_card::known::Card;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::card::{CardView, Told};
-use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::number_text::read_number;
-use crate::ui::widget::pill::pill_ui;
+use crate::ui::widget::pill::{pill_ui, pills_ui};
 use crate::ui::widget::text_undo::remember_text;
 use crate::ui::widget::theme::{CAPTION, Palette};
 use crate::ui::widget::units::Units;
@@ -28,7 +27,6 @@ pub(in crate::ui) fn aim_ui(ui: &mut Ui, units: Units, view: &mut CardView, card
             let edit = TextEdit::singleline(&mut view.wanted).desired_width(96.0).margin(vec2(8.0, 4.0));
             let response = ui.add(edit).labelled_by(label.id);
             remember_text(ui, &response, &view.wanted);
-            focus_ring(ui, &response);
             ui.label(units.shown(card.figure.unit, 0.0).1);
             if response.changed() {
                 view.told = None;
@@ -52,7 +50,6 @@ pub(in crate::ui) fn aim_ui(ui: &mut Ui, units: Units, view: &mut CardView, card
     ui.add_space(4.0);
     let ready = goal.is_ok() && chosen.is_some();
     let go = ui.add_enabled(ready, Button::new("Find it").min_size(vec2(96.0, 32.0)));
-    focus_ring(ui, &go);
     match (goal, chosen) {
         (Ok(goal), Some(choice)) if go.clicked() || entered => {
             // A bare number is meant as the figure is shown.
@@ -70,18 +67,23 @@ pub(in crate::ui) fn aim_ui(ui: &mut Ui, units: Units, view: &mut CardView, card
 
 fn ways_ui(ui: &mut Ui, view: &mut CardView, ways: &[&TargetChoice], chosen: Option<&'static str>) -> Vec<Ask> {
     let mut asks = Vec::new();
-    ui.horizontal_wrapped(|ui| {
-        ui.spacing_mut().item_spacing = vec2(6.0, 6.0);
+    let any = ways.iter().any(|way| chosen == Some(way.field.key));
+    pills_ui(ui, "By changing", |ui| {
         for way in ways {
             let field = way.field;
             if way.pinned {
                 let response =
                     ui.add(Button::new(RichText::new(format!("{}: pinned", field.label)).size(CAPTION)).min_size(vec2(0.0, 26.0)));
-                focus_ring(ui, &response);
                 if response.on_hover_text("Unpin, so that a target may change it").clicked() {
                     asks.push(Ask::Pin(field.key));
                 }
-            } else if pill_ui(ui, field.label, &format!("By changing: {}", field.label), field.help, chosen == Some(field.key)) {
+            } else if pill_ui(
+                ui,
+                field.label,
+                &format!("By changing: {}", field.label),
+                field.help,
+                (chosen == Some(field.key), !any || chosen == Some(field.key)),
+            ) {
                 view.choice = Some(field.key);
                 view.told = None;
             }

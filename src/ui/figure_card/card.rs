@@ -6,7 +6,6 @@ use crate::ui::figure_card::known::{Card, Known};
 use crate::ui::figure_card::sensitivity::sensitivity_ui;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::card::CardView;
-use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::record::record_ui;
 use crate::ui::widget::room::Room;
 use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, TITLE, bold, plain};
@@ -28,7 +27,6 @@ fn card_ui(ui: &mut Ui, units: Units, view: &mut CardView, known: Known<'_>) -> 
     let palette = Palette::of(ui);
     let mut asks = Vec::new();
     let back = ui.add(Button::new("All figures").min_size(vec2(0.0, 32.0)));
-    focus_ring(ui, &back);
     if back.clicked()
         || (view.told.is_none() && ui.input(|input| input.key_pressed(egui::Key::Escape)) && !ui.ctx().egui_wants_keyboard_input())
     {
@@ -122,6 +120,5 @@ fn line_ui(ui: &mut Ui, name: &str, value: &str, whole: &str) -> bool {
     ui.painter().galley(egui::pos2(rect.right() - of_value.x, top(of_value)), value, palette.text);
     ui.painter().galley(egui::pos2(rect.left(), top(of_name)), name, palette.link);
     response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, true, whole));
-    focus_ring(ui, &response);
     response.clicked()
 }

@@ -4,7 +4,6 @@ use crate::analysis::{Cause, Effect};
 use crate::figure::Figure;
 use crate::ui::figure_card::known::Effects;
 use crate::ui::state::ask::Ask;
-use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::theme::{CAPTION, Palette, plain};
 use egui::{Rect, Role, Sense, Ui, WidgetInfo, pos2, vec2};
 
@@ -74,7 +73,6 @@ fn bar_ui(ui: &mut Ui, figure: &Figure, effect: &Effect, longest: f64) -> Option
     ui.painter().vline(middle, track.expand2(vec2(0.0, 2.0)).y_range(), egui::Stroke::new(1.5, palette.edge));
     response
         .widget_info(|| WidgetInfo::labeled(if constant { Role::Label } else { Role::Button }, true, format!("{name}: {said}")));
-    focus_ring(ui, &response);
     let response = response.on_hover_text(format!("{name}: {said}"));
     match effect.cause {
         Cause::Choice(field) if response.clicked() => Some(Ask::ToInput(field.key)),

@@ -3,7 +3,6 @@
 use crate::session::Command;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
-use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::text_undo::remember_text;
 use egui::{Key, TextEdit, Ui, vec2};
 
@@ -22,7 +21,6 @@ pub(in crate::ui) fn note_ui(ui: &mut Ui, view: &mut View, note: &str) -> Option
         .margin(vec2(8.0, 4.0));
     let response = ui.add(edit).labelled_by(label.id);
     remember_text(ui, &response, &text);
-    focus_ring(ui, &response);
     if response.changed() {
         view.note = Some(text);
     }

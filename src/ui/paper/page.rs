@@ -7,9 +7,9 @@ use crate::ui::paper::note::note_ui;
 use crate::ui::paper::preview::Preview;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
-use crate::ui::widget::focus::focus_ring;
+use crate::ui::widget::scroll::read_ui;
 use crate::ui::widget::theme::{BODY, Palette, TITLE, bold};
-use egui::{Align, Button, Frame, Image, RichText, Role, ScrollArea, Sense, Stroke, TextureHandle, Ui, WidgetInfo, vec2};
+use egui::{Button, Frame, Image, RichText, Role, ScrollArea, Stroke, TextureHandle, Ui, WidgetInfo, vec2};
 
 /// Widest page; wider than that it is no easier to read.
 const WIDEST: f32 = 860.0;
@@ -46,7 +46,6 @@ pub(in crate::ui) fn plan_ui(
             ("Copy as text", Ask::CopyPlan, true),
         ] {
             let response = ui.add_enabled(possible, Button::new(words).min_size(vec2(0.0, 32.0)));
-            focus_ring(ui, &response);
             if response.clicked() {
                 asks.push(ask);
             }
@@ -76,27 +75,21 @@ pub(in crate::ui) fn plan_ui(
 fn paper_ui(ui: &mut Ui, paper: Paper, chosen: bool) -> bool {
     let response = ui.add(Button::selectable(chosen, paper.title()).min_size(vec2(48.0, 32.0)));
     response.widget_info(|| WidgetInfo::selected(Role::RadioButton, true, chosen, format!("Paper {}", paper.title())));
-    focus_ring(ui, &response);
     response.clicked()
 }
 
 fn pages_ui(ui: &mut Ui, pages: &[TextureHandle], width: f32) {
     let palette = Palette::of(ui);
-    ScrollArea::vertical().id_salt("plan").auto_shrink(false).show(ui, |ui| {
+    read_ui(ui, "The pages of the plan", ScrollArea::vertical().auto_shrink(false), |ui| {
         ui.vertical_centered(|ui| {
             for (number, page) in (1..).zip(pages) {
                 let [wide, high] = page.size();
                 let size = vec2(width, width * high as f32 / wide as f32);
                 let words = format!("Page {number} of {} of the plan, as a picture; “Copy as text” gives it in words", pages.len());
-                let picture = Image::new((page.id(), size)).alt_text(words).sense(Sense::focusable_noninteractive());
+                let picture = Image::new((page.id(), size)).alt_text(words);
                 let response = ui.add(picture);
                 let edge = Stroke::new(1.0, palette.edge);
                 ui.painter().rect_stroke(response.rect, 0, edge, egui::StrokeKind::Inside);
-                focus_ring(ui, &response);
-                // With the keyboard a page comes into sight by being reached.
-                if response.gained_focus() {
-                    response.scroll_to_me(Some(Align::TOP));
-                }
                 ui.add_space(12.0);
             }
         });

@@ -3,7 +3,6 @@
 use crate::caution::{Caution, Severity};
 use crate::design::field;
 use crate::ui::state::ask::Ask;
-use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::severity::{colours, sign};
 use crate::ui::widget::theme::{CAPTION, Palette, bold};
 use crate::words::{CautionWords, caution_words, severity_word};
@@ -45,7 +44,6 @@ pub(in crate::ui) fn caution_ui(ui: &mut Ui, caution: &Caution, whose: Option<(&
             let button = egui::Button::new(RichText::new(format!("Go to “{label}”")).size(CAPTION).color(palette.link))
                 .fill(palette.background);
             let response = ui.add(button);
-            focus_ring(ui, &response);
             if response.clicked() {
                 asked = Some(Ask::ToInput(key));
             }

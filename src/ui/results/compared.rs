@@ -4,7 +4,6 @@ use crate::analysis::{Difference, Likeness};
 use crate::figure::{Figure, Weight};
 use crate::report::ComparedRow;
 use crate::ui::state::ask::Ask;
-use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold, plain};
 use crate::ui::widget::units::Units;
 use egui::text::LayoutJob;
@@ -150,9 +149,7 @@ fn row_ui(ui: &mut Ui, row: Row) -> Response {
     ui.painter().text(at(2), Align2::RIGHT_CENTER, &row.change, change_font, colour);
     let role = if row.opens { Role::Button } else { Role::Label };
     response.widget_info(|| WidgetInfo::labeled(role, true, &row.whole));
-    if row.opens {
-        focus_ring(ui, &response);
-    }
+    if row.opens {}
     response.on_hover_text(row.hover)
 }
 

@@ -3,6 +3,7 @@
 use crate::ui::results::beside::Beside;
 use crate::ui::results::compared::{compared_ui, costs_ui, heads_ui};
 use crate::ui::state::ask::Ask;
+use crate::ui::widget::focus::follow_focus;
 use crate::ui::widget::room::Room;
 use crate::ui::widget::theme::{BODY, CAPTION, bold};
 use crate::ui::widget::units::Units;
@@ -27,7 +28,10 @@ pub(in crate::ui) fn milk_against_ui(ui: &mut Ui, units: Units, beside: &Beside,
             ui.allocate_ui(vec2(share * wide - 8.0, height), |ui| {
                 ui.vertical(|ui| {
                     ui.set_width(share * wide - 8.0);
-                    ScrollArea::vertical().id_salt(id).max_height(height).auto_shrink(false).show(ui, |ui| draw(ui));
+                    ScrollArea::vertical().id_salt(id).max_height(height).auto_shrink(false).show(ui, |ui| {
+                        draw(ui);
+                        follow_focus(ui);
+                    });
                 });
             });
         };

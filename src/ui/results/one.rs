@@ -7,7 +7,6 @@ use crate::ui::results::caution::caution_ui;
 use crate::ui::results::shown::Shown;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
-use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::room::Room;
 use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, TITLE, bold};
 use crate::ui::widget::tip::tip;
@@ -119,7 +118,6 @@ fn name_ui(ui: &mut Ui, figure: &Figure) -> Option<Ask> {
     if response.hovered() {
         ui.painter().hline(response.rect.x_range(), response.rect.bottom() - 1.0, Stroke::new(1.0, palette.link));
     }
-    focus_ring(ui, &response);
     response.clicked().then_some(Ask::Figure(Some(figure.key)))
 }
 

@@ -3,7 +3,6 @@
 use crate::curve::{Run, Side, SideStream, Station};
 use crate::design::Stage;
 use crate::ui::state::ask::Ask;
-use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold, plain, text_at};
 use egui::{Align2, Color32, CornerRadius, FontId, Pos2, Rect, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
 
@@ -142,7 +141,6 @@ fn station_ui(ui: &mut Ui, rect: Rect, station: &Station, lane: &Lane<'_>, measu
     if response.hovered() {
         ui.painter().rect_stroke(rect.shrink(3.0), CornerRadius::same(8), Stroke::new(1.0, palette.edge), egui::StrokeKind::Inside);
     }
-    focus_ring(ui, &response);
     let mut left = rect.left() + 14.0;
     let top = rect.bottom() - measures.high;
     if let Some(name) = lane.name {

@@ -74,6 +74,15 @@ pub enum Ask {
     Aim(Goal, &'static str),
     /// Pin a choice, so that no aim moves it, or take its pin out.
     Pin(&'static str),
+    /// Go to the first control of the next part of the window, or of the one before.
+    NextPane {
+        /// Of the one before.
+        back: bool,
+    },
+    /// Go to the menus.
+    ToMenus,
+    /// Fill the screen, or not any more.
+    FillScreen,
     /// Show or hide the keys.
     Help,
     /// Something about the second design.

@@ -20,6 +20,8 @@ pub struct View {
     pub station: Stage,
     /// The stage whose controls are to come into sight.
     pub scroll_to: Option<Stage>,
+    /// The stage whose first control is to get the focus.
+    pub focus_to: Option<Stage>,
     /// The input that is to come into sight and stays marked.
     pub marked: Option<&'static str>,
     /// Whether the marked input is still to come into sight.
@@ -56,6 +58,7 @@ impl Default for View {
             page: Page::Design,
             station: Stage::Milk,
             scroll_to: None,
+            focus_to: None,
             marked: None,
             mark_scrolls: false,
             typing: BTreeMap::new(),

@@ -6,7 +6,6 @@ use crate::plan::{Bought, Need, Shopping, ShoppingError};
 use crate::report::{kitchen_amount, money, shelf_size};
 use crate::session::Command;
 use crate::ui::state::ask::Ask;
-use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::number_text::trimmed;
 use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, TITLE, bold};
 use egui::{Align, Button, Frame, Layout, RichText, Role, Ui, WidgetInfo, vec2};
@@ -82,7 +81,6 @@ fn milk_ui(ui: &mut Ui, batch: &Batch, shopping: &Shopping) -> Option<Ask> {
         ui.horizontal_wrapped(|ui| {
             ui.label(format!("You will have {} L of milk; the vat takes {} L.", trimmed(at_hand_l), trimmed(milk_l)));
             let response = ui.add(Button::new(format!("Use all {} L", trimmed(at_hand_l))).min_size(vec2(0.0, 28.0)));
-            focus_ring(ui, &response);
             if response.clicked() {
                 asked = Some(Ask::Do(Command::SetInput { key: "milk_l", value: Value::Number(at_hand_l) }));
             }

@@ -7,7 +7,6 @@ use crate::ui::state::ask::Ask;
 use crate::ui::state::draft::Draft;
 use crate::ui::state::view::View;
 use crate::ui::supplies::amounts::{PRICE_WIDTH, checked, read_amount, supplied};
-use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::number_text::trimmed;
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold};
 use crate::ui::widget::typed_box::{Said, Typed, TypedBox, said_ui, typed_ui};
@@ -142,7 +141,6 @@ impl Card<'_> {
             });
             let response = ui.add(Button::new(RichText::new("×").size(CAPTION)).min_size(vec2(28.0, 28.0)));
             response.widget_info(|| WidgetInfo::labeled(Role::Button, true, self.name(&what("remove"))));
-            focus_ring(ui, &response);
             if response.clicked() {
                 let kept = self.supply.offers.iter().enumerate().filter(|(place, _)| *place != number).map(|(_, offer)| *offer);
                 let supply = Supply { offers: kept.collect(), ..self.supply.clone() };

@@ -10,11 +10,12 @@ use crate::ui::supplies::bought::bought_ui;
 use crate::ui::supplies::good::good_ui;
 use crate::ui::week::kept::KeptWeek;
 use crate::ui::widget::number_text::trimmed;
-use crate::ui::widget::pill::pill_ui;
+use crate::ui::widget::pill::{pill_ui, pills_ui};
 use crate::ui::widget::room::Room;
+use crate::ui::widget::scroll::scroll_ui;
 use crate::ui::widget::theme::{CAPTION, Palette, TITLE, bold};
 use crate::ui::widget::typed_box::{Said, TypedBox, said_ui, typed_ui};
-use egui::{CentralPanel, Frame, Margin, Panel, RichText, ScrollArea, Ui};
+use egui::{CentralPanel, Frame, Margin, Panel, RichText, Ui};
 
 /// Width of what is asked, at the left.
 const ASKED_WIDTH: f32 = 560.0;
@@ -34,19 +35,19 @@ pub(in crate::ui) fn supplies_page_ui(
     match room {
         Room::Own => {
             Panel::left("supplies").exact_size(ASKED_WIDTH).resizable(false).frame(side).show(ui, |ui| {
-                ScrollArea::vertical().id_salt("supplies").auto_shrink(false).show(ui, |ui| {
+                scroll_ui(ui, "supplies", |ui| {
                     asks.extend(supplies_ui(ui, view, batch, reckoned.shopping.as_ref().err()));
                 });
             });
             CentralPanel::default().frame(side).show(ui, |ui| {
-                ScrollArea::vertical().id_salt("bought").auto_shrink(false).show(ui, |ui| {
+                scroll_ui(ui, "bought", |ui| {
                     asks.extend(bought_ui(ui, batch, &reckoned.shopping));
                 });
             });
         }
         Room::Column => {
             CentralPanel::default().frame(side).show(ui, |ui| {
-                ScrollArea::vertical().id_salt("shopping").auto_shrink(false).show(ui, |ui| {
+                scroll_ui(ui, "shopping", |ui| {
                     asks.extend(bought_ui(ui, batch, &reckoned.shopping));
                     ui.separator();
                     asks.extend(supplies_ui(ui, view, batch, reckoned.shopping.as_ref().err()));
@@ -74,11 +75,11 @@ fn supplies_ui(ui: &mut Ui, view: &mut View, batch: &Batch, trouble: Option<&cra
 fn aim_ui(ui: &mut Ui, view: &mut View, supplies: &SuppliesDesign) -> Vec<Ask> {
     let mut asks = Vec::new();
     ui.label(RichText::new("Buy for").font(bold(TITLE)));
-    ui.horizontal_wrapped(|ui| {
+    pills_ui(ui, "Buy for", |ui| {
         for buy_for in [BuyFor::LeastCost, BuyFor::LeastWaste] {
             let name = format!("Buy for: {}", buy_for.label());
             let help = "Least cost: the lowest price, plus your price for what is left over, if you give one. Least waste: the least left over, then the lowest price.";
-            if pill_ui(ui, buy_for.label(), &name, help, buy_for == supplies.buy_for) {
+            if pill_ui(ui, buy_for.label(), &name, help, (buy_for == supplies.buy_for, buy_for == supplies.buy_for)) {
                 asks.push(supplied(SuppliesDesign { buy_for, ..supplies.clone() }));
             }
         }

@@ -7,8 +7,7 @@ use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::week::kept::Reckoned;
 use crate::ui::week::when::{TIME_WIDTH, time_box};
-use crate::ui::widget::focus::focus_ring;
-use crate::ui::widget::pill::pill_ui;
+use crate::ui::widget::pill::{pill_ui, pills_ui};
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, TITLE, bold};
 use crate::ui::widget::typed_box::{Said, TypedBox, said_ui, typed_ui};
 use egui::{Button, CornerRadius, Frame, RichText, Role, Stroke, Ui, WidgetInfo, vec2};
@@ -50,7 +49,6 @@ pub(in crate::ui) fn hours_ui(ui: &mut Ui, view: &mut View, week: &WeekDesign, r
 fn button_ui(ui: &mut Ui, words: &str, name: &str) -> bool {
     let response = ui.add(Button::new(RichText::new(words).size(CAPTION)).min_size(vec2(28.0, 28.0)));
     response.widget_info(|| WidgetInfo::labeled(Role::Button, true, name));
-    focus_ring(ui, &response);
     response.on_hover_text(name).clicked()
 }
 
@@ -70,11 +68,14 @@ fn taken_ui(ui: &mut Ui, view: &mut View, week: &WeekDesign, row: usize) -> Vec<
     let name = format!("{} {}", taken.by.label(), row + 1);
     row_frame(ui, |ui| {
         ui.horizontal_wrapped(|ui| {
-            for by in [Habitual::Sleep, Habitual::Work] {
-                if pill_ui(ui, by.label(), &format!("{name}: {}", by.label()), "What takes these hours", by == taken.by) {
-                    changed.extend(with_row(week, row, TakenHours { by, ..taken }));
+            pills_ui(ui, &name, |ui| {
+                for by in [Habitual::Sleep, Habitual::Work] {
+                    let words = format!("{name}: {}", by.label());
+                    if pill_ui(ui, by.label(), &words, "What takes these hours", (by == taken.by, by == taken.by)) {
+                        changed.extend(with_row(week, row, TakenHours { by, ..taken }));
+                    }
                 }
-            }
+            });
             let mut edge = |ui: &mut Ui, words: &str, at: Time, with: &dyn Fn(Time) -> TakenHours| {
                 ui.label(words);
                 let key = format!("taken {row} {words}");
@@ -134,7 +135,6 @@ fn day_ui(ui: &mut Ui, day: Weekday, row: &str, on: bool) -> bool {
         .min_size(vec2(36.0, 26.0));
     let response = ui.add(button);
     response.widget_info(|| WidgetInfo::selected(Role::CheckBox, true, on, format!("{row}: {name}")));
-    focus_ring(ui, &response);
     response.clicked()
 }
 

@@ -8,7 +8,6 @@ use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::week::kept::Reckoned;
 use crate::ui::week::when::time_box;
-use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::severity::sign;
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, TITLE, bold};
 use crate::ui::widget::typed_box::said_ui;
@@ -151,7 +150,6 @@ fn row_ui(ui: &mut Ui, row: &Row) -> bool {
     });
     let whole = ui.interact(shown.response.rect, shown.response.id.with("row"), Sense::focusable_noninteractive());
     whole.widget_info(|| WidgetInfo::labeled(Role::Label, true, &row.spoken));
-    focus_ring(ui, &whole);
     if whole.gained_focus() {
         whole.scroll_to_me(None);
     }
@@ -162,7 +160,6 @@ fn here_ui(ui: &mut Ui, task: &str) -> bool {
     let fill = Palette::of(ui).background;
     let response = ui.add(Button::new(RichText::new("I am here now").size(CAPTION)).fill(fill).min_size(vec2(0.0, 24.0)));
     response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("I am here now: {task}")));
-    focus_ring(ui, &response);
     response.on_hover_text("You begin this task now; everything after it is planned again.").clicked()
 }
 
@@ -182,7 +179,6 @@ fn reached_ui(ui: &mut Ui, view: &mut View, design: &WeekDesign, reached: &Reach
             asks.extend(typed.map(|began| set(Some(Reached { began, ..reached.clone() }))));
             said = words;
             let response = ui.add(Button::new("Mark as not begun").min_size(vec2(0.0, 28.0)));
-            focus_ring(ui, &response);
             if response.clicked() {
                 asks.push(set(None));
             }

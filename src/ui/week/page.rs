@@ -10,10 +10,10 @@ use crate::ui::week::kept::{KeptWeek, Reckoned};
 use crate::ui::week::line::timeline_ui;
 use crate::ui::week::list::list_ui;
 use crate::ui::week::when::{offer_ui, when_ui};
-use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::room::Room;
+use crate::ui::widget::scroll::scroll_ui;
 use crate::ui::widget::theme::{BODY, CAPTION, FOOT, Palette, bold};
-use egui::{Button, CentralPanel, Frame, Margin, Panel, RichText, ScrollArea, Ui, vec2};
+use egui::{Button, CentralPanel, Frame, Margin, Panel, RichText, Ui, vec2};
 
 /// Width of the choices at the left.
 const CHOICES_WIDTH: f32 = 400.0;
@@ -36,19 +36,19 @@ pub(in crate::ui) fn week_page_ui(
     match room {
         Room::Own => {
             Panel::left("week choices").exact_size(CHOICES_WIDTH).resizable(false).frame(side).show(ui, |ui| {
-                ScrollArea::vertical().id_salt("week choices").auto_shrink(false).show(ui, |ui| {
+                scroll_ui(ui, "week choices", |ui| {
                     asks.extend(choices_ui(ui, view, batch, reckoned));
                 });
             });
             CentralPanel::default().frame(side).show(ui, |ui| {
-                ScrollArea::vertical().id_salt("week").auto_shrink(false).show(ui, |ui| {
+                scroll_ui(ui, "week", |ui| {
                     asks.extend(plan_ui(ui, &mut drag, view, batch, reckoned));
                 });
             });
         }
         Room::Column => {
             CentralPanel::default().frame(side).show(ui, |ui| {
-                ScrollArea::vertical().id_salt("week").auto_shrink(false).show(ui, |ui| {
+                scroll_ui(ui, "week", |ui| {
                     asks.extend(when_ui(ui, view, &batch.design.week, reckoned));
                     ui.add_space(10.0);
                     asks.extend(plan_ui(ui, &mut drag, view, batch, reckoned));
@@ -109,7 +109,6 @@ fn ends_ui(ui: &mut Ui, week: &KitchenWeek) -> Option<Ask> {
         ui.label(RichText::new(finished).font(bold(FOOT)));
         ui.add_space(12.0);
         let save = ui.add(Button::new("Save calendar…").min_size(vec2(0.0, 32.0)));
-        focus_ring(ui, &save);
         save.clicked().then_some(Ask::ExportCalendar)
     });
     row.inner

@@ -6,8 +6,7 @@ use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::week::kept::Reckoned;
 use crate::ui::week::wish::wished;
-use crate::ui::widget::focus::focus_ring;
-use crate::ui::widget::pill::pill_ui;
+use crate::ui::widget::pill::{pill_ui, pills_ui};
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, TITLE, bold};
 use crate::ui::widget::typed_box::{Said, TypedBox, said_ui, typed_ui};
 use egui::{Button, Frame, RichText, Ui, vec2};
@@ -21,11 +20,10 @@ pub(in crate::ui) fn when_ui(ui: &mut Ui, view: &mut View, week: &WeekDesign, re
     let mut asks = Vec::new();
     ui.label(RichText::new("When").font(bold(TITLE)));
     let kind = WishKind::of(week.wish);
-    ui.horizontal_wrapped(|ui| {
-        ui.spacing_mut().item_spacing = vec2(6.0, 6.0);
+    pills_ui(ui, "When", |ui| {
         for choice in WishKind::ALL {
             let name = format!("When: {}", choice.label());
-            if pill_ui(ui, choice.label(), &name, help(choice), choice == kind) {
+            if pill_ui(ui, choice.label(), &name, help(choice), (choice == kind, choice == kind)) {
                 let wish = wish_of_kind(choice, reckoned.planned(), &reckoned.now, &reckoned.counted);
                 asks.push(wished(week, wish));
             }
@@ -107,6 +105,5 @@ fn trouble_ui(ui: &mut Ui, week: &WeekDesign, why: &str, offer: Option<WishOffer
 /// Draws one wish to take over.
 pub(in crate::ui) fn offer_ui(ui: &mut Ui, week: &WeekDesign, offer: &WishOffer) -> Option<Ask> {
     let response = ui.add(Button::new(RichText::new(&offer.words).size(CAPTION)).min_size(vec2(0.0, 28.0)));
-    focus_ring(ui, &response);
     response.clicked().then(|| wished(week, offer.wish))
 }

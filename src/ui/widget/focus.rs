@@ -1,12 +1,126 @@
-//! The ring around what has the focus of the keyboard.
+//! The focus of the keyboard: a ring around what has it, into sight with it, and the way back when it was lost.
 
 use crate::ui::widget::theme::Palette;
-use egui::{CornerRadius, Stroke, Ui};
+use egui::{Context, CornerRadius, Id, Key, Stroke, StrokeKind, Ui};
 
-/// Draws the ring around what has the focus of the keyboard.
-pub(in crate::ui) fn focus_ring(ui: &Ui, response: &egui::Response) {
-    if response.has_focus() {
-        let ring = response.rect.expand(2.0);
-        ui.painter().rect_stroke(ring, CornerRadius::same(8), Stroke::new(2.0, Palette::of(ui).link), egui::StrokeKind::Outside);
+/// Room around what comes into sight, so that its ring is seen too.
+const AROUND: f32 = 8.0;
+
+/// Returns what has the focus.
+pub(in crate::ui) fn focused(ctx: &Context) -> Option<Id> {
+    ctx.memory(egui::Memory::focused)
+}
+
+/// Returns whether something is inside a part of the window, as both were drawn this time or, before drawing, the last time.
+pub(in crate::ui) fn is_inside(ctx: &Context, id: Id, part: Id) -> bool {
+    ctx.viewport(|viewport| {
+        let parent = |id: Id| {
+            let drawn = viewport.this_pass.widgets.get(id).or_else(|| viewport.prev_pass.widgets.get(id))?;
+            (drawn.parent_id != id).then_some(drawn.parent_id)
+        };
+        std::iter::successors(Some(id), |id| parent(*id)).any(|ancestor| ancestor == part)
+    })
+}
+
+/// Returns the first thing inside a part of the window that can have the focus.
+pub(in crate::ui) fn first_inside(ctx: &Context, part: Id) -> Option<Id> {
+    let candidates: Vec<Id> = ctx.viewport(|viewport| {
+        let pass = if viewport.this_pass.widgets.contains(part) { &viewport.this_pass } else { &viewport.prev_pass };
+        let layer = pass.widgets.get(part).map(|drawn| drawn.layer_id);
+        let of_layer = layer.into_iter().flat_map(|layer| pass.widgets.get_layer(layer));
+        of_layer.filter(|drawn| drawn.sense.is_focusable() && drawn.enabled).map(|drawn| drawn.id).collect()
+    });
+    candidates.into_iter().find(|id| *id != part && is_inside(ctx, *id, part))
+}
+
+/// Gives the focus to the first thing inside a part of the window; returns whether there is one.
+pub(in crate::ui) fn focus_first_inside(ctx: &Context, part: Id) -> bool {
+    let first = first_inside(ctx, part);
+    if let Some(first) = first {
+        ctx.memory_mut(|memory| memory.request_focus(first));
+    }
+    first.is_some()
+}
+
+/// Scrolls what has just got the focus into sight: the last thing inside whatever scrolls.
+pub(in crate::ui) fn follow_focus(ui: &Ui) {
+    let place = ui.unique_id().with("focus last seen");
+    let (now, before) = (focused(ui.ctx()), ui.data(|data| data.get_temp::<Option<Id>>(place)).flatten());
+    if now == before {
+        return;
+    }
+    ui.data_mut(|data| data.insert_temp(place, now));
+    if let Some(id) = now.filter(|id| is_inside(ui.ctx(), *id, ui.unique_id()))
+        && let Some(response) = ui.ctx().read_response(id)
+    {
+        ui.scroll_to_rect(response.rect.expand(AROUND), None);
+    }
+}
+
+/// Draws the ring around what has the focus; after everything else.
+pub(in crate::ui) fn focus_ring(ui: &Ui) {
+    let ctx = ui.ctx();
+    let Some(response) = focused(ctx).and_then(|id| ctx.read_response(id)) else { return };
+    if response.interact_rect.is_positive() {
+        let stroke = Stroke::new(2.0, Palette::of(ui).link);
+        let ring = response.interact_rect.expand(3.0);
+        ctx.layer_painter(response.layer_id).rect_stroke(ring, CornerRadius::same(8), stroke, StrokeKind::Inside);
+    }
+}
+
+/// What may be in front of the window, and takes the focus while it is there.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(in crate::ui) enum Front {
+    /// A question or a list.
+    Question,
+    /// The card of a figure.
+    Card,
+}
+
+/// Gives the focus back where it was lost.
+#[derive(Clone, Debug, Default)]
+pub(in crate::ui) struct FocusKeeper {
+    last: Option<Id>,
+    /// What is in front, with what had the focus before.
+    fronts: Vec<(Front, Option<Id>)>,
+    /// Whether a key took the focus away only to have what is typed count.
+    pub(in crate::ui) give_back: bool,
+}
+
+impl FocusKeeper {
+    /// Keeps the focus; after everything was drawn.
+    ///
+    /// * What comes in front gets it, and gives it back when it goes.
+    /// * Enter and Escape leave it where it was.
+    ///
+    /// `in_front`: what is in front now, each with its part of the window
+    pub(in crate::ui) fn keep(&mut self, ctx: &Context, in_front: &[(Front, Option<Id>)]) {
+        let is_there = |front: Front| in_front.iter().any(|(of, _)| *of == front);
+        while let Some((_, before)) = self.fronts.pop_if(|(front, _)| !is_there(*front)) {
+            self.back_to(ctx, before);
+        }
+        for (front, part) in in_front {
+            let is_new = !self.fronts.iter().any(|(of, _)| of == front);
+            if let Some(part) = part.filter(|_| is_new)
+                && focus_first_inside(ctx, part)
+            {
+                self.fronts.push((*front, self.last));
+            }
+        }
+        let key = ctx.input(|input| input.key_pressed(Key::Escape) || input.key_pressed(Key::Enter));
+        if focused(ctx).is_none() && (key || std::mem::take(&mut self.give_back)) {
+            self.back_to(ctx, self.last);
+        }
+        if let Some(now) = focused(ctx) {
+            self.last = Some(now);
+        }
+    }
+
+    /// Gives the focus back to what is still there.
+    fn back_to(&self, ctx: &Context, before: Option<Id>) {
+        let is_drawn = |id: &Id| ctx.viewport(|viewport| viewport.this_pass.widgets.contains(*id));
+        if let Some(before) = before.filter(is_drawn) {
+            ctx.memory_mut(|memory| memory.request_focus(before));
+        }
     }
 }

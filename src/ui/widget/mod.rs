@@ -2,12 +2,14 @@
 
 pub(super) mod appearance;
 pub(super) mod focus;
+pub(super) mod menu;
 pub(super) mod number_text;
 pub(super) mod pill;
 pub(super) mod pin;
 pub(super) mod record;
 pub(super) mod reset;
 pub(super) mod room;
+pub(super) mod scroll;
 pub(super) mod severity;
 pub(super) mod slider;
 pub(super) mod text_undo;

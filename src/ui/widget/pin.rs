@@ -1,7 +1,6 @@
 //! The pin next to a number: what is pinned, no target may move.
 
 use crate::design::Field;
-use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::theme::Palette;
 use egui::{Color32, Painter, Pos2, Role, Sense, Shape, Stroke, Ui, Vec2, WidgetInfo, vec2};
 
@@ -17,15 +16,18 @@ const NEEDLE: f32 = 9.0;
 
 /// Draws the pin of a choice, filled where it is in; returns whether it was chosen.
 pub(in crate::ui) fn pin_ui(ui: &mut Ui, field: &'static Field, pinned: bool) -> bool {
-    let (rect, response) = ui.allocate_exact_size(vec2(24.0, 26.0), Sense::click());
+    let (rect, response) = ui.allocate_exact_size(vec2(24.0, 26.0), Sense::CLICK);
+    // No stop of the Tab key: on the slider below it the key P does the same.
     let palette = Palette::of(ui);
     let colour = if pinned || response.hovered() || response.has_focus() { palette.link } else { palette.edge };
     paint_pin(ui.painter(), rect.center(), colour, if pinned { colour } else { palette.background });
     let does = if pinned { "pinned; unpin" } else { "pin" };
     response.widget_info(|| WidgetInfo::selected(Role::CheckBox, true, pinned, format!("{}: {does}", field.label)));
-    focus_ring(ui, &response);
-    let help =
-        if pinned { "Pinned: a target leaves it alone. Select to unpin." } else { "Pin it, so that a target leaves it alone." };
+    let help = if pinned {
+        "Pinned: a target leaves it alone. Select to unpin, or press P on the slider."
+    } else {
+        "Pin it, so that a target leaves it alone; or press P on the slider."
+    };
     response.on_hover_text(help).clicked()
 }
 

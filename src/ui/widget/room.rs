@@ -1,5 +1,7 @@
 //! How a part of a page is laid out.
 
+use crate::ui::widget::scroll::scroll_ui;
+
 /// How a part is laid out.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(in crate::ui) enum Room {
@@ -18,9 +20,7 @@ impl Room {
         draw: impl FnOnce(&mut egui::Ui),
     ) {
         match self {
-            Self::Own => {
-                egui::ScrollArea::vertical().id_salt(id).auto_shrink(false).show(ui, draw);
-            }
+            Self::Own => scroll_ui(ui, id, draw),
             Self::Column => draw(ui),
         }
     }

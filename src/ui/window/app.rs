@@ -64,7 +64,7 @@ pub fn run(file: Option<&Path>) -> Result<(), WindowError> {
     };
     let log = FaultLog::in_folder(&state);
     let recovery = Recovery::in_folder(&state);
-    let kept_in = recovery.folder().to_owned();
+    let copies = recovery.folder().to_owned();
     // Without a display the toolkit panics in some places and returns an error in others; both are said in one sentence. Once the window is
     // there, a panic is a fault of the program and is noted.
     let normal: Hook = std::panic::take_hook().into();
@@ -89,7 +89,7 @@ pub fn run(file: Option<&Path>) -> Result<(), WindowError> {
         Ok(Err(error)) => Err(WindowError::NoWindow(
             error.to_string().rsplit(": ").next().unwrap_or_default().trim_end_matches('.').trim_end_matches(')').to_owned(),
         )),
-        Err(_) if is_open.get() => Err(WindowError::Fault { log: log.path().to_owned(), copies: copies_in(&kept_in) }),
+        Err(_) if is_open.get() => Err(WindowError::Fault { log: log.path().to_owned(), copies: copies_in(&copies) }),
         Err(_) => Err(WindowError::NoWindow("the display could not be reached".to_owned())),
     }
 }

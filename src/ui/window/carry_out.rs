@@ -5,6 +5,7 @@ use crate::session::{Command, EXAMPLES, Session, SessionError, Which};
 use crate::ui::paper::jobs::PaperJobs;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::cut::station_cut;
+use crate::ui::state::pages::Page;
 use crate::ui::state::view::View;
 use crate::ui::window::files::Purpose;
 use crate::ui::window::prompt::Prompt;
@@ -43,8 +44,10 @@ impl Window {
             Ask::Show(page) => self.view.page = page,
             Ask::ShowPart(part) => self.view.plan_part = part,
             Ask::Station(stage) => {
+                self.view.page = Page::Design;
                 self.view.station = stage;
                 self.view.scroll_to = Some(stage);
+                self.view.focus_to = Some(stage);
                 if let Some(key) = station_cut(stage) {
                     self.view.cut.key = key;
                 }
@@ -62,6 +65,12 @@ impl Window {
             Ask::Figure(figure) => self.open_card(figure),
             Ask::Aim(goal, choice) => self.aim(ctx, &goal, choice),
             Ask::Pin(key) => self.turn_pin(key),
+            Ask::NextPane { back } => self.panes.go(ctx, back),
+            Ask::ToMenus => self.panes.to_first(ctx),
+            Ask::FillScreen => {
+                let fills = ctx.input(|input| input.viewport().fullscreen.unwrap_or(false));
+                ctx.send_viewport_cmd(ViewportCommand::Fullscreen(!fills));
+            }
             Ask::Help => self.view.help = !self.view.help,
         }
     }

@@ -2,7 +2,6 @@
 
 use crate::session::{Session, Which};
 use crate::ui::state::ask::{Ask, OnDisk};
-use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::theme::Palette;
 use egui::{Button, Frame, RichText, Stroke, Ui, vec2};
 
@@ -29,7 +28,6 @@ pub(in crate::ui) fn changed_ui(ui: &mut Ui, session: &Session, which: Which) ->
                         .min_size(vec2(0.0, 28.0));
                 if offered {
                     let response = ui.add(button);
-                    focus_ring(ui, &response);
                     if response.clicked() {
                         ask = Some(Ask::Changed(which, how));
                     }

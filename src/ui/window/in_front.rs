@@ -5,16 +5,23 @@ use crate::ui::state::ask::Ask;
 use crate::ui::window::keys_list::keys_ui;
 use crate::ui::window::prompt::{Prompt, Reply, prompt_ui};
 use crate::ui::window::shell::Window;
+use egui::Id;
 use std::path::Path;
 
 impl Window {
     /// Draws what is in front of everything, and does what it answers.
-    pub(super) fn ask_in_front(&mut self, ctx: &egui::Context) {
-        if self.view.help && keys_ui(ctx) {
-            self.view.help = false;
+    ///
+    /// Returns its part of the window, if something is in front.
+    pub(super) fn ask_in_front(&mut self, ctx: &egui::Context) -> Option<Id> {
+        let mut front = None;
+        if self.view.help {
+            let (close, part) = keys_ui(ctx);
+            self.view.help = !close;
+            front = (!close).then_some(part);
         }
-        let Some(prompt) = &mut self.prompt else { return };
-        let Some(reply) = prompt_ui(ctx, prompt) else { return };
+        let Some(prompt) = &mut self.prompt else { return front };
+        let (reply, part) = prompt_ui(ctx, prompt);
+        let Some(reply) = reply else { return Some(part) };
         self.prompt = None;
         match reply {
             Reply::Cancel => self.after_save = None,
@@ -37,5 +44,6 @@ impl Window {
             }
             Reply::Path(purpose, path) => self.with_path(ctx, purpose, Path::new(&path), false),
         }
+        front
     }
 }

@@ -1,39 +1,30 @@
-//! Lays the parts of the window out.
+//! Lays the parts of the window out, in the order in which they are read.
 
-use crate::ui::choices::form::{FormMarks, choices_ui};
-use crate::ui::curves::page::{Batches, curves_ui};
-use crate::ui::figure_card::card::results_card_ui;
-use crate::ui::figure_card::known::Known;
-use crate::ui::results::both::results_both_ui;
+use crate::session::Which;
 use crate::ui::results::foot::{self, foot_ui};
-use crate::ui::results::one::results_ui;
-use crate::ui::run::band::{self, Lane, run_ui};
 use crate::ui::state::ask::Ask;
 use crate::ui::state::pages::Page;
-use crate::ui::state::view::View;
-use crate::ui::widget::room::Room;
+use crate::ui::widget::focus::{Front, focus_ring};
 use crate::ui::widget::theme::Palette;
 use crate::ui::window::changed_bar::changed_ui;
 use crate::ui::window::notice::notice_ui;
 use crate::ui::window::shell::{ONE_COLUMN, Window};
 use crate::ui::window::sources_page::sources_ui;
 use crate::ui::window::top_bar::top_bar_ui;
-use egui::{Frame, Margin, Panel, ScrollArea, Ui};
-
-/// Height below which, in one column, the run scrolls with the rest.
-const LOW: f32 = 620.0;
-/// Width of the choices and of the results.
-const CHOICES_WIDTH: f32 = 340.0;
-const RESULTS_WIDTH: f32 = 360.0;
+use egui::{CentralPanel, Frame, Id, Margin, Panel, Rect, Ui, UiBuilder};
 
 impl Window {
     /// Draws everything.
     pub fn ui(&mut self, ui: &mut Ui) {
         let palette = Palette::of(ui);
         let mut asks = Vec::new();
+        self.panes.begin();
         let bar = Frame::new().fill(palette.panel).inner_margin(Margin::symmetric(12, 0));
         Panel::top("bar").exact_size(48.0).frame(bar).show(ui, |ui| {
-            asks.extend(top_bar_ui(ui, &mut self.view, &self.session, (&self.recent, !self.left.is_empty())));
+            let place = ui.available_rect_before_wrap();
+            asks.extend(self.panes.pane_ui(ui, "Menus, title and pages", place, |ui| {
+                top_bar_ui(ui, &mut self.view, &self.session, (&self.recent, !self.left.is_empty()))
+            }));
         });
         if let Some(words) = self.notice.clone() {
             let closed = Panel::top("notice").frame(Frame::new()).show(ui, |ui| notice_ui(ui, &words)).inner;
@@ -42,93 +33,63 @@ impl Window {
             }
         }
         for which in self.changed.clone() {
-            let id = if which == crate::session::Which::First { "changed on disk" } else { "B changed on disk" };
+            let id = if which == Which::First { "changed on disk" } else { "B changed on disk" };
             asks.extend(Panel::top(id).frame(Frame::new()).show(ui, |ui| changed_ui(ui, &self.session, which)).inner);
         }
-        let foot = Frame::new().fill(palette.panel).inner_margin(Margin::symmetric(foot::MARGIN.0, foot::MARGIN.1));
         let high = foot::height(ui, ui.available_width() < ONE_COLUMN, self.beside.is_some(), &self.session.last_change);
-        Panel::bottom("foot").exact_size(high).frame(foot).show(ui, |ui| {
-            let of_b = self.beside.as_ref().map(|beside| &beside.summary);
-            let cost = self.kept_week.cost(self.session.batch());
-            foot_ui(ui, &self.shown.summary, of_b, cost, &self.session.last_change);
-        });
-        match self.view.page {
-            Page::Design => asks.extend(self.design_page(ui)),
-            Page::Plan => asks.extend(self.plan_page(ui)),
-            Page::Sources => {
-                egui::CentralPanel::default()
-                    .frame(Frame::new().fill(palette.background).inner_margin(20))
-                    .show(ui, |ui| sources_ui(ui, &mut self.view, self.shown.laws(self.session.batch())));
-            }
-        }
+        // The foot is read last, so it is drawn last: its room is kept for it.
+        let room = ui.available_rect_before_wrap();
+        let (above, below) = room.split_top_bottom_at_y((room.bottom() - high).max(room.top()));
+        asks.extend(self.page_ui(ui, above));
+        self.foot_pane_ui(ui, below);
         let ctx = ui.ctx().clone();
         asks.append(&mut self.waiting);
         for ask in asks {
             self.carry_out(&ctx, ask);
         }
-        self.ask_in_front(&ctx);
+        let question = self.ask_in_front(&ctx);
+        self.keep_focus(ui, question);
     }
 
-    pub(super) fn design_page(&mut self, ui: &mut Ui) -> Vec<Ask> {
-        let palette = Palette::of(ui);
-        let mut asks = Vec::new();
-        let side = Frame::new().fill(palette.background).inner_margin(Margin::symmetric(12, 10));
-        let station = self.view.station;
-        let lane = |name, run, colour| Lane { name, run, colour };
-        let lanes = self.beside.as_ref().map_or_else(
-            || vec![lane(None, &self.shown.run, palette.design)],
-            |beside| vec![lane(Some("A"), &self.shown.run, palette.design), lane(Some("B"), &beside.run, palette.second)],
-        );
-        let one_column = ui.available_width() < ONE_COLUMN;
-        let run_scrolls = one_column && ui.available_height() < LOW;
-        if !run_scrolls {
-            let run = Panel::top("run").exact_size(band::height(lanes.len())).frame(Frame::new().fill(palette.background));
-            asks.extend(run.show(ui, |ui| run_ui(ui, &lanes, station)).inner);
-        }
-        let beside = self.beside.as_ref();
-        let second = self.session.second().map(crate::session::OpenDesign::batch).zip(beside);
-        let spread = self.background.spread(self.session.design());
-        let batches = Batches { now: self.session.batch(), spread: spread.as_deref(), before: self.session.before(), second };
-        let differing = beside.map_or(&[][..], |beside| &beside.choices);
-        let marks = FormMarks { differing, pins: self.session.pins() };
-        let spread_failed = self.background.spread_failed();
-        let (card, effects) = (self.background.card(), self.background.effects());
-        let mut open = self.view.card.take();
-        let mut results_of = |ui: &mut Ui, view: &View, room| match (&mut open, beside) {
-            (Some(open), _) => {
-                let likely = spread.as_ref().and_then(|spread| spread.figure(open.figure));
-                results_card_ui(ui, view.units, open, Known { card, effects: effects.as_ref(), likely, spread_failed }, room)
+    /// Draws the page in sight.
+    fn page_ui(&mut self, ui: &mut Ui, place: Rect) -> Vec<Ask> {
+        let mut panes = std::mem::take(&mut self.panes);
+        let asks = match self.view.page {
+            Page::Design => {
+                let page = UiBuilder::new().max_rect(place).id_salt("page");
+                ui.scope_builder(page, |ui| self.design_page(ui, &mut panes)).inner
             }
-            (None, Some(beside)) => results_both_ui(ui, view, &self.shown.run, beside, room),
-            (None, None) => results_ui(ui, view, &self.shown, room),
-        };
-        if one_column {
-            egui::CentralPanel::default().frame(side).show(ui, |ui| {
-                ScrollArea::vertical().id_salt("one column").auto_shrink(false).show(ui, |ui| {
-                    if run_scrolls {
-                        asks.extend(run_ui(ui, &lanes, station));
-                        ui.separator();
-                    }
-                    asks.extend(curves_ui(ui, &self.view, batches, Room::Column));
-                    ui.separator();
-                    asks.extend(choices_ui(ui, &mut self.view, self.session.design(), marks, Room::Column));
-                    ui.separator();
-                    asks.extend(results_of(ui, &self.view, Room::Column));
+            Page::Plan => panes.pane_ui(ui, "Plan", place, |ui| self.plan_page(ui)),
+            Page::Sources => {
+                let frame = Frame::new().fill(Palette::of(ui).background).inner_margin(20);
+                let laws = self.shown.laws(self.session.batch());
+                panes.pane_ui(ui, "Sources", place, |ui| {
+                    CentralPanel::default().frame(frame).show(ui, |ui| sources_ui(ui, &mut self.view, laws));
                 });
-            });
-            self.view.card = open;
-            return asks;
-        }
-        Panel::left("choices").exact_size(CHOICES_WIDTH).resizable(false).frame(side).show(ui, |ui| {
-            asks.extend(choices_ui(ui, &mut self.view, self.session.design(), marks, Room::Own));
-        });
-        Panel::right("results").exact_size(RESULTS_WIDTH).resizable(false).frame(side).show(ui, |ui| {
-            asks.extend(results_of(ui, &self.view, Room::Own));
-        });
-        egui::CentralPanel::default().frame(side).show(ui, |ui| {
-            asks.extend(curves_ui(ui, &self.view, batches, Room::Own));
-        });
-        self.view.card = open;
+                Vec::new()
+            }
+        };
+        self.panes = panes;
         asks
+    }
+
+    fn foot_pane_ui(&mut self, ui: &mut Ui, place: Rect) {
+        let foot = Frame::new().fill(Palette::of(ui).panel).inner_margin(Margin::symmetric(foot::MARGIN.0, foot::MARGIN.1));
+        let cost = self.kept_week.cost(self.session.batch());
+        self.panes.pane_ui(ui, "Summary", place, |ui| {
+            CentralPanel::default().frame(foot).show(ui, |ui| {
+                let of_b = self.beside.as_ref().map(|beside| &beside.summary);
+                foot_ui(ui, &self.shown.summary, of_b, cost, &self.session.last_change);
+            });
+        });
+    }
+
+    /// Keeps the focus of the keyboard where it belongs, and shows it.
+    fn keep_focus(&mut self, ui: &Ui, question: Option<Id>) {
+        let card = self.view.card.as_ref().and(self.card_pane).map(|pane| (Front::Card, Some(pane)));
+        let question = question.map(|id| (Front::Question, Some(id)));
+        let in_front: Vec<(Front, Option<Id>)> = card.into_iter().chain(question).collect();
+        self.focus.keep(ui.ctx(), &in_front);
+        focus_ring(ui);
     }
 }

@@ -15,7 +15,8 @@ impl Window {
             self.changed = self.session.changed_on_disk();
         }
         if self.prompt.is_none() {
-            let asks = keys(ctx);
+            let mut asks = keys(ctx);
+            asks.extend(self.closed_by_escape(ctx));
             self.after_typing(ctx, asks);
         }
         if let Some(answer) = self.dialogs.answer() {
@@ -44,12 +45,20 @@ impl Window {
         }
     }
 
+    /// Returns that the card of a figure is to be closed, if Escape was pressed and nothing else has a use for it.
+    fn closed_by_escape(&self, ctx: &egui::Context) -> Option<Ask> {
+        let pressed = ctx.input(|input| input.key_pressed(egui::Key::Escape));
+        let other_use = self.view.help || self.session.is_dragging() || focused_box(ctx).is_some() || egui::Popup::is_any_open(ctx);
+        (pressed && self.view.card.is_some() && !other_use).then_some(Ask::Figure(None))
+    }
+
     /// Does what keys ask for; while something is being typed, once the box was left and what was typed counts.
     fn after_typing(&mut self, ctx: &egui::Context, asks: Vec<Ask>) {
         match focused_box(ctx) {
             Some(typing) if !asks.is_empty() => {
                 ctx.memory_mut(|memory| memory.surrender_focus(typing));
                 self.waiting.extend(asks);
+                self.focus.give_back = true;
             }
             _ => {
                 for ask in asks {

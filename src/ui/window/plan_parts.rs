@@ -2,7 +2,6 @@
 
 use crate::ui::state::ask::Ask;
 use crate::ui::state::pages::PlanPart;
-use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::theme::{BODY, Palette, bold};
 use egui::{Button, RichText, Role, Stroke, Ui, WidgetInfo, vec2};
 
@@ -19,7 +18,6 @@ pub(in crate::ui) fn plan_parts_ui(ui: &mut Ui, shown: PlanPart) -> Vec<Ask> {
             let edge = Stroke::new(1.0, if chosen { palette.edge } else { palette.panel });
             let response = ui.add(Button::new(text).fill(fill).stroke(edge).min_size(vec2(88.0, 32.0)));
             response.widget_info(|| WidgetInfo::selected(Role::Button, true, chosen, format!("Plan: {}", part.title())));
-            focus_ring(ui, &response);
             if response.clicked() {
                 asks.push(Ask::ShowPart(part));
             }

@@ -2,13 +2,12 @@
 
 use crate::session::{LeftBehind, Which};
 use crate::ui::state::ask::Ask;
-use crate::ui::widget::focus::focus_ring;
 use crate::ui::widget::text_undo::remember_text;
 use crate::ui::widget::theme::{TITLE, bold};
 use crate::ui::widget::typed_box::select_all;
 use crate::ui::window::files::Purpose;
 use crate::ui::window::recover_prompt::{Left, recover_ui};
-use egui::{Button, Key, RichText, Ui};
+use egui::{Button, Id, Key, RichText, Ui};
 use std::path::PathBuf;
 
 /// A question in front of the window.
@@ -62,10 +61,10 @@ pub(in crate::ui) enum Reply {
     Path(Purpose, String),
 }
 
-/// Draws the question and returns its answer, once there is one.
-pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> Option<Reply> {
+/// Draws the question and returns its answer, once there is one, and its part of the window.
+pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> (Option<Reply>, Id) {
     let mut reply = None;
-    let modal = egui::Modal::new(egui::Id::unique("prompt")).frame(front(ctx)).show(ctx, |ui| {
+    let modal = egui::Modal::new(Id::unique("prompt")).frame(front(ctx)).show(ctx, |ui| {
         ui.set_max_width(520.0);
         match prompt {
             Prompt::Unsaved { which, then } => {
@@ -140,7 +139,7 @@ pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> Opti
         }
     });
     let given_up = modal.should_close().then(|| if matches!(prompt, Prompt::Recover(_)) { Reply::Later } else { Reply::Cancel });
-    reply.or(given_up)
+    (reply.or(given_up), modal.response.id)
 }
 
 /// Returns the frame of what is in front of the window.
@@ -155,6 +154,5 @@ pub(in crate::ui) fn heading(ui: &mut Ui, words: &str) {
 
 pub(in crate::ui) fn choice(ui: &mut Ui, words: &str) -> bool {
     let response = ui.add(Button::new(words).min_size(egui::vec2(96.0, 32.0)));
-    focus_ring(ui, &response);
     response.clicked()
 }

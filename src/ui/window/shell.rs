@@ -7,8 +7,10 @@ use crate::ui::results::shown::Shown;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::week::kept::KeptWeek;
+use crate::ui::widget::focus::FocusKeeper;
 use crate::ui::window::background::BackgroundWork;
 use crate::ui::window::files::Dialogs;
+use crate::ui::window::pane::Panes;
 use crate::ui::window::prompt::Prompt;
 use crate::ui::window::recover_prompt::Left;
 use std::path::Path;
@@ -42,6 +44,12 @@ pub struct Window {
     /// What keys asked for while something was being typed: done once that counts.
     pub(super) waiting: Vec<Ask>,
     pub(super) leaving: bool,
+    /// The panes that were drawn.
+    pub(super) panes: Panes,
+    /// Where the card of a figure is drawn.
+    pub(super) card_pane: Option<egui::Id>,
+    /// Where the focus of the keyboard goes back to.
+    pub(super) focus: FocusKeeper,
     /// The title that the desktop was last told.
     pub(super) desktop_title: String,
     /// What is shown of the open design, calculated again only after a change.
@@ -76,6 +84,9 @@ impl Window {
             after_save: None,
             waiting: Vec::new(),
             leaving: false,
+            panes: Panes::default(),
+            card_pane: None,
+            focus: FocusKeeper::default(),
             desktop_title: String::new(),
             shown,
             beside,

@@ -6,6 +6,7 @@ use crate::report::{LawRow, constant_row, correlation_row, source_title};
 use crate::source::{AnyCorrelation, Constant, ledger};
 use crate::ui::state::view::View;
 use crate::ui::widget::record::{record_ui, text_ui};
+use crate::ui::widget::scroll::read_ui;
 use crate::ui::widget::text_undo::remember_text;
 use crate::ui::widget::theme::{BODY, Palette, TITLE, bold};
 use crate::words::GLOSSARY;
@@ -28,7 +29,7 @@ pub(in crate::ui) fn sources_ui(ui: &mut Ui, view: &mut View, laws: &[LawRow]) {
     });
     ui.add_space(6.0);
     let wanted = view.search.to_lowercase();
-    ScrollArea::vertical().id_salt("sources").auto_shrink(false).show(ui, |ui| {
+    read_ui(ui, "Sources, laws and words", ScrollArea::vertical().auto_shrink(false), |ui| {
         glossary_ui(ui, &wanted);
         laws_ui(ui, laws, &wanted);
         for (name, list) in constant_lists().into_iter().chain(plan::CONSTANT_LISTS) {

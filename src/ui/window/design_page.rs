@@ -1,0 +1,108 @@
+//! The page of the design: the run above, and choices, curves and results below it; in a narrow window one column.
+
+use crate::ui::choices::form::{FormMarks, choices_ui};
+use crate::ui::curves::page::{Batches, curves_ui};
+use crate::ui::figure_card::card::results_card_ui;
+use crate::ui::figure_card::known::Known;
+use crate::ui::results::both::results_both_ui;
+use crate::ui::results::one::results_ui;
+use crate::ui::run::band::{self, Lane, run_ui};
+use crate::ui::state::ask::Ask;
+use crate::ui::state::view::View;
+use crate::ui::widget::room::Room;
+use crate::ui::widget::scroll::scroll_ui;
+use crate::ui::widget::theme::Palette;
+use crate::ui::window::pane::Panes;
+use crate::ui::window::shell::{ONE_COLUMN, Window};
+use egui::{CentralPanel, Frame, Margin, Panel, Rect, Ui};
+
+/// Height below which, in one column, the run scrolls with the rest.
+const LOW: f32 = 620.0;
+/// Width of the choices and of the results.
+const CHOICES_WIDTH: f32 = 340.0;
+const RESULTS_WIDTH: f32 = 360.0;
+/// Name of the picture of the run.
+const RUN: &str = "The run, from the milk to the jar";
+
+impl Window {
+    pub(super) fn design_page(&mut self, ui: &mut Ui, panes: &mut Panes) -> Vec<Ask> {
+        let palette = Palette::of(ui);
+        let mut asks = Vec::new();
+        let side = Frame::new().fill(palette.background).inner_margin(Margin::symmetric(12, 10));
+        let station = self.view.station;
+        let lane = |name, run, colour| Lane { name, run, colour };
+        let lanes = self.beside.as_ref().map_or_else(
+            || vec![lane(None, &self.shown.run, palette.design)],
+            |beside| vec![lane(Some("A"), &self.shown.run, palette.design), lane(Some("B"), &beside.run, palette.second)],
+        );
+        let one_column = ui.available_width() < ONE_COLUMN;
+        let run_scrolls = one_column && ui.available_height() < LOW;
+        if !run_scrolls {
+            let run = Panel::top("run").exact_size(band::height(lanes.len())).frame(Frame::new().fill(palette.background));
+            let shown = run.show(ui, |ui| {
+                let place = ui.available_rect_before_wrap();
+                panes.pane_ui(ui, RUN, place, |ui| run_ui(ui, &lanes, station))
+            });
+            asks.extend(shown.inner);
+        }
+        let beside = self.beside.as_ref();
+        let second = self.session.second().map(crate::session::OpenDesign::batch).zip(beside);
+        let spread = self.background.spread(self.session.design());
+        let batches = Batches { now: self.session.batch(), spread: spread.as_deref(), before: self.session.before(), second };
+        let differing = beside.map_or(&[][..], |beside| &beside.choices);
+        let marks = FormMarks { differing, pins: self.session.pins() };
+        let spread_failed = self.background.spread_failed();
+        let (card, effects) = (self.background.card(), self.background.effects());
+        let mut open = self.view.card.take();
+        let mut results_of = |ui: &mut Ui, view: &View, room| match (&mut open, beside) {
+            (Some(open), _) => {
+                let likely = spread.as_ref().and_then(|spread| spread.figure(open.figure));
+                results_card_ui(ui, view.units, open, Known { card, effects: effects.as_ref(), likely, spread_failed }, room)
+            }
+            (None, Some(beside)) => results_both_ui(ui, view, &self.shown.run, beside, room),
+            (None, None) => results_ui(ui, view, &self.shown, room),
+        };
+        if one_column {
+            CentralPanel::default().frame(side).show(ui, |ui| {
+                let place = ui.available_rect_before_wrap();
+                panes.pane_ui(ui, "Design", place, |ui| {
+                    scroll_ui(ui, "one column", |ui| {
+                        if run_scrolls {
+                            asks.extend(run_ui(ui, &lanes, station));
+                            ui.separator();
+                        }
+                        asks.extend(curves_ui(ui, &self.view, batches, Room::Column));
+                        ui.separator();
+                        asks.extend(choices_ui(ui, &mut self.view, self.session.design(), marks, Room::Column));
+                        ui.separator();
+                        asks.extend(results_of(ui, &self.view, Room::Column));
+                    });
+                });
+            });
+        } else {
+            let (choices, curves, results) = columns(ui.available_rect_before_wrap());
+            panes.pane_ui(ui, "Choices", choices, |ui| {
+                CentralPanel::default().frame(side).show(ui, |ui| {
+                    asks.extend(choices_ui(ui, &mut self.view, self.session.design(), marks, Room::Own));
+                });
+            });
+            panes.pane_ui(ui, "Curves", curves, |ui| {
+                CentralPanel::default().frame(side).show(ui, |ui| asks.extend(curves_ui(ui, &self.view, batches, Room::Own)));
+            });
+            panes.pane_ui(ui, "Results", results, |ui| {
+                CentralPanel::default().frame(side).show(ui, |ui| asks.extend(results_of(ui, &self.view, Room::Own)));
+            });
+        }
+        // A card stands where the results do, which are the last pane.
+        self.card_pane = panes.last();
+        self.view.card = open;
+        asks
+    }
+}
+
+/// Returns the places of choices, curves and results, with a line's width between them.
+fn columns(room: Rect) -> (Rect, Rect, Rect) {
+    let (choices, rest) = room.split_left_right_at_x(room.left() + CHOICES_WIDTH);
+    let (curves, results) = rest.split_left_right_at_x(rest.right() - RESULTS_WIDTH);
+    (choices, curves, results)
+}

@@ -1,0 +1,55 @@
+//! The panes of the window: each has a name for a reader of the screen, and F6 goes from one to the next.
+
+use crate::ui::widget::focus::{focus_first_inside, focused, is_inside};
+use egui::{Context, Id, Rect, Role, Ui, UiBuilder};
+
+/// The panes that were drawn, in the order in which they are read.
+#[derive(Clone, Debug, Default)]
+pub(in crate::ui) struct Panes {
+    drawn: Vec<Id>,
+}
+
+impl Panes {
+    /// Begins a drawing.
+    pub(in crate::ui) fn begin(&mut self) {
+        self.drawn.clear();
+    }
+
+    /// Draws a pane in its place.
+    pub(in crate::ui) fn pane_ui<R>(&mut self, ui: &mut Ui, name: &str, place: Rect, draw: impl FnOnce(&mut Ui) -> R) -> R {
+        let pane = UiBuilder::new().max_rect(place).id_salt(name).accessibility_role(Role::Region).accessibility_label(name);
+        let shown = ui.scope_builder(pane, draw);
+        self.drawn.push(shown.response.id);
+        shown.inner
+    }
+
+    /// Returns the last pane that was drawn.
+    pub(in crate::ui) fn last(&self) -> Option<Id> {
+        self.drawn.last().copied()
+    }
+
+    /// Gives the focus to the first control of the first pane.
+    pub(in crate::ui) fn to_first(&self, ctx: &Context) {
+        if let Some(first) = self.drawn.first() {
+            focus_first_inside(ctx, *first);
+        }
+    }
+
+    /// Gives the focus to the first control of the next pane that has one, or of the one before.
+    pub(in crate::ui) fn go(&self, ctx: &Context, back: bool) {
+        let panes = &self.drawn;
+        let count = panes.len();
+        let now = focused(ctx).and_then(|id| panes.iter().position(|pane| is_inside(ctx, id, *pane)));
+        for step in 1..=count {
+            let place = match (now, back) {
+                (Some(now), false) => now + step,
+                (Some(now), true) => now + count - step,
+                (None, false) => step - 1,
+                (None, true) => count - step,
+            };
+            if panes.get(place % count).is_some_and(|pane| focus_first_inside(ctx, *pane)) {
+                return;
+            }
+        }
+    }
+}
