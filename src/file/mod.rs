@@ -1,5 +1,6 @@
 //! Save files: frozen types per format, errors that help, writing without loss.
 
+mod address;
 mod alike;
 mod design_file;
 mod error;
@@ -15,6 +16,7 @@ mod v4;
 mod wording;
 mod write;
 
+pub use address::path_of_address;
 pub use design_file::DesignFile;
 pub use error::FileError;
 pub use read::{MOST_BYTES, from_text, read, to_text};

@@ -23,6 +23,7 @@ mod saved;
 mod second;
 mod steps;
 mod undo;
+mod window_place;
 
 pub use aim::{AimError, TargetChoice};
 pub use appearance::{Appearance, Colours, KeptAppearance};
@@ -46,3 +47,4 @@ pub use recovery_folder::copies_in;
 pub use saved::Saved;
 pub use steps::ONE_STEP_S;
 pub use undo::{History, Step};
+pub use window_place::{KeptPlace, WindowPlace};

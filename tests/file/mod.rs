@@ -1,5 +1,6 @@
 //! Tests of `src/file`.
 
+mod address;
 mod frozen;
 mod id;
 mod keeping;

@@ -12,7 +12,8 @@ use crate::ui::widget::pill::{pill_ui, pills_ui};
 use crate::ui::widget::pin::pin_ui;
 use crate::ui::widget::reset::reset_ui;
 use crate::ui::widget::room::Room;
-use crate::ui::widget::theme::{CAPTION, Palette, TITLE, bold};
+use crate::ui::widget::spoken::heading_ui;
+use crate::ui::widget::theme::{CAPTION, Palette, bold};
 use crate::ui::widget::tip::tip;
 use crate::ui::widget::typed_box::said_ui;
 use egui::{Align, CornerRadius, Layout, RichText, Role, Sense, Stroke, Ui, UiBuilder, WidgetInfo, vec2};
@@ -43,7 +44,7 @@ fn stage_ui(ui: &mut Ui, view: &mut View, design: &Design, (stage, marks): (Stag
     let palette = Palette::of(ui);
     let heading = ui
         .horizontal(|ui| {
-            ui.label(RichText::new(stage.title()).font(bold(TITLE)));
+            heading_ui(ui, stage.title());
             let changed = fields().any(|field| field.stage == stage && field.get(design) != field.default());
             if changed {
                 ui.with_layout(Layout::right_to_left(Align::Center), |ui| {

@@ -13,6 +13,7 @@ use crate::ui::state::cut::station_curve;
 use crate::ui::state::view::View;
 use crate::ui::widget::room::Room;
 use crate::ui::widget::scroll::read_ui;
+use crate::ui::widget::spoken;
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold};
 use egui::{Align, Layout, RichText, ScrollArea, Ui, WidgetInfo, vec2};
 
@@ -185,17 +186,8 @@ fn empty_ui(ui: &mut Ui, why: &str, height: f32) {
 fn table_ui(ui: &mut Ui, drawn: &Curve, second: Option<&Curve>, height: f32) {
     let table = second.map_or_else(|| table(drawn, TABLE_ROWS), |second| table_of_both(drawn, second, TABLE_ROWS));
     read_ui(ui, &format!("{}, as a table", drawn.title), ScrollArea::both().max_height(height), |ui| {
-        egui::Grid::new((drawn.title, "grid")).striped(true).spacing(vec2(24.0, 4.0)).show(ui, |ui| {
-            for heading in &table.headings {
-                ui.label(RichText::new(heading).font(bold(CAPTION)));
-            }
-            ui.end_row();
-            for row in &table.rows {
-                for value in row {
-                    ui.label(RichText::new(value.map_or_else(|| "–".to_owned(), |value| format!("{value:.1}"))).size(CAPTION));
-                }
-                ui.end_row();
-            }
-        });
+        let words = |value: &Option<f64>| value.map_or_else(|| "–".to_owned(), |value| format!("{value:.1}"));
+        let rows: Vec<Vec<String>> = table.rows.iter().map(|row| row.iter().map(words).collect()).collect();
+        spoken::table_ui(ui, drawn.title, &table.headings, &rows);
     });
 }

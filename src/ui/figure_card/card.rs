@@ -8,7 +8,8 @@ use crate::ui::state::ask::Ask;
 use crate::ui::state::card::CardView;
 use crate::ui::widget::record::record_ui;
 use crate::ui::widget::room::Room;
-use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, TITLE, bold, plain};
+use crate::ui::widget::spoken::heading_ui;
+use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, bold, plain};
 use crate::ui::widget::units::Units;
 use egui::{Button, RichText, Ui, vec2};
 
@@ -37,7 +38,7 @@ fn card_ui(ui: &mut Ui, units: Units, view: &mut CardView, known: Known<'_>) -> 
         return asks;
     };
     ui.add_space(6.0);
-    ui.label(RichText::new(card.figure.label).font(bold(TITLE)));
+    heading_ui(ui, card.figure.label);
     ui.label(RichText::new(units.figure_text(&card.figure)).font(bold(FIGURE)));
     ui.label(RichText::new(&card.words.spread).size(CAPTION).color(palette.soft));
     if let Some(likely) = known.likely {

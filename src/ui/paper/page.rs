@@ -8,7 +8,8 @@ use crate::ui::paper::preview::Preview;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::widget::scroll::read_ui;
-use crate::ui::widget::theme::{BODY, Palette, TITLE, bold};
+use crate::ui::widget::spoken::heading_ui;
+use crate::ui::widget::theme::{BODY, Palette};
 use egui::{Button, Frame, Image, RichText, Role, ScrollArea, Stroke, TextureHandle, Ui, WidgetInfo, vec2};
 
 /// Widest page; wider than that it is no easier to read.
@@ -31,7 +32,7 @@ pub(in crate::ui) fn plan_ui(
     let paper = view.paper;
     let mut asks = Vec::new();
     ui.horizontal_wrapped(|ui| {
-        ui.label(RichText::new("The plan on paper").font(bold(TITLE)));
+        heading_ui(ui, "The plan on paper");
         ui.add_space(12.0);
         for choice in Paper::ALL {
             if paper_ui(ui, choice, choice == paper) {

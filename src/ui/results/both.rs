@@ -10,7 +10,8 @@ use crate::ui::results::compared::{compared_ui, costs_ui, heads_ui, stroke};
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::widget::room::Room;
-use crate::ui::widget::theme::{CAPTION, Palette, TITLE, bold};
+use crate::ui::widget::spoken::heading_ui;
+use crate::ui::widget::theme::{CAPTION, Palette, bold};
 use crate::words::said_of_b;
 use egui::{Rect, RichText, Sense, Stroke, Ui, vec2};
 
@@ -30,14 +31,14 @@ pub(in crate::ui) fn results_both_ui(ui: &mut Ui, view: &View, run: &Run, beside
                 asks.extend(stage_ui(ui, view, stage, run, beside));
             }
             if !beside.costs.0.is_empty() || beside.costs.1.is_some() {
-                ui.label(RichText::new("Costs").font(bold(TITLE)));
+                heading_ui(ui, "Costs");
                 costs_ui(ui, &beside.costs);
             }
         });
     });
     ui.painter().hline(ui.max_rect().x_range(), ui.cursor().top(), Stroke::new(1.0, palette.grid));
     ui.add_space(8.0);
-    ui.label(RichText::new("Cautions").font(bold(TITLE)));
+    heading_ui(ui, "Cautions");
     room.scrolled(ui, "cautions of both", |ui| {
         ui.label(RichText::new(counted(beside)).size(CAPTION).color(palette.soft));
         for compared in &beside.cautions {
@@ -74,7 +75,7 @@ fn stage_ui(ui: &mut Ui, view: &View, stage: Stage, run: &Run, beside: &Beside) 
     let palette = Palette::of(ui);
     ui.spacing_mut().item_spacing.y = 3.0;
     ui.add_space(4.0);
-    ui.label(RichText::new(stage.title()).font(bold(TITLE)));
+    heading_ui(ui, stage.title());
     for (name, run) in [("A", run), ("B", &beside.run)] {
         let stopped =
             run.stations.iter().find(|station| station.stage == stage).and_then(|station| station.stopped_because.as_ref());

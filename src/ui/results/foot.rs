@@ -4,6 +4,7 @@ use crate::analysis::Summary;
 use crate::caution::Severity;
 use crate::design::hours_in_words;
 use crate::ui::widget::severity::sign;
+use crate::ui::widget::spoken::say_changes;
 use crate::ui::widget::theme::{BODY, CAPTION, FOOT, Palette, TITLE, bold, plain};
 use crate::words::{FROM_A_MODEL, counted};
 use egui::{RichText, Role, Ui, WidgetInfo, vec2};
@@ -46,6 +47,7 @@ pub(in crate::ui) fn foot_ui(ui: &mut Ui, of_a: &Summary, of_b: Option<&Summary>
     let words = said(last_change);
     let response = ui.add(egui::Label::new(RichText::new(words).size(CAPTION).color(palette.soft)).wrap());
     response.widget_info(|| WidgetInfo::labeled(Role::Label, true, format!("Last change: {words}")));
+    say_changes(&response);
 }
 
 /// The figures of a summary in words: cheeses, the mass of each, when it is finished.
@@ -129,7 +131,7 @@ fn cautions_ui(ui: &mut Ui, summary: &Summary, kinds: usize) {
             ui.end_row();
         }
         sign(ui, severity, colour);
-        ui.add(egui::Label::new(RichText::new(words).size(BODY)).extend());
+        say_changes(&ui.add(egui::Label::new(RichText::new(words).size(BODY)).extend()));
         ui.add_space(8.0);
     }
 }

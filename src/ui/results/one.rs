@@ -8,7 +8,8 @@ use crate::ui::results::shown::Shown;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::widget::room::Room;
-use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, TITLE, bold};
+use crate::ui::widget::spoken::heading_ui;
+use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, bold};
 use crate::ui::widget::tip::tip;
 use crate::ui::widget::units::Units;
 use egui::{Align, Layout, RichText, Role, Sense, Stroke, Ui, WidgetInfo, vec2};
@@ -39,7 +40,7 @@ pub(in crate::ui) fn results_ui(ui: &mut Ui, view: &View, shown: &Shown, room: R
     });
     ui.painter().hline(ui.max_rect().x_range(), ui.cursor().top(), Stroke::new(1.0, Palette::of(ui).grid));
     ui.add_space(8.0);
-    ui.label(RichText::new("Cautions").font(bold(TITLE)));
+    heading_ui(ui, "Cautions");
     room.scrolled(ui, "cautions", |ui| {
         for caution in &shown.cautions {
             asks.extend(caution_ui(ui, caution, None));
@@ -52,7 +53,7 @@ pub(in crate::ui) fn results_ui(ui: &mut Ui, view: &View, shown: &Shown, room: R
 fn stage_ui(ui: &mut Ui, units: Units, stage: Stage, figures: &[Figure], station: Option<&Station>) -> Vec<Ask> {
     let mut asks = Vec::new();
     let palette = Palette::of(ui);
-    ui.label(RichText::new(stage.title()).font(bold(TITLE)));
+    heading_ui(ui, stage.title());
     if let Some(why) = station.and_then(|station| station.stopped_because.as_ref()) {
         egui::Frame::new().fill(palette.stop_fill).corner_radius(6).inner_margin(8).show(ui, |ui| {
             ui.label(RichText::new(format!("Not calculated: {why}")).color(palette.stop_text));

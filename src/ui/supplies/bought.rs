@@ -7,7 +7,8 @@ use crate::report::{kitchen_amount, money, shelf_size};
 use crate::session::Command;
 use crate::ui::state::ask::Ask;
 use crate::ui::widget::number_text::trimmed;
-use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, TITLE, bold};
+use crate::ui::widget::spoken::heading_ui;
+use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, bold};
 use egui::{Align, Button, Frame, Layout, RichText, Role, Ui, WidgetInfo, vec2};
 
 /// Less than this is no other amount of milk, L.
@@ -17,7 +18,7 @@ const SAME_MILK_L: f64 = 0.005;
 pub(in crate::ui) fn bought_ui(ui: &mut Ui, batch: &Batch, shopping: &Result<Shopping, ShoppingError>) -> Vec<Ask> {
     let palette = Palette::of(ui);
     let supplies = &batch.design.supplies;
-    ui.label(RichText::new("What to buy").font(bold(TITLE)));
+    heading_ui(ui, "What to buy");
     let shopping = match shopping {
         Ok(shopping) => shopping,
         Err(why) => {

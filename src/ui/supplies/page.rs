@@ -13,7 +13,8 @@ use crate::ui::widget::number_text::trimmed;
 use crate::ui::widget::pill::{pill_ui, pills_ui};
 use crate::ui::widget::room::Room;
 use crate::ui::widget::scroll::scroll_ui;
-use crate::ui::widget::theme::{CAPTION, Palette, TITLE, bold};
+use crate::ui::widget::spoken::heading_ui;
+use crate::ui::widget::theme::{CAPTION, Palette};
 use crate::ui::widget::typed_box::{Said, TypedBox, said_ui, typed_ui};
 use egui::{CentralPanel, Frame, Margin, Panel, RichText, Ui};
 
@@ -62,7 +63,7 @@ fn supplies_ui(ui: &mut Ui, view: &mut View, batch: &Batch, trouble: Option<&cra
     let supplies = &batch.design.supplies;
     let mut asks = aim_ui(ui, view, supplies);
     ui.add_space(10.0);
-    ui.label(RichText::new("At home and on the shelf").font(bold(TITLE)));
+    heading_ui(ui, "At home and on the shelf");
     for need in needs(batch) {
         let own = trouble.filter(|trouble| trouble.good() == need.good).map(ToString::to_string);
         asks.extend(good_ui(ui, view, supplies, &need, own));
@@ -74,7 +75,7 @@ fn supplies_ui(ui: &mut Ui, view: &mut View, batch: &Batch, trouble: Option<&cra
 /// Draws what counts first, what a left-over counts as, and the currency.
 fn aim_ui(ui: &mut Ui, view: &mut View, supplies: &SuppliesDesign) -> Vec<Ask> {
     let mut asks = Vec::new();
-    ui.label(RichText::new("Buy for").font(bold(TITLE)));
+    heading_ui(ui, "Buy for");
     pills_ui(ui, "Buy for", |ui| {
         for buy_for in [BuyFor::LeastCost, BuyFor::LeastWaste] {
             let name = format!("Buy for: {}", buy_for.label());

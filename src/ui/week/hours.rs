@@ -8,7 +8,8 @@ use crate::ui::state::view::View;
 use crate::ui::week::kept::Reckoned;
 use crate::ui::week::when::{TIME_WIDTH, time_box};
 use crate::ui::widget::pill::{pill_ui, pills_ui};
-use crate::ui::widget::theme::{BODY, CAPTION, Palette, TITLE, bold};
+use crate::ui::widget::spoken::heading_ui;
+use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold};
 use crate::ui::widget::typed_box::{Said, TypedBox, said_ui, typed_ui};
 use egui::{Button, CornerRadius, Frame, RichText, Role, Stroke, Ui, WidgetInfo, vec2};
 use jiff::civil::{DateTime, Time, Weekday};
@@ -22,7 +23,7 @@ const ZONE_WIDTH: f32 = 240.0;
 pub(in crate::ui) fn hours_ui(ui: &mut Ui, view: &mut View, week: &WeekDesign, reckoned: &Reckoned) -> Vec<Ask> {
     let mut asks = Vec::new();
     let mut set = |changed: WeekDesign| asks.push(Ask::Do(Command::SetWeek(Box::new(changed))));
-    ui.label(RichText::new("Sleep and work").font(bold(TITLE)));
+    heading_ui(ui, "Sleep and work");
     for row in 0..week.taken.len() {
         taken_ui(ui, view, week, row).into_iter().for_each(&mut set);
     }
@@ -34,7 +35,7 @@ pub(in crate::ui) fn hours_ui(ui: &mut Ui, view: &mut View, week: &WeekDesign, r
         }
     });
     ui.add_space(10.0);
-    ui.label(RichText::new("One-off busy times").font(bold(TITLE)));
+    heading_ui(ui, "One-off busy times");
     for row in 0..week.busy.len() {
         busy_ui(ui, view, week, row, reckoned).into_iter().for_each(&mut set);
     }

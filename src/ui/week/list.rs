@@ -9,7 +9,8 @@ use crate::ui::state::view::View;
 use crate::ui::week::kept::Reckoned;
 use crate::ui::week::when::time_box;
 use crate::ui::widget::severity::sign;
-use crate::ui::widget::theme::{BODY, CAPTION, Palette, TITLE, bold};
+use crate::ui::widget::spoken::heading_ui;
+use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold};
 use crate::ui::widget::typed_box::said_ui;
 use egui::{Align, Button, Frame, Layout, RichText, Role, Sense, Ui, WidgetInfo, vec2};
 
@@ -21,7 +22,7 @@ const COUNTED_ROOM: f32 = 148.0;
 /// Draws the list and returns what is asked for.
 pub(in crate::ui) fn list_ui(ui: &mut Ui, view: &mut View, design: &WeekDesign, reckoned: &Reckoned) -> Vec<Ask> {
     let mut asks = Vec::new();
-    ui.label(RichText::new("Task list").font(bold(TITLE)));
+    heading_ui(ui, "Task list");
     if let Some(reached) = &design.reached {
         asks.extend(reached_ui(ui, view, design, reached, reckoned));
     }

@@ -7,7 +7,8 @@ use crate::ui::state::view::View;
 use crate::ui::week::kept::Reckoned;
 use crate::ui::week::wish::wished;
 use crate::ui::widget::pill::{pill_ui, pills_ui};
-use crate::ui::widget::theme::{BODY, CAPTION, Palette, TITLE, bold};
+use crate::ui::widget::spoken::heading_ui;
+use crate::ui::widget::theme::{BODY, CAPTION, Palette};
 use crate::ui::widget::typed_box::{Said, TypedBox, said_ui, typed_ui};
 use egui::{Button, Frame, RichText, Ui, vec2};
 use jiff::civil::DateTime;
@@ -18,7 +19,7 @@ pub(in crate::ui) const TIME_WIDTH: f32 = 172.0;
 /// Draws it and returns what is asked for.
 pub(in crate::ui) fn when_ui(ui: &mut Ui, view: &mut View, week: &WeekDesign, reckoned: &Reckoned) -> Vec<Ask> {
     let mut asks = Vec::new();
-    ui.label(RichText::new("When").font(bold(TITLE)));
+    heading_ui(ui, "When");
     let kind = WishKind::of(week.wish);
     pills_ui(ui, "When", |ui| {
         for choice in WishKind::ALL {

@@ -12,6 +12,7 @@ pub(super) mod room;
 pub(super) mod scroll;
 pub(super) mod severity;
 pub(super) mod slider;
+pub(super) mod spoken;
 pub(super) mod text_undo;
 pub(super) mod theme;
 pub(super) mod tip;

@@ -71,6 +71,8 @@ pub(in crate::ui) fn slider_ui(ui: &mut Ui, limits: Limits, value: f64, marks: S
         node.set_max_numeric_value(limits.most);
         node.set_numeric_value_step(limits.step);
         node.set_value(words.value.clone());
+        // Some readers of the screen take the number alone from a slider; this tells its unit.
+        node.set_description(words.value.clone());
         node.add_action(egui::accesskit::Action::SetValue);
         node.add_action(egui::accesskit::Action::Increment);
         node.add_action(egui::accesskit::Action::Decrement);

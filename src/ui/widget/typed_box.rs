@@ -1,5 +1,6 @@
 //! A box to type into. The text counts when the box is left; Escape gives it up, and a refused text stays with its reason.
 
+use crate::ui::widget::spoken::say_at_once;
 use crate::ui::widget::text_undo::remember_text;
 use crate::ui::widget::theme::{CAPTION, Palette};
 use crate::ui::widget::typing::Typing;
@@ -103,7 +104,7 @@ pub(in crate::ui) fn said_ui(ui: &mut Ui, said: &Said) {
         }
         Said::Refused(words) => {
             egui::Frame::new().fill(palette.stop_fill).corner_radius(4).inner_margin(6).show(ui, |ui| {
-                ui.label(egui::RichText::new(words).size(CAPTION).color(palette.stop_text));
+                say_at_once(&ui.label(egui::RichText::new(words).size(CAPTION).color(palette.stop_text)));
             });
         }
     }

@@ -1,7 +1,10 @@
 //! The window on the desktop.
 
-use crate::session::{EXAMPLES, FaultLog, Recovery, Session, copies_in};
+use crate::file::path_of_address;
+use crate::session::{EXAMPLES, FaultLog, KeptPlace, Recovery, Session, copies_in};
 use crate::ui::widget::theme::install;
+use crate::ui::window::desktop_colours::ask_desktop;
+use crate::ui::window::place::{Place, placed};
 use crate::ui::window::shell::Window;
 use std::cell::Cell;
 use std::panic::PanicHookInfo;
@@ -47,19 +50,16 @@ type Hook = Arc<dyn Fn(&PanicHookInfo<'_>) + Send + Sync>;
 /// # Errors
 /// [`WindowError`].
 pub fn run(file: Option<&Path>) -> Result<(), WindowError> {
-    let opened = file.map(Session::open_file);
+    let opened = file.map(|named| Session::open_file(&path_of_address(named)));
     let (session, problem) = match opened {
         Some(Ok(session)) => (session, None),
         Some(Err(error)) => (first_example()?, Some(error.to_string())),
         None => (first_example()?, None),
     };
     let (config, state) = folders();
+    let kept_place = KeptPlace::in_folder(&config);
     let options = eframe::NativeOptions {
-        viewport: egui::ViewportBuilder::default()
-            .with_app_id("vatsketch")
-            .with_title("Vatsketch")
-            .with_inner_size([1280.0, 800.0])
-            .with_min_inner_size([640.0, 480.0]),
+        viewport: placed(egui::ViewportBuilder::default().with_app_id("vatsketch").with_title("Vatsketch"), kept_place.place()),
         ..Default::default()
     };
     let log = FaultLog::in_folder(&state);
@@ -75,11 +75,12 @@ pub fn run(file: Option<&Path>) -> Result<(), WindowError> {
         open.set(true);
         std::panic::set_hook(Box::new(noted.hook(move |panic: &PanicHookInfo<'_>| told(panic))));
         install(&context.egui_ctx);
+        ask_desktop(&context.egui_ctx);
         let mut window = Window::with_recovery(session, &config, recovery);
         if let Some(problem) = problem {
             window.tell(problem);
         }
-        Ok(Box::new(Desktop { window }))
+        Ok(Box::new(Desktop { window, place: Place::of(kept_place) }))
     });
     let ran = std::panic::catch_unwind(std::panic::AssertUnwindSafe(|| eframe::run_native("vatsketch", options, create)));
     std::panic::set_hook(Box::new(move |panic| normal(panic)));
@@ -114,10 +115,12 @@ fn folders() -> (PathBuf, PathBuf) {
 /// The window as the desktop's toolkit expects it.
 struct Desktop {
     window: Window,
+    place: Place,
 }
 
 impl eframe::App for Desktop {
     fn logic(&mut self, ctx: &egui::Context, _: &mut eframe::Frame) {
+        self.place.follow(ctx);
         self.window.logic(ctx);
     }
 
@@ -127,8 +130,9 @@ impl eframe::App for Desktop {
 }
 
 impl Drop for Desktop {
-    /// Keeps what is not saved when the program breaks down, for the last change may be newer than its copy.
+    /// Keeps where the window is, and what is not saved when the program breaks down, for the last change may be newer than its copy.
     fn drop(&mut self) {
+        self.place.keep();
         if std::thread::panicking() {
             self.window.keep_in_a_fault();
         }

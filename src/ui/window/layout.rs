@@ -7,6 +7,7 @@ use crate::ui::state::pages::Page;
 use crate::ui::widget::focus::{Front, focus_ring};
 use crate::ui::widget::theme::Palette;
 use crate::ui::window::changed_bar::changed_ui;
+use crate::ui::window::dropped::hovered_ui;
 use crate::ui::window::notice::notice_ui;
 use crate::ui::window::shell::{ONE_COLUMN, Window};
 use crate::ui::window::sources_page::sources_ui;
@@ -49,6 +50,7 @@ impl Window {
         }
         let question = self.ask_in_front(&ctx);
         self.keep_focus(ui, question);
+        hovered_ui(&ctx, &palette);
     }
 
     /// Draws the page in sight.

@@ -2,6 +2,7 @@
 
 use crate::ui::state::ask::Ask;
 use crate::ui::widget::text_undo::focused_box;
+use crate::ui::window::dropped::dropped;
 use crate::ui::window::keys::keys;
 use crate::ui::window::shell::Window;
 use egui::ViewportCommand;
@@ -17,6 +18,7 @@ impl Window {
         if self.prompt.is_none() {
             let mut asks = keys(ctx);
             asks.extend(self.closed_by_escape(ctx));
+            asks.extend(dropped(ctx));
             self.after_typing(ctx, asks);
         }
         if let Some(answer) = self.dialogs.answer() {
@@ -36,13 +38,19 @@ impl Window {
         }
         self.order_work(ctx);
         self.keep_recovery(ctx);
-        let title = if self.session.design().title.is_empty() { "Untitled design" } else { &self.session.design().title };
-        let mark = if self.session.is_dirty() { "• " } else { "" };
-        let title = format!("{mark}{title} – Vatsketch");
+        let title = self.title();
         if self.desktop_title != title {
             ctx.send_viewport_cmd(ViewportCommand::Title(title.clone()));
             self.desktop_title = title;
         }
+    }
+
+    /// Returns what the bar of the desktop says: the title of the design, its file, and whether it has changes that are not saved.
+    fn title(&self) -> String {
+        let title = if self.session.design().title.is_empty() { "Untitled design" } else { &self.session.design().title };
+        let mark = if self.session.is_dirty() { "• " } else { "" };
+        let file = self.session.path().and_then(|path| path.file_name()).map(|name| format!(" ({})", name.to_string_lossy()));
+        format!("{mark}{title}{} – Vatsketch", file.unwrap_or_default())
     }
 
     /// Returns that the card of a figure is to be closed, if Escape was pressed and nothing else has a use for it.

@@ -2,12 +2,12 @@
 
 use crate::session::{LeftBehind, Which};
 use crate::ui::state::ask::Ask;
+use crate::ui::widget::spoken::heading_ui;
 use crate::ui::widget::text_undo::remember_text;
-use crate::ui::widget::theme::{TITLE, bold};
 use crate::ui::widget::typed_box::select_all;
 use crate::ui::window::files::Purpose;
 use crate::ui::window::recover_prompt::{Left, recover_ui};
-use egui::{Button, Id, Key, RichText, Ui};
+use egui::{Button, Id, Key, Ui};
 use std::path::PathBuf;
 
 /// A question in front of the window.
@@ -148,7 +148,7 @@ pub(in crate::ui) fn front(ctx: &egui::Context) -> egui::Frame {
 }
 
 pub(in crate::ui) fn heading(ui: &mut Ui, words: &str) {
-    ui.label(RichText::new(words).font(bold(TITLE)));
+    heading_ui(ui, words);
     ui.add_space(4.0);
 }
 

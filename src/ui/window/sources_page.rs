@@ -7,8 +7,9 @@ use crate::source::{AnyCorrelation, Constant, ledger};
 use crate::ui::state::view::View;
 use crate::ui::widget::record::{record_ui, text_ui};
 use crate::ui::widget::scroll::read_ui;
+use crate::ui::widget::spoken::heading_ui;
 use crate::ui::widget::text_undo::remember_text;
-use crate::ui::widget::theme::{BODY, Palette, TITLE, bold};
+use crate::ui::widget::theme::{BODY, Palette, bold};
 use crate::words::GLOSSARY;
 use egui::{RichText, ScrollArea, Ui, vec2};
 
@@ -16,7 +17,7 @@ use egui::{RichText, ScrollArea, Ui, vec2};
 pub(in crate::ui) fn sources_ui(ui: &mut Ui, view: &mut View, laws: &[LawRow]) {
     let palette = Palette::of(ui);
     let rows = ledger().unwrap_or_default();
-    ui.label(RichText::new("Where the numbers come from").font(bold(TITLE)));
+    heading_ui(ui, "Where the numbers come from");
     ui.label(
         RichText::new("The law behind every figure, and every constant of the calculation with its likely range and how far to trust it: published, second-hand, from memory, fitted, our own judgement.")
             .color(palette.soft),

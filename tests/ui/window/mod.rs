@@ -1,5 +1,6 @@
 //! Tests of `src/ui/window`.
 
 mod files;
+mod focus;
 mod shell;
 mod typing;
