@@ -149,7 +149,6 @@ fn row_ui(ui: &mut Ui, row: Row) -> Response {
     ui.painter().text(at(2), Align2::RIGHT_CENTER, &row.change, change_font, colour);
     let role = if row.opens { Role::Button } else { Role::Label };
     response.widget_info(|| WidgetInfo::labeled(role, true, &row.whole));
-    if row.opens {}
     response.on_hover_text(row.hover)
 }
 

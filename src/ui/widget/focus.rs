@@ -97,7 +97,7 @@ impl FocusKeeper {
     pub(in crate::ui) fn keep(&mut self, ctx: &Context, in_front: &[(Front, Option<Id>)]) {
         let is_there = |front: Front| in_front.iter().any(|(of, _)| *of == front);
         while let Some((_, before)) = self.fronts.pop_if(|(front, _)| !is_there(*front)) {
-            self.back_to(ctx, before);
+            back_to(ctx, before);
         }
         for (front, part) in in_front {
             let is_new = !self.fronts.iter().any(|(of, _)| of == front);
@@ -109,18 +109,18 @@ impl FocusKeeper {
         }
         let key = ctx.input(|input| input.key_pressed(Key::Escape) || input.key_pressed(Key::Enter));
         if focused(ctx).is_none() && (key || std::mem::take(&mut self.give_back)) {
-            self.back_to(ctx, self.last);
+            back_to(ctx, self.last);
         }
         if let Some(now) = focused(ctx) {
             self.last = Some(now);
         }
     }
+}
 
-    /// Gives the focus back to what is still there.
-    fn back_to(&self, ctx: &Context, before: Option<Id>) {
-        let is_drawn = |id: &Id| ctx.viewport(|viewport| viewport.this_pass.widgets.contains(*id));
-        if let Some(before) = before.filter(is_drawn) {
-            ctx.memory_mut(|memory| memory.request_focus(before));
-        }
+/// Gives the focus back to what is still there.
+fn back_to(ctx: &Context, before: Option<Id>) {
+    let is_drawn = |id: &Id| ctx.viewport(|viewport| viewport.this_pass.widgets.contains(*id));
+    if let Some(before) = before.filter(is_drawn) {
+        ctx.memory_mut(|memory| memory.request_focus(before));
     }
 }

@@ -1,7 +1,10 @@
 //! Menus: the arrow keys go up and down in one, and from one to the next.
 
-use crate::ui::widget::focus::focused;
-use egui::{Context, Id, Key, Popup, Role, Ui, WidgetInfo};
+use crate::ui::widget::focus::{focused, follow_focus};
+use egui::{Context, Id, Key, Popup, Role, ScrollArea, Ui, WidgetInfo};
+
+/// What lies above and below a menu, points: the bar and the edge of the window.
+const AROUND: f32 = 80.0;
 
 /// Where it is remembered which entries open a menu of their own.
 fn subs() -> Id {
@@ -10,7 +13,7 @@ fn subs() -> Id {
 
 /// Draws a menu of a bar and returns its button.
 pub(in crate::ui) fn menu_ui<R>(ui: &mut Ui, name: &str, draw: impl FnOnce(&mut Ui) -> R) -> Id {
-    let menu = ui.menu_button(name, draw);
+    let menu = ui.menu_button(name, |ui| in_the_window_ui(ui, draw));
     let open = Popup::is_id_open(ui.ctx(), Popup::default_response_id(&menu.response));
     menu.response.widget_info(|| WidgetInfo::labeled(Role::MenuItem, true, name));
     ui.ctx().accesskit_node_builder(menu.response.id, |node| {
@@ -22,7 +25,7 @@ pub(in crate::ui) fn menu_ui<R>(ui: &mut Ui, name: &str, draw: impl FnOnce(&mut 
 
 /// Draws an entry that opens a menu of its own.
 pub(in crate::ui) fn sub_menu_ui<R>(ui: &mut Ui, name: &str, draw: impl FnOnce(&mut Ui) -> R) {
-    let menu = ui.menu_button(name, draw);
+    let menu = ui.menu_button(name, |ui| in_the_window_ui(ui, draw));
     menu.response.widget_info(|| WidgetInfo::labeled(Role::MenuItem, true, name));
     ui.ctx().accesskit_node_builder(menu.response.id, |node| node.set_has_popup(egui::accesskit::HasPopup::Menu));
     ui.data_mut(|data| {
@@ -31,6 +34,18 @@ pub(in crate::ui) fn sub_menu_ui<R>(ui: &mut Ui, name: &str, draw: impl FnOnce(&
             ids.push(menu.response.id);
         }
     });
+}
+
+/// Draws the entries of a menu, which scroll where the window is too low for them.
+fn in_the_window_ui<R>(ui: &mut Ui, draw: impl FnOnce(&mut Ui) -> R) -> R {
+    let room = ui.ctx().viewport_rect().height() - AROUND;
+    let area = ScrollArea::vertical().max_height(room).min_scrolled_height(room);
+    area.show(ui, |ui| {
+        let drawn = draw(ui);
+        follow_focus(ui);
+        drawn
+    })
+    .inner
 }
 
 /// Goes from the open menu to the one at its left or right by the arrow keys, unless the key belongs to a menu inside it.

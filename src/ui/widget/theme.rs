@@ -148,13 +148,16 @@ fn visuals(palette: &Palette, dark: bool) -> Visuals {
         (&mut visuals.widgets.active, palette.panel, palette.link),
         (&mut visuals.widgets.open, palette.panel, palette.link),
     ] {
-        widget.bg_fill = fill;
+        // The handle of a scroll bar has this fill, and must stand out from its rail.
+        widget.bg_fill = edge;
         widget.weak_bg_fill = fill;
         widget.bg_stroke = Stroke::new(1.0, edge);
         widget.fg_stroke = Stroke::new(1.0, palette.text);
         widget.corner_radius = radius;
         widget.expansion = 0.0;
     }
+    visuals.widgets.noninteractive.bg_fill = palette.background;
+    visuals.weak_text_color = Some(palette.soft);
     visuals.widgets.active.bg_stroke = Stroke::new(2.0, palette.link);
     visuals
 }
@@ -179,7 +182,7 @@ pub fn install(ctx: &egui::Context) {
         style.spacing.item_spacing = vec2(8.0, 6.0);
         style.spacing.button_padding = vec2(10.0, 4.0);
         style.spacing.interact_size = vec2(32.0, 28.0);
-        style.spacing.scroll = egui::style::ScrollStyle::solid();
+        style.spacing.scroll = egui::style::ScrollStyle { bar_width: 12.0, ..egui::style::ScrollStyle::solid() };
         style.interaction.selectable_labels = false;
         style.animation_time = 0.0;
     });

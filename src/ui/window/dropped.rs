@@ -7,7 +7,7 @@ use egui::{Align2, Context, Id, LayerId, Order};
 
 /// Returns that a file which was dropped on the window is to be opened: the first, for there is one design in a window.
 pub(in crate::ui) fn dropped(ctx: &Context) -> Option<Ask> {
-    let path = ctx.input(|input| input.raw.dropped_files.iter().next().map(|file| file.path().to_owned()))?;
+    let path = ctx.input(|input| input.raw.dropped_files.first().map(|file| file.path().to_owned()))?;
     Some(Ask::OpenFile(path_of_address(&path)))
 }
 

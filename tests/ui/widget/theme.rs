@@ -34,10 +34,39 @@ fn text_and_parts_stand_out_in_both_themes() {
         ] {
             assert!(contrast(text, ground) >= 4.5, "{theme}: {what} has {:.2}", contrast(text, ground));
         }
-        for (what, part, ground) in
-            [("edge", p.edge, p.background), ("curve", p.design, p.background), ("ghost", p.ghost, p.background)]
-        {
+        for (what, part, ground) in [
+            ("edge", p.edge, p.background),
+            ("edge on a panel", p.edge, p.panel),
+            ("curve", p.design, p.background),
+            ("ghost", p.ghost, p.background),
+            ("ring of the focus", p.link, p.background),
+            ("ring of the focus on a panel", p.link, p.panel),
+            ("ring of the focus on a mark", p.link, p.changed),
+        ] {
             assert!(contrast(part, ground) >= 3.0, "{theme}: {what} has {:.2}", contrast(part, ground));
         }
+    }
+}
+
+/// WCAG 2.2, 1.4.11: the handle of a scroll bar and the edge of a box are parts; 1.4.3: what a box hints at is text.
+#[test]
+fn scroll_bars_boxes_and_hints_stand_out_as_they_are_drawn() {
+    let ctx = egui::Context::default();
+    vatsketch::ui::install(&ctx);
+    for theme in [egui::Theme::Light, egui::Theme::Dark] {
+        let visuals = &ctx.style_of(theme).visuals;
+        for (state, widget) in
+            [("at rest", visuals.widgets.inactive), ("hovered", visuals.widgets.hovered), ("pressed", visuals.widgets.active)]
+        {
+            for (what, colour, ground) in [
+                ("scroll bar", widget.bg_fill, visuals.extreme_bg_color),
+                ("edge of a box", widget.bg_stroke.color, visuals.panel_fill),
+                ("edge of a button", widget.bg_stroke.color, widget.weak_bg_fill),
+            ] {
+                assert!(contrast(colour, ground) >= 3.0, "{theme:?}: {what} {state} has {:.2}", contrast(colour, ground));
+            }
+        }
+        let hint = visuals.weak_text_color();
+        assert!(contrast(hint, visuals.panel_fill) >= 4.5, "{theme:?}: a hint has {:.2}", contrast(hint, visuals.panel_fill));
     }
 }

@@ -220,3 +220,55 @@ fn a_reader_of_the_screen_finds_parts_headings_tables_and_news() {
     let slider = harness.get_by_role_and_label(Role::Slider, "Milk");
     assert_eq!(slider.accesskit_node().value().as_deref(), Some("6 L"));
 }
+
+/// WCAG 2.2, 2.5.8: what is pressed is at least 24 by 24 points.
+#[test]
+fn what_is_pressed_is_large_enough() {
+    for (shown_page, part) in [
+        (Page::Design, PlanPart::Week),
+        (Page::Plan, PlanPart::Week),
+        (Page::Plan, PlanPart::Shopping),
+        (Page::Plan, PlanPart::Paper),
+    ] {
+        let mut harness = page(shown_page, part, SIZE);
+        if shown_page == Page::Design {
+            about_second(&mut harness, "The same vat from sheep's milk");
+            harness.state_mut().session.apply(vatsketch::session::Command::SetTitle("B".into())).unwrap();
+            harness.run();
+        }
+        for node in harness.root().children_recursive() {
+            let (node, rect) = (node.accesskit_node(), node.rect());
+            let pressed = matches!(
+                node.role(),
+                Role::Button | Role::RadioButton | Role::CheckBox | Role::MenuItem | Role::Slider | Role::TextInput
+            );
+            if pressed && !node.is_disabled() {
+                let name = node.label().unwrap_or_default();
+                assert!(rect.width() >= 23.9 && rect.height() >= 23.9, "{shown_page:?} {part:?}: “{name}” is {:?}", rect.size());
+            }
+        }
+    }
+}
+
+/// Twice as large, and in a window that is low: no menu leads out of the window.
+#[test]
+fn every_entry_of_every_menu_can_be_reached_at_two_hundred_per_cent() {
+    for menu in ["File", "Edit", "Compare", "View"] {
+        let size = [656.0, 416.0];
+        let mut harness = page(Page::Design, PlanPart::Week, size);
+        harness.get_by_label(menu).click();
+        harness.run();
+        let mut seen = BTreeSet::new();
+        for _ in 0..30 {
+            press(&mut harness, Modifiers::NONE, Key::ArrowDown);
+            harness.run();
+            let Some(now) = focused(&harness) else { continue };
+            if now.name == menu {
+                continue;
+            }
+            assert!(in_sight(&harness, size, now.rect), "{menu}: “{}” is at {:?}", now.name, now.rect);
+            seen.insert(now.name);
+        }
+        assert!(!seen.is_empty(), "{menu}");
+    }
+}
