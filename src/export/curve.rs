@@ -1,6 +1,6 @@
 //! One curve as a picture: lines (SVG) or pixels (PNG), drawn by the template that draws it on paper.
 
-use super::ExportError;
+use super::{ExportError, PageImage};
 use crate::curve::Curve;
 #[cfg(feature = "paper")]
 use crate::words::FROM_A_MODEL;
@@ -57,6 +57,36 @@ pub fn curve_png(figure: &Curve) -> Result<Vec<u8>, ExportError> {
     let document = set(figure)?;
     let pixels = typst_render::render(page(&document)?, &super::pages::options(PIXELS_PER_POINT));
     pixels.encode_png().map_err(|error| ExportError::Template { why: error.to_string() })
+}
+
+/// Returns a curve as pixels, 2041 wide, on white: the picture of [`curve_png`], for a clipboard.
+///
+/// # Errors
+/// As for [`curve_svg`].
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::batch, design::Design, export::curve_pixels, curve::{curve, CurveKey}};
+/// match curve_pixels(&curve(&batch(&Design::default())?, CurveKey::Warming)) {
+///     Ok(picture) => assert_eq!(picture.rgba.len() as u64, 4 * u64::from(picture.width) * u64::from(picture.height)),
+///     Err(error) => assert!(error.to_string().contains("built without paper")),
+/// }
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[cfg(feature = "paper")]
+pub fn curve_pixels(figure: &Curve) -> Result<PageImage, ExportError> {
+    let document = set(figure)?;
+    let pixels = typst_render::render(page(&document)?, &super::pages::options(PIXELS_PER_POINT));
+    Ok(PageImage { width: pixels.width(), height: pixels.height(), rgba: pixels.take() })
+}
+
+/// Returns an error that says that this program was built without paper.
+///
+/// # Errors
+/// Always [`ExportError::WithoutPaper`].
+#[cfg(not(feature = "paper"))]
+pub const fn curve_pixels(_figure: &Curve) -> Result<PageImage, ExportError> {
+    Err(ExportError::WithoutPaper)
 }
 
 #[cfg(feature = "paper")]

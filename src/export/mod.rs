@@ -26,7 +26,7 @@ mod week_calendar;
 pub use calendar::calendar;
 pub use comparison::comparison_pdf;
 pub use csv::{curve_csv, figures_csv};
-pub use curve::{curve_png, curve_svg};
+pub use curve::{curve_pixels, curve_png, curve_svg};
 pub use error::ExportError;
 pub use format::Format;
 pub use json::{json, json_by_key, json_cautions, json_figure, json_figures, json_notice};

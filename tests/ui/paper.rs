@@ -209,3 +209,26 @@ mod with_paper {
         assert!(std::fs::read(&path).unwrap().starts_with(b"%PDF-"));
     }
 }
+
+/// The picture is drawn in the background, and is there when it is said to be.
+#[cfg(feature = "paper")]
+#[test]
+fn a_curve_is_copied_as_a_picture() {
+    let mut harness = shown(example(0), [1296.0, 816.0], Theme::Light);
+    harness.get_by_label("Warming: copy as a picture").click_accesskit();
+    harness.step();
+    for _ in 0..6000 {
+        let copied = harness.output().platform_output.commands.iter().find_map(|command| match command {
+            OutputCommand::CopyImage(picture) => Some(picture.size),
+            _ => None,
+        });
+        if let Some([wide, high]) = copied {
+            assert!(wide > 2000 && high > 500, "{wide} × {high}");
+            assert!(harness.state().session.last_change.contains("is in the clipboard as a picture"));
+            return;
+        }
+        std::thread::sleep(std::time::Duration::from_millis(10));
+        harness.step();
+    }
+    panic!("no picture came");
+}

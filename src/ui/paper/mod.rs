@@ -1,5 +1,6 @@
 //! The plan on paper: seen, printed, saved.
 
+pub(super) mod copying;
 pub(super) mod file_name;
 pub(super) mod jobs;
 pub(super) mod note;

@@ -66,6 +66,8 @@ pub enum Ask {
     ToInput(&'static str),
     /// Show or hide the table of a curve.
     Table(CurveKey),
+    /// Put a curve into the clipboard as a picture.
+    CopyCurve(CurveKey),
     /// Show the cut through a cheese so.
     Cut(CutView),
     /// Open the card of a figure, or close it.

@@ -1,5 +1,6 @@
 //! Does what the parts of the window ask for.
 
+use crate::curve::curve;
 use crate::design::{Design, field};
 use crate::session::{Command, EXAMPLES, Session, SessionError, Which};
 use crate::ui::paper::jobs::PaperJobs;
@@ -60,6 +61,11 @@ impl Window {
                 }
             }
             Ask::Table(key) => self.view.table = if self.view.table == Some(key) { None } else { Some(key) },
+            Ask::CopyCurve(key) => {
+                if let Err(words) = self.copier.copy(ctx, curve(self.session.batch(), key)) {
+                    self.tell(words);
+                }
+            }
             Ask::Cut(cut) => self.view.cut = cut,
             Ask::Second(ask) => self.about_second(ctx, ask),
             Ask::Figure(figure) => self.open_card(figure),

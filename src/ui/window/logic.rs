@@ -24,7 +24,7 @@ impl Window {
         if let Some(answer) = self.dialogs.answer() {
             self.answered(ctx, answer);
         }
-        match self.paper_jobs.printed() {
+        match self.paper_jobs.printed().or_else(|| self.copier.answer(ctx)) {
             Some(Ok(words)) => self.session.last_change = words,
             Some(Err(words)) => self.tell(words),
             None => {}

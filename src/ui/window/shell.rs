@@ -1,6 +1,7 @@
 //! The window: lays its parts out, collects what they ask for, and has the session do it.
 
 use crate::session::{KeptAppearance, Recent, Recovery, Session, WallClock, Which};
+use crate::ui::paper::copying::Copier;
 use crate::ui::paper::jobs::PaperJobs;
 use crate::ui::results::beside::Beside;
 use crate::ui::results::shown::Shown;
@@ -36,6 +37,7 @@ pub struct Window {
     pub(super) appearance: Option<(KeptAppearance, bool)>,
     pub(super) dialogs: Dialogs,
     pub(super) paper_jobs: PaperJobs,
+    pub(super) copier: Copier,
     pub(super) kept_week: KeptWeek,
     pub(super) prompt: Option<Prompt>,
     pub(super) notice: Option<String>,
@@ -78,6 +80,7 @@ impl Window {
             appearance: None,
             dialogs,
             paper_jobs: PaperJobs::without_viewer(),
+            copier: Copier::default(),
             kept_week: KeptWeek::default(),
             prompt: None,
             notice: None,
@@ -127,6 +130,6 @@ impl Window {
     /// Returns whether something is being calculated in the background; the window is drawn again when it is done.
     #[must_use]
     pub fn is_busy(&self) -> bool {
-        self.paper_jobs.is_busy() || self.background.is_busy()
+        self.paper_jobs.is_busy() || self.copier.is_copying() || self.background.is_busy()
     }
 }
