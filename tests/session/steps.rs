@@ -10,6 +10,8 @@ fn number(key: &'static str, value: f64) -> Command {
 
 type Open = (Design, Option<Design>);
 
+type Act = Box<dyn Fn(&mut Session)>;
+
 fn open(session: &Session) -> Open {
     (session.design().clone(), session.second().map(|second| second.design().clone()))
 }
@@ -23,7 +25,7 @@ fn undo_takes_everything_back_and_redo_does_it_all_again() {
     let supplies = SuppliesDesign { buy_for: BuyFor::LeastWaste, ..SuppliesDesign::default() };
     let week = WeekDesign { zone: "Etc/UTC".into(), ..WeekDesign::default() };
     let mut session = Session::open(Design::default(), None).unwrap();
-    let steps: Vec<Box<dyn Fn(&mut Session)>> = vec![
+    let steps: Vec<Act> = vec![
         Box::new(|session| session.apply(Command::SetTitle("May".into())).unwrap()),
         Box::new(|session| session.apply(Command::SetNote("with rain".into())).unwrap()),
         Box::new(move |session| session.apply(Command::SetWeek(Box::new(week.clone()))).unwrap()),

@@ -2,7 +2,6 @@
 
 use crate::ui::{example, shown_window, stopped};
 use egui::{Event, Key, Modifiers, MouseWheelUnit, PointerButton, Pos2, Theme, TouchPhase, pos2, vec2};
-use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
 use vatsketch::design::Design;
 use vatsketch::figure::{Reading, figures};
@@ -83,6 +82,7 @@ fn something(chance: &mut Chance) -> Vec<Event> {
             unit: MouseWheelUnit::Line,
             delta: vec2(0.0, chance.below(9) as f32 - 4.0),
             phase: TouchPhase::Move,
+            source: egui::MouseWheelSource::Wheel,
             modifiers: Modifiers::NONE,
         }],
         7 | 8 => key(chance.one(&plain), Modifiers::NONE).into(),
@@ -136,14 +136,18 @@ fn let_loose(seed: u64, events: usize) {
     while done < events {
         // A path is never taken: nothing may be written where the tests run.
         if harness.query_by_label(PATH).is_some() {
-            key(Key::Escape, Modifiers::NONE).into_iter().for_each(|event| harness.event(event));
+            for event in key(Key::Escape, Modifiers::NONE) {
+                harness.event(event);
+            }
             harness.step();
             continue;
         }
         while done < events && harness.query_by_label(PATH).is_none() {
             let some: Vec<Event> = (0..AT_ONCE).flat_map(|_| something(&mut chance)).take(AT_ONCE).collect();
             done += some.len();
-            some.into_iter().for_each(|event| harness.event(event));
+            for event in some {
+                harness.event(event);
+            }
             harness.step();
             let session = &harness.state().session;
             if session.history().undo_name().is_none() && session.history().redo_name().is_none() && !session.is_dragging() {
