@@ -3,14 +3,21 @@
 use super::ending::CliError;
 use super::options::DesignOptions;
 use crate::design::{Design, DesignError, Field};
-use crate::file::{self, DesignFile};
+use crate::file::DesignFile;
 use crate::session::clear_note_of_example;
-use std::io::Read;
-use std::path::{Path, PathBuf};
+use std::path::Path;
+
+/// What errors call standard input.
+const STANDARD_INPUT: &str = "standard input";
+
+/// Returns whether a file stands for standard input.
+fn is_standard_input(path: &Path) -> bool {
+    path.as_os_str() == "-"
+}
 
 /// Reads a design from a file, or from standard input if the file is named `-`.
 pub(super) fn file(path: &Path) -> Result<DesignFile, CliError> {
-    Ok(if path.as_os_str() == "-" { DesignFile::from_text(&standard_input()?)? } else { DesignFile::read(path)? })
+    Ok(if is_standard_input(path) { DesignFile::read_from(std::io::stdin(), STANDARD_INPUT)? } else { DesignFile::read(path)? })
 }
 
 /// Reads a design and sets inputs in it.
@@ -31,13 +38,6 @@ pub(super) fn design_file(options: &DesignOptions) -> Result<DesignFile, CliErro
         clear_note_of_example(&mut file.design);
     }
     Ok(file)
-}
-
-fn standard_input() -> Result<String, CliError> {
-    let mut content = Vec::new();
-    let unreadable = |cause| file::FileError::Unreadable { path: PathBuf::from("standard input"), cause };
-    std::io::stdin().take(file::MOST_BYTES + 1).read_to_end(&mut content).map_err(unreadable)?;
-    String::from_utf8(content).map_err(|_| CliError::File(file::FileError::NotText))
 }
 
 /// Returns key and value of `KEY=VALUE`.

@@ -1,11 +1,19 @@
 //! What can go wrong with a file, said so that the maker knows what to do.
 
 use crate::design::DesignError;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 /// A file that cannot be read or written; nothing was changed.
 #[derive(Debug, thiserror::Error)]
 pub enum FileError {
+    /// What is wrong with this file, as one of the others says it.
+    #[error("{}: {cause}", path.display())]
+    In {
+        /// Which.
+        path: PathBuf,
+        /// What is wrong.
+        cause: Box<FileError>,
+    },
     /// The file cannot be read.
     #[error("cannot read {}: {cause}; check the name and that you may read it", path.display())]
     Unreadable {
@@ -72,4 +80,24 @@ pub enum FileError {
         /// What the system said.
         cause: std::io::Error,
     },
+}
+
+impl FileError {
+    /// Returns the error with the name of the file in front, unless it is named already.
+    #[must_use]
+    pub fn of_file(self, path: &Path) -> Self {
+        match self {
+            named @ (Self::In { .. } | Self::Unreadable { .. } | Self::Unwritable { .. }) => named,
+            cause => Self::In { path: path.to_owned(), cause: Box::new(cause) },
+        }
+    }
+
+    /// Returns what is wrong, whatever the file is called.
+    #[must_use]
+    pub fn cause(&self) -> &Self {
+        match self {
+            Self::In { cause, .. } => cause,
+            bare => bare,
+        }
+    }
 }

@@ -5,6 +5,7 @@ mod alike;
 mod design_file;
 mod error;
 mod frozen;
+mod place;
 mod read;
 mod stamp;
 mod temporary;

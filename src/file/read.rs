@@ -1,6 +1,7 @@
 //! Reading a design, whatever is in the file.
 
 use super::design_file::DesignFile;
+use super::place::Place;
 use super::{FileError, check_texts, v1, v2, v3, v4, wording};
 use crate::design::Design;
 use serde::de::DeserializeOwned;
@@ -22,9 +23,28 @@ impl DesignFile {
     /// Reads a file.
     ///
     /// # Errors
-    /// [`FileError`]; with line and column where the text cannot be understood.
+    /// [`FileError`], which names the file; with line and column where the text cannot be understood.
     pub fn read(path: &Path) -> Result<Self, FileError> {
-        Self::from_text(&content(path)?)
+        content(path).and_then(|text| Self::from_text(&text)).map_err(|error| error.of_file(path))
+    }
+
+    /// Reads a design from something that is no file, such as standard input.
+    ///
+    /// # Arguments
+    /// * `name`: what errors call it
+    ///
+    /// # Errors
+    /// As for [`DesignFile::read`].
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::file::DesignFile;
+    /// let error = DesignFile::read_from("(format: 4,, )".as_bytes(), "standard input").unwrap_err();
+    /// assert!(error.to_string().starts_with("standard input: line 1, column 12: "));
+    /// ```
+    pub fn read_from(input: impl Read, name: &str) -> Result<Self, FileError> {
+        let name = Path::new(name);
+        whole(input, name).and_then(|text| Self::from_text(&text)).map_err(|error| error.of_file(name))
     }
 
     /// Reads the text of a file, of whatever format.
@@ -95,9 +115,14 @@ fn content(path: &Path) -> Result<String, FileError> {
     if bytes > MOST_BYTES {
         return Err(FileError::TooLarge { bytes, most: MOST_BYTES });
     }
-    // A pipe or a growing file has no honest size, so the reading is capped as well.
+    whole(file, path)
+}
+
+/// Returns all of a text; a pipe or a growing file has no honest size, so the reading is capped as well.
+fn whole(input: impl Read, path: &Path) -> Result<String, FileError> {
     let mut content = Vec::new();
-    file.take(MOST_BYTES + 1).read_to_end(&mut content).map_err(unreadable)?;
+    let unreadable = |cause| FileError::Unreadable { path: path.to_owned(), cause };
+    input.take(MOST_BYTES + 1).read_to_end(&mut content).map_err(unreadable)?;
     if content.len() as u64 > MOST_BYTES {
         return Err(FileError::TooLarge { bytes: content.len() as u64, most: MOST_BYTES });
     }
@@ -127,9 +152,10 @@ fn saved(text: &str) -> Result<v4::Saved, FileError> {
 }
 
 fn parsed<T: DeserializeOwned>(text: &str) -> Result<T, FileError> {
-    ron::from_str(text).map_err(|error| FileError::Malformed {
-        line: error.span.start.line,
-        column: error.span.start.col,
-        cause: wording::cause(&error.code),
+    ron::from_str(text).map_err(|error| {
+        // The parser points from the sign before to where it could not go on.
+        let (start, end) = (error.span.start, error.span.end);
+        let cause = wording::cause(&error.code, &Place::at(text, end.line, end.col));
+        FileError::Malformed { line: start.line, column: start.col, cause }
     })
 }

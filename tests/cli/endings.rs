@@ -63,8 +63,12 @@ fn trouble_with_a_file_ends_with_three() {
     std::fs::write(&torn, "(format: 1,\n milk: (").unwrap();
     let run_torn = run(&["figures", torn.to_str().unwrap()]);
     assert_eq!(run_torn.code, 3);
-    assert!(run_torn.words.contains("line 2, column "), "{}", run_torn.words);
-    assert_eq!(run_with(&["figures", "-"], "(format: 7)").code, 3);
+    assert!(run_torn.words.contains("torn.vat.ron: line 2, column "), "{}", run_torn.words);
+    let newer = run_with(&["figures", "-"], "(format: 7)");
+    assert_eq!(newer.code, 3);
+    assert!(newer.words.starts_with("vatsketch: standard input: this design has format 7"), "{}", newer.words);
+    let comma = run_with(&["shop", "-"], "(format: 4,\n milk: (milk_l: 6,0))");
+    assert!(comma.words.contains("standard input: line 2, column 19: `milk_l`: a comma stands"), "{}", comma.words);
 }
 
 #[test]

@@ -119,11 +119,11 @@ fn a_file_that_is_missing_too_large_or_no_text_is_refused_by_its_own_words() {
     assert!(matches!(read(folder.path()).unwrap_err(), FileError::Unreadable { .. }), "a folder is no file");
 
     std::fs::write(&path, [b'(', 0xff, 0xfe, b')']).unwrap();
-    assert!(matches!(read(&path).unwrap_err(), FileError::NotText));
+    assert!(matches!(read(&path).unwrap_err().cause(), FileError::NotText));
 
     let mut file = std::fs::File::create(&path).unwrap();
     file.write_all(&vec![b' '; MOST_BYTES as usize + 1]).unwrap();
     let refused = read(&path).unwrap_err();
-    assert!(matches!(refused, FileError::TooLarge { most: MOST_BYTES, .. }), "{refused}");
+    assert!(matches!(refused.cause(), FileError::TooLarge { most: MOST_BYTES, .. }), "{refused}");
     assert!(matches!(from_text(&" ".repeat(MOST_BYTES as usize + 1)).unwrap_err(), FileError::TooLarge { .. }));
 }
