@@ -1,7 +1,7 @@
 //! One figure of a batch while one choice moves.
 
 use crate::batch::{Batch, batch_until};
-use crate::design::{Design, Field, Kind, Stage, Value, fields, nearest};
+use crate::design::{Design, Field, Kind, Stage, Value, did_you_mean, fields, nearest};
 use crate::figure::{Figure, Reading, current_key, figures, rests_on_runs_beside};
 use crate::process::{Given, Runs, UncertainParameter};
 
@@ -9,12 +9,12 @@ use crate::process::{Given, Runs, UncertainParameter};
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
 pub enum FigureError {
     /// This design has no figure of that key.
-    #[error("this design has no figure called `{key}`; did you mean `{nearest}`? `vatsketch figures FILE --json` lists them all")]
+    #[error("this design has no figure called `{key}` (`vatsketch figures FILE --json` lists them all){}", did_you_mean(*nearest))]
     Unknown {
         /// What was asked for.
         key: String,
-        /// The figure that is spelled most like it.
-        nearest: &'static str,
+        /// The figure that was perhaps meant.
+        nearest: Option<&'static str>,
     },
     /// The figure is words, or yes or no.
     #[error("{label} (`{key}`) is not a number, so it can be neither a target nor ranked")]
@@ -99,7 +99,7 @@ impl<'a> Moved<'a> {
             return FigureError::NotANumber { label: words.label, key: words.key };
         }
         let known = figures(self.batch);
-        let nearest = nearest(self.key, known.iter().map(|figure| figure.key)).unwrap_or("");
+        let nearest = nearest(self.key, known.iter().map(|figure| figure.key));
         FigureError::Unknown { key: self.key.to_owned(), nearest }
     }
 }

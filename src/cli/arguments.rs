@@ -1,6 +1,10 @@
 //! What may stand on the command line.
 
+use super::named;
 use super::options::{DesignOptions, FigureOptions, FormOptions, PaperOptions, WeekOptions};
+use crate::curve::CurveKey;
+use crate::design::{MilkKind, Stage};
+use crate::session::Example;
 use clap::{Parser, Subcommand};
 use std::path::PathBuf;
 
@@ -37,8 +41,9 @@ pub enum Command {
     },
     /// Calculate one stage alone, from described milk or a described cheese.
     Stage {
-        /// milk, vat, draining, salting, drying or pickling.
-        name: String,
+        /// Which stage.
+        #[arg(value_parser = named::stage())]
+        name: Stage,
         /// Set an input of the stage or of the described cheese, KEY=VALUE; for drying and pickling also `report_h=6,12,24`.
         #[arg(long, value_name = "KEY=VALUE")]
         set: Vec<String>,
@@ -56,9 +61,9 @@ pub enum Command {
         /// The file to write.
         #[arg(long, value_name = "FILE")]
         to: PathBuf,
-        /// Write this curve alone; an unknown name lists them all.
-        #[arg(long, value_name = "KEY")]
-        curve: Option<String>,
+        /// Write this curve alone.
+        #[arg(long, value_name = "KEY", value_parser = named::curve())]
+        curve: Option<CurveKey>,
         /// The paper of what is to be printed.
         #[command(flatten)]
         paper: PaperOptions,
@@ -74,9 +79,9 @@ pub enum Command {
         /// The second design, B.
         #[arg(value_name = "B", conflicts_with = "milk")]
         second: Option<PathBuf>,
-        /// Instead of a second design: the same vat from this milk (cow, sheep, goat, buffalo or label).
-        #[arg(long, value_name = "KIND")]
-        milk: Option<String>,
+        /// Instead of a second design: the same vat from this milk.
+        #[arg(long, value_name = "KIND", value_parser = named::milk())]
+        milk: Option<MilkKind>,
         /// Write it as pages to print, a name that ends in .pdf.
         #[arg(long, value_name = "FILE", conflicts_with = "json")]
         to: Option<PathBuf>,
@@ -162,7 +167,8 @@ pub enum Command {
     },
     /// Print one of the invented examples as a design file.
     Example {
-        /// first-vat, ewes-milk, open-air, small-vat or own-carton.
-        name: String,
+        /// Which example.
+        #[arg(value_parser = named::example())]
+        name: Example,
     },
 }

@@ -24,8 +24,8 @@ use std::path::Path;
 pub(super) struct Second<'a> {
     /// The file, if one is named.
     pub file: Option<&'a Path>,
-    /// The key of the milk, if one is named.
-    pub milk: Option<&'a str>,
+    /// The milk, if one is named.
+    pub milk: Option<MilkKind>,
 }
 
 /// How the comparison is to come out.
@@ -87,13 +87,7 @@ fn other(a: &Design, first: &Path, second: &Second<'_>) -> Result<Design, CliErr
             Err(CliError::Arguments("only one of the two designs can come from standard input".to_owned()))
         }
         (Some(file), _) => open::file(file).map(|file| file.design),
-        (None, Some(key)) => {
-            let kind = MilkKind::from_key(key).ok_or_else(|| {
-                let known: Vec<&str> = MilkKind::CHOICES.iter().map(|choice| choice.key).collect();
-                CliError::Arguments(format!("there is no milk called `{key}`; there are {}", known.join(", ")))
-            })?;
-            Ok(from_milk(a, kind))
-        }
+        (None, Some(kind)) => Ok(from_milk(a, kind)),
         (None, None) => {
             Err(CliError::Arguments("name a second design, or another milk with --milk, as in --milk sheep".to_owned()))
         }

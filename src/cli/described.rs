@@ -1,7 +1,7 @@
 //! What one stage alone is told of the cheese that comes to it, and of the hours that are asked for.
 
 use super::ending::CliError;
-use crate::design::DescribedCheese;
+use crate::design::{DescribedCheese, DesignError, Stage, fields};
 use crate::law::Matter;
 use crate::law::food_density::cheese_volume_ml;
 
@@ -39,4 +39,16 @@ pub(super) fn described_matter(described: &DescribedCheese) -> Result<Matter, Cl
     let shares = parts * (1.0 / parts.total_kg());
     let volume_ml = std::f64::consts::PI * (0.05 * described.diameter_mm).powi(2) * 0.1 * described.thickness_mm;
     Ok(shares * (volume_ml / cheese_volume_ml(&shares)))
+}
+
+/// Returns the error for a key that this stage alone does not read: that of another stage, or no key at all.
+pub(super) fn not_here(stage: Stage, key: &str, known: impl Iterator<Item = &'static str>) -> CliError {
+    match fields().find(|field| field.key == key) {
+        Some(field) => CliError::Arguments(format!(
+            "`{key}` belongs to the stage {} and does not enter `vatsketch stage {}`, which is told of the cheese that comes to it; `vatsketch inputs` lists what it reads",
+            field.stage.key(),
+            stage.key()
+        )),
+        None => DesignError::unknown_key(key, known).into(),
+    }
 }

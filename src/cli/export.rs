@@ -19,7 +19,7 @@ use std::path::Path;
 /// What is given on the command line apart from the design.
 pub(super) struct Wanted<'a> {
     pub(super) to: &'a Path,
-    pub(super) curve: Option<&'a str>,
+    pub(super) curve: Option<CurveKey>,
     pub(super) paper: PaperChoice,
     pub(super) week: &'a WeekOptions,
 }
@@ -75,7 +75,7 @@ fn job(wanted: &Wanted<'_>) -> Result<Job, CliError> {
         let endings = Format::endings(|_| true);
         return Err(CliError::Arguments(format!("cannot write `{}`: the name must end in {endings}", wanted.to.display())));
     };
-    match (format, wanted.curve.map(curve_named).transpose()?) {
+    match (format, wanted.curve) {
         (Format::Pdf, None) => Ok(Job::PlanPdf(Paper::from(wanted.paper))),
         (Format::Text, None) => Ok(Job::PlanText),
         (Format::Calendar, None) => Ok(Job::Calendar),
@@ -92,11 +92,6 @@ fn job(wanted: &Wanted<'_>) -> Result<Job, CliError> {
             Err(CliError::Arguments(format!("a curve is written as {endings}, not as .{}", format.ending())))
         }
     }
-}
-
-fn curve_named(name: &str) -> Result<CurveKey, CliError> {
-    let unknown = || CliError::Arguments(format!("there is no curve called `{name}`; there are {}", curves()));
-    CurveKey::from_key(name).ok_or_else(unknown)
 }
 
 /// Returns the keys of all curves.

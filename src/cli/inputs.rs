@@ -4,7 +4,7 @@ use super::ending::{CliError, Ending};
 use super::options::FormOptions;
 use super::text::write_json;
 use crate::design::{DESCRIBED_CHEESE_FIELDS, DESCRIBED_PICKLING_FIELDS, Field, Kind, Value, fields};
-use crate::session::EXAMPLES;
+use crate::session::Example;
 use serde_json::json;
 use std::io::Write;
 
@@ -71,11 +71,7 @@ fn as_json<D: Default>(field: &Field<D>) -> serde_json::Value {
     row
 }
 
-pub(super) fn example(name: &str, data: &mut dyn Write) -> Result<Ending, CliError> {
-    let Some(example) = EXAMPLES.iter().find(|example| example.name == name) else {
-        let names: Vec<&str> = EXAMPLES.iter().map(|example| example.name).collect();
-        return Err(CliError::Arguments(format!("there is no example called `{name}`; there are {}", names.join(", "))));
-    };
+pub(super) fn example(example: Example, data: &mut dyn Write) -> Result<Ending, CliError> {
     write!(data, "{}", example.text)?;
     Ok(Ending::Done)
 }

@@ -7,6 +7,8 @@ mod ending;
 mod export;
 mod figures;
 mod inputs;
+mod mistyped;
+mod named;
 mod open;
 mod options;
 mod pickling;
@@ -58,6 +60,10 @@ pub fn run<T: Into<OsString> + Clone>(
     data: &mut dyn Write,
     words: &mut dyn Write,
 ) -> Asked {
+    let arguments: Vec<OsString> = arguments.into_iter().map(Into::into).collect();
+    if let Err(error) = mistyped::check(arguments.get(1).map(OsString::as_os_str)) {
+        return Asked::Ran(refused(&error, words));
+    }
     let parsed = match Arguments::try_parse_from(arguments) {
         Ok(parsed) => parsed,
         Err(error) => {
@@ -72,13 +78,13 @@ pub fn run<T: Into<OsString> + Clone>(
     let result = match command {
         Command::Figures { design, form } => figures::run(&design, &form, data, words),
         Command::Inputs { form } => inputs::run(&form, data),
-        Command::Stage { name, set, form } => stage::run(&name, &set, &form, data, words),
+        Command::Stage { name, set, form } => stage::run(name, &set, &form, data, words),
         Command::Export { design, to, curve, paper, week } => {
-            let wanted = export::Wanted { to: &to, curve: curve.as_deref(), paper: paper.size, week: &week };
+            let wanted = export::Wanted { to: &to, curve, paper: paper.size, week: &week };
             export::run(&design, &wanted, words)
         }
         Command::Compare { first, second, milk, to, paper, form } => {
-            let second = compare::Second { file: second.as_deref(), milk: milk.as_deref() };
+            let second = compare::Second { file: second.as_deref(), milk };
             let output = match &to {
                 Some(to) => compare::Output::Pages { to, paper: paper.size },
                 None if form.json => compare::Output::Json,
@@ -92,16 +98,19 @@ pub fn run<T: Into<OsString> + Clone>(
         Command::Why { design, figure, form } => why::run(&design, &figure, &form, data),
         Command::Spread { design, draws, form } => spread::run(&design, draws as usize, &form, data, words),
         Command::Sensitivity { design, figure, form } => sensitivity::run(&design, &figure, &form, data),
-        Command::Example { name } => inputs::example(&name, data),
+        Command::Example { name } => inputs::example(name, data),
     };
     Asked::Ran(match result {
         Ok(ending) => ending,
         // Whoever read our output has read enough.
         Err(CliError::Output(error)) if error.kind() == std::io::ErrorKind::BrokenPipe => Ending::Done,
-        Err(error) => {
-            // An error may quote a file, which need not be kind to the terminal.
-            let _ = writeln!(words, "vatsketch: {}", crate::export::printable(&error.to_string()));
-            error.ending()
-        }
+        Err(error) => refused(&error, words),
     })
+}
+
+/// Says why a command cannot be carried out, and returns how it ends.
+fn refused(error: &CliError, words: &mut dyn Write) -> Ending {
+    // An error may quote a file, which need not be kind to the terminal.
+    let _ = writeln!(words, "vatsketch: {}", crate::export::printable(&error.to_string()));
+    error.ending()
 }

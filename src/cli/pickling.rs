@@ -1,11 +1,11 @@
 //! `vatsketch stage pickling`: one described cheese in its share of the vinegar.
 
-use super::described::{described_matter, hours};
+use super::described::{described_matter, hours, not_here};
 use super::ending::{CliError, Ending};
 use super::open;
 use super::text::write_json;
 use crate::caution::{Caution, soak_cautions};
-use crate::design::{DESCRIBED_PICKLING_FIELDS, DescribedCheese, DescribedPickling, DesignError, Field};
+use crate::design::{DESCRIBED_PICKLING_FIELDS, DescribedCheese, DescribedPickling, Field, Stage};
 use crate::process::{LONGEST_SOAK_H, PickleRun, PickledCheese, STRONGEST_BUFFER, TargetHours, VinegarBath, pickle};
 use crate::words::{CautionWords, caution_line, caution_words};
 use serde_json::{Value, json};
@@ -45,7 +45,7 @@ fn described(set: &[String]) -> Result<(DescribedPickling, Vec<f64>), CliError> 
         if key == "report_h" {
             report_h = hours(text)?;
         } else if !open::set_in(&fields, &mut described, key, text)? {
-            return Err(DesignError::unknown_key(key, fields.iter().map(|field| field.key)).into());
+            return Err(not_here(Stage::Pickling, key, fields.iter().map(|field| field.key)));
         }
     }
     Ok((described, report_h))

@@ -1,12 +1,12 @@
 //! `vatsketch stage`: one stage alone, for a maker who starts from bought curd and for checks from outside.
 
-use super::described::{described_matter, hours};
+use super::described::{described_matter, hours, not_here};
 use super::ending::{CliError, Ending};
 use super::options::FormOptions;
 use super::text::{write_figures, write_json};
 use super::{open, pickling};
 use crate::batch::{Batch, batch};
-use crate::design::{DESCRIBED_CHEESE_FIELDS, DescribedCheese, Design, DesignError, Field, Stage, fields};
+use crate::design::{DESCRIBED_CHEESE_FIELDS, DescribedCheese, Design, Field, Stage, fields};
 use crate::export::json_figures;
 use crate::figure::{Figure, figures};
 use crate::process::{Cheese, DrainingOutcome, DryingPoint, StageError, dry_cheese, salting};
@@ -22,16 +22,12 @@ struct Described {
 }
 
 pub(super) fn run(
-    name: &str,
+    stage: Stage,
     set: &[String],
     form: &FormOptions,
     data: &mut dyn Write,
     words: &mut dyn Write,
 ) -> Result<Ending, CliError> {
-    let Some(stage) = Stage::ALL.into_iter().find(|stage| stage.key() == name) else {
-        let names = Stage::ALL.map(Stage::key).join(", ");
-        return Err(CliError::Arguments(format!("there is no stage called `{name}`; there are {names}")));
-    };
     if stage == Stage::Pickling {
         return pickling::run(set, form.json, data, words);
     }
@@ -67,7 +63,7 @@ fn described(stage: Stage, set: &[String]) -> Result<Described, CliError> {
             && !open::set_in(&in_cheese, &mut described.cheese, key, text)?
         {
             let known = in_design.iter().map(|field| field.key).chain(in_cheese.iter().map(|field| field.key));
-            return Err(DesignError::unknown_key(key, known).into());
+            return Err(not_here(stage, key, known));
         }
     }
     Ok(described)

@@ -1,15 +1,17 @@
 //! What can be wrong with an input, said so that the maker knows what to do.
 
+use super::spelling::{did_you_mean, nearest};
+
 /// A refused input; the design stays as it was.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum DesignError {
     /// No input has this key.
-    #[error("there is no input called `{key}`; did you mean `{nearest}`? `vatsketch inputs` lists them all")]
+    #[error("there is no input called `{key}` (`vatsketch inputs` lists them all){}", did_you_mean(*nearest))]
     UnknownKey {
         /// What was asked for.
         key: String,
-        /// The known key that is spelled most like it.
-        nearest: &'static str,
+        /// The known key that was perhaps meant.
+        nearest: Option<&'static str>,
     },
     /// Not a number, or not a finite one.
     #[error("{label} (`{key}`) must be a number from {least} to {most} {unit}, but `{given}` is not a number")]
@@ -54,7 +56,7 @@ pub enum DesignError {
         given: f64,
     },
     /// Not one of the choices.
-    #[error("{label} (`{key}`) must be one of {options}, but `{given}` was given")]
+    #[error("{label} (`{key}`) must be one of {options}, but `{given}` was given{}", did_you_mean(*nearest))]
     NotAChoice {
         /// Label of the input.
         label: &'static str,
@@ -64,6 +66,8 @@ pub enum DesignError {
         given: String,
         /// The keys of the choices.
         options: String,
+        /// The one that was perhaps meant.
+        nearest: Option<&'static str>,
     },
     /// Neither yes nor no.
     #[error("{label} (`{key}`) must be yes or no, but `{given}` was given")]
@@ -102,33 +106,9 @@ pub enum DesignError {
 }
 
 impl DesignError {
-    /// Returns the error for a key that is none of these, naming the one spelled most like it.
+    /// Returns the error for a key that is none of these, naming the one that was perhaps meant.
     #[must_use]
     pub fn unknown_key(key: &str, known: impl Iterator<Item = &'static str>) -> Self {
-        let nearest = nearest(key, known).unwrap_or("");
-        Self::UnknownKey { key: key.to_owned(), nearest }
+        Self::UnknownKey { key: key.to_owned(), nearest: nearest(key, known) }
     }
-}
-
-/// Returns the known key that is spelled most like the given one; nothing if none is known.
-#[must_use]
-pub fn nearest<'a>(given: &str, known: impl Iterator<Item = &'a str>) -> Option<&'a str> {
-    known.min_by_key(|known| distance(known, given))
-}
-
-/// Returns the number of single-letter edits between two keys (Levenshtein).
-fn distance(left: &str, right: &str) -> usize {
-    let mut row: Vec<usize> = (0..=right.chars().count()).collect();
-    for (above, from) in left.chars().enumerate() {
-        let mut diagonal = above;
-        let mut beside = above + 1;
-        let mut next = vec![beside];
-        for (to, old) in right.chars().zip(row.iter().skip(1)) {
-            beside = (diagonal + usize::from(from != to)).min(old + 1).min(beside + 1);
-            diagonal = *old;
-            next.push(beside);
-        }
-        row = next;
-    }
-    row.last().copied().unwrap_or(0)
 }

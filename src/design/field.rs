@@ -1,6 +1,6 @@
 //! The description of each member of a design: how it is called, shown, read and checked.
 
-use super::{DesignError, Stage, Unit, Value};
+use super::{DesignError, Stage, Unit, Value, nearest};
 
 /// One of the choices of an input.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -146,7 +146,8 @@ impl<D> Field<D> {
             }
             Kind::Choice(choices) => {
                 let options = choices.iter().map(|choice| choice.key).collect::<Vec<_>>().join(", ");
-                DesignError::NotAChoice { label, key, given, options }
+                let nearest = nearest(&given, choices.iter().map(|choice| choice.key));
+                DesignError::NotAChoice { label, key, given, options, nearest }
             }
             Kind::Switch => DesignError::NotASwitch { label, key, given },
         }

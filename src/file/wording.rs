@@ -1,6 +1,7 @@
 //! What is wrong at one place of the text, in the maker's words instead of the parser's.
 
 use super::place::Place;
+use crate::design::{did_you_mean, nearest};
 use ron::error::Error;
 
 /// Members that stand in the outermost brackets; one of them elsewhere means that a bracket was forgotten.
@@ -21,7 +22,8 @@ pub(super) fn cause(code: &Error, place: &Place<'_>) -> String {
         Error::DuplicateStructField { field, .. } => format!("the member `{field}` is there twice; keep one"),
         Error::NoSuchStructField { expected, found, .. } => format!("nothing is called `{found}` here{}", meant(expected, found)),
         Error::NoSuchEnumVariant { expected, found, .. } => {
-            format!("`{found}` is none of the choices, which are {}", expected.join(", "))
+            let near = did_you_mean(nearest(found, expected.iter().copied()));
+            format!("`{found}` is none of the choices, which are {}{near}", expected.join(", "))
         }
         Error::ExceededRecursionLimit => "brackets are nested deeper here than in any design".to_owned(),
         Error::IntegerOutOfBounds => format!("{}this whole number is too large or below zero", place_member(place)),
@@ -106,5 +108,5 @@ fn meant(known: &[&'static str], given: &str) -> String {
     if OUTERMOST.contains(&given) {
         return format!("; perhaps the bracket `)` that ends the member before `{given}` is missing");
     }
-    crate::design::nearest(given, known.iter().copied()).map_or_else(String::new, |near| format!("; did you mean `{near}`?"))
+    did_you_mean(nearest(given, known.iter().copied()))
 }

@@ -1,7 +1,7 @@
 //! Why there is no week, in times of the wall clock.
 
 use super::{ClockError, ScheduleError, Tasks, length, time_words};
-use crate::design::nearest;
+use crate::design::{did_you_mean, nearest};
 use jiff::civil::DateTime;
 
 /// Why there is no week, and what would make one.
@@ -52,12 +52,12 @@ pub enum KitchenWeekError {
         soonest: DateTime,
     },
     /// The task that the maker is at does not exist.
-    #[error("this vat has no task `{task}`; did you mean `{nearest}`? The tasks are {tasks}")]
+    #[error("this vat has no task `{task}`, only {tasks}{}", did_you_mean(nearest.as_deref()))]
     NoSuchTask {
         /// What was given.
         task: String,
-        /// The key spelled most like it.
-        nearest: String,
+        /// The key that was perhaps meant.
+        nearest: Option<String>,
         /// Keys of all tasks.
         tasks: String,
     },
@@ -72,7 +72,7 @@ pub enum KitchenWeekError {
 impl KitchenWeekError {
     pub(super) fn no_such_task(task: &str, tasks: &Tasks) -> Self {
         let keys: Vec<&str> = tasks.all.iter().map(|task| task.key.as_str()).collect();
-        let nearest = nearest(task, keys.iter().copied()).unwrap_or_default().to_owned();
+        let nearest = nearest(task, keys.iter().copied()).map(str::to_owned);
         Self::NoSuchTask { task: task.to_owned(), nearest, tasks: keys.join(", ") }
     }
 }

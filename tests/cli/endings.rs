@@ -41,7 +41,7 @@ fn bad_arguments_end_with_two_and_say_what_to_do() {
         (vec!["stage", "ageing"], "milk, vat, draining, salting, drying"),
         (vec!["stage", "drying", "--set", "report_h=5,3"], "ascending"),
         (vec!["stage", "drying", "--set", "report_h=NaN"], "ascending"),
-        (vec!["stage", "drying", "--set", "milk_l=3"], "did you mean"),
+        (vec!["stage", "drying", "--set", "milk_l=3"], "belongs to the stage milk"),
         (vec!["example", "last-vat"], "first-vat, ewes-milk"),
         (vec!["export", &file, "--to", "plan.docx"], ".pdf"),
     ] {

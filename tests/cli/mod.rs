@@ -4,6 +4,7 @@ mod compare;
 mod endings;
 mod exports;
 mod figures;
+mod names;
 mod notice;
 mod old_names;
 mod pickling;

@@ -74,7 +74,7 @@ fn an_unknown_key_names_the_nearest_one() {
         [("mlik_l", "milk_l"), ("drying_hours", "drying_h"), ("mold_count", "mould_count"), ("salt_persent", "salt_percent")]
     {
         let Err(refused) = field(given) else { panic!("{given} is no key") };
-        assert_eq!(refused, DesignError::UnknownKey { key: given.to_owned(), nearest });
+        assert_eq!(refused, DesignError::UnknownKey { key: given.to_owned(), nearest: Some(nearest) });
         assert!(refused.to_string().contains(&format!("`{nearest}`")), "{refused}");
     }
     assert!(Design::default().get("").is_err());

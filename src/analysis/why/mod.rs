@@ -88,7 +88,7 @@ pub fn why(batch: &Batch, key: &str) -> Result<Why, FigureError> {
     let (all, key) = (figures(batch), current_key(key));
     let found = all.iter().find(|figure| figure.key == key).cloned().zip(link(key));
     let Some((figure, link)) = found else {
-        let nearest = nearest(key, all.iter().map(|figure| figure.key)).unwrap_or("");
+        let nearest = nearest(key, all.iter().map(|figure| figure.key));
         return Err(FigureError::Unknown { key: key.to_owned(), nearest });
     };
     let design = &batch.design;

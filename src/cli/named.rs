@@ -1,0 +1,65 @@
+//! Names that may stand on the command line: one list each for reading, for what is said of a wrong one, and for completing.
+
+use crate::curve::CurveKey;
+use crate::design::{MilkKind, Stage, did_you_mean, nearest};
+use crate::session::{EXAMPLES, Example};
+use clap::builder::{PossibleValue, TypedValueParser};
+use clap::error::ErrorKind;
+use clap::{Arg, Command, Error};
+use std::ffi::OsStr;
+
+/// Reads the name of a stage.
+pub(super) fn stage() -> Named<Stage> {
+    Named::of("stage", Stage::ALL.map(|stage| (stage.key(), stage.title(), stage)))
+}
+
+/// Reads the name of an example.
+pub(super) fn example() -> Named<Example> {
+    Named::of("example", EXAMPLES.map(|example| (example.name, example.shows, example)))
+}
+
+/// Reads the name of a curve.
+pub(super) fn curve() -> Named<CurveKey> {
+    Named::of("curve", CurveKey::ALL.map(|curve| (curve.key(), curve.title(), curve)))
+}
+
+/// Reads the kind of a milk.
+pub(super) fn milk() -> Named<MilkKind> {
+    let known = MilkKind::CHOICES.iter().filter_map(|choice| Some((choice.key, choice.label, MilkKind::from_key(choice.key)?)));
+    Named::of("milk", known)
+}
+
+/// Something of a kind by its name. The library's own guess at what was meant goes further than [`nearest`], so the guess is ours.
+#[derive(Clone)]
+pub(super) struct Named<T> {
+    kind: &'static str,
+    /// Name, explanation and what it is the name of.
+    known: Vec<(&'static str, &'static str, T)>,
+}
+
+impl<T> Named<T> {
+    fn of(kind: &'static str, known: impl IntoIterator<Item = (&'static str, &'static str, T)>) -> Self {
+        Self { kind, known: known.into_iter().collect() }
+    }
+
+    fn refusal(&self, given: &str) -> String {
+        let names: Vec<&str> = self.known.iter().map(|(name, ..)| *name).collect();
+        let meant = did_you_mean(nearest(given, names.iter().copied()));
+        format!("there is no {} called `{given}`; there are {}{meant}\n", self.kind, names.join(", "))
+    }
+}
+
+impl<T: Clone + Send + Sync + 'static> TypedValueParser for Named<T> {
+    type Value = T;
+
+    fn parse_ref(&self, command: &Command, _: Option<&Arg>, value: &OsStr) -> Result<T, Error> {
+        let given = value.to_string_lossy();
+        let found = self.known.iter().find(|(name, ..)| *name == given).map(|(.., of)| of.clone());
+        let refused = || Error::raw(ErrorKind::InvalidValue, crate::export::printable(&self.refusal(&given))).with_cmd(command);
+        found.ok_or_else(refused)
+    }
+
+    fn possible_values(&self) -> Option<Box<dyn Iterator<Item = PossibleValue> + '_>> {
+        Some(Box::new(self.known.iter().map(|(name, explained, _)| PossibleValue::new(*name).help(*explained))))
+    }
+}
