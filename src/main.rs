@@ -18,7 +18,7 @@ fn open_window(file: Option<&Path>) -> ExitCode {
         Ok(()) => ExitCode::SUCCESS,
         Err(error) => {
             eprintln!("vatsketch: {error}");
-            ExitCode::from(Ending::FileTrouble as u8)
+            ExitCode::from(Ending::NoWindow as u8)
         }
     }
 }
@@ -27,5 +27,5 @@ fn open_window(file: Option<&Path>) -> ExitCode {
 #[cfg(not(feature = "gui"))]
 fn open_window(_file: Option<&Path>) -> ExitCode {
     eprintln!("vatsketch: this program was built without a window; `vatsketch --help` lists what the command line does");
-    ExitCode::from(Ending::BadArguments as u8)
+    ExitCode::from(Ending::NoWindow as u8)
 }

@@ -1,16 +1,17 @@
 //! What may stand on the command line.
 
 use super::named;
-use super::options::{DesignOptions, FigureOptions, FormOptions, PaperOptions, WeekOptions};
+use super::options::{DesignOptions, FigureOptions, FormOptions, OutputOptions, PaperOptions, WeekOptions};
 use crate::curve::CurveKey;
 use crate::design::{MilkKind, Stage};
 use crate::session::Example;
 use clap::{Parser, Subcommand};
+use clap_complete::Shell;
 use std::path::PathBuf;
 
 /// Calculates a vat of small fresh rennet cheeses. Without a command the window opens.
 #[derive(Debug, Parser)]
-#[command(name = "vatsketch", version, about, args_conflicts_with_subcommands = true, after_help = ENDINGS)]
+#[command(name = "vatsketch", version, about, args_conflicts_with_subcommands = true, after_help = ENDINGS, max_term_width = 100)]
 pub struct Arguments {
     /// A design to open in the window.
     pub file: Option<PathBuf>,
@@ -19,7 +20,7 @@ pub struct Arguments {
     pub command: Option<Command>,
 }
 
-const ENDINGS: &str = "Exit codes: 0 done, 1 a stage could not be calculated, or a target or a time cannot be reached, 2 wrong arguments, 3 a problem with a file.\nA file named - is read from standard input.";
+const ENDINGS: &str = "Exit codes: 0 done, 1 a stage could not be calculated, or a target or a time cannot be reached, 2 wrong arguments, 3 a problem with a file, 4 no window can be opened here.\nA file named - is read from standard input.";
 
 /// What to do without a window.
 #[derive(Debug, Subcommand)]
@@ -51,16 +52,16 @@ pub enum Command {
         #[command(flatten)]
         form: FormOptions,
     },
-    /// Write a design as a file; the ending of its name decides the kind: .pdf and .txt hold the plan, .ics the week for a calendar, .csv and .json all figures.
+    /// Write a design as a file; the ending of its name, or --as, decides the kind: .pdf and .txt hold the plan, .ics the week for a calendar, .csv and .json all figures.
     ///
     /// With --curve one curve is written: .csv holds every point of it, .svg and .png the drawing.
     Export {
         /// The design.
         #[command(flatten)]
         design: DesignOptions,
-        /// The file to write.
-        #[arg(long, value_name = "FILE")]
-        to: PathBuf,
+        /// Where to write, and as what.
+        #[command(flatten)]
+        output: OutputOptions,
         /// Write this curve alone.
         #[arg(long, value_name = "KEY", value_parser = named::curve())]
         curve: Option<CurveKey>,
@@ -82,9 +83,9 @@ pub enum Command {
         /// Instead of a second design: the same vat from this milk.
         #[arg(long, value_name = "KIND", value_parser = named::milk())]
         milk: Option<MilkKind>,
-        /// Write it as pages to print, a name that ends in .pdf.
-        #[arg(long, value_name = "FILE", conflicts_with = "json")]
-        to: Option<PathBuf>,
+        /// Write it as a file: .pdf as pages to print, .txt or .json.
+        #[command(flatten)]
+        output: OutputOptions,
         /// The paper of what is to be printed.
         #[command(flatten)]
         paper: PaperOptions,
@@ -164,6 +165,16 @@ pub enum Command {
         /// Text or JSON.
         #[command(flatten)]
         form: FormOptions,
+    },
+    /// Print what makes a shell complete commands and options when you press Tab.
+    Completions {
+        /// Which shell.
+        shell: Shell,
+    },
+    /// Print the manual page, for `man`.
+    Man {
+        /// The command that the page is about; without one, the page of the whole program.
+        command: Option<String>,
     },
     /// Print one of the invented examples as a design file.
     Example {

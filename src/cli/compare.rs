@@ -1,8 +1,9 @@
 //! `vatsketch compare`: two designs side by side.
 
+use super::destination::Destination;
 use super::ending::{CliError, Ending};
 use super::open;
-use super::options::PaperChoice;
+use super::options::{OutputOptions, PaperChoice};
 use super::text::{write_failures, write_json};
 use crate::analysis::{
     ComparedCaution, Difference, Likeness, compare, compare_cautions, differing_choices, from_milk, standardisation,
@@ -12,7 +13,6 @@ use crate::caution::Severity;
 use crate::design::{Design, Field, MilkKind, Stage, Value};
 use crate::export::{Format, Paper, comparison_pdf, json_figure, printable};
 use crate::figure::{Figure, every_key};
-use crate::file::write_safely;
 use crate::plan::Shopping;
 use crate::report::{ComparedRow, Comparison, both_costs, comparison, cost_note};
 use crate::words::{FROM_A_MODEL, caution_line, caution_words, said_of_b};
@@ -29,53 +29,41 @@ pub(super) struct Second<'a> {
 }
 
 /// How the comparison is to come out.
-pub(super) enum Output<'a> {
-    /// As aligned lines.
-    Text,
-    /// As JSON.
-    Json,
-    /// As pages to print.
-    Pages {
-        /// The file.
-        to: &'a Path,
-        /// The paper.
-        paper: PaperChoice,
-    },
-}
-
-impl Output<'_> {
-    /// Refuses a file that the pages cannot be written into, before anything is calculated.
-    fn check(&self) -> Result<(), CliError> {
-        match self {
-            Self::Pages { to, .. }
-                if Format::from_ending(&to.extension().unwrap_or_default().to_string_lossy()) != Some(Format::Pdf) =>
-            {
-                Err(CliError::Arguments(format!("cannot write `{}`: two designs side by side are written as .pdf", to.display())))
-            }
-            Self::Pages { .. } | Self::Text | Self::Json => Ok(()),
-        }
-    }
+pub(super) struct Wanted<'a> {
+    /// Where to; standard output if nothing is given.
+    pub output: &'a OutputOptions,
+    /// As JSON, where nothing else is given.
+    pub json: bool,
+    /// The paper of the pages.
+    pub paper: PaperChoice,
 }
 
 pub(super) fn run(
     first: &Path,
     second: &Second<'_>,
-    output: &Output<'_>,
+    wanted: &Wanted<'_>,
     data: &mut dyn Write,
     words: &mut dyn Write,
 ) -> Result<Ending, CliError> {
-    output.check()?;
+    let to = Destination::of(wanted.output, |format| matches!(format, Format::Pdf | Format::Text | Format::Json))?;
+    if wanted.json && to.is_some() {
+        return Err(CliError::Arguments("--json prints to standard output; for a file leave it out and add --as json".to_owned()));
+    }
     let a = open::file(first)?.design;
     let b = other(&a, first, second)?;
     let (a, b) = (batch(&a)?, batch(&b)?);
-    match output {
-        Output::Json => write_json(&to_json(&a, &b), data)?,
-        Output::Text => write_text(&comparison(&a, &b), data)?,
-        Output::Pages { to, paper } => {
-            let bytes = comparison_pdf(&comparison(&a, &b), Paper::from(*paper));
-            write_safely(to, &bytes.map_err(|error| CliError::Stage(error.to_string()))?, false)?;
-            writeln!(words, "wrote {}", to.display())?;
+    let format = to.map_or(if wanted.json { Format::Json } else { Format::Text }, |to| to.format);
+    let mut bytes = Vec::new();
+    match format {
+        Format::Json => write_json(to_json(&a, &b), &mut bytes)?,
+        Format::Pdf => bytes = comparison_pdf(&comparison(&a, &b), Paper::from(wanted.paper))?,
+        Format::Text | Format::Calendar | Format::Csv | Format::Svg | Format::Png => {
+            write_text(&comparison(&a, &b), &mut bytes)?;
         }
+    }
+    match to {
+        Some(to) => to.write(&bytes, data, words)?,
+        None => data.write_all(&bytes)?,
     }
     let ended = [write_failures(&a, "A: ", words)?, write_failures(&b, "B: ", words)?];
     Ok(if ended == [Ending::Done; 2] { Ending::Done } else { Ending::StageFailed })

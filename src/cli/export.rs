@@ -1,24 +1,25 @@
 //! `vatsketch export`: the plan, the figures or a curve as a file, by the ending of its name.
 
+use super::destination::Destination;
 use super::ending::{CliError, Ending};
-use super::options::{DesignOptions, PaperChoice, WeekOptions};
+use super::options::{DesignOptions, OutputOptions, PaperChoice, WeekOptions};
 use super::{open, week};
-use crate::batch::{Batch, batch};
+use crate::batch::batch;
 use crate::caution::{Caution, cautions};
 use crate::curve::{Curve, CurveKey, curve};
-use crate::design::DesignId;
 use crate::export::{
-    ExportError, Format, Paper, WeekCalendarError, curve_csv, curve_png, curve_svg, figures_csv, json, pdf, text, week_calendar,
+    ExportError, Format, Paper, WeekCalendarError, curve_csv, curve_png, curve_svg, figures_csv, json, pdf, printable, text,
+    week_calendar,
 };
-use crate::file::{DesignFile, is_pipe_or_device, write_safely};
-use crate::plan::{Now, kitchen_week};
+use crate::file::DesignFile;
+use crate::plan::kitchen_week;
 use crate::report::plan_at;
 use std::io::Write;
 use std::path::Path;
 
 /// What is given on the command line apart from the design.
 pub(super) struct Wanted<'a> {
-    pub(super) to: &'a Path,
+    pub(super) output: &'a OutputOptions,
     pub(super) curve: Option<CurveKey>,
     pub(super) paper: PaperChoice,
     pub(super) week: &'a WeekOptions,
@@ -35,25 +36,41 @@ enum Job {
     Curve(CurveKey, fn(&Curve, &[Caution]) -> Result<Vec<u8>, ExportError>),
 }
 
-pub(super) fn run(options: &DesignOptions, wanted: &Wanted<'_>, words: &mut dyn Write) -> Result<Ending, CliError> {
-    let job = job(wanted)?;
+pub(super) fn run(
+    options: &DesignOptions,
+    wanted: &Wanted<'_>,
+    data: &mut dyn Write,
+    words: &mut dyn Write,
+) -> Result<Ending, CliError> {
+    let nowhere =
+        || CliError::Arguments("say with --to where to write, as in --to plan.pdf, or --to - for standard output".to_owned());
+    let to = Destination::of(wanted.output, |_| true)?.ok_or_else(nowhere)?;
+    let job = job(to.format, wanted)?;
     let DesignFile { id, mut design } = open::design_file(options)?;
     let now = week::laid_over(wanted.week, &mut design.week)?;
     let batch = batch(&design)?;
     let no_week = match job {
         // A wish that cannot be understood is refused; one that cannot be kept leaves a plan with counted times.
-        Job::PlanPdf(_) | Job::PlanText => kitchen_week(&batch, &now).err().map(CliError::from),
+        Job::PlanPdf(_) | Job::PlanText => {
+            kitchen_week(&batch, &now).err().map(|error| week::trouble(&error, wanted.week, &options.file))
+        }
         Job::Calendar | Job::FiguresCsv | Job::FiguresJson | Job::Curve(..) => None,
     };
     let no_week = match no_week {
-        Some(error) if error.ending() == Ending::BadArguments => return Err(error),
+        Some(error) if error.ending() != Ending::StageFailed => return Err(error),
         no_week => no_week,
     };
-    // What the last file has and this week has not is cancelled.
-    let before = if is_pipe_or_device(wanted.to) { Vec::new() } else { std::fs::read(wanted.to).unwrap_or_default() };
-    let bytes = bytes(job, &batch, id, &now, &before)?;
-    write_safely(wanted.to, &bytes, false)?;
-    writeln!(words, "wrote {}", wanted.to.display())?;
+    let bytes = match job {
+        Job::PlanPdf(paper) => pdf(&plan_at(&batch, &now), paper)?,
+        Job::PlanText => text(&plan_at(&batch, &now)).into_bytes(),
+        // What the last file has and this week has not is cancelled.
+        Job::Calendar => week_calendar(&batch, id, &now, &to.before())
+            .map_err(|error| no_calendar(error, wanted.week, &options.file))?,
+        Job::FiguresCsv => figures_csv(&batch)?,
+        Job::FiguresJson => json(&batch).into_bytes(),
+        Job::Curve(key, write) => write(&curve(&batch, key), &cautions(&batch))?,
+    };
+    to.write(&bytes, data, words)?;
     if matches!(job, Job::Calendar) && id.is_none() {
         writeln!(
             words,
@@ -61,7 +78,7 @@ pub(super) fn run(options: &DesignOptions, wanted: &Wanted<'_>, words: &mut dyn 
         )?;
     }
     if let Some(why) = &no_week {
-        writeln!(words, "its times only count from the start of warming: {why}")?;
+        writeln!(words, "its times only count from the start of warming: {}", printable(&why.to_string()))?;
     }
     // A curve that was drawn is whole, whatever became of the stages after it.
     let whole = no_week.is_none() && (matches!(job, Job::Curve(..)) || batch.first_missing().is_none());
@@ -69,12 +86,7 @@ pub(super) fn run(options: &DesignOptions, wanted: &Wanted<'_>, words: &mut dyn 
 }
 
 /// Returns what is asked for, before anything is read or calculated.
-fn job(wanted: &Wanted<'_>) -> Result<Job, CliError> {
-    let ending = wanted.to.extension().unwrap_or_default().to_string_lossy();
-    let Some(format) = Format::from_ending(&ending) else {
-        let endings = Format::endings(|_| true);
-        return Err(CliError::Arguments(format!("cannot write `{}`: the name must end in {endings}", wanted.to.display())));
-    };
+fn job(format: Format, wanted: &Wanted<'_>) -> Result<Job, CliError> {
     match (format, wanted.curve) {
         (Format::Pdf, None) => Ok(Job::PlanPdf(Paper::from(wanted.paper))),
         (Format::Text, None) => Ok(Job::PlanText),
@@ -99,26 +111,13 @@ fn curves() -> String {
     CurveKey::ALL.map(CurveKey::key).join(", ")
 }
 
-fn bytes(job: Job, batch: &Batch, id: Option<DesignId>, now: &Now, before: &[u8]) -> Result<Vec<u8>, CliError> {
-    Ok(match job {
-        Job::PlanPdf(paper) => pdf(&plan_at(batch, now), paper)?,
-        Job::PlanText => text(&plan_at(batch, now)).into_bytes(),
-        Job::Calendar => week_calendar(batch, id, now, before)?,
-        Job::FiguresCsv => figures_csv(batch)?,
-        Job::FiguresJson => json(batch).into_bytes(),
-        Job::Curve(key, write) => write(&curve(batch, key), &cautions(batch))?,
-    })
-}
-
-impl From<WeekCalendarError> for CliError {
-    fn from(error: WeekCalendarError) -> Self {
-        match error {
-            WeekCalendarError::NoTime => {
-                Self::Arguments(format!("{error}; say when with --start, --soon or --finished-by, as in --start \"tomorrow 9:00\""))
-            }
-            WeekCalendarError::Week(error) => error.into(),
-            WeekCalendarError::Export(error) => error.into(),
+fn no_calendar(error: WeekCalendarError, options: &WeekOptions, file: &Path) -> CliError {
+    match error {
+        WeekCalendarError::NoTime => {
+            CliError::Arguments(format!("{error}; say when with --start, --soon or --finished-by, as in --start \"tomorrow 9:00\""))
         }
+        WeekCalendarError::Week(error) => week::trouble(&error, options, file),
+        WeekCalendarError::Export(error) => error.into(),
     }
 }
 

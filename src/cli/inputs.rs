@@ -13,7 +13,7 @@ pub(super) fn run(form: &FormOptions, data: &mut dyn Write) -> Result<Ending, Cl
         let inputs: Vec<serde_json::Value> = fields().map(as_json).collect();
         let cheese: Vec<serde_json::Value> = DESCRIBED_CHEESE_FIELDS.iter().map(as_json).collect();
         let pickling: Vec<serde_json::Value> = DESCRIBED_PICKLING_FIELDS.iter().map(as_json).collect();
-        write_json(&json!({ "inputs": inputs, "described_cheese": cheese, "described_pickling": pickling }), data)?;
+        write_json(json!({ "inputs": inputs, "described_cheese": cheese, "described_pickling": pickling }), data)?;
         return Ok(Ending::Done);
     }
     let mut stage = None;

@@ -2,7 +2,9 @@
 
 mod arguments;
 mod compare;
+mod definition;
 mod described;
+mod destination;
 mod ending;
 mod export;
 mod figures;
@@ -24,7 +26,7 @@ mod why;
 
 pub use arguments::{Arguments, Command};
 pub use ending::Ending;
-pub use options::{DesignOptions, FigureOptions, FormOptions, PaperChoice, PaperOptions, WeekOptions};
+pub use options::{DesignOptions, FigureOptions, FormOptions, OutputOptions, PaperChoice, PaperOptions, WeekOptions};
 
 use clap::Parser;
 use ending::CliError;
@@ -70,7 +72,7 @@ pub fn run<T: Into<OsString> + Clone>(
             let (to, ending): (&mut dyn Write, Ending) =
                 if error.use_stderr() { (words, Ending::BadArguments) } else { (data, Ending::Done) };
             // A reader that has gone away needs no help text.
-            let _ = write!(to, "{error}");
+            let _ = write!(to, "{}", crate::export::printable(&error.to_string()));
             return Asked::Ran(ending);
         }
     };
@@ -79,18 +81,14 @@ pub fn run<T: Into<OsString> + Clone>(
         Command::Figures { design, form } => figures::run(&design, &form, data, words),
         Command::Inputs { form } => inputs::run(&form, data),
         Command::Stage { name, set, form } => stage::run(name, &set, &form, data, words),
-        Command::Export { design, to, curve, paper, week } => {
-            let wanted = export::Wanted { to: &to, curve, paper: paper.size, week: &week };
-            export::run(&design, &wanted, words)
+        Command::Export { design, output, curve, paper, week } => {
+            let wanted = export::Wanted { output: &output, curve, paper: paper.size, week: &week };
+            export::run(&design, &wanted, data, words)
         }
-        Command::Compare { first, second, milk, to, paper, form } => {
+        Command::Compare { first, second, milk, output, paper, form } => {
             let second = compare::Second { file: second.as_deref(), milk };
-            let output = match &to {
-                Some(to) => compare::Output::Pages { to, paper: paper.size },
-                None if form.json => compare::Output::Json,
-                None => compare::Output::Text,
-            };
-            compare::run(&first, &second, &output, data, words)
+            let wanted = compare::Wanted { output: &output, json: form.json, paper: paper.size };
+            compare::run(&first, &second, &wanted, data, words)
         }
         Command::Solve { design, goal, by, form } => solve::run(&design, &goal, &by, &form, data),
         Command::Plan { design, week, form } => plan::run(&design, &week, &form, data, words),
@@ -98,6 +96,8 @@ pub fn run<T: Into<OsString> + Clone>(
         Command::Why { design, figure, form } => why::run(&design, &figure, &form, data),
         Command::Spread { design, draws, form } => spread::run(&design, draws as usize, &form, data, words),
         Command::Sensitivity { design, figure, form } => sensitivity::run(&design, &figure, &form, data),
+        Command::Completions { shell } => definition::completions(shell, data),
+        Command::Man { command } => definition::man(command.as_deref(), data),
         Command::Example { name } => inputs::example(name, data),
     };
     Asked::Ran(match result {

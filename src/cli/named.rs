@@ -2,6 +2,7 @@
 
 use crate::curve::CurveKey;
 use crate::design::{MilkKind, Stage, did_you_mean, nearest};
+use crate::export::Format;
 use crate::session::{EXAMPLES, Example};
 use clap::builder::{PossibleValue, TypedValueParser};
 use clap::error::ErrorKind;
@@ -27,6 +28,11 @@ pub(super) fn curve() -> Named<CurveKey> {
 pub(super) fn milk() -> Named<MilkKind> {
     let known = MilkKind::CHOICES.iter().filter_map(|choice| Some((choice.key, choice.label, MilkKind::from_key(choice.key)?)));
     Named::of("milk", known)
+}
+
+/// Reads a kind of file.
+pub(super) fn format() -> Named<Format> {
+    Named::of("kind of file", Format::ALL.map(|format| (format.ending(), format.title(), format)))
 }
 
 /// Something of a kind by its name. The library's own guess at what was meant goes further than [`nearest`], so the guess is ours.

@@ -5,7 +5,7 @@ use super::options::DesignOptions;
 use crate::design::{Design, DesignError, Field};
 use crate::file::DesignFile;
 use crate::session::clear_note_of_example;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 /// What errors call standard input.
 const STANDARD_INPUT: &str = "standard input";
@@ -13,6 +13,11 @@ const STANDARD_INPUT: &str = "standard input";
 /// Returns whether a file stands for standard input.
 fn is_standard_input(path: &Path) -> bool {
     path.as_os_str() == "-"
+}
+
+/// Returns what errors call a file.
+pub(super) fn named(path: &Path) -> PathBuf {
+    if is_standard_input(path) { PathBuf::from(STANDARD_INPUT) } else { path.to_owned() }
 }
 
 /// Reads a design from a file, or from standard input if the file is named `-`.

@@ -1,5 +1,7 @@
 //! Options that several commands share.
 
+use super::named;
+use crate::export::Format;
 use clap::{Args, ValueEnum};
 use std::path::PathBuf;
 
@@ -27,6 +29,17 @@ pub struct FigureOptions {
     /// The figure; `figures --json` lists them.
     #[arg(long = "figure", value_name = "FIGURE")]
     pub key: String,
+}
+
+/// Where something is written.
+#[derive(Debug, Default, Args)]
+pub struct OutputOptions {
+    /// The file to write; - writes to standard output.
+    #[arg(long, value_name = "FILE")]
+    pub to: Option<PathBuf>,
+    /// What to write, whatever the name ends in; needed for --to -.
+    #[arg(long = "as", value_name = "KIND", value_parser = named::format())]
+    pub kind: Option<Format>,
 }
 
 /// What is printed on.

@@ -26,7 +26,7 @@ pub(super) fn run(set: &[String], json: bool, data: &mut dyn Write, words: &mut 
     let cautions = soak_cautions(&run, &bath);
     let cheese_g = 1000.0 * cheese.matter.total_kg();
     if json {
-        write_json(&as_json(&run, cheese_g, &cautions), data)?;
+        write_json(as_json(&run, cheese_g, &cautions), data)?;
         return Ok(Ending::Done);
     }
     write_text(&run, cheese_g, data)?;

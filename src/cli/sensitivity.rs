@@ -27,7 +27,7 @@ pub(super) fn run(
         let unit = figure.map(|figure| figure.unit.symbol());
         // `movers` is the name of the list before, for scripts.
         let answer = json!({ "figure": key, "unit": unit, "effects": effects, "movers": effects });
-        write_json(&with_notice(answer, &batch), data)?;
+        write_json(with_notice(answer, &batch), data)?;
     } else if let Some(figure) = figure {
         write_words(&figure, &effects, &batch.design, data)?;
         write_notice(&batch, data)?;

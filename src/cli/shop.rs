@@ -23,7 +23,7 @@ pub(super) fn run(
     let ending = write_failures(&batch, "", words)?;
     let shopping = shop(&batch).map_err(|why| CliError::Stage(why.to_string()))?;
     if form.json {
-        write_json(&with_notice(to_json(&batch, &shopping), &batch), data)?;
+        write_json(with_notice(to_json(&batch, &shopping), &batch), data)?;
     } else {
         write_text(&batch, &shopping, data)?;
     }

@@ -28,7 +28,7 @@ pub(super) fn run(
     let (found, _) = batch_after(&found, Some(&batch))?;
     if form.json {
         write_json(
-            &with_notice(
+            with_notice(
                 json!({
                 "reached": matches!(solved, Solved::Reached(_)),
                 "choice": answer.choice.key, "value": answer.value, "choice_unit": answer.choice.unit.symbol(),

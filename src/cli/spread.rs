@@ -28,7 +28,7 @@ pub(super) fn run(
         return Err(CliError::Stage("the trial runs could not be calculated".to_owned()));
     };
     if form.json {
-        write_json(&with_notice(in_json(&spread), &batch), data)?;
+        write_json(with_notice(in_json(&spread), &batch), data)?;
     } else {
         write_words(&spread, data)?;
         write_notice(&batch, data)?;

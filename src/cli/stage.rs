@@ -79,7 +79,7 @@ fn from_milk(
     let batch = batch(&described.design)?;
     let figures: Vec<Figure> = figures(&batch).into_iter().filter(|figure| figure.stage == stage).collect();
     if json {
-        write_json(&Value::Object(json_figures(&figures)), data)?;
+        write_json(Value::Object(json_figures(&figures)), data)?;
     } else {
         write_figures(&figures, data)?;
     }
@@ -115,7 +115,7 @@ fn salted(described: &Described, json: bool, data: &mut dyn Write) -> Result<End
         .map_err(|error| CliError::Stage(error.to_string()))?;
     let figures = crate::figure::salting_figures(&outcome);
     if json {
-        write_json(&Value::Object(json_figures(&figures)), data)?;
+        write_json(Value::Object(json_figures(&figures)), data)?;
     } else {
         write_figures(&figures, data)?;
     }
@@ -137,7 +137,7 @@ fn dried(described: &Described, json: bool, data: &mut dyn Write) -> Result<Endi
         dry_cheese(&cheese, &described.design.drying, &described.report_h).map_err(|error| CliError::Stage(error.to_string()))?;
     if json {
         let points: Vec<Value> = run.points.iter().map(as_json).collect();
-        write_json(&json!({ "cheese_g": 1000.0 * cheese.matter.total_kg(), "points": points }), data)?;
+        write_json(json!({ "cheese_g": 1000.0 * cheese.matter.total_kg(), "points": points }), data)?;
         return Ok(Ending::Done);
     }
     writeln!(

@@ -4,10 +4,10 @@ use super::ending::Ending;
 use crate::batch::Batch;
 use crate::caution::{Caution, Severity, cautions};
 use crate::design::Stage;
-use crate::export::{json_notice, printable};
+use crate::export::{json_notice, json_signed, json_text, printable};
 use crate::figure::Figure;
 use crate::words::{FROM_A_MODEL, caution_line, counted};
-use serde_json::Value;
+use serde_json::{Map, Value};
 use std::io::Write;
 
 /// Writes figures as aligned lines.
@@ -22,9 +22,13 @@ pub(super) fn write_figures(figures: &[Figure], data: &mut dyn Write) -> std::io
     Ok(())
 }
 
-/// Writes a JSON value over several lines.
-pub(super) fn write_json(value: &Value, data: &mut dyn Write) -> Result<(), super::ending::CliError> {
-    writeln!(data, "{}", serde_json::to_string_pretty(value)?)?;
+/// Writes the members of a JSON object over several lines, what wrote it first.
+pub(super) fn write_json(value: Value, data: &mut dyn Write) -> Result<(), super::ending::CliError> {
+    let members = match value {
+        Value::Object(members) => members,
+        other => Map::from_iter([("value".to_owned(), other)]),
+    };
+    write!(data, "{}", json_text(json_signed(members)))?;
     Ok(())
 }
 

@@ -1,11 +1,13 @@
 //! When to begin or to be finished, from the command line laid over the design's own wish.
 
 use super::ending::CliError;
+use super::open::named;
 use super::options::WeekOptions;
 use crate::design::{Reached, WeekDesign, Wish, read_moment};
-use crate::plan::{KitchenWeekError, Lean, Now, SpokenError, spoken_time};
+use crate::plan::{ClockError, KitchenWeekError, Lean, Now, SpokenError, spoken_time};
 use crate::session;
 use jiff::civil::DateTime;
+use std::path::Path;
 
 /// Lays the options over the week of a design, and returns what time counts as now.
 ///
@@ -57,16 +59,21 @@ impl From<SpokenError> for CliError {
     }
 }
 
-impl From<KitchenWeekError> for CliError {
-    fn from(error: KitchenWeekError) -> Self {
-        match error {
-            KitchenWeekError::NoSuchZone { .. } | KitchenWeekError::NoSuchTask { .. } | KitchenWeekError::Clock(_) => {
-                Self::Arguments(error.to_string())
-            }
-            KitchenWeekError::FinishedInThePast { .. }
-            | KitchenWeekError::TooSoon { .. }
-            | KitchenWeekError::TooLateNow { .. }
-            | KitchenWeekError::Schedule(_) => Self::Stage(error.to_string()),
+/// Returns how a command ends that has no week: by a wrong argument, by a wrong file where the argument was not given, or because it cannot be.
+pub(super) fn trouble(error: &KitchenWeekError, options: &WeekOptions, file: &Path) -> CliError {
+    let given = match error {
+        KitchenWeekError::FinishedInThePast { .. }
+        | KitchenWeekError::TooSoon { .. }
+        | KitchenWeekError::TooLateNow { .. }
+        | KitchenWeekError::Schedule(_) => return CliError::Stage(error.to_string()),
+        // Without a table of zones neither is wrong.
+        KitchenWeekError::NoZones { .. } => return CliError::Stage(error.to_string()),
+        KitchenWeekError::NoSuchZone { .. } => options.zone.is_some(),
+        KitchenWeekError::NoSuchTask { .. } => options.here.is_some(),
+        KitchenWeekError::Clock(ClockError::Backwards { .. }) => false,
+        KitchenWeekError::Clock(ClockError::Skipped { .. } | ClockError::Beyond { .. }) => {
+            [&options.start, &options.soon, &options.finished_by, &options.here, &options.as_of].iter().any(|text| text.is_some())
         }
-    }
+    };
+    if given { CliError::Arguments(error.to_string()) } else { CliError::InFile { file: named(file), why: error.to_string() } }
 }

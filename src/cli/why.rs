@@ -21,7 +21,7 @@ pub(super) fn run(
     let batch = batch(&open::design(options)?)?;
     let words = why_words(&why(&batch, key).map_err(|error| CliError::Arguments(error.to_string()))?);
     if form.json {
-        write_json(&with_notice(as_value(key, &words), &batch), data)?;
+        write_json(with_notice(as_value(key, &words), &batch), data)?;
     } else {
         write(&words, data)?;
         write_notice(&batch, data)?;

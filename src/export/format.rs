@@ -37,6 +37,20 @@ impl Format {
         }
     }
 
+    /// Returns what it is, for a list of all kinds.
+    #[must_use]
+    pub const fn title(self) -> &'static str {
+        match self {
+            Self::Pdf => "Pages to print",
+            Self::Text => "Plain text",
+            Self::Calendar => "Events for a calendar",
+            Self::Csv => "A table",
+            Self::Json => "For another program",
+            Self::Svg => "A drawing of lines",
+            Self::Png => "A drawing of pixels",
+        }
+    }
+
     /// Returns whether a curve can be written as this.
     #[must_use]
     pub const fn of_curves(self) -> bool {

@@ -1,5 +1,6 @@
 //! The figures for another program: one object a stage, numbers in full.
 
+use super::text::is_printable;
 use crate::batch::{Batch, Progress};
 use crate::caution::{Caution, Severity, cautions};
 use crate::design::Stage;
@@ -29,7 +30,44 @@ pub fn json(batch: &Batch) -> String {
     all.insert("cautions".to_owned(), json_cautions(batch));
     all.insert("balance".to_owned(), object!({ "greatest_relative_residual": batch.balance.greatest_relative_residual() }));
     all.extend(json_notice(&cautions(batch)));
-    format!("{:#}\n", Value::Object(all))
+    json_text(json_signed(all))
+}
+
+/// The number of the shape of every JSON output: one more whenever a member that scripts may read is renamed, moved or given another meaning.
+/// A member that is only added leaves it as it is.
+const SHAPE: u32 = 1;
+
+/// Returns a JSON object with its first member in front, which says what wrote it: the program's version, and the number of the shape.
+///
+/// # Example
+/// ```
+/// use serde_json::{Map, json};
+/// let whole = vatsketch::export::json_signed(Map::from_iter([("milk_l".to_owned(), json!(6.0))]));
+/// assert_eq!(whole.keys().next().unwrap(), "vatsketch");
+/// assert_eq!(whole["vatsketch"]["shape"], 1);
+/// ```
+#[must_use]
+pub fn json_signed(members: Map<String, Value>) -> Map<String, Value> {
+    let signature = object!({ "version": env!("CARGO_PKG_VERSION"), "shape": SHAPE });
+    std::iter::once(("vatsketch".to_owned(), signature)).chain(members).collect()
+}
+
+/// Returns the text of a JSON object over several lines. What could give orders to a terminal is written as `\\u` and a number, which a
+/// reader of JSON takes for the same letter.
+///
+/// # Example
+/// ```
+/// use serde_json::{Map, json};
+/// let members = Map::from_iter([("title".to_owned(), json!("a\u{9b}b"))]);
+/// assert!(vatsketch::export::json_text(members).contains(r"a\u009bb"));
+/// ```
+#[must_use]
+pub fn json_text(members: Map<String, Value>) -> String {
+    let text = format!("{:#}\n", Value::Object(members));
+    let escaped = |letter: char| {
+        if is_printable(letter) { letter.to_string() } else { format!("\\u{:04x}", u32::from(letter)) }
+    };
+    text.chars().map(escaped).collect()
 }
 
 /// Returns the cautions of a batch as a JSON list.

@@ -29,7 +29,7 @@ pub use csv::{curve_csv, figures_csv};
 pub use curve::{curve_pixels, curve_png, curve_svg};
 pub use error::ExportError;
 pub use format::Format;
-pub use json::{json, json_by_key, json_cautions, json_figure, json_figures, json_notice};
+pub use json::{json, json_by_key, json_cautions, json_figure, json_figures, json_notice, json_signed, json_text};
 pub use pages::{PageImage, pages};
 pub use paper::Paper;
 pub use pdf::pdf;

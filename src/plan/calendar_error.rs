@@ -15,6 +15,14 @@ pub enum KitchenWeekError {
         /// What was given.
         zone: String,
     },
+    /// No list of time zones on this computer.
+    #[error(
+        "this computer has no list of time zones, so `{zone}` cannot be looked up; install the system’s package for it (tzdata), or leave the zone empty for the computer’s"
+    )]
+    NoZones {
+        /// What was given.
+        zone: String,
+    },
     /// Finished before now.
     #[error("the finish time {} is in the past: it is {} now; choose a later time", time_words(*by), time_words(*now))]
     FinishedInThePast {

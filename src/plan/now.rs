@@ -44,7 +44,13 @@ impl Now {
 
 /// Returns the time zone of this name.
 pub(super) fn zone_named(name: &str) -> Result<TimeZone, KitchenWeekError> {
-    TimeZone::get(name).map_err(|_| KitchenWeekError::NoSuchZone { zone: name.to_owned() })
+    TimeZone::get(name).map_err(|_| no_zone(name, jiff::tz::db().available().next().is_some()))
+}
+
+/// Returns why there is no zone of this name: it is wrong, or this computer knows none at all.
+pub(super) fn no_zone(name: &str, any_is_known: bool) -> KitchenWeekError {
+    let zone = name.to_owned();
+    if any_is_known { KitchenWeekError::NoSuchZone { zone } } else { KitchenWeekError::NoZones { zone } }
 }
 
 /// Checks the name of a time zone; an empty one is the computer's.

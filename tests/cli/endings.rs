@@ -96,6 +96,45 @@ fn help_and_version_are_data_and_name_the_exit_codes() {
 #[test]
 fn a_program_without_a_window_says_so() {
     let run = run(&[]);
-    assert_eq!(run.code, 2);
+    assert_eq!(run.code, 4);
     assert!(run.words.contains("without a window"), "{}", run.words);
+}
+
+/// Without the variables that name a display, none is found.
+#[cfg(all(feature = "gui", target_os = "linux"))]
+#[test]
+fn a_machine_without_a_display_is_no_trouble_with_a_file() {
+    let mut program = std::process::Command::new(env!("CARGO_BIN_EXE_vatsketch"));
+    for name in ["DISPLAY", "WAYLAND_DISPLAY", "WAYLAND_SOCKET"] {
+        program.env_remove(name);
+    }
+    let ran = program.output().unwrap();
+    let words = String::from_utf8(ran.stderr).unwrap();
+    assert_eq!(ran.status.code(), Some(4), "{words}");
+    assert!(words.contains("no window can be opened here"), "{words}");
+}
+
+#[test]
+fn what_a_file_says_wrongly_is_trouble_with_the_file_and_what_is_asked_wrongly_is_not() {
+    let with = |week: &str| format!("(format: 4, week: ({week}))");
+    let start = "wish: start_at(\"2031-05-09 18:30\")";
+    let as_of = ["--as-of", "2031-05-06T08:00"];
+    for (week, more, code, words) in [
+        (format!("{start}, zone: \"Moon/Base\""), &[][..], 3, "standard input: there is no time zone `Moon/Base`"),
+        (start.to_owned(), &["--zone", "Moon/Base"], 2, "there is no time zone `Moon/Base`"),
+        (
+            "reached: Some((task: \"tea\", began: \"2031-05-06 07:00\"))".to_owned(),
+            &[],
+            3,
+            "standard input: this vat has no task `tea`",
+        ),
+        (start.to_owned(), &["--here", "tea@2031-05-06T07:00"], 2, "this vat has no task `tea`"),
+        (String::new(), &["--finished-by", "2031-05-06T09:00"], 1, "the cheeses cannot be finished by"),
+    ] {
+        for command in [&["plan", "-"][..], &["export", "-", "--to", "-", "--as", "ics"]] {
+            let run = run_with(&[command, more, &as_of].concat(), &with(&week));
+            assert_eq!((run.code, run.data.as_str()), (code, ""), "{command:?} {week} {more:?}: {}", run.words);
+            assert!(run.words.contains(words), "{}", run.words);
+        }
+    }
 }

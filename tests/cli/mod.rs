@@ -1,15 +1,18 @@
 //! Tests of `src/cli`, by running the program.
 
 mod compare;
+mod definition;
 mod endings;
 mod exports;
 mod figures;
 mod names;
 mod notice;
 mod old_names;
+mod outputs;
 mod pickling;
 mod plan;
 mod shop;
+mod signature;
 mod solve;
 mod spread;
 mod stages;

@@ -6,19 +6,64 @@ fn readme() -> String {
     std::fs::read_to_string(top().join("README.md")).unwrap()
 }
 
+/// Returns the lines of the README that are commands of the program, as they stand there.
+fn commands() -> Vec<String> {
+    let lines = readme();
+    let indented = lines.lines().filter_map(|line| line.strip_prefix("    "));
+    indented.filter(|line| line.starts_with("vatsketch ")).map(str::to_owned).collect()
+}
+
+/// Run by a shell in a folder that holds the examples, with the program on its path, whatever day it is.
+#[cfg(unix)]
 #[test]
-fn every_command_in_the_readme_is_one_that_the_program_knows() {
-    let mut commands = 0;
-    for line in readme().lines().map(str::trim).filter(|line| line.starts_with("vatsketch ")) {
-        let word = line.split_whitespace().nth(1).unwrap();
-        if word.contains('.') || word.starts_with('-') {
+fn every_command_in_the_readme_runs_as_it_is_written() {
+    let folder = tempfile::tempdir().unwrap();
+    std::os::unix::fs::symlink(top().join("resources"), folder.path().join("resources")).unwrap();
+    let program = std::path::Path::new(env!("CARGO_BIN_EXE_vatsketch"));
+    let path = std::env::join_paths([program.parent().unwrap(), "/usr/bin".as_ref(), "/bin".as_ref()]).unwrap();
+    let mut wrong = Vec::new();
+    for line in commands() {
+        if cfg!(not(feature = "paper")) && [".pdf", ".svg", ".png"].iter().any(|drawn| line.contains(drawn)) {
             continue;
         }
-        let help = std::process::Command::new(env!("CARGO_BIN_EXE_vatsketch")).args([word, "--help"]).output().unwrap();
-        assert!(help.status.success(), "the README names `{line}`, but `vatsketch {word} --help` fails");
-        commands += 1;
+        let ran = std::process::Command::new("sh").args(["-c", &line]).current_dir(&folder).env("PATH", &path).output().unwrap();
+        if !ran.status.success() {
+            wrong.push(format!("`{line}` ends with {:?}: {}", ran.status.code(), String::from_utf8_lossy(&ran.stderr)));
+        }
     }
-    assert!(commands >= 4, "the README shows only {commands} commands");
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
+
+/// A date without the day from which it is planned would be past one day.
+#[test]
+fn the_readme_shows_every_command_and_no_date_that_can_pass() {
+    let (commands, help) =
+        (commands(), std::process::Command::new(env!("CARGO_BIN_EXE_vatsketch")).arg("--help").output().unwrap());
+    let help = String::from_utf8(help.stdout).unwrap();
+    let list = help.split_once("Commands:\n").unwrap().1.split("\n\n").next().unwrap();
+    for name in list.lines().filter_map(|line| line.strip_prefix("  ")).filter(|line| !line.starts_with(' ')) {
+        let name = name.split_whitespace().next().unwrap();
+        let shown = commands.iter().any(|line| line.split_whitespace().nth(1) == Some(name));
+        assert!(shown || name == "help", "the README has no example of `{name}`");
+    }
+    for line in commands.iter().filter(|line| line.contains("--finished-by") || line.contains("--here")) {
+        assert!(line.contains("--as-of"), "{line}");
+    }
+}
+
+/// The numbers are those of the program and of its help.
+#[test]
+fn the_readme_and_the_help_name_every_exit_code() {
+    use vatsketch::cli::Ending;
+    let all = [Ending::Done, Ending::StageFailed, Ending::BadArguments, Ending::FileTrouble, Ending::NoWindow];
+    let help = std::process::Command::new(env!("CARGO_BIN_EXE_vatsketch")).arg("--help").output().unwrap();
+    for text in [readme(), String::from_utf8(help.stdout).unwrap()] {
+        let codes = text.split_once("Exit codes: ").unwrap().1.split("\n\n").next().unwrap();
+        let codes = codes.split_whitespace().collect::<Vec<_>>().join(" ");
+        for (ending, words) in all.iter().zip(["done", "a stage", "wrong arguments", "a problem with a file", "no window"]) {
+            assert!(codes.contains(&format!("{} {words}", *ending as u8)), "{ending:?} in {codes}");
+        }
+    }
 }
 
 #[test]

@@ -23,8 +23,8 @@ pub(super) fn run(
     let batch = batch(&design)?;
     // First, because it may be why there is nothing to plan.
     let ending = write_failures(&batch, "", words)?;
-    match kitchen_week(&batch, &now)? {
-        Some(week) if form.json => write_json(&with_notice(json::of_week(&batch, &week, &now), &batch), data)?,
+    match kitchen_week(&batch, &now).map_err(|error| week::trouble(&error, options, &from.file))? {
+        Some(week) if form.json => write_json(with_notice(json::of_week(&batch, &week, &now), &batch), data)?,
         Some(week) => words::write_week(&batch, &week, data)?,
         None => {
             let counted = counted(&batch);
@@ -32,7 +32,7 @@ pub(super) fn run(
                 return Err(CliError::Stage(ScheduleError::NothingToPlan.to_string()));
             }
             if form.json {
-                write_json(&with_notice(json::of_open(&batch, &counted, &now), &batch), data)?;
+                write_json(with_notice(json::of_open(&batch, &counted, &now), &batch), data)?;
             } else {
                 words::write_open(&batch, &counted, data)?;
             }
