@@ -64,8 +64,9 @@ pub(super) fn run(
         Job::PlanPdf(paper) => pdf(&plan_at(&batch, &now), paper)?,
         Job::PlanText => text(&plan_at(&batch, &now)).into_bytes(),
         // What the last file has and this week has not is cancelled.
-        Job::Calendar => week_calendar(&batch, id, &now, &to.before())
-            .map_err(|error| no_calendar(error, wanted.week, &options.file))?,
+        Job::Calendar => {
+            week_calendar(&batch, id, &now, &to.before()).map_err(|error| no_calendar(error, wanted.week, &options.file))?
+        }
         Job::FiguresCsv => figures_csv(&batch)?,
         Job::FiguresJson => json(&batch).into_bytes(),
         Job::Curve(key, write) => write(&curve(&batch, key), &cautions(&batch))?,
