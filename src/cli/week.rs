@@ -65,9 +65,9 @@ pub(super) fn trouble(error: &KitchenWeekError, options: &WeekOptions, file: &Pa
         KitchenWeekError::FinishedInThePast { .. }
         | KitchenWeekError::TooSoon { .. }
         | KitchenWeekError::TooLateNow { .. }
+        // Without a list of zones neither arguments nor file are wrong.
+        | KitchenWeekError::NoZones { .. }
         | KitchenWeekError::Schedule(_) => return CliError::Stage(error.to_string()),
-        // Without a table of zones neither is wrong.
-        KitchenWeekError::NoZones { .. } => return CliError::Stage(error.to_string()),
         KitchenWeekError::NoSuchZone { .. } => options.zone.is_some(),
         KitchenWeekError::NoSuchTask { .. } => options.here.is_some(),
         KitchenWeekError::Clock(ClockError::Backwards { .. }) => false,

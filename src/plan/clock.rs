@@ -3,7 +3,7 @@
 //! A plan counts minutes that really pass, from a Monday 00:00. On a Sunday in spring the wall clock skips an hour and in autumn it repeats one;
 //! sleep and work keep to the wall clock, the cheese keeps to the minutes. Nothing here asks what time it is.
 
-use super::{Habit, Hours, Span, Taken, WALL_DAY_MIN};
+use super::{Habit, Hours, Pass, Span, Taken, WALL_DAY_MIN};
 use jiff::civil::{Date, DateTime, Weekday};
 use jiff::tz::{AmbiguousOffset, TimeZone};
 use jiff::{Timestamp, ToSpan};
@@ -85,11 +85,22 @@ impl Clock {
     /// # Errors
     /// [`ClockError::Beyond`].
     pub fn local(&self, minute: i64) -> Result<DateTime, ClockError> {
+        Ok(self.zone.to_datetime(self.moment(minute)?))
+    }
+
+    /// Returns how far the wall clock is from UTC so many minutes after the Monday 00:00, with its name where the hour comes twice.
+    ///
+    /// # Errors
+    /// [`ClockError::Beyond`].
+    pub fn pass(&self, minute: i64) -> Result<Pass, ClockError> {
+        Ok(pass_at(&self.zone, self.moment(minute)?))
+    }
+
+    fn moment(&self, minute: i64) -> Result<Timestamp, ClockError> {
         let beyond = || ClockError::Beyond { at: format!("minute {minute}") };
         let second =
             minute.checked_mul(60).and_then(|seconds| self.midnight.as_second().checked_add(seconds)).ok_or_else(beyond)?;
-        let timestamp = Timestamp::from_second(second).map_err(|_| beyond())?;
-        Ok(self.zone.to_datetime(timestamp))
+        Timestamp::from_second(second).map_err(|_| beyond())
     }
 
     /// Returns the hours that habits and busy times take, by the wall clock.
@@ -131,4 +142,11 @@ impl Clock {
     fn passed_min(&self, timestamp: Timestamp) -> i64 {
         (timestamp.as_second() - self.midnight.as_second()).div_euclid(60)
     }
+}
+
+/// Returns the pass of the wall clock of a zone that a moment lies in.
+pub(super) fn pass_at(zone: &TimeZone, moment: Timestamp) -> Pass {
+    let info = zone.to_offset_info(moment);
+    let twice = matches!(zone.to_ambiguous_timestamp(zone.to_datetime(moment)).offset(), AmbiguousOffset::Fold { .. });
+    Pass { offset: info.offset(), name: twice.then(|| info.abbreviation().to_owned()) }
 }

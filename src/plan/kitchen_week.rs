@@ -2,12 +2,13 @@
 
 use super::asked::Asked;
 use super::{
-    Habit, Handling, Here, Hours, KitchenWeekError, Lost, Now, Reason, Schedule, Stretch, Taken, Tasks, on_from_here, stretches,
-    tasks, week,
+    ClockError, Habit, Handling, Here, Hours, KitchenWeekError, Lost, Now, Pass, Reason, Schedule, Stretch, Taken, Tasks,
+    on_from_here, stretches, tasks, week,
 };
 use crate::batch::Batch;
 use crate::design::{Habitual, Stage, TakenHours, WeekDesign, Wish};
 use jiff::civil::DateTime;
+use jiff::tz::Offset;
 
 /// A task with its time.
 #[derive(Clone, Debug, PartialEq)]
@@ -26,6 +27,10 @@ pub struct WeekTask {
     pub start: DateTime,
     /// When the hands are off.
     pub end: DateTime,
+    /// Which pass of the clock it begins in.
+    pub start_pass: Pass,
+    /// Which pass of the clock it ends in.
+    pub end_pass: Pass,
     /// Minutes that really pass from the first task to this one.
     pub after_min: i64,
     /// How long hands are needed; 0 where something only begins or ends.
@@ -58,6 +63,10 @@ pub struct TakenSpan {
     pub from: DateTime,
     /// Until.
     pub to: DateTime,
+    /// Distance from UTC at its beginning.
+    pub from_offset: Offset,
+    /// Distance from UTC at its end.
+    pub to_offset: Offset,
 }
 
 /// The week as the maker reads it.
@@ -69,6 +78,8 @@ pub struct KitchenWeek {
     pub tasks: Vec<WeekTask>,
     /// When the cheeses are finished: the hands are off the last task before the keeping.
     pub finished: Option<DateTime>,
+    /// Which pass of the clock that is.
+    pub finished_pass: Option<Pass>,
     /// What the plan costs, in points.
     pub points: i64,
     /// What it pays for, the dearest first.
@@ -156,6 +167,8 @@ fn written(batch: &Batch, all: &Tasks, plan: &Schedule, first: usize, asked: &As
             note: task.note.clone(),
             start: asked.clock.local(placed.start_min)?,
             end: asked.clock.local(placed.start_min + hands_min)?,
+            start_pass: asked.clock.pass(placed.start_min)?,
+            end_pass: asked.clock.pass(placed.start_min + hands_min)?,
             after_min: placed.start_min - from_min,
             hands_min,
             lost: placed.lost.clone(),
@@ -164,7 +177,8 @@ fn written(batch: &Batch, all: &Tasks, plan: &Schedule, first: usize, asked: &As
         });
     }
     let finished_at = all.until_finished.checked_sub(first + 1).and_then(|place| tasks.get(place));
-    let finished = if all.ends_before.is_none() { finished_at.map(|task| task.end) } else { None };
+    let finished = finished_at.filter(|_| all.ends_before.is_none()).map(|task| (task.end, task.end_pass.clone()));
+    let (finished, finished_pass) = finished.unzip();
     let ends_min = keeping_ends_min(batch, all, plan, first);
     if let Some(ends_min) = ends_min {
         keep_until(&mut tasks, ends_min, from_min, asked)?;
@@ -174,6 +188,7 @@ fn written(batch: &Batch, all: &Tasks, plan: &Schedule, first: usize, asked: &As
     Ok(KitchenWeek {
         zone: asked.zone.clone(),
         finished,
+        finished_pass,
         points: plan.points,
         reasons: plan.reasons(&handlings),
         stretches: if whole { stretches(batch, all, plan) } else { Vec::new() },
@@ -211,6 +226,8 @@ fn keep_until(tasks: &mut Vec<WeekTask>, ends_min: i64, from_min: i64, asked: &A
         note: None,
         start: last,
         end: last,
+        start_pass: asked.clock.pass(ends_min)?,
+        end_pass: asked.clock.pass(ends_min)?,
         after_min: ends_min - from_min,
         hands_min: 0,
         lost: Vec::new(),
@@ -226,7 +243,9 @@ fn taken(batch: &Batch, (from_min, until_min): (i64, i64), asked: &Asked) -> Res
     let hours: Hours = asked.clock.hours(&habits(design), &busy(design), until_min)?;
     let mut spans = Vec::new();
     for span in hours.spans() {
-        spans.push(TakenSpan { by: span.by, from: asked.clock.local(span.from_min)?, to: asked.clock.local(span.to_min)? });
+        let local = |minute: i64| Ok::<_, ClockError>((asked.clock.local(minute)?, asked.clock.pass(minute)?.offset));
+        let ((from, from_offset), (to, to_offset)) = (local(span.from_min)?, local(span.to_min)?);
+        spans.push(TakenSpan { by: span.by, from, to, from_offset, to_offset });
     }
     let first = asked.clock.local(from_min)?.date();
     spans.retain(|span| span.to.date() >= first);

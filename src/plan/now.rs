@@ -1,5 +1,6 @@
 //! What time it is, and in which zone.
 
+use super::clock::pass_at;
 use super::{ClockError, KitchenWeekError};
 use crate::design::WeekDesign;
 use jiff::civil::DateTime;
@@ -31,6 +32,13 @@ impl Now {
     pub fn in_zone(&self, zone: &TimeZone) -> Result<DateTime, ClockError> {
         let moment = self.zone.to_timestamp(self.at).map_err(|_| ClockError::Beyond { at: self.at.to_string() })?;
         Ok(zone.to_datetime(moment))
+    }
+
+    /// Returns a time of this wall clock with its distance from UTC, as ISO 8601 has it; of a repeated time the first.
+    #[must_use]
+    pub fn with_offset(&self, at: DateTime) -> Option<String> {
+        let moment = self.zone.to_timestamp(at).ok()?;
+        pass_at(&self.zone, moment).with_offset(at)
     }
 
     /// Returns the same moment by the clock of the zone that a week names; as it is where it names none that is known.

@@ -16,6 +16,8 @@ pub struct StepTime {
     pub at_min: f64,
     /// When that is by the clock on the wall, where there is a week.
     pub clock: Option<DateTime>,
+    /// What the hour is called there, where the clock on the wall shows it twice.
+    pub pass: Option<String>,
     /// Whether only its day counts, not its hour.
     pub whole_day: bool,
 }
@@ -23,7 +25,7 @@ pub struct StepTime {
 impl StepTime {
     /// Returns a time that only counts from the start of warming.
     pub(super) fn counted(task: impl Into<String>, name: impl Into<String>, at_min: f64) -> Self {
-        Self { task: task.into(), name: name.into(), at_min, clock: None, whole_day: false }
+        Self { task: task.into(), name: name.into(), at_min, clock: None, pass: None, whole_day: false }
     }
 
     /// Returns it as it is shown next to a step, under its day: `14:30`, or `+2 h 5 min` without a week; nothing where only the day counts.
@@ -31,7 +33,7 @@ impl StepTime {
     /// # Example
     /// ```
     /// use vatsketch::report::StepTime;
-    /// let counted = StepTime { task: "turn_2".to_owned(), name: "Turn 2".to_owned(), at_min: 125.0, clock: None, whole_day: false };
+    /// let counted = StepTime { task: "turn_2".to_owned(), name: "Turn 2".to_owned(), at_min: 125.0, clock: None, pass: None, whole_day: false };
     /// assert_eq!(counted.words(), "+2\u{a0}h\u{a0}5\u{a0}min");
     /// let timed = StepTime { clock: Some(jiff::civil::date(2031, 5, 9).at(6, 5, 0, 0)), ..counted };
     /// assert_eq!((timed.words().as_str(), timed.words_with_day().as_str()), ("06:05", "Fri\u{a0}9\u{a0}May,\u{a0}06:05"));
@@ -41,7 +43,7 @@ impl StepTime {
         match self.clock {
             None => elapsed(self.at_min),
             Some(_) if self.whole_day => String::new(),
-            Some(clock) => hour(clock.time()),
+            Some(clock) => self.in_its_pass(hour(clock.time())),
         }
     }
 
@@ -51,7 +53,14 @@ impl StepTime {
         match self.clock {
             None => elapsed(self.at_min),
             Some(clock) if self.whole_day => short_day(clock.date()),
-            Some(clock) => short_moment(clock),
+            Some(clock) => self.in_its_pass(short_moment(clock)),
+        }
+    }
+
+    fn in_its_pass(&self, time: String) -> String {
+        match &self.pass {
+            Some(name) => format!("{time}\u{a0}{name}"),
+            None => time,
         }
     }
 

@@ -173,3 +173,51 @@ fn a_stage_that_fails_ends_with_one_and_the_tasks_before_it_are_planned() {
     assert_eq!((nothing.code, nothing.data.as_str()), (1, ""));
     assert!(nothing.words.contains("vatsketch: milk: ") && nothing.words.contains("nothing to plan"), "{}", nothing.words);
 }
+
+/// `CET` is a zone of the IANA list whose clock goes back on 2031-10-26 at 03:00, the last Sunday of October, from CEST to CET.
+#[test]
+fn the_two_passes_of_a_repeated_hour_are_told_apart() {
+    let file = example("first-vat");
+    let asked = ["--zone", "CET", "--start", "2031-10-26T00:30", "--as-of", "2031-10-25T20:00"];
+    let answer = run(&[&["plan", &file, "--json"], &asked[..]].concat()).json();
+    let tasks = answer["tasks"].as_array().unwrap();
+    let moments: Vec<jiff::Timestamp> =
+        tasks.iter().map(|task| task["start_with_offset"].as_str().unwrap().parse().unwrap()).collect();
+    for (task, moment) in tasks.iter().zip(&moments) {
+        let (plain, full) = (task["start"].as_str().unwrap(), task["start_with_offset"].as_str().unwrap());
+        assert!(full.starts_with(plain) && (full.ends_with("+02:00") || full.ends_with("+01:00")), "{plain}, {full}");
+        let passed_min = (moment.as_second() - moments[0].as_second()) / 60;
+        assert_eq!(Some(passed_min), task["after_min"].as_i64(), "{full}");
+        let end: jiff::Timestamp = task["end_with_offset"].as_str().unwrap().parse().unwrap();
+        assert_eq!((end.as_second() - moment.as_second()) / 60, task["hands_min"].as_i64().unwrap());
+    }
+    let hour = |pass: &str| {
+        tasks.iter().any(|task| {
+            let full = task["start_with_offset"].as_str().unwrap();
+            full.starts_with("2031-10-26T02:") && full.ends_with(pass)
+        })
+    };
+    assert!(hour("+02:00") || hour("+01:00"), "no task lies in the hour that comes twice");
+    for name in ["as_of_with_offset", "start_with_offset", "finished_with_offset"] {
+        assert!(answer[name].as_str().is_some_and(|at| at.parse::<jiff::Timestamp>().is_ok()), "{name}: {}", answer[name]);
+    }
+    assert_eq!(answer["wish"]["at_with_offset"], "2031-10-26T00:30:00+02:00");
+    assert_eq!(answer["taken"][0]["from_with_offset"].as_str().map(str::len), Some(25));
+
+    let text = run(&[&["plan", &file], &asked[..]].concat()).data;
+    let paper = run(&[&["export", &file, "--to", "-", "--as", "txt"], &asked[..]].concat()).data;
+    for text in [text, paper] {
+        assert!(text.contains(" CET") || text.contains(" CEST"), "{text}");
+        let noon = text.lines().filter(|line| line.contains("12:")).all(|line| !line.contains(" CET") && !line.contains(" CEST"));
+        assert!(noon, "an hour that comes once needs no name: {text}");
+    }
+    let calendar = run(&[&["export", &file, "--to", "-", "--as", "ics"], &asked[..]].concat()).data;
+    let mut start = "";
+    for line in calendar.lines() {
+        start = line.strip_prefix("DTSTART:").unwrap_or(start);
+        if let Some(end) = line.strip_prefix("DTEND:") {
+            assert!(end > start && end.ends_with('Z') == start.ends_with('Z'), "{start} to {end}");
+        }
+    }
+    assert!(calendar.lines().any(|line| line.starts_with("DTSTART:20311026T0") && line.ends_with('Z')), "{calendar}");
+}

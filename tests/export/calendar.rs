@@ -9,14 +9,14 @@ use ical::parser::ical::component::{IcalCalendar, IcalEvent};
 use ical::property::Property;
 use jiff::ToSpan;
 use jiff::civil::{DateTime, date};
-use jiff::tz::TimeZone;
+use jiff::tz::{Offset, TimeZone};
 use proptest::prelude::*;
 use std::collections::BTreeSet;
 use vatsketch::batch::batch;
 use vatsketch::caution::{Caution, Severity, cautions};
 use vatsketch::design::{Design, DesignId, Reached, Stage, Value, Wish};
 use vatsketch::export::{ExportError, calendar};
-use vatsketch::plan::{KitchenWeek, Now, WeekTask, kitchen_week};
+use vatsketch::plan::{KitchenWeek, Now, Pass, WeekTask, kitchen_week};
 use vatsketch::words::{FROM_A_MODEL, caution_line};
 
 const TITLE: &str = "Trial, with a comma; and more";
@@ -95,6 +95,7 @@ fn one_task(task: WeekTask) -> KitchenWeek {
         zone: "Etc/UTC".to_owned(),
         tasks: vec![task],
         finished: None,
+        finished_pass: None,
         points: 0,
         reasons: Vec::new(),
         stretches: Vec::new(),
@@ -112,6 +113,8 @@ fn task(start: DateTime, end: DateTime, hands_min: i64) -> WeekTask {
         note: None,
         start,
         end,
+        start_pass: Pass::only(Offset::UTC),
+        end_pass: Pass::only(Offset::UTC),
         after_min: 0,
         hands_min,
         lost: Vec::new(),
@@ -165,10 +168,11 @@ fn check(week: &KitchenWeek, title: &str) -> IcalCalendar {
             assert_eq!(start.params, Some(vec![("VALUE".to_owned(), vec!["DATE".to_owned()])]));
             assert_eq!(start.value, Some(task.start.date().strftime("%Y%m%d").to_string()));
         } else {
-            assert_eq!(
-                (property(event, "DTSTART").unwrap().params.clone(), value(event, "DTSTART")),
-                (None, Some(floating(task.start)))
-            );
+            // 3.3.5, form 2: an hour that comes twice is told in UTC.
+            let twice = [&task.start_pass, &task.end_pass].into_iter().any(|pass| pass.name.is_some());
+            let moment = task.start_pass.offset.to_timestamp(task.start).unwrap();
+            let start = if twice { moment.strftime("%Y%m%dT%H%M%SZ").to_string() } else { floating(task.start) };
+            assert_eq!((property(event, "DTSTART").unwrap().params.clone(), value(event, "DTSTART")), (None, Some(start)));
         }
         let hands = task.hands_min > 0;
         // 3.6.1: a time without an end takes no time; 3.8.2.2: an end is later than the start; 3.8.2.7: what takes no hands leaves the time free.
@@ -285,10 +289,14 @@ fn over_a_change_of_the_clock_times_are_those_of_the_wall() {
         let week = kitchen_week(&batch(&starting(day.at(16, 0, 0, 0))).unwrap(), &now).unwrap().unwrap();
         check(&week, TITLE);
     }
-    // Ten minutes from 02:55, when the clock goes back at 03:00: the wall then shows 02:05.
+    // Ten minutes from 02:55, when the clock goes back at 03:00: the wall then shows 02:05. Calculated by hand: 00:55 to 01:05 UTC.
     let day = date(2031, 10, 26);
-    let week = one_task(task(day.at(2, 55, 0, 0), day.at(2, 5, 0, 0), 10));
-    assert_eq!(value(&check(&week, TITLE).events[0], "DTEND").unwrap(), "20311026T030500");
+    let pass = |hours: i8, name: &str| Pass { offset: jiff::tz::offset(hours), name: Some(name.to_owned()) };
+    let (start, end) = (day.at(2, 55, 0, 0), day.at(2, 5, 0, 0));
+    let week = one_task(WeekTask { start_pass: pass(2, "CEST"), end_pass: pass(1, "CET"), ..task(start, end, 10) });
+    let read = check(&week, TITLE);
+    let of = |name: &str| value(&read.events[0], name).unwrap();
+    assert_eq!((of("DTSTART").as_str(), of("DTEND").as_str()), ("20311026T005500Z", "20311026T010500Z"));
 }
 
 #[test]

@@ -3,20 +3,24 @@
 use crate::batch::Batch;
 use crate::design::{Stage, Wish};
 use crate::export::json_cautions;
-use crate::plan::{Counted, CountedTask, KitchenWeek, Lost, Now, Reason, Stretch, Taken, TakenSpan, WeekTask};
+use crate::plan::{Counted, CountedTask, KitchenWeek, Lost, Now, Pass, Reason, Stretch, Taken, TakenSpan, WeekTask};
 use serde_json::{Value, json};
 
 pub(super) fn of_week(batch: &Batch, week: &KitchenWeek, now: &Now) -> Value {
     let last = week.tasks.iter().find(|task| task.is_last_day());
     json!({
         "title": batch.design.title,
-        "wish": wish(batch.design.week.wish),
+        "wish": wish(batch.design.week.wish, now),
         "zone": week.zone,
         "as_of": now.at.to_string(),
         "start": week.tasks.first().map(|task| task.start.to_string()),
         "finished": week.finished.map(|finished| finished.to_string()),
         // The name of the same time before, for scripts.
         "ready": week.finished.map(|finished| finished.to_string()),
+        // The same times once more, with their distance from UTC: an hour that the clock repeats is told from its like.
+        "as_of_with_offset": now.with_offset(now.at),
+        "start_with_offset": week.tasks.first().map(|task| task.start_pass.with_offset(task.start)),
+        "finished_with_offset": week.finished.zip(week.finished_pass.as_ref()).map(|(at, pass)| pass.with_offset(at)),
         "last_day": last.map(|task| task.start.date().to_string()),
         "points": week.points,
         "tasks": week.tasks.iter().map(task).collect::<Vec<_>>(),
@@ -32,8 +36,9 @@ pub(super) fn of_week(batch: &Batch, week: &KitchenWeek, now: &Now) -> Value {
 pub(super) fn of_open(batch: &Batch, counted: &Counted, now: &Now) -> Value {
     json!({
         "title": batch.design.title,
-        "wish": wish(batch.design.week.wish),
+        "wish": wish(batch.design.week.wish, now),
         "zone": null, "as_of": now.at.to_string(), "start": null, "finished": null, "ready": null, "last_day": null,
+        "as_of_with_offset": now.with_offset(now.at), "start_with_offset": null, "finished_with_offset": null,
         "points": 0,
         "tasks": counted.tasks.iter().map(counted_task).collect::<Vec<_>>(),
         "reasons": [], "stretches": [], "taken": [],
@@ -43,20 +48,22 @@ pub(super) fn of_open(batch: &Batch, counted: &Counted, now: &Now) -> Value {
 }
 
 /// Returns the wish; its kinds keep the words that scripts compare them with.
-fn wish(wish: Wish) -> Value {
+fn wish(wish: Wish, now: &Now) -> Value {
     let (key, at) = match wish {
         Wish::Open => ("open", None),
         Wish::StartAt(at) => ("start_at", Some(at)),
         Wish::SoonAfter(at) => ("soon_after", Some(at)),
         Wish::FinishedBy(at) => ("ready_by", Some(at)),
     };
-    json!({ "kind": key, "at": at.map(|at| at.to_string()) })
+    json!({ "kind": key, "at": at.map(|at| at.to_string()), "at_with_offset": at.map(|at| now.with_offset(at)) })
 }
 
 fn task(task: &WeekTask) -> Value {
     json!({
         "key": task.key, "stage": task.stage.key(), "name": task.name, "what": task.what, "note": task.note,
-        "start": task.start.to_string(), "end": task.end.to_string(), "after_min": task.after_min, "hands_min": task.hands_min,
+        "start": task.start.to_string(), "end": task.end.to_string(),
+        "start_with_offset": task.start_pass.with_offset(task.start), "end_with_offset": task.end_pass.with_offset(task.end),
+        "after_min": task.after_min, "hands_min": task.hands_min,
         "shift_min": task.shift_min, "lost": task.lost.iter().map(lost).collect::<Vec<_>>(), "begun": task.begun,
     })
 }
@@ -64,7 +71,7 @@ fn task(task: &WeekTask) -> Value {
 fn counted_task(task: &CountedTask) -> Value {
     json!({
         "key": task.key, "stage": task.stage.key(), "name": task.name, "what": task.what, "note": task.note,
-        "start": null, "end": null, "after_min": task.after_min, "hands_min": task.hands_min,
+        "start": null, "end": null, "start_with_offset": null, "end_with_offset": null, "after_min": task.after_min, "hands_min": task.hands_min,
         "shift_min": 0, "lost": [], "begun": false,
     })
 }
@@ -94,5 +101,9 @@ fn stretch(stretch: &Stretch) -> Value {
 }
 
 fn taken(span: &TakenSpan) -> Value {
-    json!({ "by": by(span.by), "from": span.from.to_string(), "to": span.to.to_string() })
+    let with_offset = |at, offset| Pass::only(offset).with_offset(at);
+    json!({
+        "by": by(span.by), "from": span.from.to_string(), "to": span.to.to_string(),
+        "from_with_offset": with_offset(span.from, span.from_offset), "to_with_offset": with_offset(span.to, span.to_offset),
+    })
 }

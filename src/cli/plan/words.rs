@@ -16,10 +16,10 @@ pub(super) fn write_week(batch: &Batch, week: &KitchenWeek, data: &mut dyn Write
     writeln!(data, "\nLocal times, time zone {}.", week.zone)?;
     if let Some(first) = week.tasks.first() {
         let word = if first.begun { "From here on" } else { "Begin" };
-        writeln!(data, "{word}: {}", whole_time_words(first.start))?;
+        writeln!(data, "{word}: {}", first.start_pass.said(whole_time_words(first.start)))?;
     }
-    if let Some(finished) = week.finished {
-        writeln!(data, "Cheeses finished: {}", whole_time_words(finished))?;
+    if let Some((finished, pass)) = week.finished.zip(week.finished_pass.as_ref()) {
+        writeln!(data, "Cheeses finished: {}", pass.said(whole_time_words(finished)))?;
     }
     if let Some(last) = week.tasks.iter().find(|task| task.is_last_day()) {
         writeln!(data, "Keep no longer than, unless a warning above sets an earlier day: {}", whole_day_words(last.start.date()))?;
@@ -48,7 +48,7 @@ fn write_foot(data: &mut dyn Write) -> Result<()> {
 }
 
 fn write_task(task: &WeekTask, data: &mut dyn Write) -> Result<()> {
-    let (from, to) = (hour(task.start.time()), hour(task.end.time()));
+    let (from, to) = (task.start_pass.said(hour(task.start.time())), task.end_pass.said(hour(task.end.time())));
     let times = match (task.hands_min, task.is_last_day()) {
         (_, true) => String::new(),
         (0, false) => from,
@@ -61,7 +61,9 @@ fn write_task(task: &WeekTask, data: &mut dyn Write) -> Result<()> {
     if task.begun {
         more.push("already begun".to_owned());
     }
-    writeln!(data, "  {times:<TIMES$}{} ({})", task.name, more.join(", "))?;
+    // A repeated hour is longer by the name of its pass.
+    let gap = if times.chars().count() < TIMES { "" } else { " " };
+    writeln!(data, "  {times:<TIMES$}{gap}{} ({})", task.name, more.join(", "))?;
     write_more(&task.what, task.note.as_deref(), data)?;
     let mut costs: Vec<String> = task.lost.iter().map(lost).collect();
     if task.shift_min != 0 {

@@ -8,13 +8,12 @@ mod names;
 use super::{ExportError, printable};
 use crate::caution::{Caution, Severity};
 use crate::design::DesignId;
-use crate::plan::{KitchenWeek, Now, WeekTask};
+use crate::plan::{KitchenWeek, Now, Pass, WeekTask};
 use crate::words::{FROM_A_MODEL, caution_line};
 use gone::Gone;
-use jiff::ToSpan;
 use jiff::civil::{Date, DateTime};
 use lines::Lines;
-use moments::{Stamp, beyond, date, date_time};
+use moments::{Stamp, date, date_time, in_utc};
 use names::{TASK, name};
 use std::collections::BTreeSet;
 
@@ -27,7 +26,7 @@ const READ_FIRST: &str = "read_first";
 /// Returns a week as iCalendar, one event a task, and one to read first.
 ///
 /// Times are those of the wall clock without a zone ("floating"), so a task is at 06:15 whatever the season, and the file needs no table of
-/// zones. A task without hands takes no time: it has a start and no end. The last day of keeping is a whole day. Only what needs hands calls, five
+/// zones; only a task that begins or ends in an hour that the clock repeats is in UTC, which comes once. A task without hands takes no time: it has a start and no end. The last day of keeping is a whole day. Only what needs hands calls, five
 /// minutes before it begins, and only that shows as busy.
 ///
 /// An event keeps its name (UID) as long as the id of the design and the key of the task stay the same: planned again from another start, or from
@@ -46,7 +45,7 @@ const READ_FIRST: &str = "read_first";
 /// [`ExportError::Calendar`] for years that have not four digits.
 ///
 /// # Source
-/// RFC 5545: 3.1 lines and folding, 3.3.5 form 1 floating times, 3.3.11 text, 3.6.1 events without an end, 3.6.6 alarms, 3.8.2.7 what shows as
+/// RFC 5545: 3.1 lines and folding, 3.3.5 form 1 floating times and form 2 UTC, 3.3.11 text, 3.6.1 events without an end, 3.6.6 alarms, 3.8.2.7 what shows as
 /// busy, 3.8.1.11 STATUS, 3.8.4.7 UID, 3.8.7.2 DTSTAMP, 3.8.7.4 SEQUENCE; RFC 9562, 5.5 names of version 5; RFC 7986, 5.1 NAME, 5.2 DESCRIPTION.
 ///
 /// # Example
@@ -114,9 +113,15 @@ struct Event {
 
 impl Event {
     fn of(task: &WeekTask, title: &str, id: Option<DesignId>) -> Result<Self, ExportError> {
-        let start =
-            if task.is_last_day() { ("DTSTART;VALUE=DATE", date(task.start.date())?) } else { ("DTSTART", date_time(task.start)?) };
-        let end = if task.hands_min > 0 { Some(date_time(end(task)?)?) } else { None };
+        // The wall clock alone cannot tell two passes of one hour apart, and an event would end before it begins.
+        let twice = task.start_pass.name.is_some() || task.end_pass.name.is_some();
+        let time = |at: DateTime, pass: &Pass| if twice { in_utc(at, pass) } else { date_time(at) };
+        let start = if task.is_last_day() {
+            ("DTSTART;VALUE=DATE", date(task.start.date())?)
+        } else {
+            ("DTSTART", time(task.start, &task.start_pass)?)
+        };
+        let end = if task.hands_min > 0 { Some(time(task.end, &task.end_pass)?) } else { None };
         let (summary, description) = (plain(&task.name), described(task, title));
         Ok(Self { name: name(title, id, &task.key), key: task.key.clone(), summary, description, start, end })
     }
@@ -161,14 +166,6 @@ impl Event {
 fn notice(cautions: &[Caution]) -> String {
     let serious = cautions.iter().filter(|caution| caution.severity == Severity::Stop).map(caution_line);
     std::iter::once(FROM_A_MODEL.to_owned()).chain(serious).collect::<Vec<_>>().join("\n")
-}
-
-/// Returns when the hands are off. Where the wall clock repeats an hour it may show less than at the start, but an event must end after it begins.
-fn end(task: &WeekTask) -> Result<DateTime, ExportError> {
-    if task.end > task.start {
-        return Ok(task.end);
-    }
-    task.start.checked_add(task.hands_min.minutes()).map_err(|_| beyond(task.start))
 }
 
 fn described(task: &WeekTask, title: &str) -> String {

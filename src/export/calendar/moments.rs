@@ -1,7 +1,7 @@
 //! Dates, times and the moment of a plan, as a calendar file writes them.
 
 use super::super::ExportError;
-use crate::plan::Now;
+use crate::plan::{Now, Pass};
 use jiff::civil::{Date, DateTime};
 use jiff::tz::TimeZone;
 
@@ -32,6 +32,12 @@ pub(super) fn date(date: Date) -> Result<String, ExportError> {
 /// Returns a time of the wall clock as RFC 5545, 3.3.5 has it in its first form.
 pub(super) fn date_time(at: DateTime) -> Result<String, ExportError> {
     Ok(format!("{}T{:02}{:02}00", date(at.date())?, at.hour(), at.minute()))
+}
+
+/// Returns a time of the wall clock in UTC, as RFC 5545, 3.3.5 has it in its second form.
+pub(super) fn in_utc(at: DateTime, pass: &Pass) -> Result<String, ExportError> {
+    let moment = pass.offset.to_timestamp(at).map_err(|_| beyond(at))?;
+    Ok(format!("{}Z", date_time(TimeZone::UTC.to_datetime(moment))?))
 }
 
 pub(super) fn beyond(at: DateTime) -> ExportError {

@@ -46,7 +46,9 @@ pub(super) fn steps(batch: &Batch, facts: &Facts) -> Vec<Step> {
 pub(super) fn of_week(mut steps: Vec<Step>, week: &KitchenWeek, batch: &Batch) -> Vec<Step> {
     for step in &mut steps {
         step.times.retain_mut(|time| {
-            time.clock = week.tasks.iter().find(|task| task.key == time.task).map(|task| task.start);
+            let task = week.tasks.iter().find(|task| task.key == time.task);
+            time.clock = task.map(|task| task.start);
+            time.pass = task.and_then(|task| task.start_pass.name.clone());
             time.clock.is_some()
         });
     }
@@ -54,7 +56,11 @@ pub(super) fn of_week(mut steps: Vec<Step>, week: &KitchenWeek, batch: &Batch) -
     let more = week::more(&steps, week, batch);
     steps.extend(more);
     steps.retain(|step| !step.times.is_empty());
-    // What is done at the same time keeps its order.
-    steps.sort_by_key(|step| step.times.first().and_then(|time| time.clock));
+    // By the minutes that pass, because the wall clock may repeat an hour; what is done at the same time keeps its order.
+    let passed = |step: &Step| {
+        let first = step.times.first()?;
+        week.tasks.iter().find(|task| task.key == first.task).map(|task| task.after_min)
+    };
+    steps.sort_by_key(passed);
     steps
 }

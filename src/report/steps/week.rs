@@ -71,7 +71,14 @@ fn one(task: &WeekTask, batch: &Batch) -> Step {
     let name = task.key.strip_prefix("roll_").map_or_else(|| said.name.to_owned(), |number| format!("{} {number}", said.name));
     let at_min = task.after_min as f64;
     Step {
-        times: vec![StepTime { task: task.key.clone(), name, at_min, clock: Some(task.start), whole_day: task.is_last_day() }],
+        times: vec![StepTime {
+            task: task.key.clone(),
+            name,
+            at_min,
+            clock: Some(task.start),
+            pass: task.start_pass.name.clone(),
+            whole_day: task.is_last_day(),
+        }],
         by_date: said.name == "Roll",
         targets: vec![said.target],
         if_off: said.if_off.to_owned(),
