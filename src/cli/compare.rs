@@ -4,7 +4,7 @@ use super::destination::Destination;
 use super::ending::{CliError, Ending};
 use super::open;
 use super::options::{OutputOptions, PaperChoice};
-use super::text::{write_failures, write_json};
+use super::text::{write_failures, write_json, write_missing_letters};
 use crate::analysis::{
     ComparedCaution, Difference, Likeness, compare, compare_cautions, differing_choices, from_milk, standardisation,
 };
@@ -64,6 +64,9 @@ pub(super) fn run(
     match to {
         Some(to) => to.write(&bytes, data, words)?,
         None => data.write_all(&bytes)?,
+    }
+    if format == Format::Pdf {
+        write_missing_letters(&[&a.design, &b.design], words)?;
     }
     let ended = [write_failures(&a, "A: ", words)?, write_failures(&b, "B: ", words)?];
     Ok(if ended == [Ending::Done; 2] { Ending::Done } else { Ending::StageFailed })

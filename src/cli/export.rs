@@ -3,6 +3,7 @@
 use super::destination::Destination;
 use super::ending::{CliError, Ending};
 use super::options::{DesignOptions, OutputOptions, PaperChoice, WeekOptions};
+use super::text::write_missing_letters;
 use super::{open, week};
 use crate::batch::batch;
 use crate::caution::{Caution, cautions};
@@ -77,6 +78,9 @@ pub(super) fn run(
             words,
             "this design was never saved in the window; after you save it there, a calendar that already holds these events shows them twice, so delete the old ones"
         )?;
+    }
+    if matches!(job, Job::PlanPdf(_)) {
+        write_missing_letters(&[&batch.design], words)?;
     }
     if let Some(why) = &no_week {
         writeln!(words, "its times only count from the start of warming: {}", printable(&why.to_string()))?;

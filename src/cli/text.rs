@@ -3,8 +3,8 @@
 use super::ending::Ending;
 use crate::batch::Batch;
 use crate::caution::{Caution, Severity, cautions};
-use crate::design::Stage;
-use crate::export::{json_notice, json_signed, json_text, printable};
+use crate::design::{Design, Stage};
+use crate::export::{json_notice, json_signed, json_text, missing_letters_of, printable};
 use crate::figure::Figure;
 use crate::words::{FROM_A_MODEL, caution_line, counted};
 use serde_json::{Map, Value};
@@ -43,6 +43,11 @@ pub(super) fn write_failures(batch: &Batch, whose: &str, words: &mut dyn Write) 
         }
     }
     Ok(if batch.first_missing().is_none() { Ending::Done } else { Ending::StageFailed })
+}
+
+/// Says which letters of designs the paper cannot show.
+pub(super) fn write_missing_letters(designs: &[&Design], words: &mut dyn Write) -> std::io::Result<()> {
+    designs.iter().filter_map(|design| missing_letters_of(design)).try_for_each(|said| writeln!(words, "vatsketch: {said}"))
 }
 
 /// Writes the title of a design, how many cautions there are, and every serious warning.

@@ -9,10 +9,13 @@ mod comparison;
 mod csv;
 mod curve;
 mod error;
+#[cfg(feature = "paper")]
+mod fonts;
 mod format;
 mod json;
 #[cfg(feature = "paper")]
 mod kitchen;
+mod letters;
 mod pages;
 mod paper;
 mod pdf;
@@ -30,6 +33,7 @@ pub use curve::{curve_pixels, curve_png, curve_svg};
 pub use error::ExportError;
 pub use format::Format;
 pub use json::{json, json_by_key, json_cautions, json_figure, json_figures, json_notice, json_signed, json_text};
+pub use letters::{missing_letters, missing_letters_of};
 pub use pages::{PageImage, pages};
 pub use paper::Paper;
 pub use pdf::pdf;

@@ -1,8 +1,8 @@
 //! The page templates and the typesetter: a template, one piece of data, three fonts, and nothing from outside.
 
 use super::ExportError;
+use super::fonts::{FONTS, printed};
 use serde::Serialize;
-use std::sync::LazyLock;
 use typst::diag::{FileError, FileResult, SourceDiagnostic};
 use typst::foundations::{Bytes, Datetime, Duration, Smart};
 use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
@@ -48,15 +48,6 @@ const TEMPLATES: [(&str, &str); 8] = [
 /// Drawings for which parts that did not change are kept in memory; a window may draw thousands.
 const KEPT_DRAWINGS: usize = 4;
 
-const FONT_FILES: [&[u8]; 3] = [
-    include_bytes!("../../resources/fonts/NotoSans-Regular.ttf"),
-    include_bytes!("../../resources/fonts/NotoSans-Bold.ttf"),
-    include_bytes!("../../resources/fonts/DejaVuSans.ttf"),
-];
-
-/// The fonts are parsed once: it takes longer than setting a page.
-static FONTS: LazyLock<Vec<Font>> = LazyLock::new(|| FONT_FILES.iter().flat_map(|file| Font::iter(Bytes::new(*file))).collect());
-
 /// Everything that the typesetter can see.
 struct Typesetting {
     typst_library: LazyHash<Library>,
@@ -99,7 +90,8 @@ impl World for Typesetting {
 
 /// Returns the pages of a template filled with data.
 pub(super) fn set(main: Main, data: &impl Serialize) -> Result<PagedDocument, ExportError> {
-    let data = serde_json::to_vec(data).map_err(|error| ExportError::Data { why: error.to_string() })?;
+    let refused_data = |error: serde_json::Error| ExportError::Data { why: error.to_string() };
+    let data = serde_json::to_vec(&printed(serde_json::to_value(data).map_err(refused_data)?)).map_err(refused_data)?;
     let templates = TEMPLATES.into_iter().map(|(name, text)| Ok(Source::new(file_id(name)?, text.to_owned())));
     let desk = Typesetting {
         typst_library: LazyHash::new(Library::default()),

@@ -113,6 +113,18 @@ fn letters_that_no_font_has_or_that_run_from_right_to_left_break_nothing() {
     }
 }
 
+/// An empty box says nothing, and what turns the writing around could make it say something else.
+#[test]
+fn a_letter_that_no_font_has_is_printed_as_a_question_mark() {
+    for (title, printed) in
+        [("奶酪 Trial", "?? Trial"), ("Trial 🧀!", "Trial ?!"), ("ชี Trial", "?? Trial"), ("Käse ½ Сыр", "Käse ½ Сыр")]
+    {
+        assert!(holds(&pdf(&titled(title), Paper::A4).unwrap(), printed), "{title}");
+    }
+    let turned = pdf(&titled("a\u{202e}b"), Paper::A4).unwrap();
+    assert!(!holds(&turned, "\u{202e}"), "what turns the writing around is not printed");
+}
+
 #[test]
 fn words_of_the_maker_are_as_harmless_in_the_note_as_in_the_title() {
     let note = "#while true {} $ * \\ < \"";
