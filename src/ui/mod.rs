@@ -23,4 +23,5 @@ pub use widget::theme::{Palette, install};
 pub use widget::typing::Typing;
 pub use widget::units::Units;
 pub use window::app::{WindowError, run};
+pub use window::folders::{Folders, Platform};
 pub use window::shell::Window;

@@ -4,6 +4,7 @@ use crate::file::path_of_address;
 use crate::session::{EXAMPLES, FaultLog, KeptPlace, Recovery, Session, copies_in};
 use crate::ui::widget::theme::install;
 use crate::ui::window::desktop_colours::ask_desktop;
+use crate::ui::window::folders::Folders;
 use crate::ui::window::place::{Place, placed};
 use crate::ui::window::shell::Window;
 use std::cell::Cell;
@@ -56,12 +57,13 @@ pub fn run(file: Option<&Path>) -> Result<(), WindowError> {
         Some(Err(error)) => (first_example()?, Some(error.to_string())),
         None => (first_example()?, None),
     };
-    let (config, state) = folders();
+    let Folders { config, state } = Folders::here();
     let kept_place = KeptPlace::in_folder(&config);
-    let options = eframe::NativeOptions {
-        viewport: placed(egui::ViewportBuilder::default().with_app_id("vatsketch").with_title("Vatsketch"), kept_place.place()),
-        ..Default::default()
-    };
+    let mut viewport = placed(egui::ViewportBuilder::default().with_app_id("vatsketch").with_title("Vatsketch"), kept_place.place());
+    if let Some(icon) = icon() {
+        viewport = viewport.with_icon(icon);
+    }
+    let options = eframe::NativeOptions { viewport, ..Default::default() };
     let log = FaultLog::in_folder(&state);
     let recovery = Recovery::in_folder(&state);
     let copies = recovery.folder().to_owned();
@@ -102,14 +104,9 @@ fn first_example() -> Result<Session, crate::session::SessionError> {
     Ok(Session::open(design, None)?)
 }
 
-/// Returns the folders for lists and for the recovery copy, as the desktop's base directory specification has them.
-fn folders() -> (PathBuf, PathBuf) {
-    let of = |variable: &str, under_home: &str| {
-        let named = std::env::var_os(variable).map(PathBuf::from).filter(|path| path.is_absolute());
-        let home = || std::env::var_os("HOME").map_or_else(std::env::temp_dir, PathBuf::from).join(under_home);
-        named.unwrap_or_else(home).join("vatsketch")
-    };
-    (of("XDG_CONFIG_HOME", ".config"), of("XDG_STATE_HOME", Path::new(".local").join("state").to_string_lossy().as_ref()))
+/// Returns the picture that stands for the window in lists of windows; none if it cannot be read, and then the desktop draws its own.
+fn icon() -> Option<egui::IconData> {
+    eframe::icon_data::from_png_bytes(include_bytes!("../../../resources/desktop/vatsketch-128.png")).ok()
 }
 
 /// The window as the desktop's toolkit expects it.

@@ -9,6 +9,7 @@ pub(super) mod desktop_colours;
 pub(super) mod dropped;
 pub(super) mod figure;
 pub(super) mod files;
+pub(super) mod folders;
 pub(super) mod in_front;
 pub(super) mod keeping;
 pub(super) mod keys;

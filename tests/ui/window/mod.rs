@@ -2,5 +2,6 @@
 
 mod files;
 mod focus;
+mod folders;
 mod shell;
 mod typing;
