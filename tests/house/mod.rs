@@ -2,9 +2,11 @@
 
 mod circles;
 mod constants;
+mod desktop;
 mod files;
 mod formats;
 mod imports;
+mod packages;
 mod paths;
 mod readme;
 mod uncut;
