@@ -1,0 +1,34 @@
+"""Where things are in the window when it is 1280 by 800, and the keys that are pressed: all that must follow when the window is laid out anew.
+
+What can be reached by a key is reached by it. In a question that stands in front of the window, the first button is one Tab away.
+"""
+
+SIZE = (1280, 800)
+
+# A corner where nothing stands: by day it is bright, and dark while a question stands in front of the window.
+CORNER = (1270, 790)
+BRIGHT = 0.7
+
+# Where the bar of a message begins, dark then, and where nothing stands otherwise.
+MESSAGE = (1274, 56)
+
+TITLE_BOX = (500, 24)
+PAGE_PLAN = (1180, 24)
+PART_PAPER = (247, 66)
+COPY_AS_TEXT = (622, 125)
+
+# On the page Design, station Milk.
+MILK_RAIL_LEFT = (30, 262)
+MILK_RAIL_HANDLE = (170, 262)
+MILK_RAIL_RIGHT = (300, 262)
+MILK_BOX = (254, 230)
+
+SAVE = ("ctrl+s",)
+SAVE_AS = ("ctrl+shift+s",)
+UNDO = ("ctrl+z",)
+QUIT = ("ctrl+q",)
+ALL = ("ctrl+a",)
+ENTER = ("Return",)
+GIVE_UP = ("Escape",)
+FIRST_BUTTON = ("Tab", "space")
+SECOND_BUTTON = ("Tab", "Tab", "space")
