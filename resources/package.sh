@@ -21,8 +21,12 @@ made=target/package
 }
 
 rm -rf "$made"
-mkdir -p "$made"
-"$program" man >"$made/vatsketch.1"
+mkdir -p "$made/man"
+"$program" man >"$made/man/vatsketch.1"
+# The page of the program names a page of each command.
+sed -n 's/^vatsketch\\-\([a-z]*\)(1)$/\1/p' "$made/man/vatsketch.1" | while read -r command; do
+    [ "$command" = help ] || "$program" man "$command" >"$made/man/vatsketch-$command.1"
+done
 for shell in bash zsh fish; do
     "$program" completions "$shell" >"$made/vatsketch.$shell"
 done
