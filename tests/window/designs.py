@@ -59,6 +59,39 @@ def save_over(trial):
     trial.holds(there + ".bak", "what was there")
 
 
+def save_while_typing(trial):
+    """Saving while a number is being typed saves that number."""
+    program = trial.start()
+    hand = program.window()
+    path = trial.home.file("typing.vat.ron")
+    trial.type_milk(hand, "7")
+    trial.save(program, hand, path)
+    hand.click(places.MILK_BOX)
+    hand.keys(*places.ALL)
+    hand.type("7.75")
+    hand.keys(*places.SAVE)
+    wait_for("the number in the file", lambda: "milk_l: 7.75" in trial.text(path))
+    program.has_name(UNTITLED)
+
+
+def changed_elsewhere(trial):
+    """A file that another program changed is told of and not written over by saving."""
+    program = trial.start()
+    hand = program.window()
+    path = trial.home.file("shared.vat.ron")
+    trial.type_milk(hand, "7")
+    trial.save(program, hand, path)
+    theirs = trial.text(path).replace("milk_l: 7", "milk_l: 3")
+    with open(path, "w", encoding="utf-8") as file:
+        file.write(theirs)
+    trial.type_milk(hand, "8")
+    program.has_name(UNSAVED + UNTITLED)
+    hand.keys(*places.SAVE)
+    trial.told(hand, "changed elsewhere")
+    program.has_name(UNSAVED + UNTITLED)
+    must(trial.text(path) == theirs, "what the other program wrote is gone")
+
+
 def clipboard(trial):
     """The plan is copied as text for other programs, and a title is pasted from another program."""
     program = trial.start()
@@ -105,4 +138,4 @@ def read_only_home(trial):
     program.has_name(UNTITLED)
 
 
-CHECKS = [slider, number_and_save, save_over, clipboard, read_only, read_only_home]
+CHECKS = [slider, number_and_save, save_while_typing, save_over, changed_elsewhere, clipboard, read_only, read_only_home]

@@ -75,6 +75,30 @@ class Desk:
         )
 
 
+class Compositor:
+    """A screen of the other kind, Wayland, that shows nothing to anybody."""
+
+    def __init__(self, home):
+        self.folder = home.path
+        self.process = None
+
+    def __enter__(self):
+        name = "checked-screen"
+        os.chmod(self.folder, 0o700)
+        self.process = subprocess.Popen(
+            ["weston", "--backend=headless-backend.so", f"--socket={name}"],
+            env={**os.environ, "XDG_RUNTIME_DIR": self.folder, "HOME": self.folder},
+            stdout=subprocess.DEVNULL,
+            stderr=subprocess.DEVNULL,
+        )
+        wait_for("the Wayland screen", lambda: os.path.exists(os.path.join(self.folder, name)))
+        return name
+
+    def __exit__(self, *_):
+        self.process.terminate()
+        self.process.wait()
+
+
 class Hand:
     """Mouse and keyboard in one window, in the hands of somebody who waits until what they did is seen."""
 

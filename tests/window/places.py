@@ -9,8 +9,9 @@ SIZE = (1280, 800)
 CORNER = (1270, 790)
 BRIGHT = 0.7
 
-# Where the bar of a message begins, dark then, and where nothing stands otherwise.
-MESSAGE = (1274, 56)
+# Where a bar begins that tells something, and where nothing stands otherwise: darker than this then.
+BAR = (1274, 56)
+PAPER = 0.93
 
 TITLE_BOX = (500, 24)
 PAGE_PLAN = (1180, 24)

@@ -3,7 +3,7 @@
 import subprocess
 
 import places
-from desk import wait_for
+from desk import Compositor, wait_for
 from trial import UNSAVED, UNTITLED, must
 
 # Exit code of the program where no window can be had.
@@ -101,6 +101,18 @@ def scale(trial):
     program.has_name(UNSAVED + UNTITLED)
 
 
+def wayland(trial):
+    """Under Wayland the window is named and drawn, without any help of X."""
+    with Compositor(trial.home) as display:
+        # The library writes every message that it sends, so that the name is seen without a screen.
+        program = trial.start(DISPLAY=None, WAYLAND_DISPLAY=display, WAYLAND_DEBUG="1")
+        wait_for("the name of the window", lambda: f'set_title("{UNTITLED}")' in program.words() or not program.runs())
+        words = program.words()
+        must(program.runs(), f"it ended: {words[-500:]}")
+        must('set_app_id("vatsketch")' in words, "the desktop is not told the program's name")
+        wait_for("a drawn window", lambda: ".attach(wl_buffer" in program.words().rpartition("set_title")[2])
+
+
 def one_sentence(program):
     """Holds a program that can open no window to one line and the exit code for it."""
     code = program.ended(60)
@@ -124,4 +136,4 @@ def no_graphics_driver(trial):
     one_sentence(trial.start(LIBGL_DRIVERS_PATH="/none"))
 
 
-CHECKS = [cold_start, file_named, two_windows, kill_and_recover, closing, scale, no_display, no_graphics_driver]
+CHECKS = [cold_start, file_named, two_windows, kill_and_recover, closing, scale, wayland, no_display, no_graphics_driver]

@@ -70,8 +70,8 @@ class Trial:
         wait_for("the question to go", lambda: hand.brightness(places.CORNER) > places.BRIGHT)
 
     def told(self, hand, words):
-        """Waits until a message stands in the window, and keeps a picture of it."""
-        wait_for(f"the message: {words}", lambda: hand.brightness(places.MESSAGE) < places.BRIGHT)
+        """Waits until a bar in the window tells something, and keeps a picture of it."""
+        wait_for(f"the bar: {words}", lambda: hand.brightness(places.BAR) < places.PAPER)
         self.desk.picture(words.replace(" ", "-"))
 
     def type_path(self, hand, path):
@@ -91,6 +91,10 @@ class Trial:
         """Returns the recovery copies that are there."""
         return [path for path in self.home.below(".local", "state", "vatsketch") if path.endswith(title)]
 
-    def holds(self, path, words):
+    @staticmethod
+    def text(path):
         with open(path, encoding="utf-8") as file:
-            must(words in file.read(), f"{path} does not hold “{words}”")
+            return file.read()
+
+    def holds(self, path, words):
+        must(words in self.text(path), f"{path} does not hold “{words}”")
