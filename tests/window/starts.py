@@ -7,7 +7,7 @@ from desk import Compositor, wait_for
 from trial import UNSAVED, UNTITLED, must
 
 # Exit code of the program where no window can be had.
-NO_WINDOW = 3
+NO_WINDOW = 4
 
 def cold_start(trial):
     """The first start in an empty home opens one window with its title, its size and its icon."""
@@ -124,14 +124,14 @@ def one_sentence(program):
 
 
 def no_display(trial):
-    """Without a display one sentence says so, and the exit code is 3."""
+    """Without a display one sentence says so, and the exit code is that for it."""
     one_sentence(trial.start(DISPLAY=None))
     one_sentence(trial.start(DISPLAY=":99999"))
     one_sentence(trial.start(DISPLAY=None, WAYLAND_DISPLAY="none"))
 
 
 def no_graphics_driver(trial):
-    """Without a graphics driver, or with one that does not load, one sentence says so, and the exit code is 3."""
+    """Without a graphics driver, or with one that does not load, one sentence says so, and the exit code is that for it."""
     one_sentence(trial.start(LIBGL_DRIVERS_PATH="/none", __GLX_VENDOR_LIBRARY_NAME="none", __EGL_VENDOR_LIBRARY_FILENAMES="/none"))
     one_sentence(trial.start(LIBGL_DRIVERS_PATH="/none"))
 
