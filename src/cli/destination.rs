@@ -33,18 +33,14 @@ impl<'a> Destination<'a> {
         let Some(format) = options.kind.or_else(|| Format::from_ending(&to.extension()?.to_string_lossy())) else {
             let name = to.display();
             return Err(CliError::Arguments(match file {
-                Some(_) => format!("cannot write `{name}`: the name must end in {endings}, or say with --as what it is to be"),
-                None => format!("--to - writes to standard output; say with --as what it is to be ({endings}), as in --as pdf"),
+                Some(_) => format!("cannot write `{name}`: the name must end in {endings}, or add --as, as in --as pdf"),
+                None => format!("--to - writes to standard output; add --as ({endings}), as in --as pdf"),
             }));
         };
         if of(format) {
             Ok(Some(Self { file, format }))
         } else {
-            Err(CliError::Arguments(format!(
-                "cannot write `{}` as .{}: this is written as {endings}",
-                to.display(),
-                format.ending()
-            )))
+            Err(CliError::Arguments(format!("cannot write `{}` as .{}; choose {endings}", to.display(), format.ending())))
         }
     }
 

@@ -76,7 +76,7 @@ pub(super) fn run(
     if matches!(job, Job::Calendar) && id.is_none() {
         writeln!(
             words,
-            "this design was never saved in the window; after you save it there, a calendar that already holds these events shows them twice, so delete the old ones"
+            "this design was never saved in the window; after you save it there, a calendar that already holds these events may show them twice; delete the old ones there"
         )?;
     }
     if matches!(job, Job::PlanPdf(_)) {

@@ -81,7 +81,7 @@ pub enum DesignError {
     },
     /// No id of a design.
     #[error(
-        "`{given}` is no id of a design, which looks like 5b0f6a4e-3c1d-4f7a-9d2e-8a61c70b94f3; take the member `id` out, and the next saving draws a new one"
+        "`{given}` is no id of a design, which looks like 5b0f6a4e-3c1d-4f7a-9d2e-8a61c70b94f3; take the entry `id` out, and the next saving draws a new one"
     )]
     NoId {
         /// What was given.

@@ -49,4 +49,4 @@ pub use unit::Unit;
 pub use value::Value;
 pub use vat::VatDesign;
 pub use week::{BusyOnce, Reached, TakenHours, WeekDesign, Wish, hour, moment, read_hour, read_moment};
-pub use wording::{hours_in_words, lower_first};
+pub use wording::{hours_in_words, lower_first, upper_first};

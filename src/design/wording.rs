@@ -48,6 +48,19 @@ pub fn lower_first(words: &str) -> String {
     letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
 }
 
+/// Returns words for the beginning of a sentence: the first letter a capital, the others as they are.
+///
+/// # Example
+/// ```
+/// use vatsketch::design::upper_first;
+/// assert_eq!(upper_first("the vat has no time to begin"), "The vat has no time to begin");
+/// ```
+#[must_use]
+pub fn upper_first(words: &str) -> String {
+    let mut letters = words.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}
+
 /// Returns hours as a maker says them: "2 h 15 min", "3 days 4 h".
 ///
 /// # Example

@@ -46,8 +46,8 @@ impl Format {
             Self::Calendar => "Events for a calendar",
             Self::Csv => "A table",
             Self::Json => "For another program",
-            Self::Svg => "A drawing of lines",
-            Self::Png => "A drawing of pixels",
+            Self::Svg => "A picture, sharp at any size",
+            Self::Png => "A picture for messages and web pages",
         }
     }
 

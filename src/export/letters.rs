@@ -31,9 +31,7 @@ pub fn missing_letters<'a>(texts: impl IntoIterator<Item = &'a str>) -> Option<S
     }
     let named = missing.iter().take(MOST_NAMED).map(char::to_string).collect::<Vec<_>>().join(" ");
     let more = if missing.len() > MOST_NAMED { " and others" } else { "" };
-    Some(format!(
-        "the fonts of the paper have no {named}{more}; “?” is printed instead, and the file of the design keeps what you wrote"
-    ))
+    Some(format!("these letters cannot be printed and become “?”: {named}{more}; the design keeps what you wrote"))
 }
 
 /// Returns the same of everything that the maker writes in a design and the paper shows.

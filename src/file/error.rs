@@ -34,7 +34,7 @@ pub enum FileError {
     #[error("this file is not text (UTF-8); it is no design")]
     NotText,
     /// The text cannot be understood.
-    #[error("line {line}, column {column}: {cause}; correct it in a text editor, or open the .bak file next to it")]
+    #[error("line {line}, column {column}: {cause}; correct it in a text editor, or open its .bak file if there is one")]
     Malformed {
         /// Line, from 1.
         line: usize,
@@ -73,7 +73,7 @@ pub enum FileError {
         most: usize,
     },
     /// The file cannot be written.
-    #[error("cannot save {}: {cause}; nothing was lost and the old file is as it was; free some room or choose another place", path.display())]
+    #[error("cannot save {}: {cause}; the old file is as it was; try again, or save under another name or in another place", path.display())]
     Unwritable {
         /// Which.
         path: PathBuf,

@@ -39,7 +39,10 @@ impl Temporary {
                 Err(error) if error.kind() == ErrorKind::AlreadyExists => {
                     if !std::fs::symlink_metadata(&path).is_ok_and(|known| known.is_file()) {
                         if path.symlink_metadata().is_ok() {
-                            return Err(Error::new(ErrorKind::AlreadyExists, format!("{} is in the way", path.display())));
+                            return Err(Error::new(
+                                ErrorKind::AlreadyExists,
+                                format!("a folder or link called {} is in the way; rename it", path.display()),
+                            ));
                         }
                         // It was there, and went: it was another program's.
                     } else if !cleared(&path)? {
@@ -51,11 +54,11 @@ impl Temporary {
             if number >= NAMES_TRIED {
                 return Err(Error::new(
                     ErrorKind::AlreadyExists,
-                    format!("other programs are writing it: {} is in use", path.display()),
+                    format!("another program is saving this file; {} is in use", path.display()),
                 ));
             }
         }
-        Err(Error::new(ErrorKind::AlreadyExists, "other programs write it at the same time"))
+        Err(Error::new(ErrorKind::AlreadyExists, "another program is saving this file"))
     }
 
     pub(super) fn path(&self) -> &Path {

@@ -16,14 +16,16 @@ pub(super) fn cause(code: &Error, place: &Place<'_>) -> String {
     }
     match code {
         Error::MissingStructField { field: "format", .. } => {
-            "the member `format` is missing, so this is no Vatsketch design or its beginning was lost".to_owned()
+            "the entry `format` is missing, so this is no Vatsketch design or its beginning was lost".to_owned()
         }
-        Error::MissingStructField { field, .. } => format!("the member `{field}` is missing"),
-        Error::DuplicateStructField { field, .. } => format!("the member `{field}` is there twice; keep one"),
-        Error::NoSuchStructField { expected, found, .. } => format!("nothing is called `{found}` here{}", meant(expected, found)),
+        Error::MissingStructField { field, .. } => format!("the entry `{field}` is missing; add it"),
+        Error::DuplicateStructField { field, .. } => format!("the entry `{field}` is there twice; keep one"),
+        Error::NoSuchStructField { expected, found, .. } => {
+            format!("there is no entry called `{found}` here; correct its name or take it out{}", meant(expected, found))
+        }
         Error::NoSuchEnumVariant { expected, found, .. } => {
             let near = did_you_mean(nearest(found, expected.iter().copied()));
-            format!("`{found}` is none of the choices, which are {}{near}", expected.join(", "))
+            format!("`{found}` is not a choice here; write one of {}{near}", expected.join(", "))
         }
         Error::ExceededRecursionLimit => "brackets are nested deeper here than in any design".to_owned(),
         Error::IntegerOutOfBounds => format!("{}this whole number is too large or below zero", place_member(place)),
@@ -46,26 +48,26 @@ fn brackets(code: &Error, place: &Place<'_>) -> String {
         {
             "the text ends here, but a bracket is still open: add the ) or ] that is missing".to_owned()
         }
-        Error::Eof => "the text ends here, and more was expected".to_owned(),
+        Error::Eof => "the text stops too early here; the rest is missing".to_owned(),
         Error::ExpectedComma => no_comma(place),
         Error::ExpectedOptionEnd | Error::ExpectedStructLikeEnd => "a closing round bracket `)` was expected here".to_owned(),
         Error::ExpectedArrayEnd => "a closing square bracket `]` was expected here".to_owned(),
         Error::ExpectedMapColon => format!("a colon was expected after `{}`, as in milk_l: 6.0", place.ended().0),
         Error::ExpectedNamedStructLike(_) | Error::ExpectedStructLike | Error::ExpectedDifferentStructName { .. } => {
-            "a list in round brackets was expected, as in (format: 1, title: \"…\")".to_owned()
+            "round brackets were expected here, as in ( milk_l: 6.0 )".to_owned()
         }
         Error::ExpectedStringEnd => "the words that begin here have no closing quotation mark".to_owned(),
         Error::InvalidEscape(_) => "a backslash stands in these words; write two of them for one".to_owned(),
         Error::UnclosedBlockComment => "the comment that begins here is not closed: */ is missing".to_owned(),
         Error::TrailingCharacters if matches!(place.sign(), Some(')' | ']' | '}')) => {
-            "one closing bracket too many stands here, and something follows the design; take it out".to_owned()
+            "there is one closing bracket too many here; take out that bracket".to_owned()
         }
-        Error::TrailingCharacters => "the design ends before this, and something follows it".to_owned(),
+        Error::TrailingCharacters => "the design ends before this; take out what follows".to_owned(),
         // A choice is a word, and so is a name.
-        _ if place.is_value() => value(place, "one of its words, without quotation marks"),
+        _ if place.is_value() => value(place, "one of its choices, without quotation marks, as in milk_kind: cow"),
         _ if place.sign() == Some(',') => "two commas follow each other here; take one out".to_owned(),
-        _ if place.is_end() => "the text ends here, and more was expected".to_owned(),
-        _ => format!("a name was expected here, as in milk_l: 6.0, but `{}` is none", place.word()),
+        _ if place.is_end() => "the text stops too early here; the rest is missing".to_owned(),
+        _ => format!("the name of an entry was expected here, as in milk_l: 6.0, but `{}` is none", place.word()),
     }
 }
 

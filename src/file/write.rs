@@ -37,7 +37,7 @@ pub fn is_pipe_or_device(path: &Path) -> bool {
 fn write(path: &Path, content: &[u8], keep_last: bool) -> Result<()> {
     if is_pipe_or_device(path) {
         if keep_last {
-            return Err(Error::new(ErrorKind::InvalidInput, "this is a pipe or a device, not a file"));
+            return Err(Error::new(ErrorKind::InvalidInput, "it is not an ordinary file"));
         }
         return OpenOptions::new().write(true).open(path)?.write_all(content);
     }
@@ -54,7 +54,7 @@ fn followed(path: &Path) -> Result<PathBuf> {
             Err(_) => return Ok(place),
         }
     }
-    Err(Error::new(ErrorKind::InvalidInput, "its links lead in a circle"))
+    Err(Error::new(ErrorKind::InvalidInput, "this shortcut leads back to itself"))
 }
 
 fn replace(place: &Path, content: &[u8], keep_last: bool) -> Result<()> {

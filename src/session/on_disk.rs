@@ -59,12 +59,13 @@ impl Session {
         (open.file.id, open.file.seen, open.file.saved) = (read.id, seen, Some(read.design));
         let name = format!("Reload {}", path.file_name().unwrap_or(path.as_os_str()).to_string_lossy());
         self.note(&name, before);
+        let told = name.replacen("Reload", "Reloaded", 1);
         match which {
             Which::First => {
                 self.before = Some(old);
-                self.tell(&name);
+                self.tell(&told);
             }
-            Which::Second => self.last_change = name,
+            Which::Second => self.last_change = format!("B: {told}"),
         }
         Ok(())
     }

@@ -44,7 +44,7 @@ impl OpenDesign {
     /// [`SessionError`]; the file is left as it is.
     pub(super) fn of_file(path: &Path) -> Result<Self, SessionError> {
         if is_pipe_or_device(path) {
-            let cause = std::io::Error::other("this is a pipe or a device, not a file");
+            let cause = std::io::Error::other("it is not an ordinary file");
             return Err(FileError::Unreadable { path: path.to_owned(), cause }.into());
         }
         // Stamped before it is read, so that a change between the two is noticed at the next saving.

@@ -51,14 +51,14 @@ fn a_comparison_goes_to_standard_output_as_well() {
         assert!(code == 0 && words.is_empty() && out.starts_with(b"%PDF-"), "{code} {words}");
     }
     let (code, out, words) = compare(&["--to", "-", "--as", "ics"]);
-    assert!(code == 2 && out.is_empty() && words.contains("this is written as .pdf, .txt or .json"), "{words}");
+    assert!(code == 2 && out.is_empty() && words.contains("choose .pdf, .txt or .json"), "{words}");
 }
 
 #[test]
 fn what_is_missing_is_said_before_anything_is_written() {
     let file = example("first-vat");
     for (more, words) in [
-        (&["--to", "-"][..], "say with --as what it is to be"),
+        (&["--to", "-"][..], "add --as ("),
         (&["--as", "pdf"], "add --to, as in --to -"),
         (&[], "say with --to where to write"),
         (&["--to", "plan.docx"], "the name must end in .pdf"),

@@ -47,7 +47,7 @@ fn a_wrong_id_is_refused_with_its_place_and_what_to_do() {
         let refused = refusal(&format!("(\n  format: 4,\n  id: \"{id}\",\n)"));
         assert!(refused.starts_with("line 3, column "), "{refused}");
         assert!(
-            refused.contains(&format!("`{id}` is no id of a design")) && refused.contains("take the member `id` out"),
+            refused.contains(&format!("`{id}` is no id of a design")) && refused.contains("take the entry `id` out"),
             "{refused}"
         );
     }

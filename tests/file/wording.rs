@@ -21,7 +21,7 @@ fn a_refusal_says_where_what_and_what_to_do() {
         ("(format: 4,\n draining: (mould_count: 8.0))", "line 2, column 27: ", "`mould_count`: a whole number was expected"),
         ("(format: 4,\n draining: (mould_count: 8.0))", "line 2, column 27: ", "a point follows it here; write 8"),
         ("(format: 4) junk", "line 1, column 12: ", "something follows"),
-        ("(format: 4))", "line 1, column 12: ", "one closing bracket too many"),
+        ("(format: 4))", "line 1, column 12: ", "there is one closing bracket too many"),
         (
             "(format: 4,\n milk: (\n  milk_l: 6,0,\n ))",
             "line 3, column 13: ",
@@ -42,7 +42,7 @@ fn a_refusal_says_where_what_and_what_to_do() {
         (
             "(format: 4, milk: (milk_kind: \"cow\"))",
             "line 1, column 31: ",
-            "`milk_kind` must be one of its words, without quotation marks",
+            "`milk_kind` must be one of its choices, without quotation marks, as in milk_kind: cow",
         ),
         (
             "(format: 4, drying: (tray_swap: yes))",

@@ -9,7 +9,7 @@ use vatsketch::session::Session;
 use vatsketch::ui::Window;
 
 const SIZE: [f32; 2] = [1296.0, 816.0];
-const PATH: &str = "This desktop offers no file dialog. Type the path of the file:";
+const PATH: &str = "Files cannot be chosen by mouse here. Type the folder and the name, as in /home/me/may.vat.ron:";
 /// Events that come between two drawings.
 const AT_ONCE: usize = 10;
 /// Steps that undo keeps.

@@ -163,14 +163,14 @@ mod with_paper {
     fn save_to(harness: &mut Harness<'_, Window>, path: &std::path::Path) {
         harness.get_by_label("Save as PDF…").click();
         harness.run();
-        let label = "This desktop offers no file dialog. Type the path of the file:";
+        let label = "Files cannot be chosen by mouse here. Type the folder and the name, as in /home/me/may.vat.ron:";
         harness.get_by_role_and_label(Role::TextInput, label).focus();
         harness.run();
         harness.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::A);
         harness.run();
         harness.get_by_role_and_label(Role::TextInput, label).type_text(path.to_str().unwrap());
         harness.run();
-        harness.get_by_label("Use this path").click();
+        harness.get_by_label("Save").click();
         harness.step();
     }
 
@@ -224,7 +224,7 @@ fn a_curve_is_copied_as_a_picture() {
         });
         if let Some([wide, high]) = copied {
             assert!(wide > 2000 && high > 500, "{wide} × {high}");
-            assert!(harness.state().session.last_change.contains("is in the clipboard as a picture"));
+            assert!(harness.state().session.last_change.contains("was copied as a picture"));
             return;
         }
         std::thread::sleep(std::time::Duration::from_millis(10));

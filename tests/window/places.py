@@ -1,6 +1,6 @@
 """Where things are in the window when it is 1280 by 800, and the keys that are pressed: all that must follow when the window is laid out anew.
 
-What can be reached by a key is reached by it. In a question that stands in front of the window, the first button is one Tab away.
+What can be reached by a key is reached by it. In a question that stands in front of the window, the first button has the focus.
 """
 
 SIZE = (1280, 800)
@@ -31,5 +31,5 @@ QUIT = ("ctrl+q",)
 ALL = ("ctrl+a",)
 ENTER = ("Return",)
 GIVE_UP = ("Escape",)
-FIRST_BUTTON = ("Tab", "space")
-SECOND_BUTTON = ("Tab", "Tab", "space")
+FIRST_BUTTON = ("space",)
+SECOND_BUTTON = ("Tab", "space")

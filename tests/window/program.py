@@ -1,6 +1,7 @@
 """The program, run as a maker runs it who has never run it before."""
 
 import os
+import re
 import signal
 import subprocess
 import tempfile
@@ -9,6 +10,7 @@ from desk import Failed, Hand, said, wait_for
 
 # Ends the title of a window once it is drawn; before, it has the name alone.
 TITLE = " – Vatsketch"
+FILE = re.compile(r" \([^()]+\) – Vatsketch$")
 # What would let the program see the real home, desktop or session bus of whoever runs the checks.
 FOREIGN = ("XDG_", "DBUS_", "WAYLAND_", "LIBGL_", "WINIT_", "MESA_", "EGL_", "GALLIUM_")
 
@@ -68,7 +70,8 @@ class Program:
     def names(self):
         """Returns the titles of its windows as the desktop shows them."""
         titles = (said("xdotool", "getwindowname", window) for window in self.windows())
-        return [title for title in titles if TITLE in title]
+        # The name of the file stands in brackets behind the title of the design.
+        return [FILE.sub(TITLE, title) for title in titles if TITLE in title]
 
     def name(self):
         return (self.names() or [""])[0]

@@ -41,5 +41,5 @@ pub(super) fn in_utc(at: DateTime, pass: &Pass) -> Result<String, ExportError> {
 }
 
 pub(super) fn beyond(at: DateTime) -> ExportError {
-    ExportError::Calendar { why: format!("{at} lies beyond the years that a calendar file can hold; choose one of four digits") }
+    ExportError::Calendar { why: format!("{at} lies beyond what a calendar file can hold; choose a year from 0000 to 9999") }
 }

@@ -33,7 +33,7 @@ impl Copier {
             let _ = sender.send(drawn);
             repaint.request_repaint();
         });
-        spawned.map_err(|error| format!("The curve cannot be copied: no thread could be started: {error}."))?;
+        spawned.map_err(|error| format!("The curve cannot be copied: the computer is too busy ({error}). Try again."))?;
         self.running = Some((title, receiver));
         Ok(())
     }
@@ -44,13 +44,11 @@ impl Copier {
         let told = match receiver.try_recv() {
             Ok(Ok(picture)) => {
                 ctx.copy_image(picture);
-                Ok(format!("The curve {title} is in the clipboard as a picture."))
+                Ok(format!("The curve “{title}” was copied as a picture."))
             }
             Ok(Err(why)) => Err(format!("The curve cannot be copied: {why}.")),
             Err(TryRecvError::Empty) => return None,
-            Err(TryRecvError::Disconnected) => {
-                Err("The curve cannot be copied: the drawing ended without an answer; please report this.".to_owned())
-            }
+            Err(TryRecvError::Disconnected) => Err("The picture of the curve could not be drawn; try again.".to_owned()),
         };
         self.running = None;
         Some(told)

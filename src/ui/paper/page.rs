@@ -1,6 +1,7 @@
 //! The plan as it comes out of the printer, and what can be done with it.
 
 use crate::batch::Batch;
+use crate::design::upper_first;
 use crate::export::{Paper, missing_letters_of};
 use crate::plan::Now;
 use crate::ui::paper::note::note_ui;
@@ -55,7 +56,7 @@ pub(in crate::ui) fn plan_ui(
     ui.add_space(6.0);
     asks.extend(note_ui(ui, view, &batch.design.note));
     if let Some(said) = missing_letters_of(&batch.design) {
-        ui.label(RichText::new(format!("Note: {said}.")).color(Palette::of(ui).soft));
+        ui.label(RichText::new(format!("{}.", upper_first(&said))).color(Palette::of(ui).soft));
     }
     ui.add_space(6.0);
     let width = (ui.available_width() - SCROLL_BAR).clamp(120.0, WIDEST);

@@ -115,6 +115,8 @@ pub enum SecondAsk {
     Swap,
     /// Save it where it was saved last.
     Save,
+    /// Save it somewhere else.
+    SaveAs,
     /// Write both side by side as PDF.
     Export,
     /// Put it away.

@@ -1,6 +1,6 @@
 //! When: the wish with its time, wishes to take over, and why a wish cannot be kept.
 
-use crate::design::{WeekDesign, Wish, moment};
+use crate::design::{WeekDesign, Wish, moment, upper_first};
 use crate::plan::{Lean, WishKind, WishOffer, spoken_time, time_words, whole_time_words, wish_of_kind, wished_time};
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
@@ -95,10 +95,8 @@ fn day_in_full(ui: &mut Ui, at: DateTime) {
 /// Draws why there is no week, with a wish that would do.
 fn trouble_ui(ui: &mut Ui, week: &WeekDesign, why: &str, offer: Option<WishOffer>) -> Option<Ask> {
     let palette = Palette::of(ui);
-    let mut letters = why.chars();
-    let capital: String = letters.next().into_iter().flat_map(char::to_uppercase).chain(letters).collect();
     Frame::new().fill(palette.stop_fill).corner_radius(6).inner_margin(8).show(ui, |ui| {
-        ui.label(RichText::new(format!("{capital}.")).size(BODY).color(palette.stop_text));
+        ui.label(RichText::new(format!("{}.", upper_first(why))).size(BODY).color(palette.stop_text));
     });
     offer.and_then(|offer| offer_ui(ui, week, &offer))
 }

@@ -26,7 +26,7 @@ pub(in crate::ui) fn pin_ui(ui: &mut Ui, field: &'static Field, pinned: bool) ->
     let help = if pinned {
         "Pinned: a target leaves it alone. Select to unpin, or press P on the slider."
     } else {
-        "Pin it, so that a target leaves it alone; or press P on the slider."
+        "Pin it (or press P on the slider): a target then leaves it alone."
     };
     response.on_hover_text(help).clicked()
 }

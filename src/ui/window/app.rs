@@ -59,7 +59,8 @@ pub fn run(file: Option<&Path>) -> Result<(), WindowError> {
     };
     let Folders { config, state } = Folders::here();
     let kept_place = KeptPlace::in_folder(&config);
-    let mut viewport = placed(egui::ViewportBuilder::default().with_app_id("vatsketch").with_title("Vatsketch"), kept_place.place());
+    let mut viewport =
+        placed(egui::ViewportBuilder::default().with_app_id("vatsketch").with_title("Vatsketch"), kept_place.place());
     if let Some(icon) = icon() {
         viewport = viewport.with_icon(icon);
     }

@@ -12,8 +12,14 @@ pub(in crate::ui) fn changed_ui(ui: &mut Ui, session: &Session, which: Which) ->
     let gone = !path.exists();
     let palette = Palette::of(ui);
     let text = palette.caution_text;
-    let what = if gone { "is not there any more" } else { "was changed by another program" };
-    let words = format!("{} {what} since you opened it.", path.display());
+    let (whose, path) = (if which == Which::First { "A" } else { "B" }, path.display());
+    let words = if gone {
+        format!("The file of {whose} cannot be found now: {path}. It may have been moved, or its drive unplugged.")
+    } else {
+        format!(
+            "The file of {whose} has changed since you opened it: {path}. Reload it, save yours under another name, or overwrite it."
+        )
+    };
     let mut ask = None;
     Frame::new().fill(palette.caution_fill).inner_margin(10).show(ui, |ui| {
         ui.horizontal_wrapped(|ui| {
@@ -22,13 +28,14 @@ pub(in crate::ui) fn changed_ui(ui: &mut Ui, session: &Session, which: Which) ->
             let ways =
                 [("Reload", OnDisk::Reload, !gone), ("Save as…", OnDisk::SaveAs, true), ("Overwrite", OnDisk::Overwrite, true)];
             for (label, how, offered) in ways {
-                let button =
-                    Button::new(RichText::new(if gone && how == OnDisk::Overwrite { "Save it again" } else { label }).color(text))
-                        .fill(egui::Color32::TRANSPARENT)
-                        .stroke(Stroke::new(1.0, text))
-                        .min_size(vec2(0.0, 28.0));
+                let button = Button::new(
+                    RichText::new(if gone && how == OnDisk::Overwrite { "Save there again" } else { label }).color(text),
+                )
+                .fill(egui::Color32::TRANSPARENT)
+                .stroke(Stroke::new(1.0, text))
+                .min_size(vec2(0.0, 28.0));
                 if offered {
-                    let response = ui.add(button);
+                    let response = ui.add(button).on_hover_text(help(how));
                     if response.clicked() {
                         ask = Some(Ask::Changed(which, how));
                     }
@@ -37,4 +44,13 @@ pub(in crate::ui) fn changed_ui(ui: &mut Ui, session: &Session, which: Which) ->
         });
     });
     ask
+}
+
+/// Returns what a way does, and what is kept.
+const fn help(how: OnDisk) -> &'static str {
+    match how {
+        OnDisk::Reload => "Show what is in the file now; Undo brings yours back",
+        OnDisk::SaveAs => "Keep both, in two files",
+        OnDisk::Overwrite => "Save yours over it; what is there stays in a .bak file",
+    }
 }

@@ -19,5 +19,5 @@ pub(in crate::ui) fn hovered_ui(ctx: &Context, palette: &Palette) {
     let painter = ctx.layer_painter(LayerId::new(Order::Foreground, Id::unique("a file is held over the window")));
     let room = ctx.viewport_rect();
     painter.rect_filled(room, 0, palette.background.gamma_multiply(0.85));
-    painter.text(room.center(), Align2::CENTER_CENTER, "Drop the design to open it", bold(TITLE), palette.text);
+    painter.text(room.center(), Align2::CENTER_CENTER, "Drop the file here to open it", bold(TITLE), palette.text);
 }

@@ -42,9 +42,15 @@ impl Purpose {
         !matches!(self, Self::Open | Self::OpenSecond)
     }
 
-    /// Returns whether the last version of the file is kept beside it.
-    pub(in crate::ui) const fn keeps_last(self) -> bool {
-        matches!(self, Self::Save | Self::SaveSecond)
+    /// Returns what becomes of a file that is overwritten.
+    pub(in crate::ui) const fn lost(self) -> &'static str {
+        match self {
+            Self::Save | Self::SaveSecond => "What it holds now is kept beside it as a .bak file, in place of an earlier one.",
+            Self::Calendar => {
+                "Overwrite it if it is last time's calendar of this design: then tasks that were dropped are cancelled."
+            }
+            _ => "What it holds now will be lost.",
+        }
     }
 }
 

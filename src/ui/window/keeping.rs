@@ -16,7 +16,7 @@ impl Window {
                     ctx.request_repaint_after(Duration::from_secs_f64(wait_s + 0.05));
                 }
             }
-            Err(error) => self.tell(format!("No recovery copy can be kept: {error}")),
+            Err(error) => self.tell(format!("Unsaved changes cannot be kept for recovery: {error}. Save often.")),
         }
     }
 
@@ -33,7 +33,7 @@ impl Window {
         match recovery.keep(self.session.open_designs()) {
             Ok(()) => true,
             Err(error) => {
-                self.tell(format!("No recovery copy can be kept: {error}"));
+                self.tell(format!("Unsaved changes cannot be kept for recovery: {error}. Save often."));
                 false
             }
         }

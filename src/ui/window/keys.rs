@@ -13,18 +13,18 @@ const CTRL_SHIFT: Modifiers = Modifiers { shift: true, ..Modifiers::COMMAND };
 pub(in crate::ui) const KEYS: [(KeyboardShortcut, &str, Ask); 15] = [
     (KeyboardShortcut::new(CTRL_SHIFT, Key::S), "Save as", Ask::SaveAs),
     (KeyboardShortcut::new(CTRL_SHIFT, Key::Z), "Redo", Ask::Redo),
-    (KeyboardShortcut::new(Modifiers::SHIFT, Key::F6), "To the part of the window before", Ask::NextPane { back: true }),
+    (KeyboardShortcut::new(Modifiers::SHIFT, Key::F6), "Previous part of the window", Ask::NextPane { back: true }),
     (KeyboardShortcut::new(CTRL, Key::S), "Save", Ask::Save),
     (KeyboardShortcut::new(CTRL, Key::Z), "Undo", Ask::Undo),
     (KeyboardShortcut::new(CTRL, Key::Y), "Redo", Ask::Redo),
-    (KeyboardShortcut::new(CTRL, Key::N), "New design", Ask::New),
-    (KeyboardShortcut::new(CTRL, Key::O), "Open a design", Ask::Open),
+    (KeyboardShortcut::new(CTRL, Key::N), "New", Ask::New),
+    (KeyboardShortcut::new(CTRL, Key::O), "Open", Ask::Open),
     (KeyboardShortcut::new(CTRL, Key::P), "Save plan as PDF", Ask::ExportPlan),
     (KeyboardShortcut::new(CTRL, Key::Q), "Quit", Ask::Quit),
-    (KeyboardShortcut::new(CTRL, Key::W), "Close the window", Ask::Quit),
-    (KeyboardShortcut::new(Modifiers::NONE, Key::F6), "To the next part of the window", Ask::NextPane { back: false }),
+    (KeyboardShortcut::new(CTRL, Key::W), "Quit", Ask::Quit),
+    (KeyboardShortcut::new(Modifiers::NONE, Key::F6), "Next part of the window", Ask::NextPane { back: false }),
     (KeyboardShortcut::new(Modifiers::NONE, Key::F10), "To the menus", Ask::ToMenus),
-    (KeyboardShortcut::new(Modifiers::NONE, Key::F11), "Fill the screen, or not", Ask::FillScreen),
+    (KeyboardShortcut::new(Modifiers::NONE, Key::F11), "Full screen on or off", Ask::FillScreen),
     (KeyboardShortcut::new(Modifiers::NONE, Key::F1), "Show these keys", Ask::Help),
 ];
 
@@ -33,17 +33,17 @@ const STATION_KEYS: [Key; 7] = [Key::Num1, Key::Num2, Key::Num3, Key::Num4, Key:
 
 /// Keys that are looked after elsewhere.
 pub(in crate::ui) const OTHER_KEYS: [(&str, &str); 11] = [
-    ("Ctrl+1 … 7", "Milk, vat … keeping: to its first choice"),
-    ("Ctrl+Plus, Minus, 0", "Zoom in, out, back"),
-    ("Tab, Shift+Tab", "To the next control, the one before"),
-    ("Arrows", "One step of the focused slider, next of a row of choices"),
+    ("Ctrl+1 … 7", "The choices of milk, vat … keeping"),
+    ("Ctrl+Plus, Minus, 0", "Zoom in, zoom out, normal size"),
+    ("Tab, Shift+Tab", "Next button or box, previous one"),
+    ("Arrows", "One step of the selected slider; next of a row of choices"),
     ("Page up, down", "Ten steps; in a list one page"),
     ("Home, End", "Minimum, maximum; in a list its ends"),
     ("P", "On a slider: pin it, unpin it"),
     ("Delete", "On a slider: back to the default"),
-    ("Enter", "Press a button, take what is typed"),
-    ("Escape", "Keep the old value, close what is in front"),
-    ("Ctrl+Z while typing", "Undo what is typed, then the step before"),
+    ("Enter", "Press a button, accept what you typed"),
+    ("Escape", "Give up what you typed, close the box in front"),
+    ("Ctrl+Z while typing", "First what you typed, then the last step"),
 ];
 
 /// Returns what the pressed keys ask for.

@@ -7,8 +7,9 @@ use egui::RichText;
 
 /// Draws the list of keys; returns whether it is to be closed, and its part of the window.
 pub(in crate::ui) fn keys_ui(ctx: &egui::Context) -> (bool, egui::Id) {
-    let mut close = false;
+    let (mut close, mut part) = (false, egui::Id::NULL);
     let modal = egui::Modal::new(egui::Id::unique("keys")).frame(front(ctx)).show(ctx, |ui| {
+        part = ui.unique_id();
         ui.set_max_width(620.0);
         heading(ui, "Keyboard shortcuts");
         egui::Grid::new("keys").spacing(egui::vec2(24.0, 6.0)).show(ui, |ui| {
@@ -26,5 +27,5 @@ pub(in crate::ui) fn keys_ui(ctx: &egui::Context) -> (bool, egui::Id) {
         ui.add_space(8.0);
         close = choice(ui, "Close");
     });
-    (close || modal.should_close(), modal.response.id)
+    (close || modal.should_close(), part)
 }

@@ -41,7 +41,7 @@ fn file_menu(ui: &mut Ui, (recent, left): (&Recent, bool), asks: &mut Vec<Ask>) 
                     let shown =
                         ui.add_enabled_ui(is_there, |ui| entry(ui, &name, None, Ask::OpenFile(path.clone()), asks)).response;
                     let folder = path.parent().unwrap_or(path).display();
-                    shown.on_hover_text(if is_there { format!("in {folder}") } else { format!("not in {folder} any more") });
+                    shown.on_hover_text(if is_there { format!("in {folder}") } else { format!("not found in {folder}") });
                 }
             });
         }
@@ -113,11 +113,12 @@ fn second_menu(ui: &mut Ui, session: &Session, asks: &mut Vec<Ask>) -> Id {
         let mut ask = |ui: &mut Ui, name: &str, ask: SecondAsk| entry(ui, name, None, Ask::Second(ask), asks);
         if session.second().is_some() {
             ask(ui, "Swap A and B", SecondAsk::Swap);
-            ask(ui, "Save B…", SecondAsk::Save);
+            ask(ui, "Save B", SecondAsk::Save);
+            ask(ui, "Save B as…", SecondAsk::SaveAs);
             ask(ui, "Save A and B side by side as PDF…", SecondAsk::Export);
             ask(ui, "Close B", SecondAsk::PutAway);
             ui.separator();
-            ui.label("Replace B");
+            ui.label("Another B");
         }
         ask(ui, "Compare with a copy of A", SecondAsk::Copy);
         for kind in other_milks(session.design().milk.milk_kind) {

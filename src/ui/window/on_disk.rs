@@ -10,6 +10,10 @@ use crate::ui::window::prompt::Prompt;
 use crate::ui::window::shell::Window;
 use std::path::{Path, PathBuf};
 
+/// What is said where a calendar took the place of an earlier one.
+const IMPORT_AGAIN: &str =
+    " Import it again: most calendars then move the events they have and cancel tasks that the plan no longer has; check yours.";
+
 impl Window {
     pub(super) fn open(&mut self, path: &Path) {
         let opened = Session::open_file(path);
@@ -126,7 +130,7 @@ impl Window {
         };
         let is_own = own.is_some_and(|own| is_same_file(own, &named));
         if purpose.writes() && is_pipe_or_device(&named) {
-            self.tell(format!("{} is a pipe or a device, not a file; choose another name.", named.display()));
+            self.tell(format!("{} is not an ordinary file; choose another name.", named.display()));
         } else if purpose.writes() && named.exists() && !is_own && !(asked && named == path) {
             self.prompt = Some(Prompt::Replace { purpose, path: named });
         } else {
@@ -171,10 +175,8 @@ impl Window {
         });
         match made.and_then(|bytes| write_safely(path, &bytes, false).map_err(|error| error.to_string())) {
             Ok(()) => {
-                self.session.last_change = format!(
-                    "Calendar saved as {}. Importing it again moves the events that are already there, and cancels those of the last file that are gone.",
-                    path.display()
-                );
+                let again = if before.is_empty() { "" } else { IMPORT_AGAIN };
+                self.session.last_change = format!("Calendar saved as {}.{again}", path.display());
             }
             Err(why) => self.tell(format!("The calendar cannot be saved: {why}.")),
         }

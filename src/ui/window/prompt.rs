@@ -63,8 +63,9 @@ pub(in crate::ui) enum Reply {
 
 /// Draws the question and returns its answer, once there is one, and its part of the window.
 pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> (Option<Reply>, Id) {
-    let mut reply = None;
+    let (mut reply, mut part) = (None, Id::NULL);
     let modal = egui::Modal::new(Id::unique("prompt")).frame(front(ctx)).show(ctx, |ui| {
+        part = ui.unique_id();
         ui.set_max_width(520.0);
         match prompt {
             Prompt::Unsaved { which, then } => {
@@ -93,15 +94,11 @@ pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> (Opt
             }
             Prompt::Recover(left) => reply = recover_ui(ui, left),
             Prompt::Replace { purpose, path } => {
-                heading(ui, "Replace the file that is there?");
-                ui.label(format!(
-                    "{} exists already.{}",
-                    path.display(),
-                    if purpose.keeps_last() { " Its last version is kept beside it, with the ending .bak." } else { "" }
-                ));
+                heading(ui, "Overwrite the file?");
+                ui.label(format!("{} exists already. {}", path.display(), purpose.lost()));
                 ui.add_space(10.0);
                 ui.horizontal(|ui| {
-                    if choice(ui, "Replace") {
+                    if choice(ui, "Overwrite") {
                         reply = Some(Reply::Replace(*purpose, path.clone()));
                     }
                     if choice(ui, "Choose another name") {
@@ -114,7 +111,8 @@ pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> (Opt
             }
             Prompt::Path { purpose, text } => {
                 heading(ui, purpose.title());
-                let label = ui.label("This desktop offers no file dialog. Type the path of the file:");
+                let label =
+                    ui.label("Files cannot be chosen by mouse here. Type the folder and the name, as in /home/me/may.vat.ron:");
                 let response = ui.add(egui::TextEdit::singleline(text).desired_width(480.0)).labelled_by(label.id);
                 remember_text(ui, &response, text);
                 let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
@@ -128,7 +126,7 @@ pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> (Opt
                 ui.add_space(10.0);
                 ui.horizontal(|ui| {
                     let named = !text.trim().is_empty();
-                    if (choice(ui, "Use this path") || entered) && named {
+                    if (choice(ui, if purpose.writes() { "Save" } else { "Open" }) || entered) && named {
                         reply = Some(Reply::Path(*purpose, text.trim().to_owned()));
                     }
                     if choice(ui, "Cancel") {
@@ -139,7 +137,7 @@ pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> (Opt
         }
     });
     let given_up = modal.should_close().then(|| if matches!(prompt, Prompt::Recover(_)) { Reply::Later } else { Reply::Cancel });
-    (reply.or(given_up), modal.response.id)
+    (reply.or(given_up), part)
 }
 
 /// Returns the frame of what is in front of the window.

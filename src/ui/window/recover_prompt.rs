@@ -26,7 +26,7 @@ impl Left {
 pub(in crate::ui) fn recover_ui(ui: &mut Ui, left: &[Left]) -> Option<Reply> {
     let mut reply = None;
     heading(ui, "Recover unsaved work?");
-    ui.label("Vatsketch ended before this was saved, and a copy was kept.");
+    ui.label("Vatsketch stopped before these were saved. Discarding cannot be undone; “Not now” keeps them, and they are in the menu File then.");
     for left in left {
         ui.add_space(10.0);
         ui.label(&left.words);

@@ -32,6 +32,7 @@ impl Window {
                 self.unless_second_is_lost(ctx, Ask::Second(ask));
             }
             SecondAsk::Save => self.save_second(ctx),
+            SecondAsk::SaveAs => self.ask_path(ctx, Purpose::SaveSecond),
             SecondAsk::Export => self.ask_path(ctx, Purpose::ExportBoth),
             SecondAsk::Swap => self.step(ctx, Session::swap_second),
             SecondAsk::Take(key) => self.step(ctx, |session| session.copy_from_second(key)),
@@ -58,7 +59,8 @@ impl Window {
                 session.drop_second();
                 Ok(())
             }),
-            SecondAsk::Swap | SecondAsk::Save | SecondAsk::Export | SecondAsk::Take(_) | SecondAsk::Give(_) => {}
+            SecondAsk::Swap | SecondAsk::Save | SecondAsk::SaveAs | SecondAsk::Export | SecondAsk::Take(_) | SecondAsk::Give(_) => {
+            }
         }
     }
 

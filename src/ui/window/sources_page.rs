@@ -1,6 +1,7 @@
 //! The sources: every constant with its value, unit, range, source and standing.
 
 use crate::analysis::{constant_lists, correlation_lists};
+use crate::design::upper_first;
 use crate::plan;
 use crate::report::{LawRow, constant_row, correlation_row, source_title};
 use crate::source::{AnyCorrelation, Constant, ledger};
@@ -93,7 +94,5 @@ fn matches(wanted: &str, texts: &[&str]) -> bool {
 
 fn heading(ui: &mut Ui, name: &str) {
     ui.add_space(10.0);
-    let mut letters = name.chars();
-    let capital: String = letters.next().into_iter().flat_map(char::to_uppercase).chain(letters).collect();
-    ui.label(RichText::new(capital).font(bold(BODY)));
+    ui.label(RichText::new(upper_first(name)).font(bold(BODY)));
 }

@@ -12,7 +12,7 @@ use vatsketch::session::{Command, Recovery, Session};
 use vatsketch::ui::Window;
 
 const SIZE: [f32; 2] = [1296.0, 816.0];
-const PATH: &str = "This desktop offers no file dialog. Type the path of the file:";
+const PATH: &str = "Files cannot be chosen by mouse here. Type the folder and the name, as in /home/me/may.vat.ron:";
 
 fn milk(litres: f64) -> Command {
     Command::SetInput { key: "milk_l", value: Value::Number(litres) }
@@ -32,7 +32,7 @@ fn save_as(harness: &mut Harness<'_, Window>, path: &Path) {
     harness.run();
     harness.get_by_role_and_label(Role::TextInput, PATH).type_text(path.to_str().unwrap());
     harness.run();
-    click(harness, "Use this path");
+    click(harness, "Save");
 }
 
 #[test]
@@ -43,20 +43,20 @@ fn a_file_that_is_there_is_written_over_only_when_that_is_said() {
     let mut harness = shown(example(0), SIZE, Theme::Light);
     // The ending is put after it, and there it is.
     save_as(&mut harness, &folder.path().join("taken"));
-    harness.get_by_label("Replace the file that is there?");
+    harness.get_by_label("Overwrite the file?");
     click(&mut harness, "Cancel");
     assert_eq!(file::read(&taken).unwrap().title, "of somebody else");
     save_as(&mut harness, &taken);
     click(&mut harness, "Choose another name");
     click(&mut harness, "Cancel");
     save_as(&mut harness, &free);
-    assert!(free.exists() && harness.query_by_label("Replace").is_none());
+    assert!(free.exists() && harness.query_by_label("Overwrite").is_none());
     save_as(&mut harness, &taken);
-    click(&mut harness, "Replace");
+    click(&mut harness, "Overwrite");
     assert_eq!(&file::read(&taken).unwrap(), harness.state().session.design());
     assert_eq!(file::read(&folder.path().join("taken.vat.ron.bak")).unwrap().title, "of somebody else");
     save_as(&mut harness, &taken);
-    assert!(harness.query_by_label("Replace").is_none(), "its own file");
+    assert!(harness.query_by_label("Overwrite").is_none(), "its own file");
     assert!(harness.state().session.last_change.starts_with("Nothing to save: "), "{}", harness.state().session.last_change);
 }
 
@@ -76,7 +76,7 @@ fn a_file_that_somebody_else_changed_gets_a_bar_as_soon_as_the_window_comes_to_t
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("a.vat.ron");
     let mut harness = with_changed_file(&path);
-    harness.get_by_label_contains("was changed by another program since you opened it");
+    harness.get_by_label_contains("has changed since you opened it");
     click(&mut harness, "Reload");
     assert_eq!(harness.state().session.design().title, "by another hand");
     assert!(harness.query_by_label("Reload").is_none());
@@ -100,9 +100,9 @@ fn a_file_that_somebody_else_changed_is_noticed_before_it_is_saved() {
     std::fs::remove_file(&path).unwrap();
     harness.key_press_modifiers(Modifiers::COMMAND, Key::S);
     harness.run();
-    harness.get_by_label_contains("is not there any more");
+    harness.get_by_label_contains("cannot be found now");
     assert!(!path.exists() && harness.query_by_label("Reload").is_none());
-    click(&mut harness, "Save it again");
+    click(&mut harness, "Save there again");
     assert_eq!(file::read(&path).unwrap().milk.milk_l, 7.0);
 }
 
