@@ -27,4 +27,5 @@ pub mod session;
 pub mod source;
 #[cfg(feature = "gui")]
 pub mod ui;
+pub mod units;
 pub mod words;

@@ -28,4 +28,5 @@ mod session;
 mod source;
 #[cfg(feature = "gui")]
 mod ui;
+mod units;
 mod words;

@@ -4,6 +4,7 @@ use super::moved::number;
 use crate::batch::Batch;
 use crate::design::{Design, Field, Stage, Value, fields};
 use crate::figure::{Figure, Weight, figures};
+use crate::units::Units;
 
 /// How much alike a figure of two batches is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -43,26 +44,23 @@ pub struct Difference {
 impl Difference {
     /// Returns the figure of the first batch as it is shown; a dash where it has none.
     #[must_use]
-    pub fn a_text(&self) -> String {
-        self.a.as_ref().map_or_else(|| "–".to_owned(), Figure::text)
+    pub fn a_text(&self, units: Units) -> String {
+        self.a.as_ref().map_or_else(|| "–".to_owned(), |figure| figure.text_in(units))
     }
 
     /// Returns the figure of the second batch as it is shown; a dash where it has none.
     #[must_use]
-    pub fn b_text(&self) -> String {
-        self.b.as_ref().map_or_else(|| "–".to_owned(), Figure::text)
+    pub fn b_text(&self, units: Units) -> String {
+        self.b.as_ref().map_or_else(|| "–".to_owned(), |figure| figure.text_in(units))
     }
 
     /// Returns second less first as it is shown: "same", "≈ same", "+1.2 kg", "−3 min", or in words.
     #[must_use]
-    pub fn change_text(&self) -> String {
+    pub fn change_text(&self, units: Units) -> String {
         match (self.likeness, &self.a, &self.b, self.change) {
             (Likeness::Same, ..) => "same".to_owned(),
             (Likeness::WithinSpread, ..) => "≈ same".to_owned(),
-            (Likeness::Differs, Some(figure), Some(_), Some(change)) => {
-                let sign = if change < 0.0 { '−' } else { '+' };
-                format!("{sign}{}", figure.number_text(change.abs()))
-            }
+            (Likeness::Differs, Some(figure), Some(_), Some(change)) => figure.apart_text(change, units),
             (Likeness::Differs, Some(_), Some(_), None) => "differs".to_owned(),
             (Likeness::Differs, Some(_), None, _) => "only in A".to_owned(),
             (Likeness::Differs, None, ..) => "only in B".to_owned(),

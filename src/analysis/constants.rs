@@ -2,7 +2,7 @@
 
 use crate::law::{
     acidity, air_transfer, bath, brine, buffering, calcium, coat, composition, density, food_density, growth, heat, jar, kitchen,
-    moist_air, moisture_diffusion, nutrition, rennet, salt, soaking, sorption, standardisation, syneresis, yields,
+    legal_measures, moist_air, moisture_diffusion, nutrition, rennet, salt, soaking, sorption, standardisation, syneresis, yields,
 };
 use crate::process;
 use crate::source::{AnyCorrelation, Constant};
@@ -26,6 +26,7 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
         ("salt in cheese", salt::CONSTANTS),
         ("coat of pepper", coat::CONSTANTS),
         ("kitchen measures", kitchen::CONSTANTS),
+        ("US and imperial measures", legal_measures::CONSTANTS),
         ("density of food", food_density::CONSTANTS),
         ("heat", heat::CONSTANTS),
         ("moist air", moist_air::CONSTANTS),

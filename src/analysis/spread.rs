@@ -5,6 +5,7 @@ use crate::design::{Design, DesignError};
 use crate::figure::{Figure, Reading, figures};
 use crate::numeric::{latin_hypercube, quantile};
 use crate::process::{Given, Runs, UNCERTAIN_PARAMETERS, UncertainParameters};
+use crate::units::Units;
 
 /// Draws that a spread is made of, where nothing else is asked for.
 pub const DRAWS: usize = 200;
@@ -105,41 +106,42 @@ impl LikelyFigure {
     /// Returns whether the draws move it by as much as shows.
     #[must_use]
     pub fn moves(&self) -> bool {
-        self.never > 0.0 || self.least.map(|least| self.text(least)) != self.most.map(|most| self.text(most))
+        let text = |number| self.figure.number_text(number, Units::METRIC);
+        self.never > 0.0 || self.least.map(text) != self.most.map(text)
     }
 
     /// Returns it in words: "8 of 10 trial runs: 112–130 g", "8 of 10 trial runs: 150 h to never (30 of 100 trial runs never reach it)".
     ///
     /// # Example
     /// ```
-    /// use vatsketch::{batch::batch, analysis::{draws, drawn_batch, likely_figures, DrawnFigures}, design::Design};
+    /// use vatsketch::{batch::batch, analysis::{draws, drawn_batch, likely_figures, DrawnFigures}, design::Design, units::Units};
     /// let design = Design::default();
     /// let kept = draws(&design, 8).into_iter().map(|parameters| Ok(DrawnFigures::of(&drawn_batch(&design, &parameters)?)));
     /// let kept = kept.collect::<Result<Vec<_>, vatsketch::design::DesignError>>()?;
     /// let likely = likely_figures(&batch(&design)?, &kept);
     /// let cheese = likely.iter().find(|likely| likely.figure.key == "dried_cheese_g").unwrap();
-    /// assert!(cheese.in_words().starts_with("8 of 10 trial runs: ") && cheese.in_words().ends_with(" g"));
+    /// let said = cheese.in_words(Units::default());
+    /// assert!(said.starts_with("8 of 10 trial runs: ") && said.ends_with(" g"));
     /// # Ok::<(), vatsketch::design::DesignError>(())
     /// ```
     #[must_use]
-    pub fn in_words(&self) -> String {
+    pub fn in_words(&self, units: Units) -> String {
+        let text = |number| self.figure.number_text(number, units);
         let never = || format!(" ({} of 100 trial runs never reach it)", in_hundred(self.never));
         let said = match (self.least, self.most) {
-            (Some(_), Some(most)) if !self.moves() => format!("8 of 10 trial runs: {}", self.text(most)),
+            (Some(_), Some(most)) if !self.moves() => format!("8 of 10 trial runs: {}", text(most)),
             (Some(least), Some(most)) => {
-                format!("8 of 10 trial runs: {:.*}–{}", self.figure.decimals, least, self.text(most))
+                let other = units.range(self.figure.unit, (least, most), self.figure.decimals);
+                let range = other.unwrap_or_else(|| format!("{:.*}–{}", self.figure.decimals, least, text(most)));
+                format!("8 of 10 trial runs: {range}")
             }
-            (Some(least), None) => format!("8 of 10 trial runs: {} to never{}", self.text(least), never()),
+            (Some(least), None) => format!("8 of 10 trial runs: {} to never{}", text(least), never()),
             (None, _) => format!("8 of 10 trial runs: never{}", never()),
         };
         if self.failed > 0.0 {
             return format!("{said}; in {} of 100 trial runs it cannot be calculated", in_hundred(self.failed));
         }
         said
-    }
-
-    fn text(&self, number: f64) -> String {
-        self.figure.number_text(number)
     }
 }
 

@@ -1,11 +1,13 @@
 //! Bringing the milk of one batch to the fat and the casein of another's, in numbers and in words.
 
 use crate::batch::Batch;
+use crate::design::Unit;
 use crate::law::Matter;
 use crate::law::blending::BlendError;
 use crate::law::composition::dry_milk;
 use crate::law::standardisation::{Addition, SKIM_SOLIDS_LIMIT, StandardisationError, Standardised, cream_alone, standardised};
 use crate::process::animal;
+use crate::units::Units;
 
 /// Per cents that differ by less are called the same.
 const ALIKE_PERCENT: f64 = 0.05;
@@ -28,11 +30,11 @@ pub struct MilkStandardisation {
 ///
 /// # Example
 /// ```
-/// use vatsketch::{batch::batch, analysis::{from_milk, standardisation}, design::{Design, MilkKind}};
+/// use vatsketch::{batch::batch, analysis::{from_milk, standardisation}, design::{Design, MilkKind}, units::Units};
 /// let cow = Design::default();
 /// let sheep = from_milk(&cow, MilkKind::Sheep);
 /// let standardisation = standardisation(&batch(&cow)?, &batch(&sheep)?).unwrap();
-/// assert!(standardisation.in_words().iter().any(|line| line.contains("dry milk")));
+/// assert!(standardisation.in_words(Units::default()).iter().any(|line| line.contains("dry milk")));
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```
 #[must_use]
@@ -61,8 +63,9 @@ fn milks_differ(a: &Batch, b: &Batch) -> bool {
 impl MilkStandardisation {
     /// Returns what is to be known, a sentence each: what differs, what cream alone can and cannot change, what dry milk adds, what stays.
     #[must_use]
-    pub fn in_words(&self) -> Vec<String> {
-        let mut lines = vec![self.apart(), self.creamed()];
+    pub fn in_words(&self, units: Units) -> Vec<String> {
+        let amounts = |addition: &Addition| amounts(addition, units);
+        let mut lines = vec![self.apart(), self.creamed(units)];
         match &self.standardised {
             Ok(Standardised::Both(addition)) => {
                 lines.push(format!("For both fat and casein: {}.", amounts(addition)));
@@ -83,7 +86,7 @@ impl MilkStandardisation {
                 ));
                 lines.push(self.still(&addition.blend));
             }
-            Err(error) => lines.push(format!("Adding cream and dry milk cannot reach both: {error}.")),
+            Err(error) => lines.push(units.told(&format!("Adding cream and dry milk cannot reach both: {error}."))),
         }
         lines
     }
@@ -100,11 +103,11 @@ impl MilkStandardisation {
         format!("A buys milk of {}; B's vat has {}.", of(&self.milk), of(&self.wanted))
     }
 
-    fn creamed(&self) -> String {
+    fn creamed(&self, units: Units) -> String {
         match &self.cream_alone {
             Ok(addition) => format!(
-                "{:.0} g of cream alone reach the fat but leave casein at {:.2} %, not {:.2} %: cream adds fat, hardly any casein.",
-                1000.0 * addition.cream_kg,
+                "{} of cream alone reach the fat but leave casein at {:.2} %, not {:.2} %: cream adds fat, hardly any casein.",
+                grams(addition.cream_kg, units),
                 casein_percent(&addition.blend),
                 casein_percent(&self.wanted)
             ),
@@ -130,6 +133,12 @@ fn casein_percent(matter: &Matter) -> f64 {
     matter.percent(matter.casein_kg)
 }
 
-fn amounts(addition: &Addition) -> String {
-    format!("{:.0} g of cream and {:.0} g of low-heat dry milk", 1000.0 * addition.cream_kg, 1000.0 * addition.dry_milk_kg)
+fn amounts(addition: &Addition, units: Units) -> String {
+    format!("{} of cream and {} of low-heat dry milk", grams(addition.cream_kg, units), grams(addition.dry_milk_kg, units))
+}
+
+/// Returns a mass as it is weighed out.
+fn grams(mass_kg: f64, units: Units) -> String {
+    let mass_g = 1000.0 * mass_kg;
+    units.text(Unit::Gram, mass_g, 0).unwrap_or_else(|| format!("{mass_g:.0} g"))
 }

@@ -1,7 +1,7 @@
 //! What may stand on the command line.
 
 use super::named;
-use super::options::{DesignOptions, FigureOptions, FormOptions, OutputOptions, PaperOptions, WeekOptions};
+use super::options::{DesignOptions, FigureOptions, FormOptions, OutputOptions, PaperOptions, UnitOptions, WeekOptions};
 use crate::curve::CurveKey;
 use crate::design::{MilkKind, Stage};
 use crate::session::Example;
@@ -71,6 +71,9 @@ pub enum Command {
         /// When to begin or to be finished.
         #[command(flatten)]
         week: WeekOptions,
+        /// What quantities are shown in.
+        #[command(flatten)]
+        shown: UnitOptions,
     },
     /// Put two designs side by side: the choices that differ, and every figure of A and B with B − A.
     Compare {

@@ -15,6 +15,7 @@ use crate::export::{Format, Paper, comparison_pdf, json_figure, printable};
 use crate::figure::{Figure, every_key};
 use crate::plan::Shopping;
 use crate::report::{ComparedRow, Comparison, both_costs, comparison, cost_note};
+use crate::units::Units;
 use crate::words::{FROM_A_MODEL, caution_line, caution_words, said_of_b};
 use serde_json::{Map, json};
 use std::io::Write;
@@ -42,6 +43,7 @@ pub(super) fn run(
     first: &Path,
     second: &Second<'_>,
     wanted: &Wanted<'_>,
+    units: Units,
     data: &mut dyn Write,
     words: &mut dyn Write,
 ) -> Result<Ending, CliError> {
@@ -56,9 +58,9 @@ pub(super) fn run(
     let mut bytes = Vec::new();
     match format {
         Format::Json => write_json(to_json(&a, &b), &mut bytes)?,
-        Format::Pdf => bytes = comparison_pdf(&comparison(&a, &b), Paper::from(wanted.paper))?,
+        Format::Pdf => bytes = comparison_pdf(&comparison(&a, &b, units), Paper::from(wanted.paper))?,
         Format::Text | Format::Calendar | Format::Csv | Format::Svg | Format::Png => {
-            write_text(&comparison(&a, &b), &mut bytes)?;
+            write_text(&comparison(&a, &b, units), &mut bytes)?;
         }
     }
     match to {
@@ -68,7 +70,7 @@ pub(super) fn run(
     if format == Format::Pdf {
         write_missing_letters(&[&a.design, &b.design], words)?;
     }
-    let ended = [write_failures(&a, "A: ", words)?, write_failures(&b, "B: ", words)?];
+    let ended = [write_failures(&a, "A: ", units, words)?, write_failures(&b, "B: ", units, words)?];
     Ok(if ended == [Ending::Done; 2] { Ending::Done } else { Ending::StageFailed })
 }
 
@@ -114,7 +116,7 @@ fn to_json(a: &Batch, b: &Batch) -> serde_json::Value {
     let serious = cautions.iter().filter(|compared| compared.caution.severity == Severity::Stop);
     json!({
         "a": a.design.title, "b": b.design.title, "choices": choices, "figures": stages,
-        "milk": milk.map(|milk| milk.in_words()).unwrap_or_default(),
+        "milk": milk.map(|milk| milk.in_words(Units::METRIC)).unwrap_or_default(),
         "costs": costs_json(a, b), "cost_note": cost_note(a, b),
         "cautions": cautions.iter().map(caution_json).collect::<Vec<_>>(),
         "notice": FROM_A_MODEL, "serious_warnings": serious.map(caution_json).collect::<Vec<_>>(),
@@ -123,21 +125,21 @@ fn to_json(a: &Batch, b: &Batch) -> serde_json::Value {
 
 /// Returns the costs of both in full; nothing where they cannot be compared.
 fn costs_json(a: &Batch, b: &Batch) -> serde_json::Value {
-    let Some((one, other)) = both_costs(a, b) else { return json!(null) };
+    let Some(costs) = both_costs(a, b) else { return json!(null) };
     let of = |shopping: &Shopping| {
         json!({
             "price": shopping.price, "used_price": shopping.used_price,
             "each_price": shopping.each_price, "kilogram_price": shopping.kilogram_price,
         })
     };
-    json!({ "currency": a.design.supplies.currency, "a": of(&one), "b": of(&other) })
+    json!({ "currency": costs.currency, "a": of(&costs.a), "b": of(&costs.b) })
 }
 
 fn caution_json(compared: &ComparedCaution) -> serde_json::Value {
     let caution = &compared.caution;
     json!({
         "key": caution.key, "severity": capital(caution.severity), "whose": compared.whose.words(),
-        "what": caution_words(caution).what, "said_of_b": said_of_b(compared),
+        "what": caution_words(caution, Units::METRIC).what, "said_of_b": said_of_b(compared, Units::METRIC),
     })
 }
 
@@ -193,15 +195,15 @@ fn write_text(both: &Comparison, data: &mut dyn Write) -> Result<(), CliError> {
     if !both.serious.is_empty() {
         writeln!(data, "\nSerious warnings of both A and B")?;
         for compared in &both.serious {
-            writeln!(data, "  {}", caution_line(&compared.caution))?;
-            if let Some(of_b) = said_of_b(compared) {
+            writeln!(data, "  {}", caution_line(&compared.caution, both.units))?;
+            if let Some(of_b) = said_of_b(compared, both.units) {
                 writeln!(data, "    In B: {of_b}")?;
             }
         }
     }
     for (name, cautions) in ["A", "B"].into_iter().zip(&both.cautions).filter(|(_, cautions)| !cautions.is_empty()) {
         writeln!(data, "\nCautions that only {name} has")?;
-        cautions.iter().try_for_each(|caution| writeln!(data, "  {}", caution_line(caution)))?;
+        cautions.iter().try_for_each(|caution| writeln!(data, "  {}", caution_line(caution, both.units)))?;
     }
     writeln!(data, "\n≈ same: the difference is less than the model can tell.\n{FROM_A_MODEL}")?;
     Ok(())

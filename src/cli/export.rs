@@ -15,6 +15,7 @@ use crate::export::{
 use crate::file::DesignFile;
 use crate::plan::kitchen_week;
 use crate::report::plan_at;
+use crate::units::Units;
 use std::io::Write;
 use std::path::Path;
 
@@ -24,7 +25,11 @@ pub(super) struct Wanted<'a> {
     pub(super) curve: Option<CurveKey>,
     pub(super) paper: PaperChoice,
     pub(super) week: &'a WeekOptions,
+    pub(super) units: Units,
 }
+
+/// Makes bytes of a curve, with the cautions of its design.
+type CurveWriter = fn(&Curve, &[Caution], Units) -> Result<Vec<u8>, ExportError>;
 
 /// What is written.
 #[derive(Clone, Copy)]
@@ -34,7 +39,7 @@ enum Job {
     Calendar,
     FiguresCsv,
     FiguresJson,
-    Curve(CurveKey, fn(&Curve, &[Caution]) -> Result<Vec<u8>, ExportError>),
+    Curve(CurveKey, CurveWriter),
 }
 
 pub(super) fn run(
@@ -62,15 +67,14 @@ pub(super) fn run(
         no_week => no_week,
     };
     let bytes = match job {
-        Job::PlanPdf(paper) => pdf(&plan_at(&batch, &now), paper)?,
-        Job::PlanText => text(&plan_at(&batch, &now)).into_bytes(),
+        Job::PlanPdf(paper) => pdf(&plan_at(&batch, &now).shown_in(wanted.units), paper)?,
+        Job::PlanText => text(&plan_at(&batch, &now).shown_in(wanted.units)).into_bytes(),
         // What the last file has and this week has not is cancelled.
-        Job::Calendar => {
-            week_calendar(&batch, id, &now, &to.before()).map_err(|error| no_calendar(error, wanted.week, &options.file))?
-        }
+        Job::Calendar => week_calendar(&batch, id, &now, &to.before(), wanted.units)
+            .map_err(|error| no_calendar(error, wanted.week, &options.file))?,
         Job::FiguresCsv => figures_csv(&batch)?,
         Job::FiguresJson => json(&batch).into_bytes(),
-        Job::Curve(key, write) => write(&curve(&batch, key), &cautions(&batch))?,
+        Job::Curve(key, write) => write(&curve(&batch, key).shown_in(wanted.units), &cautions(&batch), wanted.units)?,
     };
     to.write(&bytes, data, words)?;
     if matches!(job, Job::Calendar) && id.is_none() {
@@ -83,7 +87,7 @@ pub(super) fn run(
         write_missing_letters(&[&batch.design], words)?;
     }
     if let Some(why) = &no_week {
-        writeln!(words, "its times only count from the start of warming: {}", printable(&why.to_string()))?;
+        writeln!(words, "its times only count from the start of warming: {}", printable(&wanted.units.told(&why.to_string())))?;
     }
     // A curve that was drawn is whole, whatever became of the stages after it.
     let whole = no_week.is_none() && (matches!(job, Job::Curve(..)) || batch.first_missing().is_none());
@@ -99,8 +103,8 @@ fn job(format: Format, wanted: &Wanted<'_>) -> Result<Job, CliError> {
         (Format::Csv, None) => Ok(Job::FiguresCsv),
         (Format::Json, None) => Ok(Job::FiguresJson),
         (Format::Csv, Some(key)) => Ok(Job::Curve(key, curve_csv)),
-        (Format::Svg, Some(key)) => Ok(Job::Curve(key, |figure, _| curve_svg(figure).map(String::into_bytes))),
-        (Format::Png, Some(key)) => Ok(Job::Curve(key, |figure, _| curve_png(figure))),
+        (Format::Svg, Some(key)) => Ok(Job::Curve(key, |figure, _, _| curve_svg(figure).map(String::into_bytes))),
+        (Format::Png, Some(key)) => Ok(Job::Curve(key, |figure, _, _| curve_png(figure))),
         (Format::Svg | Format::Png, None) => {
             Err(CliError::Arguments(format!("a .{} holds one curve; say which with --curve: {}", format.ending(), curves())))
         }

@@ -9,6 +9,7 @@ use crate::caution::cautions;
 use crate::design::Stage;
 use crate::export::{self, printable};
 use crate::figure::{Figure, figures};
+use crate::units::Units;
 use crate::words::{FROM_A_MODEL, caution_line};
 use std::io::Write;
 
@@ -22,16 +23,16 @@ pub(super) fn run(
     if form.json {
         write!(data, "{}", export::json(&batch))?;
     } else {
-        write_text(&batch, data)?;
+        write_text(&batch, form.shown.units, data)?;
     }
-    Ok(write_failures(&batch, "", words)?)
+    Ok(write_failures(&batch, "", form.shown.units, words)?)
 }
 
 fn of_stage(figures: &[Figure], stage: Stage) -> Vec<Figure> {
     figures.iter().filter(|figure| figure.stage == stage).cloned().collect()
 }
 
-fn write_text(batch: &Batch, data: &mut dyn Write) -> Result<(), CliError> {
+fn write_text(batch: &Batch, units: Units, data: &mut dyn Write) -> Result<(), CliError> {
     let figures = figures(batch);
     if !batch.design.title.is_empty() {
         writeln!(data, "{}", printable(&batch.design.title))?;
@@ -40,13 +41,13 @@ fn write_text(batch: &Batch, data: &mut dyn Write) -> Result<(), CliError> {
         writeln!(data, "\n{}", stage.title())?;
         let ending = batch.ending(stage);
         if let Some(why) = ending.why_not() {
-            writeln!(data, "  {}: {why}", ending.status().replace('_', " "))?;
+            writeln!(data, "  {}: {}", ending.status().replace('_', " "), units.told(&why))?;
         }
-        write_figures(&of_stage(&figures, stage), data)?;
+        write_figures(&of_stage(&figures, stage), units, data)?;
     }
     writeln!(data, "\nCautions")?;
     for caution in cautions(batch) {
-        writeln!(data, "  {}", caution_line(&caution))?;
+        writeln!(data, "  {}", caution_line(&caution, units))?;
     }
     writeln!(data, "\n{FROM_A_MODEL}")?;
     Ok(())

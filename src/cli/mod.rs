@@ -26,7 +26,7 @@ mod why;
 
 pub use arguments::{Arguments, Command};
 pub use ending::Ending;
-pub use options::{DesignOptions, FigureOptions, FormOptions, OutputOptions, PaperChoice, PaperOptions, WeekOptions};
+pub use options::{DesignOptions, FigureOptions, FormOptions, OutputOptions, PaperChoice, PaperOptions, UnitOptions, WeekOptions};
 
 use clap::Parser;
 use ending::CliError;
@@ -81,14 +81,14 @@ pub fn run<T: Into<OsString> + Clone>(
         Command::Figures { design, form } => figures::run(&design, &form, data, words),
         Command::Inputs { form } => inputs::run(&form, data),
         Command::Stage { name, set, form } => stage::run(name, &set, &form, data, words),
-        Command::Export { design, output, curve, paper, week } => {
-            let wanted = export::Wanted { output: &output, curve, paper: paper.size, week: &week };
+        Command::Export { design, output, curve, paper, week, shown } => {
+            let wanted = export::Wanted { output: &output, curve, paper: paper.size, week: &week, units: shown.units };
             export::run(&design, &wanted, data, words)
         }
         Command::Compare { first, second, milk, output, paper, form } => {
             let second = compare::Second { file: second.as_deref(), milk };
             let wanted = compare::Wanted { output: &output, json: form.json, paper: paper.size };
-            compare::run(&first, &second, &wanted, data, words)
+            compare::run(&first, &second, &wanted, form.shown.units, data, words)
         }
         Command::Solve { design, goal, by, form } => solve::run(&design, &goal, &by, &form, data),
         Command::Plan { design, week, form } => plan::run(&design, &week, &form, data, words),

@@ -2,6 +2,7 @@
 
 use super::named;
 use crate::export::Format;
+use crate::units::Units;
 use clap::{Args, ValueEnum};
 use std::path::PathBuf;
 
@@ -18,9 +19,23 @@ pub struct DesignOptions {
 /// The form of what is printed.
 #[derive(Debug, Default, Args)]
 pub struct FormOptions {
-    /// As JSON: numbers in full, times as ISO 8601 has them.
+    /// As JSON: numbers in full, in metric units, times as ISO 8601 has them.
     #[arg(long)]
     pub json: bool,
+    /// What quantities are shown in.
+    #[command(flatten)]
+    pub shown: UnitOptions,
+}
+
+/// What quantities are shown in.
+#[derive(Clone, Copy, Debug, Default, Args)]
+pub struct UnitOptions {
+    /// Show quantities in these units: metric, us, imperial, or a list such as fahrenheit,pounds,12h.
+    ///
+    /// A list has, with commas: celsius or fahrenheit; litres, cups, quarts (of the United States) or pints (imperial); kilograms or pounds; days
+    /// or hours for long times; 24h or 12h. JSON and tables of figures stay metric, and inputs are set in their own units.
+    #[arg(long, value_name = "UNITS", default_value = "metric", hide_default_value = true)]
+    pub units: Units,
 }
 
 /// Which figure a command is about.

@@ -3,10 +3,12 @@
 use super::described::{described_matter, hours, not_here};
 use super::ending::{CliError, Ending};
 use super::open;
+use super::options::FormOptions;
 use super::text::write_json;
 use crate::caution::{Caution, soak_cautions};
-use crate::design::{DESCRIBED_PICKLING_FIELDS, DescribedCheese, DescribedPickling, Field, Stage};
+use crate::design::{DESCRIBED_PICKLING_FIELDS, DescribedCheese, DescribedPickling, Field, Stage, Unit};
 use crate::process::{LONGEST_SOAK_H, PickleRun, PickledCheese, STRONGEST_BUFFER, TargetHours, VinegarBath, pickle};
+use crate::units::Units;
 use crate::words::{CautionWords, caution_line, caution_words};
 use serde_json::{Value, json};
 use std::io::Write;
@@ -14,7 +16,7 @@ use std::io::Write;
 /// Hours that are reported where none are asked for.
 const USUAL_HOURS: [f64; 7] = [6.0, 12.0, 24.0, 48.0, 96.0, 168.0, 336.0];
 
-pub(super) fn run(set: &[String], json: bool, data: &mut dyn Write, words: &mut dyn Write) -> Result<Ending, CliError> {
+pub(super) fn run(set: &[String], form: &FormOptions, data: &mut dyn Write, words: &mut dyn Write) -> Result<Ending, CliError> {
     let (described, report_h) = described(set)?;
     let cheese = cheese(&described)?;
     let bath = VinegarBath {
@@ -25,13 +27,13 @@ pub(super) fn run(set: &[String], json: bool, data: &mut dyn Write, words: &mut 
     let run = pickle(&cheese, &bath, &report_h).map_err(|error| CliError::Stage(error.to_string()))?;
     let cautions = soak_cautions(&run, &bath);
     let cheese_g = 1000.0 * cheese.matter.total_kg();
-    if json {
+    if form.json {
         write_json(as_json(&run, cheese_g, &cautions), data)?;
         return Ok(Ending::Done);
     }
-    write_text(&run, cheese_g, data)?;
+    write_text(&run, cheese_g, form.shown.units, data)?;
     for caution in &cautions {
-        writeln!(words, "{}", caution_line(caution))?;
+        writeln!(words, "{}", caution_line(caution, form.shown.units))?;
     }
     Ok(Ending::Done)
 }
@@ -87,7 +89,7 @@ fn cheese(described: &DescribedPickling) -> Result<PickledCheese, CliError> {
 
 fn as_json(run: &PickleRun, cheese_g: f64, cautions: &[Caution]) -> Value {
     let sentences = cautions.iter().map(|caution| {
-        let CautionWords { what, remedy, .. } = caution_words(caution);
+        let CautionWords { what, remedy, .. } = caution_words(caution, Units::METRIC);
         format!("{what} {remedy}")
     });
     let points: Vec<Value> = run
@@ -121,7 +123,7 @@ fn never(run: &PickleRun, target: &TargetHours) -> bool {
     !comes_there
 }
 
-fn write_text(run: &PickleRun, cheese_g: f64, data: &mut dyn Write) -> Result<(), CliError> {
+fn write_text(run: &PickleRun, cheese_g: f64, units: Units, data: &mut dyn Write) -> Result<(), CliError> {
     writeln!(data, "{:>8} {:>9} {:>9} {:>9} {:>10} {:>9}", "h", "centre", "blended", "surface", "vinegar", "acid, %")?;
     for point in &run.points {
         writeln!(
@@ -130,7 +132,8 @@ fn write_text(run: &PickleRun, cheese_g: f64, data: &mut dyn Write) -> Result<()
             point.at_h, point.centre_ph, point.slurry_ph, point.surface_ph, point.bath_ph, point.acid_percent
         )?;
     }
-    writeln!(data, "  {:.1} g of cheese, {:.2} mL of vinegar for each g", cheese_g, run.vinegar_ml_per_g)?;
+    let cheese = units.text(Unit::Gram, cheese_g, 1).unwrap_or_else(|| format!("{cheese_g:.1} g"));
+    writeln!(data, "  {cheese} of cheese, {:.2} mL of vinegar for each g", run.vinegar_ml_per_g)?;
     let (likely, strong) = (run.equilibrium_ph, run.strong_equilibrium_ph);
     writeln!(data, "  equilibrium pH {likely:.2}; {strong:.2} if the cheese takes up {STRONGEST_BUFFER} times as much acid")?;
     for target in &run.targets {

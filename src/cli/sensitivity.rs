@@ -6,8 +6,9 @@ use super::options::{DesignOptions, FigureOptions, FormOptions};
 use super::text::{with_notice, write_json, write_notice};
 use crate::analysis::{Cause, Effect, sensitivity};
 use crate::batch::batch;
-use crate::design::{Design, Kind, Value as Chosen};
+use crate::design::{Design, Kind};
 use crate::figure::{Figure, current_key, figures};
+use crate::units::Units;
 use crate::words::number_words;
 use serde_json::{Value, json};
 use std::io::Write;
@@ -29,23 +30,23 @@ pub(super) fn run(
         let answer = json!({ "figure": key, "unit": unit, "effects": effects, "movers": effects });
         write_json(with_notice(answer, &batch), data)?;
     } else if let Some(figure) = figure {
-        write_words(&figure, &effects, &batch.design, data)?;
-        write_notice(&batch, data)?;
+        write_words(&figure, &effects, &batch.design, form.shown.units, data)?;
+        write_notice(&batch, form.shown.units, data)?;
     }
     Ok(Ending::Done)
 }
 
-fn write_words(figure: &Figure, effects: &[Effect], design: &Design, data: &mut dyn Write) -> Result<(), CliError> {
-    writeln!(data, "{}: {}\n", figure.label, figure.text())?;
+fn write_words(figure: &Figure, effects: &[Effect], design: &Design, units: Units, data: &mut dyn Write) -> Result<(), CliError> {
+    writeln!(data, "{}: {}\n", figure.label_in(units), figure.text_in(units))?;
     let changes: Vec<(String, String)> = effects
         .iter()
         .filter(|effect| effect.reach() >= figure.rounding())
-        .map(|effect| (figure.change_text(effect.down), figure.change_text(effect.up)))
+        .map(|effect| (figure.change_text(effect.down, units), figure.change_text(effect.up, units)))
         .collect();
     let wide = |of: fn(&(String, String)) -> &String| changes.iter().map(|pair| of(pair).chars().count()).max().unwrap_or(0);
     let (down_width, up_width) = (wide(|(down, _)| down), wide(|(_, up)| up));
     for (effect, (down, up)) in effects.iter().zip(&changes) {
-        writeln!(data, "  {down:>down_width$}  {up:>up_width$}  {}", moved(&effect.cause, design))?;
+        writeln!(data, "  {down:>down_width$}  {up:>up_width$}  {}", moved(&effect.cause, design, units))?;
     }
     let still = effects.len() - changes.len();
     writeln!(data, "\nThe first change is with less, the second with more; {still} more change it by less than is shown.")?;
@@ -53,10 +54,10 @@ fn write_words(figure: &Figure, effects: &[Effect], design: &Design, data: &mut 
 }
 
 /// Returns what is moved, and how far.
-fn moved(cause: &Cause, design: &Design) -> String {
+fn moved(cause: &Cause, design: &Design, units: Units) -> String {
     match cause {
         Cause::Choice(field) => match field.kind {
-            Kind::Number { step, .. } => format!("{} by {}", field.label, field.words_with_unit(Chosen::Number(step))),
+            Kind::Number { step, .. } => format!("{} by {}", field.label, units.step_text(field, step)),
             Kind::Choice(_) | Kind::Switch => field.label.to_owned(),
         },
         Cause::Constant(parameter) => {

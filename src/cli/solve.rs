@@ -41,8 +41,8 @@ pub(super) fn run(
             data,
         )?;
     } else {
-        writeln!(data, "{}", solved.in_words(&goal))?;
-        write_notice(&found, data)?;
+        writeln!(data, "{}", solved.in_words(&goal, form.shown.units))?;
+        write_notice(&found, form.shown.units, data)?;
     }
     Ok(match solved {
         Solved::Reached(_) => Ending::Done,

@@ -11,6 +11,7 @@ use crate::design::Stage;
 use crate::figure::every_key;
 use crate::process::UNCERTAIN_PARAMETERS;
 use crate::session::{Work, cores, spread};
+use crate::units::Units;
 use serde_json::{Map, Value, json};
 use std::io::Write;
 
@@ -30,16 +31,16 @@ pub(super) fn run(
     if form.json {
         write_json(with_notice(in_json(&spread), &batch), data)?;
     } else {
-        write_words(&spread, data)?;
-        write_notice(&batch, data)?;
+        write_words(&spread, form.shown.units, data)?;
+        write_notice(&batch, form.shown.units, data)?;
     }
-    Ok(write_failures(&batch, "", words)?)
+    Ok(write_failures(&batch, "", form.shown.units, words)?)
 }
 
-fn write_words(spread: &Spread, data: &mut dyn Write) -> Result<(), CliError> {
+fn write_words(spread: &Spread, units: Units, data: &mut dyn Write) -> Result<(), CliError> {
     let moved: Vec<&LikelyFigure> = spread.figures.iter().filter(|likely| likely.moves()).collect();
-    let width = moved.iter().map(|likely| likely.figure.label.chars().count()).max().unwrap_or(0);
-    let shown = moved.iter().map(|likely| likely.figure.text().chars().count()).max().unwrap_or(0);
+    let width = moved.iter().map(|likely| likely.figure.label_in(units).chars().count()).max().unwrap_or(0);
+    let shown = moved.iter().map(|likely| likely.figure.text_in(units).chars().count()).max().unwrap_or(0);
     for stage in Stage::ALL {
         let of_stage: Vec<&&LikelyFigure> = moved.iter().filter(|likely| likely.figure.stage == stage).collect();
         if of_stage.is_empty() {
@@ -47,7 +48,13 @@ fn write_words(spread: &Spread, data: &mut dyn Write) -> Result<(), CliError> {
         }
         writeln!(data, "\n{}", stage.title())?;
         for likely in of_stage {
-            writeln!(data, "  {:<width$}  {:<shown$}  {}", likely.figure.label, likely.figure.text(), likely.in_words())?;
+            writeln!(
+                data,
+                "  {:<width$}  {:<shown$}  {}",
+                likely.figure.label_in(units),
+                likely.figure.text_in(units),
+                likely.in_words(units)
+            )?;
         }
     }
     let still = spread.figures.len() - moved.len();

@@ -29,16 +29,16 @@ pub(super) fn run(
     words: &mut dyn Write,
 ) -> Result<Ending, CliError> {
     if stage == Stage::Pickling {
-        return pickling::run(set, form.json, data, words);
+        return pickling::run(set, form, data, words);
     }
-    let (described, json) = (described(stage, set)?, form.json);
+    let described = described(stage, set)?;
     match stage {
         // What may be said about keeping rests on every stage, so it is calculated from the milk.
         Stage::Milk | Stage::Vat | Stage::Draining | Stage::Pickling | Stage::Keeping => {
-            from_milk(stage, &described, json, data, words)
+            from_milk(stage, &described, form, data, words)
         }
-        Stage::Salting => salted(&described, json, data),
-        Stage::Drying => dried(&described, json, data),
+        Stage::Salting => salted(&described, form, data),
+        Stage::Drying => dried(&described, form, data),
     }
 }
 
@@ -72,20 +72,20 @@ fn described(stage: Stage, set: &[String]) -> Result<Described, CliError> {
 fn from_milk(
     stage: Stage,
     described: &Described,
-    json: bool,
+    form: &FormOptions,
     data: &mut dyn Write,
     words: &mut dyn Write,
 ) -> Result<Ending, CliError> {
     let batch = batch(&described.design)?;
     let figures: Vec<Figure> = figures(&batch).into_iter().filter(|figure| figure.stage == stage).collect();
-    if json {
+    if form.json {
         write_json(Value::Object(json_figures(&figures)), data)?;
     } else {
-        write_figures(&figures, data)?;
+        write_figures(&figures, form.shown.units, data)?;
     }
     match failure(&batch, stage) {
         Some(error) => {
-            writeln!(words, "vatsketch: {error}")?;
+            writeln!(words, "vatsketch: {}", form.shown.units.told(&error.to_string()))?;
             Ok(Ending::StageFailed)
         }
         None => Ok(Ending::Done),
@@ -97,7 +97,7 @@ fn failure(batch: &Batch, stage: Stage) -> Option<StageError> {
     Stage::ALL.into_iter().filter(|at| *at <= stage).find_map(|at| batch.ending(at).failed().cloned())
 }
 
-fn salted(described: &Described, json: bool, data: &mut dyn Write) -> Result<Ending, CliError> {
+fn salted(described: &Described, form: &FormOptions, data: &mut dyn Write) -> Result<Ending, CliError> {
     let curd = described_matter(&described.cheese)?;
     // Bought curd is turned as often as it is salted, and drips no more.
     let (turns, gap_h) = (described.design.salting.salted_turns, described.design.draining.turn_gap_h);
@@ -114,15 +114,15 @@ fn salted(described: &Described, json: bool, data: &mut dyn Write) -> Result<End
     let outcome = salting(&described.design.salting, &drained, described.cheese.start_temperature_c)
         .map_err(|error| CliError::Stage(error.to_string()))?;
     let figures = crate::figure::salting_figures(&outcome);
-    if json {
+    if form.json {
         write_json(Value::Object(json_figures(&figures)), data)?;
     } else {
-        write_figures(&figures, data)?;
+        write_figures(&figures, form.shown.units, data)?;
     }
     Ok(Ending::Done)
 }
 
-fn dried(described: &Described, json: bool, data: &mut dyn Write) -> Result<Ending, CliError> {
+fn dried(described: &Described, form: &FormOptions, data: &mut dyn Write) -> Result<Ending, CliError> {
     let share = |percent: f64| percent / 100.0;
     let cheese = Cheese {
         matter: described_matter(&described.cheese)?,
@@ -135,7 +135,7 @@ fn dried(described: &Described, json: bool, data: &mut dyn Write) -> Result<Endi
     };
     let run =
         dry_cheese(&cheese, &described.design.drying, &described.report_h).map_err(|error| CliError::Stage(error.to_string()))?;
-    if json {
+    if form.json {
         let points: Vec<Value> = run.points.iter().map(as_json).collect();
         write_json(json!({ "cheese_g": 1000.0 * cheese.matter.total_kg(), "points": points }), data)?;
         return Ok(Ending::Done);

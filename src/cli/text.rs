@@ -6,18 +6,19 @@ use crate::caution::{Caution, Severity, cautions};
 use crate::design::{Design, Stage};
 use crate::export::{json_notice, json_signed, json_text, missing_letters_of, printable};
 use crate::figure::Figure;
+use crate::units::Units;
 use crate::words::{FROM_A_MODEL, caution_line, counted};
 use serde_json::{Map, Value};
 use std::io::Write;
 
 /// Writes figures as aligned lines.
-pub(super) fn write_figures(figures: &[Figure], data: &mut dyn Write) -> std::io::Result<()> {
-    let width = figures.iter().map(|figure| figure.label.chars().count()).max().unwrap_or(0);
-    for figure in figures {
-        let pad = " ".repeat(width - figure.label.chars().count());
-        let likely = figure.likely_text().map(|likely| format!("  (likely {likely})")).unwrap_or_default();
-        let kitchen = figure.kitchen.as_ref().map(|kitchen| format!("  about {kitchen}")).unwrap_or_default();
-        writeln!(data, "  {}{pad}  {}{likely}{kitchen}", figure.label, figure.text())?;
+pub(super) fn write_figures(figures: &[Figure], units: Units, data: &mut dyn Write) -> std::io::Result<()> {
+    let labels: Vec<String> = figures.iter().map(|figure| figure.label_in(units)).collect();
+    let width = labels.iter().map(|label| label.chars().count()).max().unwrap_or(0);
+    for (figure, label) in figures.iter().zip(&labels) {
+        let likely = figure.likely_text(units).map(|likely| format!("  (likely {likely})")).unwrap_or_default();
+        let kitchen = figure.kitchen_in(units).map(|kitchen| format!("  about {kitchen}")).unwrap_or_default();
+        writeln!(data, "  {label:<width$}  {}{likely}{kitchen}", figure.text_in(units))?;
     }
     Ok(())
 }
@@ -36,10 +37,11 @@ pub(super) fn write_json(value: Value, data: &mut dyn Write) -> Result<(), super
 ///
 /// # Arguments
 /// * `whose`: said first, such as "A: "; may be empty
-pub(super) fn write_failures(batch: &Batch, whose: &str, words: &mut dyn Write) -> std::io::Result<Ending> {
+/// * `units`: of what is said
+pub(super) fn write_failures(batch: &Batch, whose: &str, units: Units, words: &mut dyn Write) -> std::io::Result<Ending> {
     for stage in Stage::ALL {
         if let Some(error) = batch.ending(stage).failed() {
-            writeln!(words, "vatsketch: {whose}{}: {error}", stage.key())?;
+            writeln!(words, "vatsketch: {whose}{}: {}", stage.key(), units.told(&error.to_string()))?;
         }
     }
     Ok(if batch.first_missing().is_none() { Ending::Done } else { Ending::StageFailed })
@@ -51,20 +53,20 @@ pub(super) fn write_missing_letters(designs: &[&Design], words: &mut dyn Write) 
 }
 
 /// Writes the title of a design, how many cautions there are, and every serious warning.
-pub(super) fn write_head(batch: &Batch, data: &mut dyn Write) -> std::io::Result<()> {
+pub(super) fn write_head(batch: &Batch, units: Units, data: &mut dyn Write) -> std::io::Result<()> {
     if !batch.design.title.is_empty() {
         writeln!(data, "{}", printable(&batch.design.title))?;
     }
     let all = cautions(batch);
     let counts = Severity::ALL.map(|severity| counted(severity, all.iter().filter(|caution| caution.severity == severity).count()));
     writeln!(data, "{}: `vatsketch figures` shows them all.", counts.join(", "))?;
-    write_serious(&all, data)
+    write_serious(&all, units, data)
 }
 
 /// Writes each serious warning in full on a line.
-fn write_serious(all: &[Caution], data: &mut dyn Write) -> std::io::Result<()> {
+fn write_serious(all: &[Caution], units: Units, data: &mut dyn Write) -> std::io::Result<()> {
     let mut serious = all.iter().filter(|caution| caution.severity == Severity::Stop);
-    serious.try_for_each(|caution| writeln!(data, "  {}", caution_line(caution)))
+    serious.try_for_each(|caution| writeln!(data, "  {}", caution_line(caution, units)))
 }
 
 /// Returns a JSON object with what every output says of itself, and the serious warnings of a batch.
@@ -79,8 +81,8 @@ pub(super) fn with_notice(value: Value, batch: &Batch) -> Value {
 }
 
 /// Writes the serious warnings of a batch, and what every output says of itself.
-pub(super) fn write_notice(batch: &Batch, data: &mut dyn Write) -> std::io::Result<()> {
+pub(super) fn write_notice(batch: &Batch, units: Units, data: &mut dyn Write) -> std::io::Result<()> {
     writeln!(data)?;
-    write_serious(&cautions(batch), data)?;
+    write_serious(&cautions(batch), units, data)?;
     writeln!(data, "{FROM_A_MODEL}")
 }

@@ -8,6 +8,7 @@ use crate::analysis::why;
 use crate::batch::batch;
 use crate::figure::every_key;
 use crate::report::{WhyWords, why_words};
+use crate::units::Units;
 use serde_json::{Map, Value, json};
 use std::io::Write;
 
@@ -19,12 +20,15 @@ pub(super) fn run(
 ) -> Result<Ending, CliError> {
     let key = figure.key.as_str();
     let batch = batch(&open::design(options)?)?;
-    let words = why_words(&why(&batch, key).map_err(|error| CliError::Arguments(error.to_string()))?);
+    let words = why_words(
+        &why(&batch, key).map_err(|error| CliError::Arguments(error.to_string()))?,
+        if form.json { Units::METRIC } else { form.shown.units },
+    );
     if form.json {
         write_json(with_notice(as_value(key, &words), &batch), data)?;
     } else {
         write(&words, data)?;
-        write_notice(&batch, data)?;
+        write_notice(&batch, form.shown.units, data)?;
     }
     Ok(Ending::Done)
 }

@@ -10,6 +10,7 @@ mod key;
 mod run;
 mod salt;
 mod section;
+mod shown;
 mod souring;
 mod spread;
 mod table;

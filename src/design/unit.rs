@@ -1,6 +1,6 @@
 //! Units by name, with the symbol that is written after a number.
 
-/// The unit of an input or of a figure. Values are always kept in it; kitchen and Fahrenheit units are only a way of showing them.
+/// The unit of an input or of a figure. Values are always kept in it; other units are only a way of showing them.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Unit {
     /// No unit: a count or a ratio.

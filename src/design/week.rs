@@ -216,14 +216,33 @@ pub fn read_moment(text: &str) -> Result<DateTime, DesignError> {
     })
 }
 
-/// Returns a time of the day from text such as `6:45` or `18`.
+/// Returns a time of the day from text such as `6:45`, `18` or `6:45 pm`.
 ///
 /// # Errors
 /// [`DesignError::Week`].
+///
+/// # Example
+/// ```
+/// use vatsketch::design::{hour, read_hour};
+/// assert_eq!(hour(read_hour("6:45 pm")?), "18:45");
+/// assert_eq!(hour(read_hour("12 am")?), "00:00");
+/// assert!(read_hour("13 pm").is_err());
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
 pub fn read_hour(text: &str) -> Result<Time, DesignError> {
     let given = text.trim();
-    let (hour, minute) = given.split_once(':').unwrap_or((given, "0"));
-    let parsed = hour.parse().ok().zip(minute.parse().ok()).and_then(|(hour, minute)| Time::new(hour, minute, 0, 0).ok());
+    let lower = given.to_lowercase();
+    let half = ["am", "pm"].into_iter().find_map(|half| Some((lower.strip_suffix(half)?.trim_end(), half)));
+    let clock = half.map_or(lower.as_str(), |(clock, _)| clock);
+    let (hour, minute) = clock.split_once(':').unwrap_or((clock, "0"));
+    let parsed = hour.parse().ok().zip(minute.parse().ok()).and_then(|(hour, minute): (i8, i8)| {
+        let hour = match half {
+            None => hour,
+            Some((_, half)) if (1..=12).contains(&hour) => hour % 12 + if half == "pm" { 12 } else { 0 },
+            Some(_) => return None,
+        };
+        Time::new(hour, minute, 0, 0).ok()
+    });
     parsed.ok_or_else(|| DesignError::Week {
         what: format!("`{given}`"),
         why: "no time of the day; write hour and minute, such as 6:45 or 22:00".to_owned(),

@@ -7,7 +7,7 @@ use serde::Serialize;
 /// A target in words.
 #[derive(Debug, Serialize)]
 pub(super) struct Aim {
-    label: &'static str,
+    label: String,
     amount: String,
     tolerance: Option<String>,
     kitchen: Option<String>,
@@ -18,7 +18,7 @@ pub(super) struct Aim {
 impl Aim {
     pub(super) fn of(target: &Target) -> Self {
         Self {
-            label: target.label,
+            label: target.label.clone(),
             amount: target.amount.to_string(),
             tolerance: target.tolerance(),
             kitchen: target.kitchen.clone(),

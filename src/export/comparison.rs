@@ -13,9 +13,9 @@ use crate::report::Comparison;
 /// # Example
 /// ```
 /// use vatsketch::{batch::batch, analysis::from_milk, design::{Design, MilkKind}};
-/// use vatsketch::{export::{comparison_pdf, Paper}, report::comparison};
+/// use vatsketch::{export::{comparison_pdf, Paper}, report::comparison, units::Units};
 /// let cow = Design::default();
-/// let both = comparison(&batch(&cow)?, &batch(&from_milk(&cow, MilkKind::Sheep))?);
+/// let both = comparison(&batch(&cow)?, &batch(&from_milk(&cow, MilkKind::Sheep))?, Units::METRIC);
 /// match comparison_pdf(&both, Paper::A4) {
 ///     Ok(bytes) => assert!(bytes.starts_with(b"%PDF-")),
 ///     Err(error) => assert!(error.to_string().contains("built without paper")),
@@ -84,7 +84,8 @@ mod sheet {
 
     impl Sheet {
         pub(super) fn of(both: &Comparison, paper: Paper) -> Self {
-            let warnings = |cautions: &[Caution]| cautions.iter().map(Warning::of).collect::<Vec<_>>();
+            let warnings =
+                |cautions: &[Caution]| cautions.iter().map(|caution| Warning::of(caution, both.units)).collect::<Vec<_>>();
             let [only_a, only_b] = &both.cautions;
             Self {
                 paper: paper.sheet(),
@@ -95,7 +96,7 @@ mod sheet {
                 costs: both.costs.iter().map(Row::of).collect(),
                 cost_note: both.cost_note.clone(),
                 milk: both.milk.clone(),
-                serious: both.serious.iter().map(Warning::of_both).collect(),
+                serious: both.serious.iter().map(|compared| Warning::of_both(compared, both.units)).collect(),
                 cautions: [warnings(only_a), warnings(only_b)],
                 charts: both.curves.iter().map(|(a, b)| Chart::of_both(a, b)).collect(),
                 stages: both

@@ -6,6 +6,7 @@ use crate::caution::{Caution, Severity, serious_warnings};
 use crate::curve::{Curve, every_point};
 use crate::design::{Stage, field};
 use crate::figure::{Figure, Reading, every_key, figures};
+use crate::units::Units;
 use crate::words::{CautionWords, FROM_A_MODEL, caution_line, caution_words, severity_word};
 use csv::{Terminator, Writer, WriterBuilder};
 
@@ -39,7 +40,7 @@ pub fn figures_csv(batch: &Batch) -> Result<Vec<u8>, ExportError> {
     table.write_record(["", "notice", "What these figures are", "", "", "", "", FROM_A_MODEL]).map_err(refused)?;
     for warning in serious_warnings(batch) {
         let stage = warning.caused_by.and_then(|key| field(key).ok()).map_or("", |field| field.stage.key());
-        let CautionWords { what, remedy, .. } = caution_words(&warning);
+        let CautionWords { what, remedy, .. } = caution_words(&warning, Units::METRIC);
         let words = format!("{what} {remedy}");
         table.write_record([stage, warning.key, severity_word(warning.severity), "", "", "", "", &words]).map_err(refused)?;
     }
@@ -81,7 +82,8 @@ const NOTICE: &str = "notice (what this is, and the serious warnings)";
 /// first rows what the curve is and is not, and the serious warnings of the design.
 ///
 /// # Arguments
-/// * `figure`: the curve
+/// * `figure`: the curve, as it is shown
+/// * `units`: of what is said of the cautions
 /// * `cautions`: of the batch that it belongs to; those that are less grave are left out
 ///
 /// # Errors
@@ -89,18 +91,18 @@ const NOTICE: &str = "notice (what this is, and the serious warnings)";
 ///
 /// # Example
 /// ```
-/// use vatsketch::{batch::batch, caution::cautions, design::Design, export::curve_csv, curve::{curve, CurveKey}};
+/// use vatsketch::{batch::batch, caution::cautions, design::Design, export::curve_csv, curve::{curve, CurveKey}, units::Units};
 /// let batch = batch(&Design::default())?;
-/// let bytes = curve_csv(&curve(&batch, CurveKey::Warming), &cautions(&batch))?;
+/// let bytes = curve_csv(&curve(&batch, CurveKey::Warming), &cautions(&batch), Units::METRIC)?;
 /// assert!(bytes.starts_with(b"\"time from the start, min\",\"milk, "));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn curve_csv(figure: &Curve, cautions: &[Caution]) -> Result<Vec<u8>, ExportError> {
+pub fn curve_csv(figure: &Curve, cautions: &[Caution], units: Units) -> Result<Vec<u8>, ExportError> {
     refuse_empty(figure)?;
     let points = every_point(figure);
     let mut table = table();
     table.write_record(points.headings.iter().map(String::as_str).chain([EVENT, NOTICE])).map_err(refused)?;
-    let serious = cautions.iter().filter(|caution| caution.severity == Severity::Stop).map(caution_line);
+    let serious = cautions.iter().filter(|caution| caution.severity == Severity::Stop).map(|caution| caution_line(caution, units));
     let mut notices = std::iter::once(FROM_A_MODEL.to_owned()).chain(serious);
     let columns = points.headings.len();
     for (row, mark) in points.rows.into_iter().zip(points.marks) {

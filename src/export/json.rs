@@ -5,6 +5,7 @@ use crate::batch::{Batch, Progress};
 use crate::caution::{Caution, Severity, cautions};
 use crate::design::Stage;
 use crate::figure::{Figure, Reading, every_key, figures};
+use crate::units::Units;
 use crate::words::{CautionWords, FROM_A_MODEL, caution_words};
 use serde_json::{Map, Value, json as object};
 
@@ -76,9 +77,9 @@ pub fn json_cautions(batch: &Batch) -> Value {
     Value::Array(cautions(batch).iter().map(json_caution).collect())
 }
 
-/// Returns a caution as a JSON object.
+/// Returns a caution as a JSON object, in metric units as all data for other programs.
 fn json_caution(caution: &Caution) -> Value {
-    let CautionWords { what, remedy, .. } = caution_words(caution);
+    let CautionWords { what, remedy, .. } = caution_words(caution, Units::METRIC);
     object!({
         "key": caution.key, "severity": caution.severity.key(), "caused_by": caution.caused_by,
         "what": what, "remedy": remedy, "source": caution.source,

@@ -4,6 +4,7 @@ use super::aim::Aim;
 use crate::caution::{Caution, Severity};
 use crate::plan::whole_day_words;
 use crate::report::{Line, Step, agenda, short_day};
+use crate::units::Units;
 use crate::words::{caution_words, severity_word};
 use serde::Serialize;
 
@@ -45,13 +46,14 @@ pub(super) struct LogRow {
     name: String,
     day: Option<String>,
     at: String,
-    write_down: &'static str,
+    write_down: String,
 }
 
 /// Returns the steps by days.
-pub(super) fn days(steps: &[Step]) -> Vec<DayRow> {
+pub(super) fn days(steps: &[Step], units: Units) -> Vec<DayRow> {
     let days = agenda(steps);
-    days.iter().map(|day| DayRow { title: day.date.map(whole_day_words), lines: day.lines.iter().map(Row::of).collect() }).collect()
+    let lines = |lines: &[Line<'_>]| lines.iter().map(|line| Row::of(line, units)).collect();
+    days.iter().map(|day| DayRow { title: day.date.map(whole_day_words), lines: lines(&day.lines) }).collect()
 }
 
 /// Returns a row of the log for every time of every step, in order.
@@ -61,13 +63,13 @@ pub(super) fn log(steps: &[Step]) -> Vec<LogRow> {
         name: time.name.clone(),
         day: time.day().map(short_day),
         at: time.words(),
-        write_down: step.write_down,
+        write_down: step.write_down.clone(),
     })
     .collect()
 }
 
 impl Row {
-    fn of(line: &Line<'_>) -> Self {
+    fn of(line: &Line<'_>, units: Units) -> Self {
         let step = line.step;
         Self {
             times: line.times.iter().map(|time| if line.by_date { time.words_with_day() } else { time.words() }).collect(),
@@ -80,18 +82,18 @@ impl Row {
             lasts: step.lasts.as_ref().map(Aim::of),
             if_off: step.if_off.clone(),
             // What was said under the day before is not said again.
-            cautions: if line.again { Vec::new() } else { step.cautions.iter().map(Short::of).collect() },
+            cautions: if line.again { Vec::new() } else { step.cautions.iter().map(|caution| Short::of(caution, units)).collect() },
         }
     }
 }
 
 impl Short {
-    pub(super) fn of(caution: &Caution) -> Self {
+    pub(super) fn of(caution: &Caution, units: Units) -> Self {
         Self {
             word: severity_word(caution.severity),
             grave: caution.severity == Severity::Stop,
             note: caution.severity == Severity::Note,
-            what: caution_words(caution).short,
+            what: caution_words(caution, units).short,
         }
     }
 }

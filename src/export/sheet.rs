@@ -7,6 +7,7 @@ use super::kitchen::{DayRow, LogRow, Short, days, log};
 use crate::analysis::ComparedCaution;
 use crate::caution::{Caution, Severity};
 use crate::report::{LawRow, Plan, ShoppingRow, Timing, UsedSource, short_moment};
+use crate::units::Units;
 use crate::words::{CautionWords, caution_words, said_of_b, severity_word};
 use serde::Serialize;
 
@@ -14,6 +15,9 @@ use serde::Serialize;
 #[derive(Debug, Serialize)]
 pub(super) struct Sheet {
     paper: &'static str,
+    /// Whether amounts may be longer than in metric units.
+    #[serde(rename = "other-units")]
+    other_units: bool,
     title: String,
     subtitle: &'static str,
     note: String,
@@ -74,22 +78,23 @@ impl Sheet {
     pub(super) fn of(plan: &Plan, paper: Paper) -> Self {
         Self {
             paper: paper.sheet(),
+            other_units: !plan.units.are_metric(),
             title: plan.title.clone(),
             subtitle: plan.subtitle,
             note: plan.note.clone(),
-            timing: plan.timing.as_ref().map(Hours::of),
+            timing: plan.timing.as_ref().map(|timing| Hours::of(timing, plan.units)),
             no_week: plan.no_week.clone(),
-            before_all: plan.before_all.iter().map(Short::of).collect(),
-            days: days(&plan.steps),
+            before_all: plan.before_all.iter().map(|caution| Short::of(caution, plan.units)).collect(),
+            days: days(&plan.steps, plan.units),
             log: log(&plan.steps),
             stopped: plan.stopped.iter().map(|halt| Halt { stage: halt.stage.title(), why: halt.why.clone() }).collect(),
             shopping: plan.shopping.iter().map(Bought::of).collect(),
             cost: plan.cost.as_ref().map(crate::report::Cost::words),
             shopping_trouble: plan.shopping_trouble.clone(),
-            cautions: plan.cautions.iter().map(Warning::of).collect(),
+            cautions: plan.cautions.iter().map(|caution| Warning::of(caution, plan.units)).collect(),
             figures: plan.figures.iter().map(Aim::of).collect(),
             charts: plan.curves.iter().map(Chart::of).collect(),
-            laws: plan.laws.iter().map(|row| law(row, &plan.sources)).collect(),
+            laws: plan.laws.iter().map(|row| law(row, &plan.sources, plan.units)).collect(),
             sources: plan
                 .sources
                 .iter()
@@ -101,8 +106,12 @@ impl Sheet {
 }
 
 impl Hours {
-    fn of(timing: &Timing) -> Self {
-        Self { finished: timing.finished.map(short_moment), zone: timing.zone.clone(), remarks: timing.remarks.clone() }
+    fn of(timing: &Timing, units: Units) -> Self {
+        Self {
+            finished: timing.finished.map(|finished| short_moment(finished, units)),
+            zone: timing.zone.clone(),
+            remarks: timing.remarks.clone(),
+        }
     }
 }
 
@@ -121,26 +130,27 @@ impl Bought {
 }
 
 /// Returns a law with the figures that it gives and the number of its source in the list below.
-fn law(row: &LawRow, sources: &[UsedSource]) -> String {
+fn law(row: &LawRow, sources: &[UsedSource], units: Units) -> String {
     let numbered = sources.iter().zip(1..).find_map(|(source, number)| {
         let place = row.source.strip_prefix(source.title.as_str())?.trim_start_matches("; ");
         Some(if place.is_empty() { format!("[{number}]") } else { format!("{place} [{number}]") })
     });
-    format!("{}: {} ({})", row.figures.join(", "), row.law, numbered.unwrap_or_else(|| row.source.clone()))
+    let said = units.told(&format!("{}: {}", row.figures.join(", "), row.law));
+    format!("{said} ({})", numbered.unwrap_or_else(|| row.source.clone()))
 }
 
 impl Warning {
     /// Returns a caution that two designs have, with what B is told where its numbers differ.
-    pub(super) fn of_both(compared: &ComparedCaution) -> Self {
-        let mut warning = Self::of(&compared.caution);
-        if let Some(of_b) = said_of_b(compared) {
+    pub(super) fn of_both(compared: &ComparedCaution, units: Units) -> Self {
+        let mut warning = Self::of(&compared.caution, units);
+        if let Some(of_b) = said_of_b(compared, units) {
             warning.what = format!("A: {} B: {of_b}", warning.what);
         }
         warning
     }
 
-    pub(super) fn of(caution: &Caution) -> Self {
-        let CautionWords { what, remedy, .. } = caution_words(caution);
+    pub(super) fn of(caution: &Caution, units: Units) -> Self {
+        let CautionWords { what, remedy, .. } = caution_words(caution, units);
         Self {
             word: severity_word(caution.severity),
             grave: caution.severity == Severity::Stop,

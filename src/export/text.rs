@@ -2,6 +2,7 @@
 
 use crate::plan::whole_day_words;
 use crate::report::{Cost, Line, Plan, Purchase, ShoppingRow, StepTime, Target, Timing, agenda, short_moment};
+use crate::units::Units;
 use crate::words::caution_line;
 
 /// Columns of a terminal that everybody has.
@@ -44,7 +45,7 @@ pub(super) fn is_printable(letter: char) -> bool {
 /// ```
 #[must_use]
 pub fn text(plan: &Plan) -> String {
-    let mut page = Page(String::new());
+    let mut page = Page(String::new(), plan.units);
     page.paragraph("", "", &plan.title);
     page.paragraph("", "", plan.subtitle);
     if !plan.note.is_empty() {
@@ -53,12 +54,12 @@ pub fn text(plan: &Plan) -> String {
     }
     if let Some(timing) = &plan.timing {
         page.gap();
-        page.paragraph("", "", &when(timing));
+        page.paragraph("", "", &when(timing, plan.units));
         timing.remarks.iter().for_each(|remark| page.paragraph("- ", "  ", remark));
     }
     if !plan.before_all.is_empty() {
         page.heading("Before you begin");
-        plan.before_all.iter().for_each(|caution| page.paragraph("! ", "  ", &caution_line(caution)));
+        plan.before_all.iter().for_each(|caution| page.paragraph("! ", "  ", &caution_line(caution, plan.units)));
     }
     if !plan.shopping.is_empty() {
         page.heading("To buy and to have at hand");
@@ -96,8 +97,8 @@ pub fn text(plan: &Plan) -> String {
     page.0
 }
 
-/// The text so far.
-struct Page(String);
+/// The text so far, and the units that it is in.
+struct Page(String, Units);
 
 impl Page {
     fn gap(&mut self) {
@@ -152,7 +153,7 @@ impl Page {
             return;
         }
         for caution in &step.cautions {
-            self.paragraph("  ! ", "    ", &caution_line(caution));
+            self.paragraph("  ! ", "    ", &caution_line(caution, self.1));
         }
         let lasts = step.lasts.as_ref().map(|lasts| format!(" {}", amount(lasts))).unwrap_or_default();
         let first = line.times.first().filter(|_| !line.by_date).map(StepTime::words).unwrap_or_default();
@@ -178,10 +179,10 @@ fn boxes(times: impl Iterator<Item = String>) -> String {
     times.map(|time| format!("[\u{a0}]\u{a0}{time}")).collect::<Vec<_>>().join("   ")
 }
 
-fn when(timing: &Timing) -> String {
+fn when(timing: &Timing, units: Units) -> String {
     let word = if timing.begun { "Begun" } else { "Begins" };
-    let begins = timing.begins.map(|begins| format!("{word} {}.", short_moment(begins))).unwrap_or_default();
-    let finished = timing.finished.map(|finished| format!(" Finished {}.", short_moment(finished))).unwrap_or_default();
+    let begins = timing.begins.map(|begins| format!("{word} {}.", short_moment(begins, units))).unwrap_or_default();
+    let finished = timing.finished.map(|finished| format!(" Finished {}.", short_moment(finished, units))).unwrap_or_default();
     format!("{begins}{finished} Time zone {}.", timing.zone)
 }
 

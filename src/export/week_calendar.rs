@@ -5,6 +5,7 @@ use crate::batch::Batch;
 use crate::caution::cautions;
 use crate::design::DesignId;
 use crate::plan::{KitchenWeekError, Now, kitchen_week};
+use crate::units::Units;
 
 /// Why a batch has no calendar.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
@@ -26,6 +27,7 @@ pub enum WeekCalendarError {
 /// * `id`: of the design, from which its events get their names
 /// * `now`: what the clock on the wall shows in the zone of the design's week
 /// * `before`: the file whose place this one takes, or nothing: what it has and the new week has not is cancelled
+/// * `units`: of what is said in it
 ///
 /// # Errors
 /// [`WeekCalendarError`].
@@ -33,15 +35,21 @@ pub enum WeekCalendarError {
 /// # Example
 /// ```
 /// use jiff::{civil::date, tz::TimeZone};
-/// use vatsketch::{batch::batch, design::{Design, Wish}, export::{WeekCalendarError, week_calendar}, plan::Now};
+/// use vatsketch::{batch::batch, design::{Design, Wish}, export::{WeekCalendarError, week_calendar}, plan::Now, units::Units};
 /// let now = Now { at: date(2031, 5, 5).at(8, 0, 0, 0), zone: TimeZone::UTC };
 /// let mut design = Design::default();
-/// assert_eq!(week_calendar(&batch(&design)?, None, &now, &[]), Err(WeekCalendarError::NoTime));
+/// assert_eq!(week_calendar(&batch(&design)?, None, &now, &[], Units::METRIC), Err(WeekCalendarError::NoTime));
 /// design.week.wish = Wish::StartAt(date(2031, 5, 9).at(14, 30, 0, 0));
-/// assert!(week_calendar(&batch(&design)?, None, &now, &[])?.starts_with(b"BEGIN:VCALENDAR\r\n"));
+/// assert!(week_calendar(&batch(&design)?, None, &now, &[], Units::METRIC)?.starts_with(b"BEGIN:VCALENDAR\r\n"));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
-pub fn week_calendar(batch: &Batch, id: Option<DesignId>, now: &Now, before: &[u8]) -> Result<Vec<u8>, WeekCalendarError> {
+pub fn week_calendar(
+    batch: &Batch,
+    id: Option<DesignId>,
+    now: &Now,
+    before: &[u8],
+    units: Units,
+) -> Result<Vec<u8>, WeekCalendarError> {
     let week = kitchen_week(batch, now)?.ok_or(WeekCalendarError::NoTime)?;
-    Ok(calendar(&week, &batch.design.title, id, &cautions(batch), now, before)?)
+    Ok(calendar(&week, &batch.design.title, id, &cautions(batch), now, before, units)?)
 }

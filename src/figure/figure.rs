@@ -1,6 +1,7 @@
 //! One figure: a number, words or a yes or no that the maker reads, with its key, unit, rounding and likely range.
 
 use crate::design::{Stage, Unit};
+use crate::units::Units;
 
 /// How a figure is to be shown.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -103,7 +104,7 @@ impl Figure {
         Self { kitchen, ..self }
     }
 
-    /// Returns the reading as it is shown: a number to its decimals, with its unit.
+    /// Returns the reading as it is shown in metric units: a number to its decimals, with its unit.
     ///
     /// # Example
     /// ```
@@ -115,11 +116,42 @@ impl Figure {
     /// ```
     #[must_use]
     pub fn text(&self) -> String {
+        self.text_in(Units::default())
+    }
+
+    /// Returns the reading as it is shown.
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::{batch::batch, figure::figures, design::Design, units::Units};
+    /// let batch = batch(&Design::default())?;
+    /// let milk = figures(&batch).into_iter().find(|figure| figure.key == "vat_milk_l").unwrap();
+    /// assert!(milk.text_in(Units::US).contains(" qt"));
+    /// # Ok::<(), vatsketch::design::DesignError>(())
+    /// ```
+    #[must_use]
+    pub fn text_in(&self, units: Units) -> String {
         match &self.reading {
-            Reading::Number(value) => self.number_text(*value),
-            Reading::Words(words) => words.clone(),
+            Reading::Number(value) => self.number_text(*value, units),
+            Reading::Words(words) => units.told(words),
             Reading::Switch(on) => if *on { "yes" } else { "no" }.to_owned(),
         }
+    }
+
+    /// Returns its name, with temperatures in it as they are shown.
+    #[must_use]
+    pub fn label_in(&self, units: Units) -> String {
+        units.told(self.label)
+    }
+
+    /// Returns the kitchen measure, unless the number is shown in another such measure already.
+    #[must_use]
+    pub fn kitchen_in(&self, units: Units) -> Option<&str> {
+        let number = if let Reading::Number(value) = self.reading { Some(value) } else { None };
+        // A spoon says more of what is weighed, but not of what is poured from a jug with marks of its own.
+        let poured = matches!(self.unit, Unit::Litre | Unit::Millilitre)
+            && number.is_some_and(|value| !units.scale(self.unit, value).is_own());
+        self.kitchen.as_deref().filter(|_| !poured)
     }
 
     /// Returns half of the last digit that is shown, in the figure's unit.
@@ -130,25 +162,42 @@ impl Figure {
 
     /// Returns the likely range as it is shown: "112–130 g".
     #[must_use]
-    pub fn likely_text(&self) -> Option<String> {
+    pub fn likely_text(&self, units: Units) -> Option<String> {
         let (low, high) = self.likely?;
-        Some(format!("{:.*}–{}", self.decimals, low, self.number_text(high)))
+        let other = units.range(self.unit, (low, high), self.decimals);
+        Some(other.unwrap_or_else(|| format!("{:.*}–{}", self.decimals, low, self.number_text(high, Units::default()))))
     }
 
     /// Returns a change of this figure as it is shown, with its sign: "+1.2 kg", "−3 min", "same"; a dash where there is none.
     #[must_use]
-    pub fn change_text(&self, change: Option<f64>) -> String {
+    pub fn change_text(&self, change: Option<f64>, units: Units) -> String {
         let Some(change) = change else { return "–".to_owned() };
         if change.abs() < self.rounding() {
             return "same".to_owned();
         }
+        self.apart_text(change, units)
+    }
+
+    /// Returns a difference of two such figures as it is shown, with its sign: "+1.2 kg". A difference of temperatures has no zero point.
+    #[must_use]
+    pub fn apart_text(&self, change: f64, units: Units) -> String {
         let sign = if change < 0.0 { '−' } else { '+' };
-        format!("{sign}{}", self.number_text(change.abs()))
+        let size = change.abs();
+        let words = if self.unit == Unit::Celsius {
+            let scale = units.scale(self.unit, size);
+            (!scale.is_own()).then(|| format!("{} {}", scale.apart_digits(size, self.decimals), scale.symbol))
+        } else {
+            units.text(self.unit, size, self.decimals)
+        };
+        format!("{sign}{}", words.unwrap_or_else(|| self.number_text(size, Units::default())))
     }
 
     /// Returns a number as this figure shows it: to its decimals, with its unit.
     #[must_use]
-    pub fn number_text(&self, value: f64) -> String {
+    pub fn number_text(&self, value: f64, units: Units) -> String {
+        if let Some(words) = units.text(self.unit, value, self.decimals) {
+            return words;
+        }
         let plain = self.digits(value);
         if self.unit.symbol().is_empty() { plain } else { format!("{plain} {}", self.unit.symbol()) }
     }

@@ -5,10 +5,6 @@ crate::constants! {
     TEASPOON = { "Teaspoon, United States", 4.928_92, "mL", (4.928, 4.930), NistHandbook44, "appendix C", Published }
     /// The United States tablespoon.
     TABLESPOON = { "Tablespoon, United States", 14.786_76, "mL", (14.78, 14.79), NistHandbook44, "appendix C", Published }
-    /// The United States cup.
-    CUP = { "Cup, United States", 236.588, "mL", (236.58, 236.60), NistHandbook44, "appendix C", Published }
-    /// The United States gallon.
-    GALLON = { "Gallon, United States", 3785.412, "mL", (3785.41, 3785.42), NistHandbook44, "appendix C", Published }
     /// The metric teaspoon.
     METRIC_TEASPOON = { "Teaspoon, metric", 5.0, "mL", (5.0, 5.0), CommonPractice, "metric kitchens", FromMemory }
     /// The metric tablespoon.

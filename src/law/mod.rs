@@ -17,6 +17,7 @@ pub mod growth;
 pub mod heat;
 pub mod jar;
 pub mod kitchen;
+pub mod legal_measures;
 pub mod matter;
 pub mod moist_air;
 pub mod moisture_diffusion;

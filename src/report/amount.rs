@@ -1,6 +1,7 @@
 //! Numbers as they are written on paper: with their unit, rounded to what a kitchen can measure.
 
 use crate::design::Unit;
+use crate::units::Units;
 use std::fmt;
 
 /// One number with its unit.
@@ -10,25 +11,47 @@ pub struct Amount {
     pub value: f64,
     /// Its unit.
     pub unit: Unit,
-    /// Decimals that are written.
+    /// Decimals that are written in that unit.
     pub decimals: usize,
+    /// The units that it is shown in.
+    pub units: Units,
 }
 
 impl Amount {
-    /// Returns a number with its unit.
+    /// Returns a number with its unit, shown in it.
     #[must_use]
     pub const fn new(value: f64, unit: Unit, decimals: usize) -> Self {
-        Self { value, unit, decimals }
+        Self { value, unit, decimals, units: Units::METRIC }
+    }
+
+    /// Returns the same number, shown in other units.
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::{design::Unit, report::Amount, units::Units};
+    /// assert_eq!(Amount::new(35.0, Unit::Celsius, 1).shown_in(Units::US).to_string(), "95\u{a0}°F");
+    /// ```
+    #[must_use]
+    pub const fn shown_in(self, units: Units) -> Self {
+        Self { units, ..self }
     }
 }
 
 impl fmt::Display for Amount {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        if let Some(other) = self.units.text(self.unit, self.value, self.decimals) {
+            return f.write_str(&unparted(&other));
+        }
         write!(f, "{:.*}", self.decimals, positive_zero(self.value, self.decimals))?;
         let symbol = self.unit.symbol();
         // A no-break space: number and unit never part at the end of a line.
         if symbol.is_empty() { Ok(()) } else { write!(f, "\u{a0}{symbol}") }
     }
+}
+
+/// Returns words that never part at the end of a line.
+fn unparted(words: &str) -> String {
+    words.replace(' ', "\u{a0}")
 }
 
 /// Returns zero without its sign where rounding leaves nothing but zero.
@@ -41,7 +64,7 @@ fn positive_zero(value: f64, decimals: usize) -> f64 {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Target {
     /// What it is.
-    pub label: &'static str,
+    pub label: String,
     /// The target.
     pub amount: Amount,
     /// Least and greatest value that still counts as reached.
@@ -53,13 +76,13 @@ pub struct Target {
 impl Target {
     /// Returns a target that is met exactly, such as a count.
     #[must_use]
-    pub const fn exact(label: &'static str, amount: Amount) -> Self {
-        Self { label, amount, within: None, kitchen: None }
+    pub fn exact(label: impl Into<String>, amount: Amount) -> Self {
+        Self { label: label.into(), amount, within: None, kitchen: None }
     }
 
     /// Returns a target that is met within `spread` to either side.
     #[must_use]
-    pub fn near(label: &'static str, amount: Amount, spread: f64) -> Self {
+    pub fn near(label: impl Into<String>, amount: Amount, spread: f64) -> Self {
         Self { within: Some((amount.value - spread, amount.value + spread)), ..Self::exact(label, amount) }
     }
 
@@ -77,9 +100,15 @@ impl Target {
         let decimals = self.amount.decimals;
         let (below, above) = (self.amount.value - least, most - self.amount.value);
         let rounding = 0.5 * 10_f64.powi(-i32::try_from(decimals).unwrap_or(0));
+        let Amount { value, unit, units, .. } = self.amount;
         if (below - above).abs() < rounding {
+            if let Some(spread) = units.spread(unit, value, above, decimals) {
+                return Some(unparted(&format!("± {spread}")));
+            }
             let decimals = if above < 2.0 * rounding { decimals + 1 } else { decimals };
             Some(format!("±\u{a0}{above:.decimals$}"))
+        } else if let Some(range) = units.range(unit, (least, most), decimals) {
+            Some(unparted(&range))
         } else {
             Some(format!("{least:.decimals$}–{most:.decimals$}"))
         }
@@ -93,13 +122,17 @@ const TWO_DAYS_MIN: f64 = 2.0 * 24.0 * 60.0;
 ///
 /// # Example
 /// ```
-/// use vatsketch::report::duration;
+/// use vatsketch::{report::duration, units::Units};
+/// let duration = |minutes| duration(minutes, Units::default());
 /// assert_eq!(duration(125.0), "2\u{a0}h\u{a0}5\u{a0}min");
 /// assert_eq!(duration(35.2), "35\u{a0}min");
 /// assert_eq!(duration(1800.0), "30\u{a0}h");
 /// ```
 #[must_use]
-pub fn duration(minutes: f64) -> String {
+pub fn duration(minutes: f64, units: Units) -> String {
+    if let Some(days) = units.in_days(minutes) {
+        return unparted(&days);
+    }
     // Times may be a third off: from two hours on a plan names no single minutes, from two days on no minutes at all.
     let step = match minutes {
         _ if minutes < TWO_HOURS_MIN => 1.0,
@@ -119,6 +152,6 @@ pub fn duration(minutes: f64) -> String {
 
 /// Returns minutes from the start as they are shown next to a step: `start`, `+35 min`, `+2 h 5 min`.
 #[must_use]
-pub fn elapsed(minutes: f64) -> String {
-    if minutes.round() < 1.0 { "start".to_owned() } else { format!("+{}", duration(minutes)) }
+pub fn elapsed(minutes: f64, units: Units) -> String {
+    if minutes.round() < 1.0 { "start".to_owned() } else { format!("+{}", duration(minutes, units)) }
 }

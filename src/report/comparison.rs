@@ -1,6 +1,6 @@
 //! Two designs side by side as data: the choices that differ, every figure, the milk, the costs, the cautions, the curves.
 
-use super::money;
+use super::{money, weight_price};
 use crate::analysis::{ComparedCaution, Likeness, Whose, compare, compare_cautions, differing_choices, standardisation};
 use crate::batch::Batch;
 use crate::caution::{Caution, Severity};
@@ -8,6 +8,7 @@ use crate::curve::{Curve, CurveKey, curve};
 use crate::design::{Good, Stage, Value, lower_first};
 use crate::figure::Weight;
 use crate::plan::{Shopping, shop};
+use crate::units::Units;
 
 /// One line of two designs.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -47,35 +48,38 @@ pub struct Comparison {
     pub cautions: [Vec<Caution>; 2],
     /// Each curve of A and of B.
     pub curves: Vec<(Curve, Curve)>,
+    /// The units that all of it is shown in.
+    pub units: Units,
 }
 
 /// Returns two batches side by side.
 ///
 /// # Example
 /// ```
-/// use vatsketch::{batch::batch, analysis::from_milk, design::{Design, MilkKind}, report::comparison};
+/// use vatsketch::{batch::batch, analysis::from_milk, design::{Design, MilkKind}, report::comparison, units::Units};
 /// let cow = Design::default();
 /// let sheep = from_milk(&cow, MilkKind::Sheep);
-/// let both = comparison(&batch(&cow)?, &batch(&sheep)?);
+/// let both = comparison(&batch(&cow)?, &batch(&sheep)?, Units::METRIC);
 /// assert!(both.choices.iter().any(|row| row.label == "Kind of milk" && row.b == "Sheep"));
 /// assert!(!both.milk.is_empty());
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```
 #[must_use]
-pub fn comparison(a: &Batch, b: &Batch) -> Comparison {
+pub fn comparison(a: &Batch, b: &Batch, units: Units) -> Comparison {
     let milk = standardisation(a, b);
     let cautions = compare_cautions(a, b);
     let is_shared = |compared: &&ComparedCaution| compared.whose == Whose::Both && compared.caution.severity == Severity::Stop;
     Comparison {
         titles: [title(a), title(b)],
-        choices: choices(a, b),
-        stages: stages(a, b),
-        costs: compared_costs(a, b),
+        choices: choices(a, b, units),
+        stages: stages(a, b, units),
+        costs: both_costs(a, b).map(|costs| costs.rows(units)).unwrap_or_default(),
         cost_note: cost_note(a, b),
-        milk: milk.map(|milk| milk.in_words()).unwrap_or_default(),
+        milk: milk.map(|milk| milk.in_words(units)).unwrap_or_default(),
         serious: cautions.iter().filter(is_shared).cloned().collect(),
         cautions: [only(Whose::OnlyA, &cautions), only(Whose::OnlyB, &cautions)],
-        curves: curves(a, b),
+        curves: curves(a, b).into_iter().map(|(a, b)| (a.shown_in(units), b.shown_in(units))).collect(),
+        units,
     }
 }
 
@@ -84,9 +88,9 @@ fn title(batch: &Batch) -> String {
     if title.is_empty() { "untitled".to_owned() } else { title.to_owned() }
 }
 
-fn choices(a: &Batch, b: &Batch) -> Vec<ComparedRow> {
+fn choices(a: &Batch, b: &Batch, units: Units) -> Vec<ComparedRow> {
     let row = |choice: &crate::analysis::DifferingChoice| {
-        let words = |value: Value| choice.field.words_with_unit(value);
+        let words = |value: Value| units.choice_text(choice.field, value);
         ComparedRow {
             label: choice.field.label.to_owned(),
             a: words(choice.a),
@@ -99,16 +103,16 @@ fn choices(a: &Batch, b: &Batch) -> Vec<ComparedRow> {
     differing_choices(&a.design, &b.design).iter().map(row).collect()
 }
 
-fn stages(a: &Batch, b: &Batch) -> Vec<(Stage, Vec<ComparedRow>)> {
+fn stages(a: &Batch, b: &Batch, units: Units) -> Vec<(Stage, Vec<ComparedRow>)> {
     let all = compare(a, b);
     let of = |stage: Stage| {
         all.iter()
             .filter(|figure| figure.stage == stage)
             .map(|figure| ComparedRow {
-                label: figure.label.to_owned(),
-                a: figure.a_text(),
-                b: figure.b_text(),
-                change: figure.change_text(),
+                label: units.told(figure.label),
+                a: figure.a_text(units),
+                b: figure.b_text(units),
+                change: figure.change_text(units),
                 lead: figure.weight == Weight::Lead,
                 differs: figure.likeness == Likeness::Differs,
             })
@@ -117,42 +121,60 @@ fn stages(a: &Batch, b: &Batch) -> Vec<(Stage, Vec<ComparedRow>)> {
     Stage::ALL.into_iter().map(|stage| (stage, of(stage))).filter(|(_, rows)| !rows.is_empty()).collect()
 }
 
-/// Returns what both cost, if packages can be chosen for everything that both need, in one currency.
-#[must_use]
-pub fn both_costs(a: &Batch, b: &Batch) -> Option<(Shopping, Shopping)> {
-    let known = |shopping: &Shopping| !shopping.bought.is_empty() && shopping.without_supply.is_empty();
-    let both = shop(a).ok().zip(shop(b).ok()).filter(|(one, other)| known(one) && known(other));
-    both.filter(|_| a.design.supplies.currency == b.design.supplies.currency)
+/// What two designs buy, in one currency.
+#[derive(Clone, Debug, PartialEq)]
+pub struct BothCosts {
+    /// The currency of both; may be empty.
+    pub currency: String,
+    /// What A buys.
+    pub a: Shopping,
+    /// What B buys.
+    pub b: Shopping,
 }
 
-/// Returns the costs, as far as packages can be chosen for both; what one of the two has no supply of would make them say nothing.
+/// Returns what both cost, if packages can be chosen for everything that both need, in one currency.
 #[must_use]
-pub fn compared_costs(a: &Batch, b: &Batch) -> Vec<ComparedRow> {
-    let Some((one, other)) = both_costs(a, b) else { return Vec::new() };
-    let currency = &a.design.supplies.currency;
-    let money = |price: f64| money(price, currency);
-    let row = |label: &str, a: Option<f64>, b: Option<f64>| {
-        let (a, b) = a.zip(b)?;
-        let apart = (b - a).abs() >= 0.005;
-        let sign = if b < a { '−' } else { '+' };
-        Some(ComparedRow {
-            label: label.to_owned(),
-            a: money(a),
-            b: money(b),
-            change: if apart { format!("{sign}{}", money((b - a).abs())) } else { "same".to_owned() },
-            lead: true,
-            differs: apart,
-        })
-    };
-    [
-        row("What is bought", Some(one.price), Some(other.price)),
-        row("Used in this vat", Some(one.used_price), Some(other.used_price)),
-        row("Each cheese", one.each_price, other.each_price),
-        row("A kilogram of dried cheese", one.kilogram_price, other.kilogram_price),
-    ]
-    .into_iter()
-    .flatten()
-    .collect()
+pub fn both_costs(a: &Batch, b: &Batch) -> Option<BothCosts> {
+    let known = |shopping: &Shopping| !shopping.bought.is_empty() && shopping.without_supply.is_empty();
+    let both = shop(a).ok().zip(shop(b).ok()).filter(|(one, other)| known(one) && known(other));
+    let (currency, same) = (&a.design.supplies.currency, a.design.supplies.currency == b.design.supplies.currency);
+    both.filter(|_| same).map(|(a, b)| BothCosts { currency: currency.clone(), a, b })
+}
+
+impl BothCosts {
+    /// Returns the costs of both as rows.
+    #[must_use]
+    pub fn rows(&self, units: Units) -> Vec<ComparedRow> {
+        let Self { currency, a: one, b: other } = self;
+        let money = |price: f64| money(price, currency);
+        let weight = |price: Option<f64>| price.map(|price| weight_price(price, units).0);
+        let row = |label: &str, a: Option<f64>, b: Option<f64>| {
+            let (a, b) = a.zip(b)?;
+            let apart = (b - a).abs() >= 0.005;
+            let sign = if b < a { '−' } else { '+' };
+            Some(ComparedRow {
+                label: label.to_owned(),
+                a: money(a),
+                b: money(b),
+                change: if apart { format!("{sign}{}", money((b - a).abs())) } else { "same".to_owned() },
+                lead: true,
+                differs: apart,
+            })
+        };
+        [
+            row("What is bought", Some(one.price), Some(other.price)),
+            row("Used in this vat", Some(one.used_price), Some(other.used_price)),
+            row("Each cheese", one.each_price, other.each_price),
+            row(
+                &format!("A {} of dried cheese", weight_price(0.0, units).1),
+                weight(one.kilogram_price),
+                weight(other.kilogram_price),
+            ),
+        ]
+        .into_iter()
+        .flatten()
+        .collect()
+    }
 }
 
 /// Returns what is to be known of the costs: why they cannot be compared, or that unlike milk is reckoned at one price; nothing where no

@@ -32,7 +32,7 @@ impl Facts {
         let Some(readout) = self.find(key) else { return Target::exact(label, amount) };
         let same_unit = readout.unit == amount.unit;
         Target {
-            label,
+            label: label.to_owned(),
             amount: Amount { decimals: if same_unit { readout.decimals } else { amount.decimals }, ..amount },
             within: readout.likely.filter(|_| same_unit),
             kitchen: readout.kitchen.clone(),
@@ -55,7 +55,7 @@ impl Facts {
     }
 
     /// Returns a target read in a unit, without asking the figures.
-    pub(super) const fn plain(label: &'static str, value: f64, unit: Unit, decimals: usize) -> Target {
+    pub(super) fn plain(label: &'static str, value: f64, unit: Unit, decimals: usize) -> Target {
         Target::exact(label, Amount::new(value, unit, decimals))
     }
 }

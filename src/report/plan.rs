@@ -7,6 +7,7 @@ use crate::caution::{Caution, cautions};
 use crate::curve::{Curve, CurveKey, curve};
 use crate::design::Stage;
 use crate::plan::{KitchenWeek, Now, kitchen_week};
+use crate::units::Units;
 use crate::words::FROM_A_MODEL;
 
 /// A stage that could not be calculated, and why.
@@ -53,6 +54,8 @@ pub struct Plan {
     pub laws: Vec<LawRow>,
     /// Where the numbers of the calculation come from.
     pub sources: Vec<UsedSource>,
+    /// The units that it is shown in; what is said of cautions follows them too.
+    pub units: Units,
 }
 
 impl Plan {
@@ -127,8 +130,9 @@ pub fn week_plan(batch: &Batch, week: Option<&KitchenWeek>) -> Plan {
         stopped: stopped(batch),
         curves: curves(batch),
         laws: laws::main_laws(batch),
-        sources: sources::used(&all),
+        sources: sources::used(&all, Units::METRIC),
         cautions: all,
+        units: Units::METRIC,
     }
 }
 

@@ -2,7 +2,9 @@
 
 use super::{Amount, kitchen_amount, money, shelf_size};
 use crate::design::{Offer, SuppliesDesign};
+use crate::law::legal_measures::POUND;
 use crate::plan::{Bought, Shopping};
+use crate::units::{Masses, Units};
 
 /// What is bought of one thing, in packages.
 #[derive(Clone, Debug, PartialEq)]
@@ -34,6 +36,24 @@ pub struct Cost {
     pub each_price: Option<f64>,
     /// The same for a kilogram of dried cheese.
     pub kilogram_price: Option<f64>,
+    /// The units that it is shown in.
+    pub units: Units,
+}
+
+/// Returns the price of the weight by which things are sold, and what it is called.
+///
+/// # Example
+/// ```
+/// use vatsketch::{report::weight_price, units::Units};
+/// assert_eq!(weight_price(10.0, Units::METRIC), (10.0, "kilogram"));
+/// assert_eq!(weight_price(10.0, Units::US), (4.5359237, "pound"));
+/// ```
+#[must_use]
+pub fn weight_price(kilogram_price: f64, units: Units) -> (f64, &'static str) {
+    match units.masses {
+        Masses::Kilograms => (kilogram_price, "kilogram"),
+        Masses::Pounds => (0.001 * POUND.value * kilogram_price, "pound"),
+    }
 }
 
 impl Purchase {
@@ -87,6 +107,7 @@ impl Cost {
             used_price: shopping.used_price,
             each_price: shopping.each_price,
             kilogram_price: shopping.kilogram_price,
+            units: Units::METRIC,
         })
     }
 
@@ -95,8 +116,13 @@ impl Cost {
     pub fn words(&self) -> String {
         let money = |price: f64| money(price, &self.currency);
         let each = self.each_price.map(|price| format!(", {} a cheese", money(price))).unwrap_or_default();
-        let kilogram =
-            self.kilogram_price.map(|price| format!(", {} a kilogram of dried cheese", money(price))).unwrap_or_default();
+        let kilogram = self.kilogram_price.map(|price| self.a_weight(price)).unwrap_or_default();
         format!("To pay {}. Used in this vat {}{each}{kilogram}.", money(self.price), money(self.used_price))
+    }
+
+    /// Returns the price of a kilogram or of a pound.
+    fn a_weight(&self, kilogram_price: f64) -> String {
+        let (price, weight) = weight_price(kilogram_price, self.units);
+        format!(", {} a {weight} of dried cheese", money(price, &self.currency))
     }
 }

@@ -2,6 +2,7 @@
 
 use super::Amount;
 use crate::design::Unit;
+use crate::units::Units;
 
 /// Returns the size of a package as it is printed on it: from a litre or a kilogram on in those, with no more decimals than it has.
 ///
@@ -16,6 +17,20 @@ pub fn shelf_size(value: f64, unit: Unit) -> Amount {
     let (value, unit) = in_large(value, unit);
     let most = if matches!(unit, Unit::Litre | Unit::Kilogram) { 3 } else { 2 };
     Amount::new(value, unit, decimals(value, most))
+}
+
+/// Returns the size of a package as it is shown: a round metric size stands on the package, and is not told in other units.
+///
+/// # Example
+/// ```
+/// use vatsketch::{design::Unit, report::printed_size, units::Units};
+/// assert_eq!(printed_size(1250.0, Unit::Millilitre, Units::US).to_string(), "1.25\u{a0}L");
+/// assert_eq!(printed_size(473.176_473, Unit::Millilitre, Units::US).to_string(), "16\u{a0}fl\u{a0}oz");
+/// ```
+#[must_use]
+pub fn printed_size(value: f64, unit: Unit, units: Units) -> Amount {
+    let round = (2.0 * value - (2.0 * value).round()).abs() < 1e-6;
+    shelf_size(value, unit).shown_in(if round { Units::METRIC } else { units })
 }
 
 /// Returns what is needed, at home or left over as a kitchen measures it: litres and kilograms to the hundredth, ten and more of the small

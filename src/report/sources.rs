@@ -2,7 +2,9 @@
 
 use crate::analysis::{constant_lists, correlation_lists};
 use crate::caution::Caution;
+use crate::law::legal_measures;
 use crate::source::{SourceId, ledger};
+use crate::units::Units;
 use std::collections::BTreeSet;
 
 /// One source that the calculation uses.
@@ -14,10 +16,12 @@ pub struct UsedSource {
     pub seen: String,
 }
 
-/// Returns the sources of every constant and correlation that a batch uses and of its cautions, in the ledger's order.
-pub(super) fn used(cautions: &[Caution]) -> Vec<UsedSource> {
-    let mut ids: BTreeSet<SourceId> =
-        constant_lists().into_iter().flat_map(|(_, list)| list.iter().map(|record| record.source)).collect();
+/// Returns the sources of every constant and correlation that a batch uses and of its cautions, and of the measures that it is shown in, in the
+/// ledger's order.
+pub(super) fn used(cautions: &[Caution], units: Units) -> Vec<UsedSource> {
+    // Other measures enter no calculation: they are named where they are shown.
+    let lists = constant_lists().into_iter().filter(|(_, list)| !units.are_metric() || *list != legal_measures::CONSTANTS);
+    let mut ids: BTreeSet<SourceId> = lists.flat_map(|(_, list)| list.iter().map(|record| record.source)).collect();
     ids.extend(correlation_lists().into_iter().flat_map(|(_, list)| list.iter().map(|record| record.source)));
     ids.extend(cautions.iter().map(|caution| caution.source));
     // The ledger is built in and a test reads it; a plan without its list of sources is still a plan.

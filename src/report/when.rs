@@ -1,8 +1,8 @@
 //! When a step is done: minutes from the start of warming, and where there is a week the time on the wall clock.
 
 use super::elapsed;
-use crate::design::hour;
 use crate::plan::{day_words, time_words};
+use crate::units::Units;
 use jiff::civil::{Date, DateTime};
 
 /// One time at which a step is done; each has its own box to tick.
@@ -20,20 +20,22 @@ pub struct StepTime {
     pub pass: Option<String>,
     /// Whether only its day counts, not its hour.
     pub whole_day: bool,
+    /// The units that it is shown in.
+    pub units: Units,
 }
 
 impl StepTime {
     /// Returns a time that only counts from the start of warming.
     pub(super) fn counted(task: impl Into<String>, name: impl Into<String>, at_min: f64) -> Self {
-        Self { task: task.into(), name: name.into(), at_min, clock: None, pass: None, whole_day: false }
+        Self { task: task.into(), name: name.into(), at_min, clock: None, pass: None, whole_day: false, units: Units::METRIC }
     }
 
     /// Returns it as it is shown next to a step, under its day: `14:30`, or `+2 h 5 min` without a week; nothing where only the day counts.
     ///
     /// # Example
     /// ```
-    /// use vatsketch::report::StepTime;
-    /// let counted = StepTime { task: "turn_2".to_owned(), name: "Turn 2".to_owned(), at_min: 125.0, clock: None, pass: None, whole_day: false };
+    /// use vatsketch::{report::StepTime, units::Units};
+    /// let counted = StepTime { task: "turn_2".to_owned(), name: "Turn 2".to_owned(), at_min: 125.0, clock: None, pass: None, whole_day: false, units: Units::METRIC };
     /// assert_eq!(counted.words(), "+2\u{a0}h\u{a0}5\u{a0}min");
     /// let timed = StepTime { clock: Some(jiff::civil::date(2031, 5, 9).at(6, 5, 0, 0)), ..counted };
     /// assert_eq!((timed.words().as_str(), timed.words_with_day().as_str()), ("06:05", "Fri\u{a0}9\u{a0}May,\u{a0}06:05"));
@@ -41,9 +43,9 @@ impl StepTime {
     #[must_use]
     pub fn words(&self) -> String {
         match self.clock {
-            None => elapsed(self.at_min),
+            None => elapsed(self.at_min, self.units),
             Some(_) if self.whole_day => String::new(),
-            Some(clock) => self.in_its_pass(hour(clock.time())),
+            Some(clock) => self.in_its_pass(self.units.hour(clock.time()).replace(' ', "\u{a0}")),
         }
     }
 
@@ -51,9 +53,9 @@ impl StepTime {
     #[must_use]
     pub fn words_with_day(&self) -> String {
         match self.clock {
-            None => elapsed(self.at_min),
+            None => elapsed(self.at_min, self.units),
             Some(clock) if self.whole_day => short_day(clock.date()),
-            Some(clock) => self.in_its_pass(short_moment(clock)),
+            Some(clock) => self.in_its_pass(short_moment(clock, self.units)),
         }
     }
 
@@ -79,6 +81,6 @@ pub fn short_day(day: Date) -> String {
 
 /// Returns a time with its day: `Fri 9 May, 14:30`, never parted at the end of a line.
 #[must_use]
-pub fn short_moment(at: DateTime) -> String {
-    time_words(at).replace(' ', "\u{a0}")
+pub fn short_moment(at: DateTime, units: Units) -> String {
+    units.told(&time_words(at)).replace(' ', "\u{a0}")
 }

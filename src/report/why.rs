@@ -2,7 +2,9 @@
 
 use super::record::{RecordRow, constant_row, correlation_row};
 use crate::analysis::Why;
+use crate::design::Value;
 use crate::source::ledger;
+use crate::units::Units;
 
 /// The chain behind a figure, ready to be written down.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -29,34 +31,34 @@ pub struct WhyWords {
 ///
 /// # Example
 /// ```
-/// use vatsketch::{batch::batch, analysis::why, design::Design, report::why_words};
-/// let words = why_words(&why(&batch(&Design::default())?, "drained_cheese_g").unwrap());
+/// use vatsketch::{batch::batch, analysis::why, design::Design, report::why_words, units::Units};
+/// let words = why_words(&why(&batch(&Design::default())?, "drained_cheese_g").unwrap(), Units::default());
 /// assert!(words.spread.starts_with("rule of thumb") && !words.records.is_empty());
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```
 #[must_use]
-pub fn why_words(why: &Why) -> WhyWords {
+pub fn why_words(why: &Why, units: Units) -> WhyWords {
     let figure = &why.figure;
     // The ledger is built in and a test reads it.
     let rows = ledger().unwrap_or_default();
-    let spread = figure.likely_text().map_or_else(
+    let spread = figure.likely_text(units).map_or_else(
         || "no rule of thumb: as uncertain as what goes into it".to_owned(),
         |likely| format!("rule of thumb: {likely}"),
     );
     let source = why.source.as_ref().map_or_else(String::new, |row| format!("{} (seen: {}); ", row.title, row.seen));
-    let plain = |inputs: &[(&'static crate::design::Field, String)]| {
-        inputs.iter().map(|(field, value)| (field.key, field.label, value.clone())).collect::<Vec<_>>()
+    let plain = |inputs: &[(&'static crate::design::Field, Value)]| {
+        inputs.iter().map(|(field, value)| (field.key, field.label, units.choice_text(field, *value))).collect::<Vec<_>>()
     };
     let constants = why.constants.iter().map(|record| constant_row(record, rows));
     let correlations = why.correlations.iter().map(|record| correlation_row(record, rows));
     WhyWords {
-        figure: format!("{}: {}", figure.label, figure.text()),
+        figure: format!("{}: {}", figure.label_in(units), figure.text_in(units)),
         spread,
-        law: figure.law.to_owned(),
+        law: units.told(figure.law),
         source: format!("{source}{}", why.locator),
         inputs: plain(&why.inputs),
         further_inputs: plain(&why.further_inputs),
-        rests_on: why.rests_on.iter().map(|figure| (figure.key, figure.label, figure.text())).collect(),
+        rests_on: why.rests_on.iter().map(|figure| (figure.key, figure.label, figure.text_in(units))).collect(),
         records: constants.chain(correlations).collect(),
     }
 }

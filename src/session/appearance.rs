@@ -1,6 +1,7 @@
 //! How the window looks, kept between two starts; no part of any design.
 
 use crate::file::write_safely;
+use crate::units::{Temperatures, Units, Volumes};
 use serde::{Deserialize, Serialize};
 use std::path::{Path, PathBuf};
 
@@ -18,21 +19,51 @@ pub enum Colours {
 
 /// How the window looks.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(default)]
+#[serde(from = "Written")]
 pub struct Appearance {
     /// Which colours.
     pub colours: Colours,
     /// Size of everything, per cent.
     pub size_percent: u16,
-    /// Temperatures in degrees Fahrenheit.
-    pub fahrenheit: bool,
-    /// Litres as cups.
-    pub cups: bool,
+    /// How quantities are shown.
+    pub units: Units,
 }
 
 impl Default for Appearance {
     fn default() -> Self {
-        Self { colours: Colours::Desktop, size_percent: 100, fahrenheit: false, cups: false }
+        Self { colours: Colours::Desktop, size_percent: 100, units: Units::METRIC }
+    }
+}
+
+/// What a file may say, also one of an earlier program, which knew two switches in the place of the units.
+#[derive(Deserialize)]
+#[serde(default)]
+struct Written {
+    colours: Colours,
+    size_percent: u16,
+    units: Units,
+    fahrenheit: bool,
+    cups: bool,
+}
+
+impl Default for Written {
+    fn default() -> Self {
+        let Appearance { colours, size_percent, units } = Appearance::default();
+        Self { colours, size_percent, units, fahrenheit: false, cups: false }
+    }
+}
+
+impl From<Written> for Appearance {
+    fn from(written: Written) -> Self {
+        let Written { colours, size_percent, mut units, fahrenheit, cups } = written;
+        // No file has both the switches and the units.
+        if fahrenheit {
+            units.temperatures = Temperatures::Fahrenheit;
+        }
+        if cups {
+            units.volumes = Volumes::UsCups;
+        }
+        Self { colours, size_percent, units }
     }
 }
 

@@ -74,6 +74,8 @@ pub enum SourceId {
     Floury2010,
     /// NIST Handbook 44, units of measure.
     NistHandbook44,
+    /// Weights and Measures Act 1985 of the United Kingdom, schedule 1.
+    WeightsAndMeasures1985,
     /// ASHRAE Handbook, Refrigeration: thermal properties of foods (Choi and Okos 1986).
     AshraeRefrigeration,
     /// ASHRAE Handbook, Fundamentals: psychrometrics (Hyland and Wexler).

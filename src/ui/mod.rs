@@ -21,7 +21,6 @@ pub use state::view::View;
 pub use widget::number_text::{Misread, Understood, read_number};
 pub use widget::theme::{Palette, install};
 pub use widget::typing::Typing;
-pub use widget::units::Units;
 pub use window::app::{WindowError, run};
 pub use window::folders::{Folders, Platform};
 pub use window::shell::Window;

@@ -5,6 +5,7 @@ use proptest::prelude::*;
 use vatsketch::analysis::{Difference, Likeness, compare, differing_choices, from_milk, other_milk};
 use vatsketch::batch::batch;
 use vatsketch::design::{Design, MilkKind, Value, field};
+use vatsketch::units::Units;
 
 fn with(settings: &[(&str, &str)]) -> Design {
     let mut design = Design::default();
@@ -28,9 +29,13 @@ fn a_number_that_moves_beyond_its_spread_is_told_with_its_sign() {
     let all = compared(&with(&[]), &with(&[("milk_l", "9"), ("drying_h", "30")]));
     let milk = of(&all, "vat_milk_l");
     assert_eq!(milk.likeness, Likeness::Differs);
-    assert!(milk.change_text().starts_with('+') && milk.change_text().ends_with(" L"), "{}", milk.change_text());
+    assert!(
+        milk.change_text(Units::METRIC).starts_with('+') && milk.change_text(Units::METRIC).ends_with(" L"),
+        "{}",
+        milk.change_text(Units::METRIC)
+    );
     let back = compared(&with(&[("milk_l", "9")]), &with(&[]));
-    assert!(of(&back, "vat_milk_l").change_text().starts_with('−'));
+    assert!(of(&back, "vat_milk_l").change_text(Units::METRIC).starts_with('−'));
 }
 
 /// Clotting is known to ±30 %: two rennet doses a unit apart cannot be told apart by it, though the rennet to measure can.
@@ -38,7 +43,7 @@ fn a_number_that_moves_beyond_its_spread_is_told_with_its_sign() {
 fn a_difference_below_the_models_spread_is_about_the_same() {
     let all = compared(&with(&[("rennet_dose_imcu_kg", "38")]), &with(&[("rennet_dose_imcu_kg", "40")]));
     let clot = of(&all, "clotting_min");
-    assert_eq!((clot.likeness, clot.change_text().as_str()), (Likeness::WithinSpread, "≈ same"));
+    assert_eq!((clot.likeness, clot.change_text(Units::METRIC).as_str()), (Likeness::WithinSpread, "≈ same"));
     assert!(clot.change.unwrap() < 0.0 && clot.spread.unwrap() > clot.change.unwrap().abs());
     assert_eq!(of(&all, "rennet_ml").likeness, Likeness::Differs);
 }
@@ -46,14 +51,14 @@ fn a_difference_below_the_models_spread_is_about_the_same() {
 #[test]
 fn counts_are_exact_words_compare_as_words_and_what_one_lacks_is_said() {
     let all = compared(&with(&[]), &with(&[("mould_count", "13"), ("drying_h", "200"), ("heating", "hob")]));
-    assert_eq!(of(&all, "cheese_count").change_text(), "+1");
+    assert_eq!(of(&all, "cheese_count").change_text(Units::METRIC), "+1");
     let firmness = of(&all, "firmness");
-    assert_eq!((firmness.change, firmness.change_text().as_str()), (None, "differs"));
+    assert_eq!((firmness.change, firmness.change_text(Units::METRIC).as_str()), (None, "differs"));
     let bath = of(&all, "bath_most_c");
-    assert_eq!((bath.change_text().as_str(), bath.b_text().as_str()), ("only in A", "–"));
-    assert_eq!(of(&all, "milk_ph").change_text(), "same");
+    assert_eq!((bath.change_text(Units::METRIC).as_str(), bath.b_text(Units::METRIC).as_str()), ("only in A", "–"));
+    assert_eq!(of(&all, "milk_ph").change_text(Units::METRIC), "same");
     let failed = compared(&with(&[("mould_count", "1")]), &with(&[]));
-    assert_eq!(of(&failed, "cheese_count").change_text(), "only in B");
+    assert_eq!(of(&failed, "cheese_count").change_text(Units::METRIC), "only in B");
     assert!(failed.windows(2).all(|pair| pair[0].stage <= pair[1].stage));
 }
 
@@ -84,7 +89,7 @@ proptest! {
         for difference in compared(&design, &design) {
             prop_assert_eq!(difference.likeness, Likeness::Same, "{}", difference.key);
             prop_assert!(difference.change.is_none_or(|change| change == 0.0), "{}", difference.key);
-            prop_assert_eq!(difference.change_text(), "same");
+            prop_assert_eq!(difference.change_text(Units::METRIC), "same");
         }
     }
 

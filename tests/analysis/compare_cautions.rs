@@ -6,6 +6,7 @@ use vatsketch::analysis::{ComparedCaution, Whose, compare_cautions};
 use vatsketch::batch::{Batch, batch};
 use vatsketch::caution::{Caution, cautions};
 use vatsketch::design::{Design, Value};
+use vatsketch::units::Units;
 use vatsketch::words::said_of_b;
 
 fn worked_out(settings: &[(&str, Value)]) -> Batch {
@@ -25,7 +26,7 @@ fn a_batch_beside_itself_shares_every_caution_word_for_word() {
     let one = worked_out(&[]);
     let all = compare_cautions(&one, &one);
     assert_eq!(all.len(), cautions(&one).len());
-    assert!(all.iter().all(|compared| compared.whose == Whose::Both && said_of_b(compared).is_none()));
+    assert!(all.iter().all(|compared| compared.whose == Whose::Both && said_of_b(compared, Units::METRIC).is_none()));
 }
 
 #[test]
@@ -38,7 +39,7 @@ fn what_only_one_has_and_what_both_say_in_other_numbers_is_told_apart() {
     assert!(!only(&there, Whose::OnlyA).is_empty());
     assert_eq!(only(&there, Whose::OnlyA), only(&back, Whose::OnlyB));
     let longer = compare_cautions(&worked_out(&[]), &worked_out(&[("drying_h", Value::Number(60.0))]));
-    assert!(longer.iter().any(|compared| said_of_b(compared).is_some()), "a longer time is said in another number");
+    assert!(longer.iter().any(|compared| said_of_b(compared, Units::METRIC).is_some()), "a longer time is said in another number");
 }
 
 proptest! {

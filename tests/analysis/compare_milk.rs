@@ -3,6 +3,7 @@
 use vatsketch::analysis::{MilkComparison, compare_milk, from_milk};
 use vatsketch::batch::batch;
 use vatsketch::design::{Design, MilkKind, Value};
+use vatsketch::units::Units;
 
 fn beside(kind: MilkKind) -> Option<MilkComparison> {
     let cow = Design::default();
@@ -41,5 +42,5 @@ fn a_vat_that_was_not_worked_out_leaves_the_milk_comparable() {
     let compared = compare_milk(&batch(&cow).unwrap(), &batch(&cold).unwrap()).unwrap();
     let of = |key: &str| compared.figures.iter().find(|figure| figure.key == key).unwrap();
     assert!(of("casein_percent").change.is_some());
-    assert_eq!(of("yield_percent").change_text(), "only in A");
+    assert_eq!(of("yield_percent").change_text(Units::METRIC), "only in A");
 }

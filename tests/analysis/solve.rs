@@ -6,6 +6,7 @@ use vatsketch::analysis::{FigureError, Goal, SolveError, Solved, offered, offere
 use vatsketch::batch::{Batch, batch};
 use vatsketch::design::{CreamBy, Design, DryingPlace, Value, field};
 use vatsketch::figure::{Figure, Reading, figures};
+use vatsketch::units::Units;
 
 fn default() -> Batch {
     batch(&Design::default()).unwrap()
@@ -44,7 +45,7 @@ fn the_milk_for_twelve_cheeses_of_a_weight_is_found_and_is_a_number_for_a_jug() 
     assert!((really(&now.design, &solved) - 70.0).abs() <= 0.5);
     let value = solved.answer().value;
     assert!((value * 10.0 - (value * 10.0).round()).abs() < 1e-9, "{value} L");
-    let said = solved.in_words(&goal("dried_cheese_g", 70.0));
+    let said = solved.in_words(&goal("dried_cheese_g", 70.0), Units::METRIC);
     assert!(said.starts_with("Milk ") && said.contains("Weight of a dried cheese 70 g"), "{said}");
 }
 
@@ -80,7 +81,7 @@ fn what_is_out_of_reach_is_told_with_the_nearest() {
     let solved = solve(&now, &wanted, "drying_h").unwrap();
     let Solved::NotReachable { nearest } = &solved else { panic!("{solved:?}") };
     assert_eq!(nearest.value, 720.0, "the longest drying");
-    let said = solved.in_words(&wanted);
+    let said = solved.in_words(&wanted, Units::METRIC);
     assert!(said.contains("95.0 % is not reachable") && said.contains("with Drying time 720 h"), "{said}");
     // A choice that does not move the figure at all stays where it is.
     let still = solve(&now, &goal("cream_g", 500.0), "drying_h").unwrap();

@@ -5,6 +5,7 @@ use vatsketch::batch::{Batch, batch};
 use vatsketch::design::Design;
 use vatsketch::figure::{Reading, figures};
 use vatsketch::process::{UNCERTAIN_PARAMETERS, UncertainParameters};
+use vatsketch::units::Units;
 
 fn drawn(design: &Design, count: usize) -> Vec<Batch> {
     draws(design, count).iter().map(|parameters| drawn_batch(design, parameters).unwrap()).collect()
@@ -85,7 +86,7 @@ fn what_rests_on_no_uncertain_constant_does_not_move() {
     for key in ["air_humidity_percent", "rennet_imcu_kg", "draining_h", "cheese_count", "soak_h"] {
         let likely = find(&figures, key);
         assert!(!likely.moves() && likely.least == likely.most, "{key}");
-        assert!(!likely.in_words().contains('–'), "{}", likely.in_words());
+        assert!(!likely.in_words(Units::METRIC).contains('–'), "{}", likely.in_words(Units::METRIC));
     }
     assert!(find(&figures, "dried_cheese_g").moves());
 }
@@ -112,7 +113,7 @@ fn draws_that_never_come_there_are_counted_and_said() {
     assert!(0 < never && never < 40, "{never} of 40 would say little");
     assert!((sour.never - never as f64 / 40.0).abs() < 1e-12);
     assert_eq!(sour.most.is_none(), sour.never > 0.1);
-    let words = sour.in_words();
+    let words = sour.in_words(Units::METRIC);
     assert!(words.contains("never") && words.contains("of 100 trial runs"), "{words}");
 }
 
@@ -130,7 +131,7 @@ fn draws_whose_stage_fails_are_counted_apart() {
     let figures = likely_figures(shown, &kept);
     let cheese = find(&figures, "drained_cheese_g");
     assert!((cheese.failed - failed as f64 / 40.0).abs() < 1e-12 && cheese.never == 0.0);
-    assert!(cheese.in_words().contains("it cannot be calculated"), "{}", cheese.in_words());
+    assert!(cheese.in_words(Units::METRIC).contains("it cannot be calculated"), "{}", cheese.in_words(Units::METRIC));
 }
 
 #[test]

@@ -4,6 +4,7 @@ use vatsketch::analysis::{MilkStandardisation, from_milk, standardisation};
 use vatsketch::batch::batch;
 use vatsketch::design::{Design, MilkKind, Value};
 use vatsketch::law::standardisation::Standardised;
+use vatsketch::units::Units;
 
 fn between(from: MilkKind, to: MilkKind, change: &[(&str, f64)]) -> MilkStandardisation {
     let cow = from_milk(&Design::default(), from);
@@ -18,7 +19,7 @@ fn between(from: MilkKind, to: MilkKind, change: &[(&str, f64)]) -> MilkStandard
 #[test]
 fn cows_milk_comes_to_the_fat_of_sheeps_and_not_to_its_casein() {
     let got = between(MilkKind::Cow, MilkKind::Sheep, &[("fat_target_percent", 7.0)]);
-    let said = got.in_words().join("\n");
+    let said = got.in_words(Units::METRIC).join("\n");
     assert!(matches!(got.standardised, Ok(Standardised::Limited { .. })), "{said}");
     for word in
         ["cream alone reach the fat", "cream adds fat, hardly any casein", "not advised", "Nearest within that", "Still different"]
@@ -30,7 +31,7 @@ fn cows_milk_comes_to_the_fat_of_sheeps_and_not_to_its_casein() {
 #[test]
 fn sheeps_milk_cannot_be_brought_to_cows_by_adding() {
     let got = between(MilkKind::Sheep, MilkKind::Cow, &[]);
-    let said = got.in_words().join("\n");
+    let said = got.in_words(Units::METRIC).join("\n");
     assert!(got.standardised.is_err() && got.cream_alone.is_err(), "{said}");
     assert!(said.contains("Cream alone cannot") && said.contains("richer in both"), "{said}");
 }
@@ -43,7 +44,7 @@ fn cows_milk_comes_to_goats_in_both() {
     assert!((addition.blend.fat_percent() - got.wanted.fat_percent()).abs() < 1e-9);
     let casein = |matter: &vatsketch::law::Matter| matter.percent(matter.casein_kg);
     assert!((casein(&addition.blend) - casein(&got.wanted)).abs() < 1e-9);
-    let said = got.in_words().join("\n");
+    let said = got.in_words(Units::METRIC).join("\n");
     assert!(said.contains("For both fat and casein: ") && said.contains("carbohydrate"), "{said}");
 }
 

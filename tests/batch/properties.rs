@@ -7,6 +7,7 @@ use vatsketch::caution::{cautions, hours_in_zone};
 use vatsketch::curve::{CurveKey, curve, table};
 use vatsketch::design::{Design, Unit, Value, field};
 use vatsketch::figure::{Reading, figures};
+use vatsketch::units::Units;
 use vatsketch::words::caution_line;
 
 fn check_figures(batch: &Batch) -> Result<(), TestCaseError> {
@@ -31,7 +32,7 @@ fn check_cautions(batch: &Batch) -> Result<(), TestCaseError> {
     prop_assert!(cautions(batch).iter().any(|caution| caution.key == "no_acid"));
     prop_assert!(cautions(batch).windows(2).all(|pair| pair[0].severity >= pair[1].severity));
     for caution in cautions(batch) {
-        let said = caution_line(&caution);
+        let said = caution_line(&caution, Units::METRIC);
         prop_assert!(!said.contains("NaN") && !said.contains("inf "), "{said}");
         let said = said.to_lowercase();
         prop_assert!(!said.split(|letter: char| !letter.is_alphabetic()).any(|word| word.starts_with("safe")), "{said}");

@@ -3,6 +3,7 @@
 use vatsketch::batch::{Batch, batch};
 use vatsketch::caution::{Severity, cautions};
 use vatsketch::design::{Design, field};
+use vatsketch::units::Units;
 use vatsketch::words::{MUST_NOT_EAT, caution_line, caution_words};
 
 pub(crate) fn with(settings: &[&str]) -> Batch {
@@ -186,7 +187,7 @@ fn the_caution_about_food_without_acid_stands_first_and_names_local_rules() {
         let batch = with(settings);
         let first = &cautions(&batch)[0];
         assert_eq!((first.key, first.severity), ("no_acid", Severity::Stop));
-        let said = caution_words(first);
+        let said = caution_words(first, Units::METRIC);
         assert!(said.remedy.contains("local food rules and licensed practice come first") && said.remedy.contains(MUST_NOT_EAT));
     }
 }
@@ -211,7 +212,7 @@ fn cautions_name_the_input_that_causes_them() {
 #[test]
 fn a_soak_asks_for_a_meter_at_the_centre_and_on_a_blend_and_for_the_cold() {
     let batch = with(&["pickling_h=72", "kept_in=oil"]);
-    let said = cautions(&batch).iter().map(caution_line).collect::<Vec<_>>().join("\n");
+    let said = cautions(&batch).iter().map(|caution| caution_line(caution, Units::METRIC)).collect::<Vec<_>>().join("\n");
     for words in [
         "a pH meter shows less than pH 4.2 at the centre of a cheese and in a blended sample",
         "no tested process",
@@ -235,7 +236,7 @@ fn the_caution_about_a_centre_that_is_not_sour_says_the_ph_that_the_figures_say(
         let caution = cautions(&batch).into_iter().find(|caution| caution.key == "centre_not_sour").unwrap();
         for key in ["centre_ph", "slurry_ph"] {
             let figure = vatsketch::figure::figures(&batch).into_iter().find(|figure| figure.key == key).unwrap();
-            let what = caution_words(&caution).what;
+            let what = caution_words(&caution, Units::METRIC).what;
             assert!(what.contains(&figure.text()), "{key} {} is not in: {what}", figure.text());
         }
     }
@@ -246,7 +247,7 @@ fn the_caution_about_a_centre_that_is_not_sour_says_the_ph_that_the_figures_say(
 fn a_hob_that_boils_the_milk_on_its_base_says_so() {
     let batch = with(&["heating=hob", "heater_power_w=4000"]);
     let caution = cautions(&batch).into_iter().find(|caution| caution.key == "hot_wall").unwrap();
-    let what = caution_words(&caution).what;
+    let what = caution_words(&caution, Units::METRIC).what;
     assert!(what.contains("hotter than 100 °C"), "{what}");
     assert!(batch.vat.done().unwrap().wall_most_c <= 110.0);
     assert!(vatsketch::figure::figures(&batch).iter().all(|figure| figure.key != "bath_most_c"), "a hob has no bath");
@@ -260,7 +261,7 @@ fn the_caution_about_dryness_says_the_activities_that_the_figures_say() {
         let caution = cautions(&batch).into_iter().find(|caution| caution.key.contains("dryness")).unwrap();
         for key in ["water_activity", "centre_water_activity"] {
             let figure = vatsketch::figure::figures(&batch).into_iter().find(|figure| figure.key == key).unwrap();
-            let what = caution_words(&caution).what;
+            let what = caution_words(&caution, Units::METRIC).what;
             assert!(what.contains(&figure.text()), "{key} {} is not in: {what}", figure.text());
         }
     }

@@ -13,6 +13,7 @@ use vatsketch::file::DesignFile;
 use vatsketch::plan::{Now, kitchen_week};
 use vatsketch::report::plan;
 use vatsketch::session::EXAMPLES;
+use vatsketch::units::Units;
 
 /// Exports the first example into a folder, with more arguments.
 fn export(folder: &Path, name: &str, more: &[&str]) -> Run {
@@ -26,7 +27,7 @@ fn export(folder: &Path, name: &str, more: &[&str]) -> Run {
 fn the_ending_says_what_is_written_and_it_is_what_the_library_gives() {
     let folder = tempfile::tempdir().unwrap();
     let batch = batch(&EXAMPLES[0].design().unwrap()).unwrap();
-    let curve = |key| curve_csv(&curve(&batch, key), &cautions(&batch)).unwrap();
+    let curve = |key| curve_csv(&curve(&batch, key), &cautions(&batch), Units::METRIC).unwrap();
     let wanted: [(&str, &[&str], Vec<u8>); 5] = [
         ("figures.csv", &[], figures_csv(&batch).unwrap()),
         ("PLAN.TXT", &[], text(&plan(&batch)).into_bytes()),
@@ -54,7 +55,7 @@ fn a_calendar_is_that_of_the_library_for_the_wish_on_the_command_line() {
     let batch = batch(&design).unwrap();
     let week = kitchen_week(&batch, &now).unwrap().unwrap();
     let written = std::fs::read(folder.path().join("week.ics")).unwrap();
-    assert!(written == calendar(&week, &design.title, None, &cautions(&batch), &now, &[]).unwrap());
+    assert!(written == calendar(&week, &design.title, None, &cautions(&batch), &now, &[], Units::METRIC).unwrap());
     // A stage that fails leaves the tasks before it.
     let failing = [&when[..], &["--set", "mould_count=1"]].concat();
     assert_eq!(export(folder.path(), "part.ics", &failing).code, 1);
@@ -81,7 +82,10 @@ fn a_calendar_goes_by_the_id_and_without_one_says_what_will_change() {
         let now = Now { at: date(2031, 5, 6).at(8, 0, 0, 0), zone: TimeZone::UTC };
         let batch = batch(&design).unwrap();
         let week = kitchen_week(&batch, &now).unwrap().unwrap();
-        assert!(std::fs::read(&to).unwrap() == calendar(&week, "", id, &cautions(&batch), &now, &[]).unwrap(), "{name}");
+        assert!(
+            std::fs::read(&to).unwrap() == calendar(&week, "", id, &cautions(&batch), &now, &[], Units::METRIC).unwrap(),
+            "{name}"
+        );
     }
 }
 

@@ -17,6 +17,7 @@ mod solve;
 mod spread;
 mod stages;
 mod streams;
+mod units;
 mod why;
 
 use std::io::Write;

@@ -5,6 +5,7 @@ use vatsketch::batch::batch;
 use vatsketch::caution::{Caution, serious_warnings};
 use vatsketch::design::Design;
 use vatsketch::session::EXAMPLES;
+use vatsketch::units::Units;
 use vatsketch::words::{FROM_A_MODEL, caution_line, caution_words};
 
 /// The commands that put out figures or times of one design.
@@ -47,7 +48,7 @@ fn every_text_has_the_line_and_the_serious_warnings() {
         // `solve` warns of what it found.
         if command[0] != "solve" {
             for warning in warned(&first()) {
-                assert!(text.contains(&caution_line(&warning)), "{command:?}: {}", warning.key);
+                assert!(text.contains(&caution_line(&warning, Units::METRIC)), "{command:?}: {}", warning.key);
             }
         }
     }
@@ -90,8 +91,8 @@ fn a_comparison_has_the_serious_warnings_that_both_share() {
     assert!(text.contains(FROM_A_MODEL) && text.contains("Serious warnings of both A and B"), "{text}");
     assert_eq!(json["notice"], FROM_A_MODEL);
     for warning in warned(&first()) {
-        assert!(text.contains(&caution_line(&warning)), "{}", warning.key);
+        assert!(text.contains(&caution_line(&warning, Units::METRIC)), "{}", warning.key);
         let listed = json["serious_warnings"].as_array().unwrap();
-        assert!(listed.iter().any(|row| row["key"] == warning.key && row["what"] == caution_words(&warning).what));
+        assert!(listed.iter().any(|row| row["key"] == warning.key && row["what"] == caution_words(&warning, Units::METRIC).what));
     }
 }

@@ -17,6 +17,7 @@ use vatsketch::caution::{Caution, Severity, cautions};
 use vatsketch::design::{Design, DesignId, Reached, Stage, Value, Wish};
 use vatsketch::export::{ExportError, calendar};
 use vatsketch::plan::{KitchenWeek, Now, Pass, WeekTask, kitchen_week};
+use vatsketch::units::Units;
 use vatsketch::words::{FROM_A_MODEL, caution_line};
 
 const TITLE: &str = "Trial, with a comma; and more";
@@ -50,7 +51,7 @@ fn warned() -> Vec<Caution> {
 }
 
 fn written(week: &KitchenWeek, title: &str) -> String {
-    String::from_utf8(calendar(week, title, None, &warned(), &now(), &[]).unwrap()).unwrap()
+    String::from_utf8(calendar(week, title, None, &warned(), &now(), &[], Units::METRIC).unwrap()).unwrap()
 }
 
 /// Returns the only calendar of a file.
@@ -137,7 +138,11 @@ fn check_notice(read: &IcalCalendar, to_read: &IcalEvent, week: &KitchenWeek) {
         let found = read.properties.iter().find(|property| property.name == name);
         text(found.unwrap().value.as_ref().unwrap())
     };
-    let serious: Vec<String> = warned().iter().filter(|caution| caution.severity == Severity::Stop).map(caution_line).collect();
+    let serious: Vec<String> = warned()
+        .iter()
+        .filter(|caution| caution.severity == Severity::Stop)
+        .map(|caution| caution_line(caution, Units::METRIC))
+        .collect();
     assert!(serious.len() > 1);
     for described in [of_calendar("DESCRIPTION"), of_calendar("X-WR-CALDESC"), text(&value(to_read, "DESCRIPTION").unwrap())] {
         assert!(described.contains(FROM_A_MODEL), "{described}");
@@ -235,13 +240,13 @@ fn a_plan_to_another_time_moves_the_same_events_and_is_a_later_revision() {
     // Made a day later: 1440 minutes more.
     let tomorrow = Now { at: now().at.checked_add(1.day()).unwrap(), ..now() };
     let revision = |now: &Now| {
-        let read = read(&String::from_utf8(calendar(&week, TITLE, None, &warned(), now, &[]).unwrap()).unwrap());
+        let read = read(&String::from_utf8(calendar(&week, TITLE, None, &warned(), now, &[], Units::METRIC).unwrap()).unwrap());
         value(&read.events[0], "SEQUENCE").unwrap().parse::<u32>().unwrap()
     };
     assert_eq!(revision(&tomorrow) - revision(&now()), 1440);
     assert_eq!(
-        calendar(&week, TITLE, None, &warned(), &now(), &[]),
-        calendar(&week, TITLE, None, &warned(), &now(), &[]),
+        calendar(&week, TITLE, None, &warned(), &now(), &[], Units::METRIC),
+        calendar(&week, TITLE, None, &warned(), &now(), &[], Units::METRIC),
         "the same plan is the same file"
     );
 }
@@ -259,7 +264,7 @@ fn a_design_with_an_id_names_its_events_by_it_whatever_its_title() {
     let week = planned(&starting(friday(15)));
     let id = DesignId::read("5b0f6a4e-3c1d-4f7a-9d2e-8a61c70b94f3").unwrap();
     let names = |title: &str, id: Option<DesignId>| -> Vec<String> {
-        let read = read(&String::from_utf8(calendar(&week, title, id, &warned(), &now(), &[]).unwrap()).unwrap());
+        let read = read(&String::from_utf8(calendar(&week, title, id, &warned(), &now(), &[], Units::METRIC).unwrap()).unwrap());
         read.events.iter().map(|event| value(event, "UID").unwrap()).collect()
     };
     assert_eq!(names(TITLE, Some(id)), names("Another title", Some(id)));
@@ -275,7 +280,7 @@ fn a_design_with_an_id_names_its_events_by_it_whatever_its_title() {
 #[test]
 fn the_stamp_is_the_time_of_the_plan_in_utc() {
     let ahead = Now { at: friday(1), zone: TimeZone::fixed(jiff::tz::offset(2)) };
-    let bytes = calendar(&planned(&starting(friday(15))), TITLE, None, &warned(), &ahead, &[]).unwrap();
+    let bytes = calendar(&planned(&starting(friday(15))), TITLE, None, &warned(), &ahead, &[], Units::METRIC).unwrap();
     let read = read(&String::from_utf8(bytes).unwrap());
     assert!(read.events.iter().all(|event| value(event, "DTSTAMP").unwrap() == "20310508T230000Z"), "3.8.7.2");
 }
@@ -313,7 +318,7 @@ fn a_title_cannot_smuggle_anything_into_the_file() {
 #[test]
 fn a_year_that_the_file_cannot_hold_is_refused() {
     let past = date(-5, 5, 9).at(15, 0, 0, 0);
-    let error = calendar(&one_task(task(past, past, 0)), TITLE, None, &warned(), &now(), &[]).unwrap_err();
+    let error = calendar(&one_task(task(past, past, 0)), TITLE, None, &warned(), &now(), &[], Units::METRIC).unwrap_err();
     assert!(matches!(error, ExportError::Calendar { .. }) && error.to_string().contains("four digits"), "{error}");
 }
 
@@ -366,7 +371,8 @@ fn a_plan_with_fewer_turns_cancels_the_events_that_are_gone() {
     let write = |turns: f64, now: &Now, id: Option<DesignId>, before: &str| {
         let mut design = starting(friday(15));
         design.set("turn_count", Value::Number(turns)).unwrap();
-        String::from_utf8(calendar(&planned_at(&design, now), TITLE, id, &warned(), now, before.as_bytes()).unwrap()).unwrap()
+        String::from_utf8(calendar(&planned_at(&design, now), TITLE, id, &warned(), now, before.as_bytes(), Units::METRIC).unwrap())
+            .unwrap()
     };
     let later = Now { at: now().at.checked_add(2.hours()).unwrap(), ..now() };
     let first = write(5.0, &now(), id, "");
@@ -387,7 +393,8 @@ fn a_plan_with_fewer_turns_cancels_the_events_that_are_gone() {
     let long_after = Now { at: friday(15).checked_add(400.days()).unwrap(), ..now() };
     let mut again = starting(friday(15).checked_add(500.days()).unwrap());
     again.set("turn_count", Value::Number(3.0)).unwrap();
-    let text = calendar(&planned_at(&again, &long_after), TITLE, id, &warned(), &long_after, first.as_bytes()).unwrap();
+    let text =
+        calendar(&planned_at(&again, &long_after), TITLE, id, &warned(), &long_after, first.as_bytes(), Units::METRIC).unwrap();
     assert!(events(&String::from_utf8(text).unwrap()).values().all(|(_, cancelled)| !cancelled));
     assert_eq!(events(&write(3.0, &later, id, "BEGIN:VCALENDAR\r\nno calendar")), alone);
 }

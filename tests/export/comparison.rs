@@ -8,11 +8,12 @@ use vatsketch::design::{MilkKind, Value};
 use vatsketch::export::{Paper, comparison_pdf};
 use vatsketch::report::{Comparison, comparison};
 use vatsketch::session::EXAMPLES;
+use vatsketch::units::Units;
 use vatsketch::words::{caution_words, said_of_b};
 
 fn cow_and_sheep() -> Comparison {
     let cow = EXAMPLES[0].design().unwrap();
-    comparison(&batch(&cow).unwrap(), &batch(&from_milk(&cow, MilkKind::Sheep)).unwrap())
+    comparison(&batch(&cow).unwrap(), &batch(&from_milk(&cow, MilkKind::Sheep)).unwrap(), Units::METRIC)
 }
 
 #[test]
@@ -28,9 +29,9 @@ fn every_row_the_milk_and_the_cautions_can_be_found_on_both_papers() {
             rows.flat_map(|row| [row.label.clone(), row.a.clone(), row.b.clone(), row.change.clone()]).collect();
         wanted.extend(both.milk.clone());
         assert!(!both.serious.is_empty(), "no acid is said of both");
-        wanted.extend(both.serious.iter().map(|compared| caution_words(&compared.caution).what));
-        wanted.extend(both.serious.iter().filter_map(said_of_b));
-        wanted.extend(both.cautions.iter().flatten().map(|caution| caution_words(caution).what));
+        wanted.extend(both.serious.iter().map(|compared| caution_words(&compared.caution, Units::METRIC).what));
+        wanted.extend(both.serious.iter().filter_map(|compared| said_of_b(compared, Units::METRIC)));
+        wanted.extend(both.cautions.iter().flatten().map(|caution| caution_words(caution, Units::METRIC).what));
         for text in wanted {
             assert!(letters.contains(&squeezed(&text)), "`{text}` cannot be found on {paper:?}");
         }
@@ -52,7 +53,7 @@ fn a_limit_that_only_the_second_design_has_is_drawn() {
     let mut sharp = EXAMPLES[0].design().unwrap();
     sharp.set("heating", Value::Choice("hob")).unwrap();
     sharp.set("heater_power_w", Value::Number(2500.0)).unwrap();
-    let both = comparison(&batch(&plain).unwrap(), &batch(&sharp).unwrap());
+    let both = comparison(&batch(&plain).unwrap(), &batch(&sharp).unwrap(), Units::METRIC);
     let only_b = both.curves.iter().flat_map(|(a, b)| {
         let known: Vec<&str> = a.series.iter().map(|series| series.name).collect();
         b.series.iter().filter(move |series| series.role == Role::Limit && !known.contains(&series.name))

@@ -5,6 +5,7 @@ use crate::report::sample;
 use vatsketch::curve::Curve;
 use vatsketch::export::{Paper, pdf};
 use vatsketch::report::{LawRow, Plan, plan};
+use vatsketch::units::Units;
 use vatsketch::words::caution_words;
 
 fn full_plan() -> Plan {
@@ -33,7 +34,7 @@ fn the_text_can_be_searched_for_title_verbs_amounts_and_cautions() {
     wanted.extend(plan.steps.iter().flat_map(|step| step.targets.iter().map(|target| target.amount.to_string())));
     wanted.extend(plan.shopping.iter().flat_map(|row| [row.what.to_owned(), row.amount.to_string()]));
     wanted.extend(plan.cautions.iter().flat_map(|caution| {
-        let said = caution_words(caution);
+        let said = caution_words(caution, Units::METRIC);
         [said.what, said.short]
     }));
     wanted.extend(plan.sources.iter().map(|source| source.title.clone()));

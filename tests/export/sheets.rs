@@ -11,6 +11,7 @@ use vatsketch::plan::Now;
 use vatsketch::plan::whole_day_words;
 use vatsketch::report::{Cost, Plan, Purchase, agenda, plan, plan_at};
 use vatsketch::session::EXAMPLES;
+use vatsketch::units::{LongTimes, Units, Volumes};
 use vatsketch::words::{FROM_A_MODEL, caution_words};
 
 const RECORD: &str = "Whatreallyhappened";
@@ -60,6 +61,41 @@ fn what_goes_without_vinegar_is_one_page_to_do_and_vinegar_takes_a_second_and_th
     }
 }
 
+/// The choices of units whose words are longest, each volume with them.
+fn wordy() -> Vec<Units> {
+    let volumes = [Volumes::UsCups, Volumes::UsQuarts, Volumes::ImperialPints];
+    let with = |long_times| volumes.map(|volumes| Units { volumes, long_times, ..Units::US });
+    [LongTimes::Days, LongTimes::Hours].into_iter().flat_map(with).chain([Units::IMPERIAL]).collect()
+}
+
+#[test]
+fn in_other_units_what_goes_without_vinegar_is_still_one_page_to_do() {
+    let design = || EXAMPLES.iter().find(|example| example.name == "small-vat").unwrap().design().unwrap();
+    for plan in [plan(&batch(&design()).unwrap()), timed(design())] {
+        for units in wordy() {
+            for paper in Paper::ALL {
+                let read = read(&pdf(&plan.clone().shown_in(units), paper).unwrap());
+                let (to_do, record, _) = parts(&read);
+                assert_eq!((to_do, record), (1, 1), "{units:?}, {paper:?}");
+            }
+        }
+    }
+}
+
+#[test]
+fn paper_and_text_are_in_the_units_that_are_chosen() {
+    let plan = timed(EXAMPLES[0].design().unwrap()).shown_in(Units::US);
+    let read = read(&pdf(&plan, Paper::Letter).unwrap());
+    let text = text(&plan);
+    for words in ["95 °F", "6 qt 11 fl oz", "2.5 oz", "39 °F or colder"] {
+        assert!(text.contains(words), "{words} is not in {text}");
+        assert!(read.letters.contains(&squeezed(words)), "{words} is not on paper");
+    }
+    // What is left in degrees Celsius are titles of sources.
+    let (own, _) = text.split_once("Where the numbers come from").unwrap();
+    assert!(!own.contains("°C") && !own.contains(" kg"), "{own}");
+}
+
 #[test]
 fn days_times_steps_and_short_cautions_are_on_the_pages_to_do() {
     for Printed { name, plan, sheets } in PRINTED.iter() {
@@ -72,7 +108,7 @@ fn days_times_steps_and_short_cautions_are_on_the_pages_to_do() {
                 for line in day.lines {
                     line.times.iter().filter(|_| !line.at_once).for_each(|time| said(&time.words()));
                     said(&format!("{} {}", line.step.verb, line.step.what));
-                    line.step.cautions.iter().for_each(|caution| said(&caution_words(caution).short));
+                    line.step.cautions.iter().for_each(|caution| said(&caution_words(caution, Units::METRIC).short));
                 }
             }
         }
@@ -98,7 +134,7 @@ fn every_time_has_its_row_in_the_log_and_all_else_is_behind() {
             let foot = |page: usize| squeezed(&format!("{FROM_A_MODEL}{page}/{count}"));
             let behind = (1..=count).fold(read.sheets[to_do + record..].concat(), |behind, page| behind.replace(&foot(page), ""));
             let bought = plan.shopping.iter().filter_map(|row| row.buy.as_ref()).map(Purchase::words);
-            let remedies = plan.cautions.iter().map(|caution| caution_words(caution).remedy);
+            let remedies = plan.cautions.iter().map(|caution| caution_words(caution, Units::METRIC).remedy);
             for words in bought.chain(plan.cost.iter().map(Cost::words)).chain(remedies) {
                 assert!(behind.contains(&squeezed(&words)), "{name}: `{words}` is not behind");
             }

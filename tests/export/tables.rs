@@ -8,6 +8,7 @@ use vatsketch::curve::{Curve, CurveKey, Role, Series, curve, every_point};
 use vatsketch::design::Design;
 use vatsketch::export::{ExportError, curve_csv, figures_csv, json};
 use vatsketch::figure::{Reading, figures};
+use vatsketch::units::{LongTimes, Units};
 use vatsketch::words::{FROM_A_MODEL, caution_line};
 
 /// Returns the headings and the records; the reader refuses records of another length than the headings.
@@ -65,7 +66,7 @@ fn lines_and_quotes_are_as_the_standard_has_them() {
         empty_because: None,
         in_words: String::new(),
     };
-    let text = String::from_utf8(curve_csv(&figure, &[]).unwrap()).unwrap();
+    let text = String::from_utf8(curve_csv(&figure, &[], Units::METRIC).unwrap()).unwrap();
     let heading = "at,\"so-called \"\"mean\"\", of two\",event (what is done or happens here),\"notice (what this is, and the serious warnings)\"";
     assert_eq!(text, format!("{heading}\r\n0,0.5,,\"{FROM_A_MODEL}\"\r\n1,,,\r\n"));
 }
@@ -75,7 +76,7 @@ fn every_point_of_every_curve_comes_back_with_units_in_the_headings() {
     let batch = batch(&Design::default()).unwrap();
     for key in CurveKey::ALL {
         let figure = curve(&batch, key);
-        let (headings, records) = read(&curve_csv(&figure, &[]).unwrap());
+        let (headings, records) = read(&curve_csv(&figure, &[], Units::METRIC).unwrap());
         let table = every_point(&figure);
         let mut others: Vec<&str> = headings.iter().collect();
         assert!(others.pop().unwrap().starts_with("notice"));
@@ -106,7 +107,7 @@ fn every_point_of_every_curve_comes_back_with_units_in_the_headings() {
 
 #[test]
 fn a_curve_that_is_not_there_is_refused_with_the_reason() {
-    let error = curve_csv(&curve(&sample::failed(), CurveKey::DryingLoss), &[]).unwrap_err();
+    let error = curve_csv(&curve(&sample::failed(), CurveKey::DryingLoss), &[], Units::METRIC).unwrap_err();
     assert!(matches!(error, ExportError::NoCurve { title: "Drying loss", .. }), "{error}");
     assert!(error.to_string().ends_with(": waits for “Milk”"), "{error}");
 }
@@ -131,12 +132,31 @@ fn both_tables_say_what_they_are_and_hold_every_serious_warning() {
     assert_eq!((&rows[0][1], &rows[0][7]), ("notice", FROM_A_MODEL));
     for (row, warning) in rows[1..].iter().zip(&serious) {
         assert_eq!((&row[1], &row[2]), (warning.key, "Serious warning"));
-        assert_eq!(format!("{}: {}", &row[2], &row[7]), caution_line(warning));
+        assert_eq!(format!("{}: {}", &row[2], &row[7]), caution_line(warning, Units::METRIC));
     }
     for key in CurveKey::ALL {
-        let (headings, rows) = read(&curve_csv(&curve(&batch, key), &serious).unwrap());
+        let (headings, rows) = read(&curve_csv(&curve(&batch, key), &serious, Units::METRIC).unwrap());
         let column: Vec<&str> = rows.iter().map(|row| &row[headings.len() - 1]).filter(|cell| !cell.is_empty()).collect();
-        let wanted: Vec<String> = std::iter::once(FROM_A_MODEL.to_owned()).chain(serious.iter().map(caution_line)).collect();
+        let wanted: Vec<String> = std::iter::once(FROM_A_MODEL.to_owned())
+            .chain(serious.iter().map(|caution| caution_line(caution, Units::METRIC)))
+            .collect();
         assert_eq!(column, wanted, "{key:?}");
     }
+}
+
+#[test]
+fn a_curve_in_other_units_says_so_in_its_headings() {
+    let batch = batch(&Design::default()).unwrap();
+    let metric = curve(&batch, CurveKey::Warming);
+    let shown = metric.clone().shown_in(Units::US);
+    let (headings, records) = read(&curve_csv(&shown, &cautions(&batch), Units::US).unwrap());
+    assert_eq!(&headings[1], "milk, °F");
+    assert!(records.iter().all(|record| !record.iter().any(|cell| cell.contains("°C"))));
+    // By hand: t_F = 1.8 t_C + 32.
+    let [_, first_c] = metric.series[0].points[0];
+    assert!((records[0][1].parse::<f64>().unwrap() - (1.8 * first_c + 32.0)).abs() < 1e-9);
+    let days = Units { long_times: LongTimes::Days, ..Units::METRIC };
+    let loss = curve(&batch, CurveKey::DryingLoss).shown_in(days);
+    let (headings, _) = read(&curve_csv(&loss, &[], days).unwrap());
+    assert_eq!(&headings[0], "drying time, d");
 }

@@ -7,6 +7,7 @@ use vatsketch::design::Design;
 use vatsketch::export::text;
 use vatsketch::report::{Plan, elapsed, plan};
 use vatsketch::session::EXAMPLES;
+use vatsketch::units::Units;
 use vatsketch::words::{caution_line, caution_words};
 
 /// Returns words with one space between them, however the lines broke.
@@ -21,11 +22,11 @@ fn every_step_caution_purchase_figure_and_source_is_there() {
         let text = flat(&text(&plan));
         let mut wanted = vec![plan.title.clone(), plan.subtitle.to_owned(), plan.note.clone()];
         for step in &plan.steps {
-            wanted.push(format!("[ ] {} {} {}", elapsed(step.at_min), step.verb, step.what));
+            wanted.push(format!("[ ] {} {} {}", elapsed(step.at_min, Units::METRIC), step.verb, step.what));
             wanted.extend(step.targets.iter().map(|target| format!("{}: {}", target.label, target.amount)));
-            wanted.extend([step.if_off.clone(), step.write_down.to_owned()]);
+            wanted.extend([step.if_off.clone(), step.write_down.clone()]);
         }
-        wanted.extend(plan.cautions.iter().map(caution_line));
+        wanted.extend(plan.cautions.iter().map(|caution| caution_line(caution, Units::METRIC)));
         wanted.extend(plan.shopping.iter().map(|row| format!("[ ] {}: {}", row.what, row.amount)));
         wanted.extend(plan.figures.iter().map(|target| format!("{}: {}", target.label, target.amount)));
         wanted.extend(plan.sources.iter().map(|source| source.title.clone()));
@@ -41,7 +42,7 @@ fn a_caution_stands_before_its_step() {
     let text = flat(&text(&plan));
     let step = plan.steps.iter().find(|step| !step.cautions.is_empty()).unwrap();
     let at = |words: &str| text.find(&flat(words)).unwrap();
-    assert!(at(&caution_words(&step.cautions[0]).what) < at(&format!("{} {}", step.verb, step.what)));
+    assert!(at(&caution_words(&step.cautions[0], Units::METRIC).what) < at(&format!("{} {}", step.verb, step.what)));
 }
 
 #[test]

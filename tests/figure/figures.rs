@@ -6,6 +6,7 @@ use vatsketch::batch::batch;
 use vatsketch::design::{Design, Stage};
 use vatsketch::figure::{Reading, Weight, figures};
 use vatsketch::session::EXAMPLES;
+use vatsketch::units::Units;
 
 #[test]
 fn no_two_figures_of_a_batch_have_the_same_key() {
@@ -49,9 +50,9 @@ fn the_keys_and_units_are_those_that_scripts_know() {
 fn a_figure_is_shown_with_its_unit_and_its_likely_range() {
     let all = figures(&batch(&Design::default()).unwrap());
     let cheese = all.iter().find(|figure| figure.key == "drained_cheese_g").unwrap();
-    assert!(cheese.text().ends_with(" g") && cheese.likely_text().unwrap().contains('–'), "{}", cheese.text());
+    assert!(cheese.text().ends_with(" g") && cheese.likely_text(Units::METRIC).unwrap().contains('–'), "{}", cheese.text());
     let count = all.iter().find(|figure| figure.key == "cheese_count").unwrap();
-    assert_eq!((count.text().as_str(), count.likely_text()), ("12", None));
+    assert_eq!((count.text().as_str(), count.likely_text(Units::METRIC)), ("12", None));
 }
 
 /// The densities are from memory, so only their use is held here, not their truth.

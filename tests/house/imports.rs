@@ -6,8 +6,8 @@ use std::collections::{BTreeMap, BTreeSet};
 /// What each folder may import, itself and the folders named for it.
 fn allowed() -> BTreeMap<&'static str, Vec<&'static str>> {
     let core = ["source", "numeric", "law", "design", "process"];
-    let read = ["source", "numeric", "law", "design", "process", "batch", "figure", "caution"];
-    let said = ["source", "numeric", "law", "design", "process", "batch", "figure", "caution", "analysis"];
+    let read = ["source", "numeric", "law", "design", "units", "process", "batch", "figure", "caution"];
+    let said = ["source", "numeric", "law", "design", "units", "process", "batch", "figure", "caution", "analysis"];
     let session = [&said[..], &["plan", "curve", "words", "report", "export", "file"]].concat();
     let with = |few: &[&'static str], more: &[&'static str]| few.iter().chain(more).copied().collect::<Vec<_>>();
     BTreeMap::from([
@@ -15,9 +15,10 @@ fn allowed() -> BTreeMap<&'static str, Vec<&'static str>> {
         ("numeric", vec![]),
         ("law", vec!["source", "numeric"]),
         ("design", vec!["source"]),
+        ("units", vec!["law", "design"]),
         ("process", vec!["source", "numeric", "law", "design"]),
         ("batch", with(&core, &[])),
-        ("figure", with(&core, &["batch"])),
+        ("figure", with(&core, &["units", "batch"])),
         ("caution", with(&core, &["batch"])),
         ("analysis", with(&read, &[])),
         ("curve", with(&said, &[])),
@@ -81,8 +82,8 @@ fn the_reader_of_imports_sees_single_and_grouped_ones() {
 #[test]
 fn the_core_knows_no_clock_file_thread_or_widget() {
     let core = [
-        "source", "numeric", "law", "design", "process", "batch", "figure", "caution", "analysis", "plan", "curve", "words",
-        "report",
+        "source", "numeric", "law", "design", "units", "process", "batch", "figure", "caution", "analysis", "plan", "curve",
+        "words", "report",
     ];
     let outside = [
         "std::fs",

@@ -4,7 +4,7 @@ use super::tables::{near, rows};
 use proptest::prelude::*;
 use vatsketch::law::composition::Animal;
 use vatsketch::law::density::{SHEEP_LIMIT, milk_kg_l, water_kg_l};
-use vatsketch::law::kitchen::{CUP, GALLON};
+use vatsketch::law::legal_measures::{CUP_ML, GALLON};
 
 #[derive(serde::Deserialize)]
 struct Row {
@@ -57,7 +57,7 @@ fn the_two_opinions_on_cold_milk_agree() {
 fn litres_gallons_and_cups_weigh_what_they_should() {
     near(10.0 * milk_kg_l(3.25, 8.62, 4.0), 10.336, 0.001);
     near(GALLON.value / 1000.0 * milk_kg_l(3.25, 8.62, 4.0), 3.912, 0.001);
-    let cup_g = CUP.value * milk_kg_l(37.0, 5.29, 4.0);
+    let cup_g = CUP_ML * milk_kg_l(37.0, 5.29, 4.0);
     near(cup_g, 238.4, 0.5);
     near(cup_g, 238.0, 1.0);
 }

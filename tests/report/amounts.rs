@@ -3,6 +3,7 @@
 use proptest::prelude::*;
 use vatsketch::design::Unit;
 use vatsketch::report::{Amount, Target, duration, elapsed};
+use vatsketch::units::Units;
 
 #[test]
 fn a_number_keeps_its_unit_with_a_space_that_does_not_break() {
@@ -34,12 +35,12 @@ fn a_tolerance_finer_than_the_number_is_written_with_one_place_more() {
 
 #[test]
 fn times_are_minutes_first_then_five_minutes_from_two_hours_on_and_hours_from_two_days_on() {
-    assert_eq!(elapsed(0.2), "start");
-    assert_eq!(elapsed(21.0), "+21\u{a0}min");
-    assert_eq!(elapsed(66.0), "+1\u{a0}h\u{a0}6\u{a0}min");
-    assert_eq!(elapsed(126.0), "+2\u{a0}h\u{a0}5\u{a0}min");
-    assert_eq!(duration(119.7), "2\u{a0}h");
-    assert_eq!(elapsed(4310.0), "+72\u{a0}h");
+    assert_eq!(elapsed(0.2, Units::METRIC), "start");
+    assert_eq!(elapsed(21.0, Units::METRIC), "+21\u{a0}min");
+    assert_eq!(elapsed(66.0, Units::METRIC), "+1\u{a0}h\u{a0}6\u{a0}min");
+    assert_eq!(elapsed(126.0, Units::METRIC), "+2\u{a0}h\u{a0}5\u{a0}min");
+    assert_eq!(duration(119.7, Units::METRIC), "2\u{a0}h");
+    assert_eq!(elapsed(4310.0, Units::METRIC), "+72\u{a0}h");
 }
 
 /// Reads a length of time back.
@@ -57,7 +58,7 @@ proptest! {
     #[test]
     fn a_written_time_lies_within_its_rounding(time in 0.0_f64..20_000.0) {
         let rounding = match time { _ if time < 120.0 => 0.5, _ if time < 2880.0 => 2.5, _ => 30.0 };
-        let off = (minutes(&duration(time)) - time).abs();
-        prop_assert!(off <= rounding + 1e-9, "{time} was written as {}", duration(time));
+        let off = (minutes(&duration(time, Units::METRIC)) - time).abs();
+        prop_assert!(off <= rounding + 1e-9, "{time} was written as {}", duration(time, Units::METRIC));
     }
 }

@@ -5,9 +5,10 @@ use vatsketch::batch::batch;
 use vatsketch::design::{Design, Good, MilkKind, Supply, Value};
 use vatsketch::report::{Comparison, comparison, cost_note};
 use vatsketch::session::EXAMPLES;
+use vatsketch::units::Units;
 
 fn both(a: &Design, b: &Design) -> Comparison {
-    comparison(&batch(a).unwrap(), &batch(b).unwrap())
+    comparison(&batch(a).unwrap(), &batch(b).unwrap(), Units::METRIC)
 }
 
 #[test]

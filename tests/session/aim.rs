@@ -4,6 +4,7 @@ use vatsketch::analysis::{Goal, Solved};
 use vatsketch::design::{Design, Value};
 use vatsketch::figure::{Reading, figures};
 use vatsketch::session::{AimError, Session};
+use vatsketch::units::Units;
 
 fn open() -> Session {
     Session::open(Design::default(), None).unwrap()
@@ -37,7 +38,7 @@ fn what_is_out_of_reach_changes_nothing_and_names_the_nearest() {
     let mut session = open();
     let wanted = goal("drying_loss_percent", 95.0);
     let solved = session.aim(&wanted, "drying_h").unwrap();
-    assert!(matches!(solved, Solved::NotReachable { .. }) && solved.in_words(&wanted).contains("nearest is"));
+    assert!(matches!(solved, Solved::NotReachable { .. }) && solved.in_words(&wanted, Units::METRIC).contains("nearest is"));
     assert_eq!(session.design(), &Design::default());
     assert!(session.history().undo_name().is_none());
 }

@@ -10,6 +10,7 @@ use vatsketch::design::Stage;
 use vatsketch::figure::{Reading, figures};
 use vatsketch::session::{SensitivityJob, Work, spread};
 use vatsketch::ui::{CardView, Window};
+use vatsketch::units::Units;
 
 const SIZE: [f32; 2] = [1296.0, 816.0];
 
@@ -68,7 +69,12 @@ fn what_matters_is_drawn_strongest_first() {
         .iter()
         .take(3)
         .map(|effect| {
-            let said = format!("{}: {} / {}", effect.cause.label(), figure.change_text(effect.down), figure.change_text(effect.up));
+            let said = format!(
+                "{}: {} / {}",
+                effect.cause.label(),
+                figure.change_text(effect.down, Units::METRIC),
+                figure.change_text(effect.up, Units::METRIC)
+            );
             harness.get_by_label_contains(&said).rect().top()
         })
         .collect();
@@ -118,7 +124,7 @@ fn a_spread_is_shown_as_a_band_and_in_words_until_the_design_changes() {
     let mut harness = with_card("dried_cheese_g");
     let design = harness.state().session.design().clone();
     let answer = spread(&design, &Work { draws: 10, threads: 2, goes_on: &|| true }).unwrap().unwrap();
-    let said = answer.figure("dried_cheese_g").unwrap().in_words();
+    let said = answer.figure("dried_cheese_g").unwrap().in_words(Units::METRIC);
     harness.state_mut().show_spread(Arc::new(answer));
     harness.run();
     assert!(harness.query_by_label_contains(&format!("{said}; 200 trial runs in all")).is_some());

@@ -6,6 +6,7 @@ use vatsketch::batch::Batch;
 use vatsketch::caution::{Caution, Severity, cautions, soak_cautions};
 use vatsketch::law::Matter;
 use vatsketch::process::{PickledCheese, VinegarBath, pickle};
+use vatsketch::units::Units;
 use vatsketch::words::{CautionWords, MUST_NOT_EAT, caution_words, counted};
 
 /// What a line of the page in the kitchen holds.
@@ -42,7 +43,7 @@ fn every_caution_of_the_sources_is_among_those_that_are_read_here() {
 #[test]
 fn every_caution_is_whole_sentences_and_has_a_short_form_that_fits_a_line() {
     for caution in all() {
-        let CautionWords { what, remedy, short } = caution_words(&caution);
+        let CautionWords { what, remedy, short } = caution_words(&caution, Units::METRIC);
         for said in [&what, &remedy, &short] {
             assert!(said.ends_with('.') && !said.contains("..") && !said.contains("  "), "{}: {said}", caution.key);
             assert!(said.starts_with(|letter: char| letter.is_uppercase() || letter.is_ascii_digit()), "{}: {said}", caution.key);
@@ -56,7 +57,7 @@ fn listeria_and_raw_milk_name_who_must_not_eat_it_and_oil_names_botulism() {
     let oil = ["oil_is_untested", "oil_before_acid", "long_in_oil"];
     let mut seen = BTreeSet::new();
     for caution in all() {
-        let CautionWords { what, remedy, short } = caution_words(&caution);
+        let CautionWords { what, remedy, short } = caution_words(&caution, Units::METRIC);
         let full = format!("{what} {remedy}");
         if full.contains("Listeria") || full.to_lowercase().contains("raw milk") {
             assert!(full.contains(MUST_NOT_EAT), "{}: {full}", caution.key);
@@ -84,7 +85,9 @@ fn a_soak_alone_and_a_batch_share_their_words() {
     let alone = soak_cautions(&pickle(&cheese, &bath, &[]).unwrap(), &bath);
     let of_batch = cautions(&batch);
     for key in ["weak_vinegar", "little_vinegar", "measure_the_ph", "in_the_jar"] {
-        let words = |all: &[Caution]| all.iter().find(|caution| caution.key == key).map(caution_words).unwrap();
+        let words = |all: &[Caution]| {
+            all.iter().find(|caution| caution.key == key).map(|caution| caution_words(caution, Units::METRIC)).unwrap()
+        };
         assert_eq!(words(&alone), words(&of_batch), "{key}");
     }
 }

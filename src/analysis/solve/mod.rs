@@ -9,6 +9,7 @@ use crate::batch::Batch;
 use crate::design::{DesignError, Field, Kind, Value, field};
 use crate::figure::Figure;
 use crate::numeric::{Search, Sought, seek};
+use crate::units::Units;
 
 /// A figure and what it shall be.
 #[derive(Clone, Debug, PartialEq)]
@@ -53,16 +54,15 @@ impl Solved {
 
     /// Returns it in one sentence.
     #[must_use]
-    pub fn in_words(&self, goal: &Goal) -> String {
+    pub fn in_words(&self, goal: &Goal, units: Units) -> String {
         let Answer { choice, value, figure } = self.answer();
-        let chosen = format!("{} {}", choice.label, choice.words_with_unit(Value::Number(*value)));
+        let chosen = format!("{} {}", choice.label, units.choice_text(choice, Value::Number(*value)));
+        let (label, text) = (figure.label_in(units), figure.text_in(units));
         match self {
-            Self::Reached(_) => format!("{chosen} gives: {} {}.", figure.label, figure.text()),
+            Self::Reached(_) => format!("{chosen} gives: {label} {text}."),
             Self::NotReachable { .. } => format!(
-                "{} {} is not reachable with this choice alone; nearest is {} with {chosen}.",
-                figure.label,
-                figure.number_text(goal.wanted),
-                figure.text()
+                "{label} {} is not reachable with this choice alone; nearest is {text} with {chosen}.",
+                figure.number_text(goal.wanted, units)
             ),
         }
     }

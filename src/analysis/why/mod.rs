@@ -11,7 +11,7 @@ pub use link::Link;
 
 use super::moved::FigureError;
 use crate::batch::Batch;
-use crate::design::{Field, fields, nearest};
+use crate::design::{Field, Value, fields, nearest};
 use crate::figure::{Figure, current_key, figures};
 use crate::source::{AnyCorrelation, Constant, SourceRow, ledger};
 use std::collections::BTreeSet;
@@ -21,12 +21,12 @@ use std::collections::BTreeSet;
 pub struct Why {
     /// The figure, with its value, its law in one line and its likely range.
     pub figure: Figure,
-    /// The choices that enter at this link and have an effect in this design, each with its value in words.
-    pub inputs: Vec<(&'static Field, String)>,
+    /// The choices that enter at this link and have an effect in this design, each with its value.
+    pub inputs: Vec<(&'static Field, Value)>,
     /// The figures that enter.
     pub rests_on: Vec<Figure>,
     /// Choices of earlier stages and have an effect in this design.
-    pub further_inputs: Vec<(&'static Field, String)>,
+    pub further_inputs: Vec<(&'static Field, Value)>,
     /// The row of the ledger that the law comes from, if the ledger can be read.
     pub source: Option<SourceRow>,
     /// Where in that source.
@@ -94,7 +94,7 @@ pub fn why(batch: &Batch, key: &str) -> Result<Why, FigureError> {
     let design = &batch.design;
     let with_value = |wanted: &dyn Fn(&str) -> bool| {
         let chosen = fields().filter(|field| wanted(field.key) && (field.used)(design));
-        chosen.map(|field| (field, field.words_with_unit(field.get(design)))).collect::<Vec<_>>()
+        chosen.map(|field| (field, field.get(design))).collect::<Vec<_>>()
     };
     let everywhere = inputs_of(key);
     Ok(Why {

@@ -22,10 +22,11 @@ pub(super) fn run(
     let now = week::laid_over(options, &mut design.week)?;
     let batch = batch(&design)?;
     // First, because it may be why there is nothing to plan.
-    let ending = write_failures(&batch, "", words)?;
+    let units = form.shown.units;
+    let ending = write_failures(&batch, "", units, words)?;
     match kitchen_week(&batch, &now).map_err(|error| week::trouble(&error, options, &from.file))? {
         Some(week) if form.json => write_json(with_notice(json::of_week(&batch, &week, &now), &batch), data)?,
-        Some(week) => words::write_week(&batch, &week, data)?,
+        Some(week) => words::write_week(&batch, &week, units, data)?,
         None => {
             let counted = counted(&batch);
             if counted.tasks.is_empty() {
@@ -34,7 +35,7 @@ pub(super) fn run(
             if form.json {
                 write_json(with_notice(json::of_open(&batch, &counted, &now), &batch), data)?;
             } else {
-                words::write_open(&batch, &counted, data)?;
+                words::write_open(&batch, &counted, units, data)?;
             }
         }
     }

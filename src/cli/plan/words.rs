@@ -2,24 +2,30 @@
 
 use crate::batch::Batch;
 use crate::cli::text::write_head;
-use crate::design::{hour, lower_first};
+use crate::design::lower_first;
 use crate::plan::{Counted, KitchenWeek, Lost, Taken, WeekTask, ends_before_words, length, whole_day_words, whole_time_words};
 use crate::report::elapsed;
+use crate::units::{Clock, Units};
 use crate::words::FROM_A_MODEL;
 use std::io::{Result, Write};
 
-/// Width of the times before a task.
-const TIMES: usize = 13;
+/// Width of the times before a task, and of those with am or pm.
+const TIMES: (usize, usize) = (13, 19);
 
-pub(super) fn write_week(batch: &Batch, week: &KitchenWeek, data: &mut dyn Write) -> Result<()> {
-    write_head(batch, data)?;
+/// Returns the width of the times before a task.
+fn width(units: Units) -> usize {
+    if units.clock == Clock::Hours12 { TIMES.1 } else { TIMES.0 }
+}
+
+pub(super) fn write_week(batch: &Batch, week: &KitchenWeek, units: Units, data: &mut dyn Write) -> Result<()> {
+    write_head(batch, units, data)?;
     writeln!(data, "\nLocal times, time zone {}.", week.zone)?;
     if let Some(first) = week.tasks.first() {
         let word = if first.begun { "From here on" } else { "Begin" };
-        writeln!(data, "{word}: {}", first.start_pass.said(whole_time_words(first.start)))?;
+        writeln!(data, "{word}: {}", first.start_pass.said(units.told(&whole_time_words(first.start))))?;
     }
     if let Some((finished, pass)) = week.finished.zip(week.finished_pass.as_ref()) {
-        writeln!(data, "Cheeses finished: {}", pass.said(whole_time_words(finished)))?;
+        writeln!(data, "Cheeses finished: {}", pass.said(units.told(&whole_time_words(finished))))?;
     }
     if let Some(last) = week.tasks.iter().find(|task| task.is_last_day()) {
         writeln!(data, "Keep no longer than, unless a warning above sets an earlier day: {}", whole_day_words(last.start.date()))?;
@@ -32,12 +38,12 @@ pub(super) fn write_week(batch: &Batch, week: &KitchenWeek, data: &mut dyn Write
         if today.replace(task.start.date()) != Some(task.start.date()) {
             writeln!(data, "\n{}", whole_day_words(task.start.date()))?;
         }
-        write_task(task, data)?;
+        write_task(task, units, data)?;
     }
-    write_costs(week, data)?;
+    write_costs(week, units, data)?;
     if !week.stretches.is_empty() {
         writeln!(data, "\nWhat the week makes longer or shorter")?;
-        week.stretches.iter().try_for_each(|stretch| writeln!(data, "  {}", stretch.words))?;
+        week.stretches.iter().try_for_each(|stretch| writeln!(data, "  {}", units.told(&stretch.words)))?;
     }
     write_foot(data)
 }
@@ -47,8 +53,9 @@ fn write_foot(data: &mut dyn Write) -> Result<()> {
     writeln!(data, "\n{FROM_A_MODEL}")
 }
 
-fn write_task(task: &WeekTask, data: &mut dyn Write) -> Result<()> {
-    let (from, to) = (task.start_pass.said(hour(task.start.time())), task.end_pass.said(hour(task.end.time())));
+fn write_task(task: &WeekTask, units: Units, data: &mut dyn Write) -> Result<()> {
+    let (from, to) = (task.start_pass.said(units.hour(task.start.time())), task.end_pass.said(units.hour(task.end.time())));
+    let width = width(units);
     let times = match (task.hands_min, task.is_last_day()) {
         (_, true) => String::new(),
         (0, false) => from,
@@ -62,16 +69,16 @@ fn write_task(task: &WeekTask, data: &mut dyn Write) -> Result<()> {
         more.push("already begun".to_owned());
     }
     // A repeated hour is longer by the name of its pass.
-    let gap = if times.chars().count() < TIMES { "" } else { " " };
-    writeln!(data, "  {times:<TIMES$}{gap}{} ({})", task.name, more.join(", "))?;
-    write_more(&task.what, task.note.as_deref(), data)?;
+    let gap = if times.chars().count() < width { "" } else { " " };
+    writeln!(data, "  {times:<width$}{gap}{} ({})", task.name, more.join(", "))?;
+    write_more(&task.what, task.note.as_deref(), units, data)?;
     let mut costs: Vec<String> = task.lost.iter().map(lost).collect();
     if task.shift_min != 0 {
         let way = if task.shift_min > 0 { "later" } else { "earlier" };
         costs.push(format!("{} {way} than usual", length(task.shift_min)));
     }
     if !costs.is_empty() {
-        writeln!(data, "  {:TIMES$}{}", "", costs.join("; "))?;
+        writeln!(data, "  {:width$}{}", "", units.told(&costs.join("; ")))?;
     }
     Ok(())
 }
@@ -80,14 +87,14 @@ fn lost(lost: &Lost) -> String {
     format!("takes {} of {}", length(lost.minutes), lost.by.words())
 }
 
-fn write_more(what: &str, note: Option<&str>, data: &mut dyn Write) -> Result<()> {
+fn write_more(what: &str, note: Option<&str>, units: Units, data: &mut dyn Write) -> Result<()> {
     for line in [Some(what), note].into_iter().flatten().filter(|line| !line.is_empty()) {
-        writeln!(data, "  {:TIMES$}{line}", "")?;
+        writeln!(data, "  {:width$}{}", "", units.told(line), width = width(units))?;
     }
     Ok(())
 }
 
-fn write_costs(week: &KitchenWeek, data: &mut dyn Write) -> Result<()> {
+fn write_costs(week: &KitchenWeek, units: Units, data: &mut dyn Write) -> Result<()> {
     if week.reasons.is_empty() {
         return writeln!(data, "\nDisruption: none; no sleep, work or busy time is touched, and nothing is moved.");
     }
@@ -98,20 +105,21 @@ fn write_costs(week: &KitchenWeek, data: &mut dyn Write) -> Result<()> {
         week.points, each[0], each[1]
     )?;
     for reason in &week.reasons {
-        writeln!(data, "  {:>5}  {}", reason.points, reason.words)?;
+        writeln!(data, "  {:>5}  {}", reason.points, units.told(&reason.words))?;
     }
     Ok(())
 }
 
-pub(super) fn write_open(batch: &Batch, counted: &Counted, data: &mut dyn Write) -> Result<()> {
-    write_head(batch, data)?;
+pub(super) fn write_open(batch: &Batch, counted: &Counted, units: Units, data: &mut dyn Write) -> Result<()> {
+    write_head(batch, units, data)?;
     writeln!(data, "\nNo date yet: times count from the first task. For clock times give --start, --soon or --finished-by, as in")?;
     writeln!(data, "  vatsketch plan FILE --start \"tomorrow 9:00\"\n")?;
     for task in &counted.tasks {
-        let at = elapsed(task.after_min as f64).replace('\u{a0}', " ");
+        let at = elapsed(task.after_min as f64, units).replace('\u{a0}', " ");
         let hands = if task.hands_min > 0 { format!(", {} of work", length(task.hands_min)) } else { String::new() };
-        writeln!(data, "  {at:<TIMES$}{} ({}{hands})", task.name, lower_first(task.stage.short_title()))?;
-        write_more(&task.what, task.note.as_deref(), data)?;
+        let width = width(units);
+        writeln!(data, "  {at:<width$}{} ({}{hands})", task.name, lower_first(task.stage.short_title()))?;
+        write_more(&task.what, task.note.as_deref(), units, data)?;
     }
     if let Some(stage) = counted.ends_before {
         writeln!(

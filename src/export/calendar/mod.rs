@@ -9,6 +9,7 @@ use super::{ExportError, printable};
 use crate::caution::{Caution, Severity};
 use crate::design::DesignId;
 use crate::plan::{KitchenWeek, Now, Pass, WeekTask};
+use crate::units::Units;
 use crate::words::{FROM_A_MODEL, caution_line};
 use gone::Gone;
 use jiff::civil::{Date, DateTime};
@@ -40,6 +41,7 @@ const READ_FIRST: &str = "read_first";
 /// * `cautions`: of the batch; its serious warnings are the calendar's description and an entry for the whole first day
 /// * `now`: when the plan was made
 /// * `before`: the file whose place this one takes, or nothing
+/// * `units`: of what is said
 ///
 /// # Errors
 /// [`ExportError::Calendar`] for years that have not four digits.
@@ -51,13 +53,13 @@ const READ_FIRST: &str = "read_first";
 /// # Example
 /// ```
 /// use jiff::{civil::date, tz::TimeZone};
-/// use vatsketch::{batch::batch, caution::cautions, design::{Design, Wish}, export::calendar, plan::{Now, kitchen_week}};
+/// use vatsketch::{batch::batch, caution::cautions, design::{Design, Wish}, export::calendar, plan::{Now, kitchen_week}, units::Units};
 /// let now = Now { at: date(2031, 5, 5).at(8, 0, 0, 0), zone: TimeZone::UTC };
 /// let mut design = Design::default();
 /// design.week.wish = Wish::StartAt(date(2031, 5, 9).at(14, 30, 0, 0));
 /// let batch = batch(&design)?;
 /// let week = kitchen_week(&batch, &now)?.ok_or("no wish")?;
-/// let text = String::from_utf8(calendar(&week, "Trial", None, &cautions(&batch), &now, &[])?)?;
+/// let text = String::from_utf8(calendar(&week, "Trial", None, &cautions(&batch), &now, &[], Units::METRIC)?)?;
 /// assert!(text.contains("DTSTART:20310509T143000\r\n"));
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
@@ -68,12 +70,13 @@ pub fn calendar(
     cautions: &[Caution],
     now: &Now,
     before: &[u8],
+    units: Units,
 ) -> Result<Vec<u8>, ExportError> {
     let stamp = Stamp::of(now)?;
     let title = plain(title);
-    let notice = plain(&notice(cautions));
+    let notice = plain(&notice(cautions, units));
     let to_read = week.tasks.first().map(|task| Event::to_read(&notice, &title, id, task.start.date())).transpose()?;
-    let tasks = week.tasks.iter().map(|task| Event::of(task, &title, id));
+    let tasks = week.tasks.iter().map(|task| Event::of(task, &title, id, units));
     let events = tasks.chain(to_read.map(Ok)).collect::<Result<Vec<_>, _>>()?;
     let kept: BTreeSet<&str> = events.iter().map(|event| event.name.as_str()).collect();
     let gone = Gone::of(before, (&title, id), &kept, &date_time(now.at)?);
@@ -112,7 +115,7 @@ struct Event {
 }
 
 impl Event {
-    fn of(task: &WeekTask, title: &str, id: Option<DesignId>) -> Result<Self, ExportError> {
+    fn of(task: &WeekTask, title: &str, id: Option<DesignId>, units: Units) -> Result<Self, ExportError> {
         // The wall clock alone cannot tell two passes of one hour apart, and an event would end before it begins.
         let twice = task.start_pass.name.is_some() || task.end_pass.name.is_some();
         let time = |at: DateTime, pass: &Pass| if twice { in_utc(at, pass) } else { date_time(at) };
@@ -122,7 +125,7 @@ impl Event {
             ("DTSTART", time(task.start, &task.start_pass)?)
         };
         let end = if task.hands_min > 0 { Some(time(task.end, &task.end_pass)?) } else { None };
-        let (summary, description) = (plain(&task.name), described(task, title));
+        let (summary, description) = (plain(&task.name), described(task, title, units));
         Ok(Self { name: name(title, id, &task.key), key: task.key.clone(), summary, description, start, end })
     }
 
@@ -163,14 +166,14 @@ impl Event {
 }
 
 /// Returns what a plan is and is not, and the serious warnings, a line each.
-fn notice(cautions: &[Caution]) -> String {
-    let serious = cautions.iter().filter(|caution| caution.severity == Severity::Stop).map(caution_line);
+fn notice(cautions: &[Caution], units: Units) -> String {
+    let serious = cautions.iter().filter(|caution| caution.severity == Severity::Stop).map(|caution| caution_line(caution, units));
     std::iter::once(FROM_A_MODEL.to_owned()).chain(serious).collect::<Vec<_>>().join("\n")
 }
 
-fn described(task: &WeekTask, title: &str) -> String {
-    let note = task.note.as_deref().unwrap_or_default();
-    let lines = [title, &task.what, note, FROM_A_MODEL].map(plain);
+fn described(task: &WeekTask, title: &str, units: Units) -> String {
+    let (what, note) = (units.told(&task.what), units.told(task.note.as_deref().unwrap_or_default()));
+    let lines = [title, &what, &note, FROM_A_MODEL].map(plain);
     lines.into_iter().filter(|line| !line.is_empty()).collect::<Vec<_>>().join("\n")
 }
 

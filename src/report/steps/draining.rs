@@ -13,7 +13,7 @@ pub(super) fn ladle(design: &DrainingDesign, vat: &VatOutcome, draining: &Draini
     step.targets.push(Facts::plain("curd in each", draining.ladled_ml, Unit::Millilitre, 0));
     step.targets.push(Facts::plain("drains at", design.draining_temperature_c, Unit::Celsius, 0));
     "Curd left over: add a mould.".clone_into(&mut step.if_off);
-    step.write_down = "moulds filled";
+    "moulds filled".clone_into(&mut step.write_down);
     step.governed_by =
         &["mould_count", "mould_diameter_mm", "mould_height_mm", "drip_end_moisture_percent", "draining_temperature_c"];
     step
@@ -33,7 +33,7 @@ pub(super) fn turns(batch: &Batch, vat: &VatOutcome, draining: &DrainingOutcome,
         step.targets.push(facts.target("salt_each_turn_g", "salt for each face", each));
         step.times = turn_times(salted_min, 0);
         "Forgot the salt: add it at the next turn.".clone_into(&mut step.if_off);
-        step.write_down = "salt, g";
+        "salt, g".clone_into(&mut step.write_down);
         step.governed_by = &["salt_percent", "salted_turns", "salt_run_off_percent"];
         steps.push(step);
     }
@@ -42,7 +42,7 @@ pub(super) fn turns(batch: &Batch, vat: &VatOutcome, draining: &DrainingOutcome,
         step.targets.push(Facts::plain("time to the next turn", batch.design.draining.turn_gap_h, Unit::Hour, 1));
         step.times = turn_times(plain_min, salted);
         "Curd sticks or breaks: wait an hour and turn again.".clone_into(&mut step.if_off);
-        step.write_down = "whey, g";
+        "whey, g".clone_into(&mut step.write_down);
         step.governed_by = &["turn_count", "turn_gap_h"];
         steps.push(step);
     }
@@ -66,7 +66,7 @@ pub(super) fn unmould(vat: &VatOutcome, draining: &DrainingOutcome, facts: &Fact
     } else {
         format!("The drip stops only {:.0}\u{a0}h after ladling: drain in the cold until it has stopped.", draining.drip_stops_h)
     };
-    step.write_down = "one cheese, g";
+    "one cheese, g".clone_into(&mut step.write_down);
     step.governed_by = &["turn_count", "turn_gap_h"];
     step
 }
@@ -81,7 +81,7 @@ pub(super) fn pepper(design: &SaltingDesign, salting: &SaltingOutcome, at_min: f
     step.targets.push(facts.target("pepper_g", "pepper for all", Amount::new(salting.pepper_g, Unit::Gram, 0)));
     step.targets.push(Facts::plain("on each cheese", salting.pepper_each_g, Unit::Gram, 1));
     "Pepper falls off: roll again while the cheese is damp.".clone_into(&mut step.if_off);
-    step.write_down = "pepper left, g";
+    "pepper left, g".clone_into(&mut step.write_down);
     step.governed_by = &["pepper_g_dm2", "pepper_treated"];
     Some(step)
 }

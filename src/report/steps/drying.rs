@@ -7,6 +7,7 @@ use crate::law::kitchen::THERMOMETER_SPREAD;
 use crate::plan::Stretch;
 use crate::process::{DryingOutcome, TrayRun};
 use crate::report::{Amount, Target, duration};
+use crate::units::Units;
 
 pub(super) fn drying(design: &DryingDesign, drying: &DryingOutcome, start_min: f64, facts: &Facts) -> Vec<Step> {
     if design.drying_h <= 0.0 {
@@ -26,7 +27,7 @@ pub(super) fn drying(design: &DryingDesign, drying: &DryingOutcome, start_min: f
             "Forgot to swap: the moisture gap is {:.1} percentage points; sort the cheeses by weight.",
             drying.spread_unswapped_percent
         );
-        swap.write_down = "one cheese, g";
+        "one cheese, g".clone_into(&mut swap.write_down);
         swap.governed_by = &["tray_swap"];
         steps.push(swap);
     }
@@ -51,7 +52,7 @@ fn lay(design: &DryingDesign, drying: &DryingOutcome, start_min: f64) -> Step {
     step.targets.push(Facts::plain("trays", f64::from(drying.trays_wanted.max(1)), Unit::One, 0));
     step.lasts = Some(Facts::plain("for", design.drying_h, Unit::Hour, 0));
     "Still wet: give them more air.".clone_into(&mut step.if_off);
-    step.write_down = "air, °C";
+    "air, °C".clone_into(&mut step.write_down);
     step.governed_by = &[
         "drying_place",
         "cabinet_temperature_c",
@@ -78,10 +79,10 @@ fn weigh(design: &DryingDesign, drying: &DryingOutcome, start_min: f64, facts: &
     step.targets.push(facts.target("dried_cheese_g", "one cheese", Amount::new(drying.end.cheese_g, Unit::Gram, 0)));
     step.targets.push(facts.target("drying_loss_percent", "weight lost", Amount::new(drying.end.loss_percent, Unit::Percent, 0)));
     step.if_off = match hours_per_gram(&drying.middle) {
-        Some(hours) => format!("Heavier: dry {} longer a gram.", duration(60.0 * hours)),
+        Some(hours) => format!("Heavier: dry {} longer a gram.", duration(60.0 * hours, Units::METRIC)),
         None => "Heavier: dry longer.".to_owned(),
     };
-    step.write_down = "one cheese, g";
+    "one cheese, g".clone_into(&mut step.write_down);
     step.governed_by = &["drying_h"];
     step
 }
@@ -97,7 +98,7 @@ pub(super) fn stretched(steps: &mut [Step], stretch: &Stretch, batch: &Batch) {
             "Lay" => step.lasts = Some(Facts::plain("for", stretch.planned_min as f64 / 60.0, Unit::Hour, 0)),
             "Weigh" => {
                 for target in &mut step.targets {
-                    *target = match target.label {
+                    *target = match target.label.as_str() {
                         "one cheese" => moved(target, target.amount.value * left),
                         _ => moved(target, loss_percent),
                     };

@@ -29,7 +29,7 @@ pub(super) fn keep(whole: &Design, keeping: &KeepingOutcome, at_min: f64, facts:
     step.targets.push(Target::exact("no warmer than", cold));
     step.lasts = Some(Facts::plain("for", design.keeping_days, Unit::Day, 0));
     "Swollen, gassy or smelly: discard untasted. Toxin may not show.".clone_into(&mut step.if_off);
-    step.write_down = "fridge, °C";
+    "fridge, °C".clone_into(&mut step.write_down);
     step.governed_by = &["kept_in", "poured_off_percent", "keeping_temperature_c", "keeping_days"];
     step
 }

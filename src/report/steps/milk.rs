@@ -36,7 +36,8 @@ pub(super) fn measure(design: &MilkDesign, milk: &MilkOutcome, facts: &Facts) ->
     } else {
         "Weigh again: volume changes with temperature.".to_owned()
     };
-    step.write_down = if milk.cream_g > 0.0 { "cream, g" } else { "milk, L" };
+    let write_down = if milk.cream_g > 0.0 { "cream, g" } else { "milk, L" };
+    write_down.clone_into(&mut step.write_down);
     step.governed_by = &[
         "milk_l",
         "milk_kind",

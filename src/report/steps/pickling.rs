@@ -27,7 +27,7 @@ fn cover(design: &PicklingDesign, pickling: &PicklingOutcome, at_min: f64, facts
     let cold = Amount::new(design.pickling_temperature_c, Unit::Celsius, 1);
     step.targets.push(Target::exact("no warmer than", cold));
     "A cheese is not covered: weigh it down, or add vinegar of the same strength.".clone_into(&mut step.if_off);
-    step.write_down = "vinegar, mL";
+    "vinegar, mL".clone_into(&mut step.write_down);
     step.governed_by = &[
         "pickled",
         "cheese_ph",
@@ -58,7 +58,7 @@ fn test(design: &PicklingDesign, pickling: &PicklingOutcome, dried_min: f64, fac
     step.targets.push(facts.target("slurry_ph", "model, blended", ph(pickling.end.slurry_ph)));
     step.if_off =
         format!("{wanted} or above: leave them in the cold vinegar and measure again in a few days. A modelled pH is no proof.");
-    step.write_down = "pH, centre";
+    "pH, centre".clone_into(&mut step.write_down);
     step.governed_by = &["pickling_h"];
     step
 }

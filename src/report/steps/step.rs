@@ -26,7 +26,7 @@ pub struct Step {
     /// What to do if it is off.
     pub if_off: String,
     /// What is written into the blank, with its unit.
-    pub write_down: &'static str,
+    pub write_down: String,
     /// The inputs that govern it; a caution that one of them causes stands before it.
     pub governed_by: &'static [&'static str],
     /// The cautions that belong before it.
@@ -50,7 +50,7 @@ impl Step {
             times: vec![time],
             by_date: false,
             if_off: String::new(),
-            write_down: "",
+            write_down: String::new(),
             governed_by: &[],
             cautions: Vec::new(),
         }

@@ -21,7 +21,7 @@ pub(super) fn until_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome
         on.targets.push(milk_at(design.vat.rennet_temperature_c));
         on.lasts = Some(Facts::plain("for", (vat.to_rennet_min - vat.to_calcium_min).max(0.0), Unit::Minute, 0));
         "Too hot: cool the milk before you add rennet. Too cool: wait.".clone_into(&mut on.if_off);
-        on.write_down = "milk, °C";
+        "milk, °C".clone_into(&mut on.write_down);
         on.governed_by = &["rennet_temperature_c"];
         steps.push(on);
     } else {
@@ -54,7 +54,7 @@ fn warm(task: &str, design: &Design, lasts_min: f64, to_c: f64, facts: &Facts, k
         Heating::Hob => "Slow: wait and keep stirring. Fast: take the pot off early.",
     };
     if_off.clone_into(&mut step.if_off);
-    step.write_down = "milk, °C";
+    "milk, °C".clone_into(&mut step.write_down);
     step.governed_by = &[
         "heating",
         "bath_l",
@@ -83,7 +83,7 @@ fn calcium(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts)
     }
     step.targets.push(milk_at(design.vat.calcium_temperature_c));
     "Forgot it: add it before the rennet, never after.".clone_into(&mut step.if_off);
-    step.write_down = "calcium, g";
+    "calcium, g".clone_into(&mut step.write_down);
     step.governed_by = &["calcium_form", "calcium_solution_percent", "calcium_dose_percent", "calcium_temperature_c"];
     step
 }
@@ -97,7 +97,7 @@ pub(super) fn from_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome,
         rest.targets.push(Facts::plain("whey in the vat", vat.whey.total_kg(), Unit::Kilogram, 1));
         rest.lasts = Some(Facts::plain("for", design.vat.whey_rest_min, Unit::Minute, 0));
         "Milky whey: it was cut too soft; ladle gently.".clone_into(&mut rest.if_off);
-        rest.write_down = "whey, kg";
+        "whey, kg".clone_into(&mut rest.write_down);
         rest.governed_by = &["whey_rest_min"];
         steps.push(rest);
     }
@@ -115,7 +115,7 @@ fn rennet(milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Step {
     step.targets.push(facts.target("rennet_ml", "rennet", Amount::new(milk.rennet_ml, Unit::Millilitre, 2)));
     step.targets.push(facts.target("rennet_water_ml", "water", Amount::new(milk.rennet_water_ml, Unit::Millilitre, 0)));
     "If it has stood, mix a new one.".clone_into(&mut step.if_off);
-    step.write_down = "clock time";
+    "clock time".clone_into(&mut step.write_down);
     step.governed_by =
         &["rennet_label", "rennet_strength_imcu_ml", "rennet_ratio_parts", "rennet_dose_imcu_kg", "rennet_dilution_times"];
     step
@@ -133,7 +133,7 @@ fn cut(design: &Design, vat: &VatOutcome, facts: &Facts) -> Step {
         step.times = tests.chain([StepTime::counted("cut", "Test, cut", at_min(vat.tests))]).collect();
     }
     "Not clean: wait and test again (common practice, no source).".clone_into(&mut step.if_off);
-    step.write_down = "min to cut";
+    "min to cut".clone_into(&mut step.write_down);
     step.governed_by = &["heat_while_setting", "firmness_multiple", "first_test_min"];
     step
 }

@@ -5,6 +5,7 @@ use crate::batch::Batch;
 use crate::design::Unit;
 use crate::plan::{KitchenWeek, WeekTask};
 use crate::report::{StepTime, Target};
+use crate::units::Units;
 
 /// Returns a step for every task of the week that no other step does.
 pub(super) fn more(steps: &[Step], week: &KitchenWeek, batch: &Batch) -> Vec<Step> {
@@ -78,11 +79,12 @@ fn one(task: &WeekTask, batch: &Batch) -> Step {
             clock: Some(task.start),
             pass: task.start_pass.name.clone(),
             whole_day: task.is_last_day(),
+            units: Units::METRIC,
         }],
         by_date: said.name == "Roll",
         targets: vec![said.target],
         if_off: said.if_off.to_owned(),
-        write_down: said.write_down,
+        write_down: said.write_down.to_owned(),
         ..Step::once((&task.key, said.name), task.stage, at_min, said.verb, said.what)
     }
 }

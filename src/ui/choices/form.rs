@@ -142,7 +142,7 @@ fn number_row(ui: &mut Ui, view: &mut View, design: &Design, (field, pinned): (&
             }
         });
     });
-    asks.extend(number_slider_ui(ui, field, value, default));
+    asks.extend(number_slider_ui(ui, view.units, field, value, default));
     if let Some(said) = said {
         said_ui(ui, &said);
     }

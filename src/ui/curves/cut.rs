@@ -7,6 +7,7 @@ use crate::ui::state::cut::CutView;
 use crate::ui::widget::pill::{pill_ui, pills_ui};
 use crate::ui::widget::slider::{Limits, SliderMarks, SliderWords, slider_ui};
 use crate::ui::widget::theme::{CAPTION, Palette, plain};
+use crate::units::Units;
 use egui::{Align2, Color32, Pos2, Rect, RichText, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
 
 /// Colours from the lowest value to the highest: one hue, so that lightness alone tells the order, also in grey.
@@ -19,7 +20,13 @@ const AROUND: f32 = 34.0 + 24.0 + 20.0 + SCALE_HEIGHT + 36.0;
 const RAIL_STEP: f64 = 0.02;
 
 /// Draws the picture with what governs it, and says whose it is; returns what is asked for.
-pub(in crate::ui) fn cross_section_ui(ui: &mut Ui, cut: CutView, batch: &Batch, whose: &str, height: f32) -> Vec<Ask> {
+pub(in crate::ui) fn cross_section_ui(
+    ui: &mut Ui,
+    (cut, units): (CutView, Units),
+    batch: &Batch,
+    whose: &str,
+    height: f32,
+) -> Vec<Ask> {
     let mut asks = Vec::new();
     pills_ui(ui, "Cut through a cheese", |ui| {
         for key in SectionKey::ALL {
@@ -36,11 +43,12 @@ pub(in crate::ui) fn cross_section_ui(ui: &mut Ui, cut: CutView, batch: &Batch, 
     picture_ui(ui, &drawn, (height - AROUND).max(40.0));
     scale_ui(ui, cut.key);
     let limits = Limits { least: 0.0, most: 1.0, step: RAIL_STEP, whole: false };
-    let value = format!("{:.0} {}", drawn.at_h, cut.key.counted_from());
+    let value = units.told(&format!("{:.0} {}", drawn.at_h, cut.key.counted_from()));
+    let last = units.in_days(60.0 * drawn.last_h).unwrap_or_else(|| format!("{:.0}", drawn.last_h));
     let words = SliderWords { label: "Hour of the cross-section", value: value.clone() };
     let moved = slider_ui(ui, limits, cut.share, SliderMarks::default(), &words);
     asks.extend(moved.to.map(|share| Ask::Cut(CutView { share, ..cut })));
-    ui.label(RichText::new(format!("{whose}after {value}, of {:.0}", drawn.last_h)).size(CAPTION).color(Palette::of(ui).soft));
+    ui.label(RichText::new(format!("{whose}after {value}, of {last}")).size(CAPTION).color(Palette::of(ui).soft));
     asks
 }
 

@@ -103,14 +103,14 @@ pub(in crate::ui) fn curves_ui(ui: &mut Ui, view: &View, batches: Batches<'_>, r
 /// Draws the cut through a cheese of the open design.
 fn cut_ui(ui: &mut Ui, view: &View, batches: Batches<'_>, height: f32) -> Vec<Ask> {
     let whose = if batches.second.is_some() { "A: " } else { "" };
-    cross_section_ui(ui, view.cut, batches.now, whose, height)
+    cross_section_ui(ui, (view.cut, view.units), batches.now, whose, height)
 }
 
 /// Draws one curve with its heading.
 fn curve_ui(ui: &mut Ui, view: &View, key: CurveKey, batches: Batches<'_>, height: f32) -> Vec<Ask> {
-    let shown = |batch: &Batch| view.units.curve(curve(batch, key));
+    let shown = |batch: &Batch| curve(batch, key).shown_in(view.units);
     let now = match batches.spread {
-        Some(spread) => view.units.curve(with_spread(key, curve(batches.now, key), spread)),
+        Some(spread) => with_spread(key, curve(batches.now, key), spread).shown_in(view.units),
         None => shown(batches.now),
     };
     let ghost = batches.before.map(shown);

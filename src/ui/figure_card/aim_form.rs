@@ -1,7 +1,7 @@
 //! Aiming at a figure: what it is to be, which choice may move, and what came of it.
 
 use crate::analysis::Goal;
-use crate::figure::Reading;
+use crate::figure::{Figure, Reading};
 use crate::session::TargetChoice;
 use crate::ui::figure_card::known::Card;
 use crate::ui::state::ask::Ask;
@@ -10,7 +10,7 @@ use crate::ui::widget::number_text::read_number;
 use crate::ui::widget::pill::{pill_ui, pills_ui};
 use crate::ui::widget::text_undo::remember_text;
 use crate::ui::widget::theme::{CAPTION, Palette};
-use crate::ui::widget::units::Units;
+use crate::units::{Scale, Units};
 use egui::{Button, Key, RichText, TextEdit, Ui, vec2};
 
 /// Draws the form and returns what is asked for.
@@ -21,13 +21,14 @@ pub(in crate::ui) fn aim_ui(ui: &mut Ui, units: Units, view: &mut CardView, card
         ui.label(RichText::new("No single choice can set this figure.").size(CAPTION).color(palette.soft));
         return asks;
     }
+    let scale = scale_of(&card.figure, units);
     let entered = ui
         .horizontal(|ui| {
             let label = ui.label("I want");
             let edit = TextEdit::singleline(&mut view.wanted).desired_width(96.0).margin(vec2(8.0, 4.0));
             let response = ui.add(edit).labelled_by(label.id);
             remember_text(ui, &response, &view.wanted);
-            ui.label(units.shown(card.figure.unit, 0.0).1);
+            ui.label(scale.symbol);
             if response.changed() {
                 view.told = None;
             }
@@ -46,14 +47,14 @@ pub(in crate::ui) fn aim_ui(ui: &mut Ui, units: Units, view: &mut CardView, card
             .id_salt(("other ways", card.figure.key))
             .show(ui, |ui| asks.extend(ways_ui(ui, view, &others, chosen)));
     }
-    let goal = read_number(&view.wanted, card.figure.unit);
+    let goal = read_number(&view.wanted, card.figure.unit, units);
     ui.add_space(4.0);
     let ready = goal.is_ok() && chosen.is_some();
     let go = ui.add_enabled(ready, Button::new("Find it").min_size(vec2(96.0, 32.0)));
     match (goal, chosen) {
         (Ok(goal), Some(choice)) if go.clicked() || entered => {
             // A bare number is meant as the figure is shown.
-            let wanted = if goal.bare { units.typed(card.figure.unit, goal.value) } else { goal.value };
+            let wanted = if goal.bare { scale.kept(goal.value) } else { goal.value };
             asks.push(Ask::Aim(Goal { figure: card.figure.key.to_owned(), wanted }, choice));
         }
         (Err(why), _) if !view.wanted.trim().is_empty() => told_ui(ui, &Told::Not(why.to_string())),
@@ -63,6 +64,12 @@ pub(in crate::ui) fn aim_ui(ui: &mut Ui, units: Units, view: &mut CardView, card
         told_ui(ui, told);
     }
     asks
+}
+
+/// Returns the unit in which a figure is wanted: that in which it is shown now.
+fn scale_of(figure: &Figure, units: Units) -> Scale {
+    let size = if let Reading::Number(value) = figure.reading { value } else { 0.0 };
+    units.scale(figure.unit, size)
 }
 
 fn ways_ui(ui: &mut Ui, view: &mut CardView, ways: &[&TargetChoice], chosen: Option<&'static str>) -> Vec<Ask> {

@@ -1,6 +1,7 @@
 //! One figure in full, in the place of the results: why it is what it is, what changes it most, and how to reach a target.
 
 use crate::analysis::DRAWS;
+use crate::report::{WhyWords, why_words};
 use crate::ui::figure_card::aim_form::aim_ui;
 use crate::ui::figure_card::known::{Card, Known};
 use crate::ui::figure_card::sensitivity::sensitivity_ui;
@@ -10,7 +11,7 @@ use crate::ui::widget::record::record_ui;
 use crate::ui::widget::room::Room;
 use crate::ui::widget::spoken::heading_ui;
 use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, bold, plain};
-use crate::ui::widget::units::Units;
+use crate::units::Units;
 use egui::{Button, RichText, Ui, vec2};
 
 /// Share of a line that a value may take.
@@ -38,20 +39,21 @@ fn card_ui(ui: &mut Ui, units: Units, view: &mut CardView, known: Known<'_>) -> 
         return asks;
     };
     ui.add_space(6.0);
-    heading_ui(ui, card.figure.label);
-    ui.label(RichText::new(units.figure_text(&card.figure)).font(bold(FIGURE)));
-    ui.label(RichText::new(&card.words.spread).size(CAPTION).color(palette.soft));
+    let words = why_words(&card.why, units);
+    heading_ui(ui, &card.figure.label_in(units));
+    ui.label(RichText::new(card.figure.text_in(units)).font(bold(FIGURE)));
+    ui.label(RichText::new(&words.spread).size(CAPTION).color(palette.soft));
     if let Some(likely) = known.likely {
-        ui.label(RichText::new(format!("{}; {DRAWS} trial runs in all", likely.in_words())).size(CAPTION).color(palette.soft));
+        ui.label(RichText::new(format!("{}; {DRAWS} trial runs in all", likely.in_words(units))).size(CAPTION).color(palette.soft));
     }
     if known.spread_failed {
         let words = "How far this figure may be wrong could not be calculated: the program has a fault here.";
         ui.label(RichText::new(words).size(CAPTION).color(palette.caution_text));
     }
     heading(ui, "Why");
-    asks.extend(why_ui(ui, units, card));
+    asks.extend(why_ui(ui, units, card, &words));
     heading(ui, "Sensitivity: what changes it most");
-    asks.extend(sensitivity_ui(ui, &card.figure, known.effects));
+    asks.extend(sensitivity_ui(ui, units, &card.figure, known.effects));
     heading(ui, "Reach a target");
     asks.extend(aim_ui(ui, units, view, card));
     asks
@@ -64,19 +66,20 @@ fn heading(ui: &mut Ui, words: &str) {
 }
 
 /// Draws the chain: choices and figures that enter, the law, its source, its constants.
-fn why_ui(ui: &mut Ui, units: Units, card: &Card) -> Vec<Ask> {
+fn why_ui(ui: &mut Ui, units: Units, card: &Card, words: &WhyWords) -> Vec<Ask> {
     let soft = Palette::of(ui).soft;
     let mut asks = Vec::new();
-    ui.label(RichText::new(format!("Law: {}", card.words.law)).size(CAPTION));
-    ui.label(RichText::new(format!("Source: {}", card.words.source)).size(CAPTION).color(soft));
+    ui.label(RichText::new(format!("Law: {}", words.law)).size(CAPTION));
+    ui.label(RichText::new(format!("Source: {}", words.source)).size(CAPTION).color(soft));
     for (field, value) in &card.why.inputs {
-        if line_ui(ui, field.label, value, &format!("{}: {value}; go to this choice", field.label)) {
+        let value = units.choice_text(field, *value);
+        if line_ui(ui, field.label, &value, &format!("{}: {value}; go to this choice", field.label)) {
             asks.push(Ask::ToInput(field.key));
         }
     }
     for figure in &card.why.rests_on {
-        let value = units.figure_text(figure);
-        if line_ui(ui, figure.label, &value, &format!("{}: {value}; why", figure.label)) {
+        let (label, value) = (figure.label_in(units), figure.text_in(units));
+        if line_ui(ui, &label, &value, &format!("{label}: {value}; why")) {
             asks.push(Ask::Figure(Some(figure.key)));
         }
     }
@@ -84,13 +87,14 @@ fn why_ui(ui: &mut Ui, units: Units, card: &Card) -> Vec<Ask> {
     if !further.is_empty() {
         folded(ui, ("further", card.figure.key), &format!("Choices of earlier stages ({})", further.len()), |ui| {
             for (field, value) in further {
-                if line_ui(ui, field.label, value, &format!("{}: {value}; go to this choice", field.label)) {
+                let value = units.choice_text(field, *value);
+                if line_ui(ui, field.label, &value, &format!("{}: {value}; go to this choice", field.label)) {
                     asks.push(Ask::ToInput(field.key));
                 }
             }
         });
     }
-    let records = &card.words.records;
+    let records = &words.records;
     if !records.is_empty() {
         folded(ui, ("records", card.figure.key), &format!("Constants and formulae ({})", records.len()), |ui| {
             for record in records {

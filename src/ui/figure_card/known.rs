@@ -2,14 +2,12 @@
 
 use crate::analysis::{Effect, LikelyFigure, Why, why};
 use crate::figure::Figure;
-use crate::report::{WhyWords, why_words};
 use crate::session::{Session, TargetChoice};
 
 /// What is known about the figure of a card: asked once for each change of the design, not for each drawing.
 #[derive(Clone, Debug)]
 pub(in crate::ui) struct Card {
     pub(in crate::ui) figure: Figure,
-    pub(in crate::ui) words: WhyWords,
     pub(super) why: Why,
     pub(in crate::ui) ways: Vec<TargetChoice>,
 }
@@ -18,7 +16,7 @@ impl Card {
     /// Returns what is known about a figure; nothing where the design does not have it.
     pub(in crate::ui) fn of(session: &Session, key: &str) -> Option<Self> {
         let why = why(session.batch(), key).ok()?;
-        Some(Self { figure: why.figure.clone(), words: why_words(&why), ways: session.ways_to(key), why })
+        Some(Self { figure: why.figure.clone(), ways: session.ways_to(key), why })
     }
 }
 

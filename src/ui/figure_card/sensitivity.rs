@@ -5,6 +5,7 @@ use crate::figure::Figure;
 use crate::ui::figure_card::known::Effects;
 use crate::ui::state::ask::Ask;
 use crate::ui::widget::theme::{CAPTION, Palette, plain};
+use crate::units::Units;
 use egui::{Rect, Role, Sense, Ui, WidgetInfo, pos2, vec2};
 
 /// Bars that are drawn at most.
@@ -15,7 +16,7 @@ const BAR_ROOM: f32 = 23.0;
 const VALUES: f32 = 128.0;
 
 /// Draws the bars and returns what is asked for.
-pub(in crate::ui) fn sensitivity_ui(ui: &mut Ui, figure: &Figure, effects: Option<&Effects>) -> Vec<Ask> {
+pub(in crate::ui) fn sensitivity_ui(ui: &mut Ui, units: Units, figure: &Figure, effects: Option<&Effects>) -> Vec<Ask> {
     let soft = Palette::of(ui).soft;
     let say = |ui: &mut Ui, words: &str| {
         ui.label(egui::RichText::new(words).size(CAPTION).color(soft));
@@ -38,17 +39,17 @@ pub(in crate::ui) fn sensitivity_ui(ui: &mut Ui, figure: &Figure, effects: Optio
             );
             let longest = effects.first().map_or(1.0, Effect::reach).max(f64::MIN_POSITIVE);
             for effect in effects.iter().take(MOST_BARS) {
-                asks.extend(bar_ui(ui, figure, effect, longest));
+                asks.extend(bar_ui(ui, units, figure, effect, longest));
             }
         }
     }
     asks
 }
 
-fn bar_ui(ui: &mut Ui, figure: &Figure, effect: &Effect, longest: f64) -> Option<Ask> {
+fn bar_ui(ui: &mut Ui, units: Units, figure: &Figure, effect: &Effect, longest: f64) -> Option<Ask> {
     let palette = Palette::of(ui);
     let constant = matches!(effect.cause, Cause::Constant(_));
-    let said = format!("{} / {}", figure.change_text(effect.down), figure.change_text(effect.up));
+    let said = format!("{} / {}", figure.change_text(effect.down, units), figure.change_text(effect.up, units));
     let name = if constant { format!("uncertain: {}", effect.cause.label()) } else { effect.cause.label().to_owned() };
     let colour = if constant { palette.soft } else { palette.link };
     let named = ui.painter().layout(name.clone(), plain(CAPTION), colour, ui.available_width());

@@ -12,6 +12,7 @@ use crate::ui::paper::saving::Saver;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::widget::theme::Palette;
+use crate::units::Units;
 use egui::{CentralPanel, Frame, Ui};
 use std::path::PathBuf;
 
@@ -50,8 +51,14 @@ impl PaperJobs {
     ///
     /// # Errors
     /// What to say, if it cannot begin.
-    pub(in crate::ui) fn print(&mut self, ctx: &egui::Context, batch: &Batch, now: Now, paper: Paper) -> Result<(), String> {
-        self.printer.print(ctx, batch, now, paper, file_name(&batch.design.title, ".pdf"))
+    pub(in crate::ui) fn print(
+        &mut self,
+        ctx: &egui::Context,
+        batch: &Batch,
+        now: Now,
+        sheet: (Paper, Units),
+    ) -> Result<(), String> {
+        self.printer.print(ctx, batch, now, sheet, file_name(&batch.design.title, ".pdf"))
     }
 
     /// Saves the plan as PDF in the background.
@@ -63,12 +70,12 @@ impl PaperJobs {
         ctx: &egui::Context,
         batch: &Batch,
         now: Now,
-        paper: Paper,
+        (paper, units): (Paper, Units),
         path: PathBuf,
     ) -> Result<(), String> {
         let (batch, named) = (batch.clone(), path.clone());
         self.saver.save(ctx, path, move || {
-            let plan = plan_at(&batch, &now);
+            let plan = plan_at(&batch, &now).shown_in(units);
             let bytes = pdf(&plan, paper).map_err(|error| error.to_string())?;
             let counted = plan.no_week.map(|why| format!(" Times count from the first task: {why}.")).unwrap_or_default();
             Ok((bytes, format!("Plan saved as {}.{counted}", named.display())))
@@ -83,19 +90,19 @@ impl PaperJobs {
         &mut self,
         ctx: &egui::Context,
         (a, b): (&Batch, &Batch),
-        paper: Paper,
+        (paper, units): (Paper, Units),
         path: PathBuf,
     ) -> Result<(), String> {
         let (a, b, named) = (a.clone(), b.clone(), path.clone());
         self.saver.save(ctx, path, move || {
-            let bytes = comparison_pdf(&comparison(&a, &b), paper).map_err(|error| error.to_string())?;
+            let bytes = comparison_pdf(&comparison(&a, &b, units), paper).map_err(|error| error.to_string())?;
             Ok((bytes, format!("A and B side by side saved as {}.", named.display())))
         })
     }
 
     /// Puts the plan into the clipboard; returns what to say of it.
-    pub(in crate::ui) fn copy(ctx: &egui::Context, batch: &Batch, now: &Now) -> String {
-        ctx.copy_text(text(&plan_at(batch, now)));
+    pub(in crate::ui) fn copy(ctx: &egui::Context, batch: &Batch, now: &Now, units: Units) -> String {
+        ctx.copy_text(text(&plan_at(batch, now).shown_in(units)));
         "The plan is in the clipboard as text.".to_owned()
     }
 }

@@ -60,7 +60,7 @@ pub(in crate::ui) fn plan_ui(
     }
     ui.add_space(6.0);
     let width = (ui.available_width() - SCROLL_BAR).clamp(120.0, WIDEST);
-    let shown = preview.look(ui.ctx(), batch, now, paper, width);
+    let shown = preview.look(ui.ctx(), batch, now, (paper, view.units), width);
     if shown.drawing {
         let words = match shown.pages {
             Some(Ok(_)) => "Drawing the plan… Below is the plan before the change.",

@@ -6,6 +6,7 @@ use crate::design::Wish;
 use crate::export::{PageImage, Paper, pages};
 use crate::plan::Now;
 use crate::report::plan_at;
+use crate::units::Units;
 use egui::{ColorImage, TextureHandle, TextureOptions};
 use jiff::civil::DateTime;
 use std::sync::mpsc::{Receiver, TryRecvError, channel};
@@ -15,6 +16,7 @@ use std::sync::mpsc::{Receiver, TryRecvError, channel};
 struct Order {
     design: Design,
     paper: Paper,
+    units: Units,
     /// Quarters of a pixel a point, so that a window that is pulled wider is not drawn again for each pixel.
     quarters: u16,
     /// The quarter of an hour in which it was asked for, where the plan depends on what time it is.
@@ -51,9 +53,21 @@ impl Preview {
     /// # Arguments
     /// * `now`: what the clock on the wall says
     /// * `width`: of a page in the window, in its points
-    pub(in crate::ui) fn look(&mut self, ctx: &egui::Context, batch: &Batch, now: &Now, paper: Paper, width: f32) -> Shown<'_> {
-        let wanted =
-            Order { design: batch.design.clone(), paper, quarters: quarters(ctx, paper, width), asked: asked(&batch.design, now) };
+    pub(in crate::ui) fn look(
+        &mut self,
+        ctx: &egui::Context,
+        batch: &Batch,
+        now: &Now,
+        (paper, units): (Paper, Units),
+        width: f32,
+    ) -> Shown<'_> {
+        let wanted = Order {
+            design: batch.design.clone(),
+            paper,
+            units,
+            quarters: quarters(ctx, paper, width),
+            asked: asked(&batch.design, now),
+        };
         self.take(ctx, &wanted);
         let known = self.shown.as_ref().is_some_and(|(order, _)| *order == wanted);
         if !known && self.running.is_none() {
@@ -85,10 +99,10 @@ impl Preview {
 
     fn start(&mut self, ctx: &egui::Context, batch: &Batch, now: &Now, order: Order) {
         let (sender, receiver) = channel();
-        let (batch, now, repaint, paper) = (batch.clone(), now.clone(), ctx.clone(), order.paper);
+        let (batch, now, repaint, paper, units) = (batch.clone(), now.clone(), ctx.clone(), order.paper, order.units);
         let pixels_per_point = f64::from(order.quarters) / 4.0;
         let spawned = std::thread::Builder::new().name("plan-preview".to_owned()).spawn(move || {
-            let drawn = pages(&plan_at(&batch, &now), paper, pixels_per_point);
+            let drawn = pages(&plan_at(&batch, &now).shown_in(units), paper, pixels_per_point);
             let drawn = drawn.map(|pages| pages.iter().map(image).collect()).map_err(|error| error.to_string());
             // The window may have closed in the meantime; then nobody waits.
             let _ = sender.send(drawn);

@@ -5,6 +5,7 @@ use crate::export::{Paper, pdf};
 use crate::file::write_safely;
 use crate::plan::Now;
 use crate::report::plan_at;
+use crate::units::Units;
 use std::fs::DirBuilder;
 use std::io::{Error, ErrorKind, Result as IoResult};
 use std::path::{Path, PathBuf};
@@ -52,7 +53,7 @@ impl Printer {
         ctx: &egui::Context,
         batch: &Batch,
         now: Now,
-        paper: Paper,
+        sheet: (Paper, Units),
         name: String,
     ) -> Result<(), String> {
         if self.running.is_some() {
@@ -66,7 +67,7 @@ impl Printer {
                 let _ = sender.send((folder, printed));
                 repaint.request_repaint();
             };
-            let (folder, path) = match written(&batch, &now, paper, folder, &name) {
+            let (folder, path) = match written(&batch, &now, sheet, folder, &name) {
                 Ok(places) => places,
                 Err(error) => return tell(None, Err(error)),
             };
@@ -114,8 +115,14 @@ fn no_viewer(path: &Path, error: &Error) -> String {
 }
 
 /// Writes the plan; returns its folder and its file.
-fn written(batch: &Batch, now: &Now, paper: Paper, folder: Option<PathBuf>, name: &str) -> Result<(PathBuf, PathBuf), String> {
-    let bytes = pdf(&plan_at(batch, now), paper).map_err(|error| error.to_string())?;
+fn written(
+    batch: &Batch,
+    now: &Now,
+    (paper, units): (Paper, Units),
+    folder: Option<PathBuf>,
+    name: &str,
+) -> Result<(PathBuf, PathBuf), String> {
+    let bytes = pdf(&plan_at(batch, now).shown_in(units), paper).map_err(|error| error.to_string())?;
     let folder = match folder.filter(|folder| folder.is_dir()) {
         Some(folder) => folder,
         None => own_folder().map_err(|error| {

@@ -5,9 +5,9 @@ use crate::analysis::{
 };
 use crate::curve::{Run, run};
 use crate::design::Value;
-use crate::report::{ComparedRow, compared_costs, cost_note};
+use crate::report::{BothCosts, both_costs, cost_note};
 use crate::session::Session;
-use crate::ui::widget::units::Units;
+use crate::units::Units;
 
 /// What is shown of the second design.
 pub(in crate::ui) struct Beside {
@@ -25,8 +25,10 @@ pub(in crate::ui) struct Beside {
     pub cautions: Vec<ComparedCaution>,
     /// What tells unlike milk apart.
     pub milk: Option<MilkComparison>,
-    /// What the two cost, and what is to be known of that.
-    pub costs: (Vec<ComparedRow>, Option<String>),
+    /// What the two buy, where they can be compared.
+    pub costs: Option<BothCosts>,
+    /// What is to be known of the costs.
+    pub cost_note: Option<String>,
 }
 
 impl Beside {
@@ -42,15 +44,13 @@ impl Beside {
             choices: session.differing_choices(),
             cautions: compare_cautions(session.batch(), second.batch()),
             milk: compare_milk(session.batch(), second.batch()),
-            costs: (compared_costs(session.batch(), second.batch()), cost_note(session.batch(), second.batch())),
+            costs: both_costs(session.batch(), second.batch()),
+            cost_note: cost_note(session.batch(), second.batch()),
         })
     }
 }
 
 /// Returns a value of a choice that differs, with its unit as it is shown.
 pub(in crate::ui) fn value_text(units: Units, choice: &DifferingChoice, value: Value) -> String {
-    match value {
-        Value::Number(number) => units.input_text(choice.field.unit, number),
-        Value::Choice(_) | Value::Switch(_) => choice.field.words(value),
-    }
+    units.choice_text(choice.field, value)
 }

@@ -30,9 +30,9 @@ pub(in crate::ui) fn results_both_ui(ui: &mut Ui, view: &View, run: &Run, beside
             for stage in std::iter::once(view.station).chain(others) {
                 asks.extend(stage_ui(ui, view, stage, run, beside));
             }
-            if !beside.costs.0.is_empty() || beside.costs.1.is_some() {
+            if beside.costs.is_some() || beside.cost_note.is_some() {
                 heading_ui(ui, "Costs");
-                costs_ui(ui, &beside.costs);
+                costs_ui(ui, view.units, beside);
             }
         });
     });
@@ -43,7 +43,7 @@ pub(in crate::ui) fn results_both_ui(ui: &mut Ui, view: &View, run: &Run, beside
         ui.label(RichText::new(counted(beside)).size(CAPTION).color(palette.soft));
         for compared in &beside.cautions {
             let whose = compared.whose.words();
-            asks.extend(caution_ui(ui, &compared.caution, Some((whose, said_of_b(compared).as_deref()))));
+            asks.extend(caution_ui(ui, view.units, &compared.caution, Some((whose, said_of_b(compared, view.units).as_deref()))));
             ui.add_space(6.0);
         }
     });
@@ -81,7 +81,7 @@ fn stage_ui(ui: &mut Ui, view: &View, stage: Stage, run: &Run, beside: &Beside) 
             run.stations.iter().find(|station| station.stage == stage).and_then(|station| station.stopped_because.as_ref());
         if let Some(why) = stopped {
             egui::Frame::new().fill(palette.stop_fill).corner_radius(6).inner_margin(8).show(ui, |ui| {
-                ui.label(RichText::new(format!("{name}: not calculated: {why}")).color(palette.stop_text));
+                ui.label(RichText::new(format!("{name}: not calculated: {}", view.units.told(why))).color(palette.stop_text));
             });
         }
     }

@@ -5,11 +5,12 @@ use crate::design::field;
 use crate::ui::state::ask::Ask;
 use crate::ui::widget::severity::{colours, sign};
 use crate::ui::widget::theme::{CAPTION, Palette, bold};
+use crate::units::Units;
 use crate::words::{CautionWords, caution_words, severity_word};
 use egui::{RichText, Ui, vec2};
 
 /// Draws one caution; of two designs with whose it is, and what the second says where it says something else.
-pub(in crate::ui) fn caution_ui(ui: &mut Ui, caution: &Caution, whose: Option<(&str, Option<&str>)>) -> Option<Ask> {
+pub(in crate::ui) fn caution_ui(ui: &mut Ui, units: Units, caution: &Caution, whose: Option<(&str, Option<&str>)>) -> Option<Ask> {
     let palette = Palette::of(ui);
     let (text, fill) = colours(&palette, caution.severity);
     let mut asked = None;
@@ -33,7 +34,7 @@ pub(in crate::ui) fn caution_ui(ui: &mut Ui, caution: &Caution, whose: Option<(&
             }
         });
         let of_b = whose.and_then(|(_, of_b)| of_b);
-        let CautionWords { what, remedy, .. } = caution_words(caution);
+        let CautionWords { what, remedy, .. } = caution_words(caution, units);
         let what = if of_b.is_some() { format!("A: {what}") } else { what };
         ui.label(RichText::new(what).size(CAPTION));
         if let Some(of_b) = of_b {

@@ -1,11 +1,13 @@
 //! One figure of two designs as a row: its name with its unit, A, B and B less A.
 
 use crate::analysis::{Difference, Likeness};
-use crate::figure::{Figure, Weight};
+use crate::design::Unit;
+use crate::figure::{Figure, Reading, Weight};
 use crate::report::ComparedRow;
+use crate::ui::results::beside::Beside;
 use crate::ui::state::ask::Ask;
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold, plain};
-use crate::ui::widget::units::Units;
+use crate::units::{Scale, Units};
 use egui::text::LayoutJob;
 use egui::{Align2, Color32, FontId, Rect, Response, RichText, Role, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
 
@@ -86,20 +88,56 @@ struct Row {
     opens: bool,
 }
 
+/// A figure of two designs as it is shown: without units, which stand in its name.
+struct Compared {
+    unit: &'static str,
+    a: String,
+    b: String,
+    change: String,
+}
+
+impl Compared {
+    fn of(figure: &Difference, units: Units) -> Self {
+        let both = [&figure.a, &figure.b].into_iter().flatten();
+        // One unit for both, that of the larger.
+        let largest = both.filter_map(|one| if let Reading::Number(value) = one.reading { Some(value) } else { None });
+        let largest = largest.fold(0.0, |largest: f64, value| largest.max(value.abs()));
+        let either = figure.a.as_ref().or(figure.b.as_ref());
+        let scale = either.map_or(Scale::own(Unit::One), |one| units.scale(one.unit, largest));
+        let bare = |one: &Figure| match one.reading {
+            Reading::Number(value) if scale.is_own() => one.digits(value),
+            Reading::Number(value) => scale.digits(value, one.decimals),
+            Reading::Words(_) | Reading::Switch(_) => one.text(),
+        };
+        let of = |one: &Option<Figure>| one.as_ref().map_or_else(|| "–".to_owned(), bare);
+        let change = match (figure.likeness, figure.change, either) {
+            (Likeness::Differs, Some(change), Some(one)) => {
+                let sign = if change < 0.0 { '−' } else { '+' };
+                let size = change.abs();
+                let digits = if scale.is_own() { one.digits(size) } else { scale.apart_digits(size, one.decimals) };
+                format!("{sign}{digits}")
+            }
+            _ => figure.change_text(units),
+        };
+        Self { unit: scale.symbol, a: of(&figure.a), b: of(&figure.b), change }
+    }
+}
+
 /// Draws one figure of two designs; chosen, it opens the card of the first design's.
 pub(in crate::ui) fn compared_ui(ui: &mut Ui, units: Units, figure: &Difference) -> Option<Ask> {
-    let shown = units.compared(figure);
+    let shown = Compared::of(figure, units);
+    let label = units.told(figure.label);
     let apart = figure.likeness == Likeness::Differs && figure.change.is_some();
     let whole = format!(
         "{}: A {}, B {}, B − A {}{}",
-        figure.label,
+        label,
         with_unit(&shown.a, shown.unit, figure.a.is_some()),
         with_unit(&shown.b, shown.unit, figure.b.is_some()),
         with_unit(&shown.change, shown.unit, apart),
-        likely(figure)
+        likely(figure, units)
     );
-    let law = figure.a.as_ref().or(figure.b.as_ref()).map_or("", |one| one.law);
-    let name = if shown.unit.is_empty() { figure.label.to_owned() } else { format!("{}, {}", figure.label, shown.unit) };
+    let law = figure.a.as_ref().or(figure.b.as_ref()).map_or_else(String::new, |one| units.told(one.law));
+    let name = if shown.unit.is_empty() { label } else { format!("{label}, {}", shown.unit) };
     let hover = format!("{whole}\n{law}");
     let lead = figure.weight == Weight::Lead;
     let row = Row { name, a: shown.a, b: shown.b, change: shown.change, lead, apart, whole, hover, opens: true };
@@ -107,13 +145,12 @@ pub(in crate::ui) fn compared_ui(ui: &mut Ui, units: Units, figure: &Difference)
 }
 
 /// Draws what two designs cost.
-pub(in crate::ui) fn costs_ui(ui: &mut Ui, (costs, note): &(Vec<ComparedRow>, Option<String>)) {
-    for ComparedRow { label, a, b, change, lead, differs } in costs {
+pub(in crate::ui) fn costs_ui(ui: &mut Ui, units: Units, beside: &Beside) {
+    for ComparedRow { label, a, b, change, lead, differs } in beside.costs.iter().flat_map(|costs| costs.rows(units)) {
         let whole = format!("{label}: A {a}, B {b}, B − A {change}");
-        let (name, a, b, change) = (label.clone(), a.clone(), b.clone(), change.clone());
-        row_ui(ui, Row { name, a, b, change, lead: *lead, apart: *differs, hover: whole.clone(), whole, opens: false });
+        row_ui(ui, Row { name: label, a, b, change, lead, apart: differs, hover: whole.clone(), whole, opens: false });
     }
-    if let Some(note) = note {
+    if let Some(note) = &beside.cost_note {
         ui.label(RichText::new(note).size(CAPTION).color(Palette::of(ui).soft));
     }
 }
@@ -161,8 +198,10 @@ fn with_unit(words: &str, unit: &str, is_number: bool) -> String {
 }
 
 /// Returns the likely ranges of both, where they are known.
-fn likely(figure: &Difference) -> String {
-    let of = |name: &str, one: &Option<Figure>| one.as_ref().and_then(Figure::likely_text).map(|range| format!("{name} {range}"));
+fn likely(figure: &Difference, units: Units) -> String {
+    let of = |name: &str, one: &Option<Figure>| {
+        one.as_ref().and_then(|figure| figure.likely_text(units)).map(|range| format!("{name} {range}"))
+    };
     let ranges: Vec<String> = of("A", &figure.a).into_iter().chain(of("B", &figure.b)).collect();
     if ranges.is_empty() { String::new() } else { format!("; likely {}", ranges.join(", ")) }
 }

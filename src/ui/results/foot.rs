@@ -2,10 +2,11 @@
 
 use crate::analysis::Summary;
 use crate::caution::Severity;
-use crate::design::hours_in_words;
+use crate::design::{Unit, hours_in_words};
 use crate::ui::widget::severity::sign;
 use crate::ui::widget::spoken::say_changes;
 use crate::ui::widget::theme::{BODY, CAPTION, FOOT, Palette, TITLE, bold, plain};
+use crate::units::Units;
 use crate::words::{FROM_A_MODEL, counted};
 use egui::{RichText, Role, Ui, WidgetInfo, vec2};
 
@@ -33,16 +34,32 @@ const fn said(last_change: &str) -> &str {
     if last_change.is_empty() { FROM_A_MODEL } else { last_change }
 }
 
+/// Units of which every mention in the line about the last change is a whole quantity.
+const CHANGED: [Unit; 6] = [Unit::Celsius, Unit::Litre, Unit::Millilitre, Unit::Kilogram, Unit::Gram, Unit::Hour];
+
+/// Returns the line about the last change as it is shown; what names a file or a title is left as it is.
+pub(in crate::ui) fn told_change(units: Units, last_change: &str) -> String {
+    let names_something = last_change.contains(['/', '\\', '“']);
+    if names_something { last_change.to_owned() } else { units.told_of(last_change, &CHANGED) }
+}
+
 /// Draws the foot.
 ///
 /// # Arguments
+/// * `of_a`, `of_b`: what is said of the two, or of one
 /// * `cost`: what is to be paid, in words; said of one design alone
-pub(in crate::ui) fn foot_ui(ui: &mut Ui, of_a: &Summary, of_b: Option<&Summary>, cost: Option<&str>, last_change: &str) {
+pub(in crate::ui) fn foot_ui(
+    ui: &mut Ui,
+    units: Units,
+    (of_a, of_b): (&Summary, Option<&Summary>),
+    cost: Option<&str>,
+    last_change: &str,
+) {
     let palette = Palette::of(ui);
     if let Some(of_b) = of_b {
-        both_ui(ui, of_a, of_b);
+        both_ui(ui, units, of_a, of_b);
     } else {
-        one_ui(ui, of_a, cost);
+        one_ui(ui, units, of_a, cost);
     }
     let words = said(last_change);
     let response = ui.add(egui::Label::new(RichText::new(words).size(CAPTION).color(palette.soft)).wrap());
@@ -51,19 +68,21 @@ pub(in crate::ui) fn foot_ui(ui: &mut Ui, of_a: &Summary, of_b: Option<&Summary>
 }
 
 /// The figures of a summary in words: cheeses, the mass of each, when it is finished.
-fn texts(summary: &Summary) -> [String; 3] {
+fn texts(summary: &Summary, units: Units) -> [String; 3] {
     let unknown = || "–".to_owned();
     [
         summary.cheese_count.map_or_else(unknown, |count| count.to_string()),
-        summary.dried_cheese_g.map_or_else(unknown, |grams| format!("{grams:.0} g")),
-        summary.finished_h.map_or_else(unknown, hours_in_words),
+        summary
+            .dried_cheese_g
+            .map_or_else(unknown, |grams| units.text(Unit::Gram, grams, 0).unwrap_or_else(|| format!("{grams:.0} g"))),
+        summary.finished_h.map_or_else(unknown, |hours| units.told(&hours_in_words(hours))),
     ]
 }
 
-fn one_ui(ui: &mut Ui, summary: &Summary, cost: Option<&str>) {
+fn one_ui(ui: &mut Ui, units: Units, summary: &Summary, cost: Option<&str>) {
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = 6.0;
-        let [cheeses, each, finished] = texts(summary);
+        let [cheeses, each, finished] = texts(summary, units);
         // First, so that nobody reads "finished" without them.
         cautions_ui(ui, summary, 3);
         figure(ui, "cheeses", &cheeses, false);
@@ -76,14 +95,14 @@ fn one_ui(ui: &mut Ui, summary: &Summary, cost: Option<&str>) {
 }
 
 /// Draws two lines, figure below figure, so that they are read against each other.
-fn both_ui(ui: &mut Ui, a: &Summary, b: &Summary) {
+fn both_ui(ui: &mut Ui, units: Units, a: &Summary, b: &Summary) {
     let palette = Palette::of(ui);
     let told = if ui.available_width() < NARROW { 1 } else { 3 };
     egui::Grid::new("foot of both").num_columns(5).min_col_width(0.0).spacing(vec2(18.0, 0.0)).min_row_height(27.0).show(
         ui,
         |ui| {
             for (name, colour, summary) in [("A", palette.design, a), ("B", palette.second, b)] {
-                let [cheeses, each, finished] = texts(summary);
+                let [cheeses, each, finished] = texts(summary, units);
                 let letter = ui.label(RichText::new(name).font(bold(TITLE)).color(colour));
                 let serious = counted(Severity::Stop, summary.cautions[0]);
                 let words = format!("{name}: {serious}, {cheeses} cheeses, each {each}, finished after {finished}");

@@ -6,7 +6,7 @@ use crate::ui::state::ask::Ask;
 use crate::ui::widget::focus::follow_focus;
 use crate::ui::widget::room::Room;
 use crate::ui::widget::theme::{BODY, CAPTION, bold};
-use crate::ui::widget::units::Units;
+use crate::units::Units;
 use egui::{RichText, ScrollArea, Ui, vec2};
 
 /// Width from which on figures and words stand side by side.
@@ -20,7 +20,7 @@ pub(in crate::ui) fn milk_against_ui(ui: &mut Ui, units: Units, beside: &Beside,
     if room == Room::Column || wide < SIDE_BY_SIDE {
         asks.extend(figures_ui(ui, units, beside));
         ui.add_space(6.0);
-        words_ui(ui, beside);
+        words_ui(ui, units, beside);
         return asks;
     }
     ui.horizontal_top(|ui| {
@@ -36,7 +36,7 @@ pub(in crate::ui) fn milk_against_ui(ui: &mut Ui, units: Units, beside: &Beside,
             });
         };
         part(0.54, "milk figures", &mut |ui| asks.extend(figures_ui(ui, units, beside)));
-        part(0.46, "milk words", &mut |ui| words_ui(ui, beside));
+        part(0.46, "milk words", &mut |ui| words_ui(ui, units, beside));
     });
     asks
 }
@@ -48,13 +48,13 @@ fn figures_ui(ui: &mut Ui, units: Units, beside: &Beside) -> Vec<Ask> {
     for figure in beside.milk.iter().flat_map(|milk| &milk.figures) {
         asks.extend(compared_ui(ui, units, figure));
     }
-    costs_ui(ui, &beside.costs);
+    costs_ui(ui, units, beside);
     asks
 }
 
-fn words_ui(ui: &mut Ui, beside: &Beside) {
+fn words_ui(ui: &mut Ui, units: Units, beside: &Beside) {
     ui.label(RichText::new("Standardisation of A's milk to B's fat and casein").font(bold(CAPTION)));
-    for line in beside.milk.iter().flat_map(|milk| milk.standardisation.in_words()) {
+    for line in beside.milk.iter().flat_map(|milk| milk.standardisation.in_words(units)) {
         ui.label(RichText::new(line).size(CAPTION));
     }
 }

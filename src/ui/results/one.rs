@@ -11,7 +11,7 @@ use crate::ui::widget::room::Room;
 use crate::ui::widget::spoken::heading_ui;
 use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, bold};
 use crate::ui::widget::tip::tip;
-use crate::ui::widget::units::Units;
+use crate::units::Units;
 use egui::{Align, Layout, RichText, Role, Sense, Stroke, Ui, WidgetInfo, vec2};
 
 /// Share of the height that the results take, above the cautions.
@@ -43,7 +43,7 @@ pub(in crate::ui) fn results_ui(ui: &mut Ui, view: &View, shown: &Shown, room: R
     heading_ui(ui, "Cautions");
     room.scrolled(ui, "cautions", |ui| {
         for caution in &shown.cautions {
-            asks.extend(caution_ui(ui, caution, None));
+            asks.extend(caution_ui(ui, view.units, caution, None));
             ui.add_space(6.0);
         }
     });
@@ -56,7 +56,7 @@ fn stage_ui(ui: &mut Ui, units: Units, stage: Stage, figures: &[Figure], station
     heading_ui(ui, stage.title());
     if let Some(why) = station.and_then(|station| station.stopped_because.as_ref()) {
         egui::Frame::new().fill(palette.stop_fill).corner_radius(6).inner_margin(8).show(ui, |ui| {
-            ui.label(RichText::new(format!("Not calculated: {why}")).color(palette.stop_text));
+            ui.label(RichText::new(format!("Not calculated: {}", units.told(why))).color(palette.stop_text));
         });
     }
     let own: Vec<&Figure> = figures.iter().filter(|figure| figure.stage == stage).collect();
@@ -91,15 +91,15 @@ fn stage_ui(ui: &mut Ui, units: Units, stage: Stage, figures: &[Figure], station
 fn lead_ui(ui: &mut Ui, units: Units, figure: &Figure) -> Option<Ask> {
     let palette = Palette::of(ui);
     ui.spacing_mut().item_spacing.y = 0.0;
-    let whole = format!("{}: {}", figure.label, units.figure_text(figure));
-    let asked = name_ui(ui, figure);
+    let whole = format!("{}: {}", figure.label_in(units), figure.text_in(units));
+    let asked = name_ui(ui, units, figure);
     // Words, such as why a pH is never reached, take less room than a number.
     let size = if matches!(figure.reading, Reading::Words(_)) { BODY } else { FIGURE };
-    let response = ui.label(RichText::new(units.figure_text(figure)).font(bold(size)));
+    let response = ui.label(RichText::new(figure.text_in(units)).font(bold(size)));
     response.widget_info(|| WidgetInfo::labeled(Role::Label, true, &whole));
-    response.on_hover_text(tip(figure.label, figure.law));
-    let mut below: Vec<String> = figure.likely_text().map(|likely| format!("likely {likely}")).into_iter().collect();
-    below.extend(figure.kitchen.as_ref().map(|kitchen| format!("about {kitchen}")));
+    response.on_hover_text(tip(&figure.label_in(units), &units.told(figure.law)));
+    let mut below: Vec<String> = figure.likely_text(units).map(|likely| format!("likely {likely}")).into_iter().collect();
+    below.extend(figure.kitchen_in(units).map(|kitchen| format!("about {kitchen}")));
     if !below.is_empty() {
         ui.label(RichText::new(below.join(", ")).size(CAPTION).color(palette.soft));
     }
@@ -108,14 +108,15 @@ fn lead_ui(ui: &mut Ui, units: Units, figure: &Figure) -> Option<Ask> {
 }
 
 /// Draws the name of a figure; chosen, it opens the card of the figure.
-fn name_ui(ui: &mut Ui, figure: &Figure) -> Option<Ask> {
+fn name_ui(ui: &mut Ui, units: Units, figure: &Figure) -> Option<Ask> {
     let palette = Palette::of(ui);
-    let name = RichText::new(figure.label).size(CAPTION).color(palette.soft);
+    let label = figure.label_in(units);
+    let name = RichText::new(&label).size(CAPTION).color(palette.soft);
     let response = ui.add(egui::Label::new(name).wrap().sense(Sense::click())).on_hover_text(format!(
         "{}\nSelect it to see why, what changes it most, and how to reach a target.",
-        tip(figure.label, figure.law)
+        tip(&label, &units.told(figure.law))
     ));
-    response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{}: why", figure.label)));
+    response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{label}: why")));
     if response.hovered() {
         ui.painter().hline(response.rect.x_range(), response.rect.bottom() - 1.0, Stroke::new(1.0, palette.link));
     }
@@ -124,14 +125,14 @@ fn name_ui(ui: &mut Ui, figure: &Figure) -> Option<Ask> {
 
 /// Draws one figure of the list: its name at the left, on as many lines as it takes, its value at the right.
 fn detail_ui(ui: &mut Ui, units: Units, figure: &Figure) -> Option<Ask> {
-    let value = units.figure_text(figure);
+    let value = figure.text_in(units);
     let width = ui.painter().layout_no_wrap(value.clone(), bold(CAPTION), Palette::of(ui).text).size().x;
     let room = ui.available_width();
     let beside = width <= VALUE_SHARE * room;
     ui.spacing_mut().item_spacing.y = 2.0;
     if !beside {
         // Words, such as why a pH is never reached, have lines of their own.
-        let asked = name_ui(ui, figure);
+        let asked = name_ui(ui, units, figure);
         ui.label(RichText::new(value).font(bold(CAPTION)));
         return asked;
     }
@@ -139,7 +140,7 @@ fn detail_ui(ui: &mut Ui, units: Units, figure: &Figure) -> Option<Ask> {
         let name_room = room - width - 10.0;
         let named = ui.allocate_ui(vec2(name_room, 0.0), |ui| {
             ui.set_width(name_room);
-            name_ui(ui, figure)
+            name_ui(ui, units, figure)
         });
         ui.with_layout(Layout::right_to_left(Align::Min), |ui| {
             ui.add(egui::Label::new(RichText::new(value).font(bold(CAPTION))).extend());

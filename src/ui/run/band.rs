@@ -1,9 +1,10 @@
 //! The run: a run as thick as the matter that flows, milk at the left; what joins and what leaves is at its stations.
 
 use crate::curve::{Run, Side, SideStream, Station};
-use crate::design::Stage;
+use crate::design::{Stage, Unit};
 use crate::ui::state::ask::Ask;
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold, plain, text_at};
+use crate::units::Units;
 use egui::{Align2, Color32, CornerRadius, FontId, Pos2, Rect, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
 
 /// Height of the titles.
@@ -49,7 +50,7 @@ pub(in crate::ui) fn height(lanes: usize) -> f32 {
 }
 
 /// Draws the runs above each other, with one scale of mass, and returns the station that is asked for.
-pub(in crate::ui) fn run_ui(ui: &mut Ui, lanes: &[Lane<'_>], chosen: Stage) -> Option<Ask> {
+pub(in crate::ui) fn run_ui(ui: &mut Ui, units: Units, lanes: &[Lane<'_>], chosen: Stage) -> Option<Ask> {
     let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), height(lanes.len())), Sense::hover());
     let measures = measures(lanes.len());
     let count = lanes.first().map_or(1, |lane| lane.run.stations.len().max(1));
@@ -67,7 +68,7 @@ pub(in crate::ui) fn run_ui(ui: &mut Ui, lanes: &[Lane<'_>], chosen: Stage) -> O
             // The title belongs to the button of the first run.
             let from = if row == 0 { rect.top() } else { top };
             let own = Rect::from_min_max(pos2(left, from), pos2(left + width, top + measures.high));
-            if station_ui(ui, own, station, lane, measures) {
+            if station_ui(ui, units, own, station, lane, measures) {
                 asked = Some(Ask::Station(station.stage));
             }
             if row == 0 {
@@ -132,11 +133,11 @@ fn title_ui(ui: &Ui, rect: Rect, stage: Stage, chosen: bool) {
 }
 
 /// Draws one station of one run as a button; returns whether it was chosen.
-fn station_ui(ui: &mut Ui, rect: Rect, station: &Station, lane: &Lane<'_>, measures: Measures) -> bool {
+fn station_ui(ui: &mut Ui, units: Units, rect: Rect, station: &Station, lane: &Lane<'_>, measures: Measures) -> bool {
     let palette = Palette::of(ui);
     let id = ui.make_persistent_id(("station", station.stage.key(), lane.name));
     let response = ui.interact(rect.shrink(2.0), id, Sense::click());
-    let words = lane.name.map_or_else(|| in_words(station), |name| format!("{name}: {}", in_words(station)));
+    let words = lane.name.map_or_else(|| in_words(station, units), |name| format!("{name}: {}", in_words(station, units)));
     response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &words));
     if response.hovered() {
         ui.painter().rect_stroke(rect.shrink(3.0), CornerRadius::same(8), Stroke::new(1.0, palette.edge), egui::StrokeKind::Inside);
@@ -149,11 +150,11 @@ fn station_ui(ui: &mut Ui, rect: Rect, station: &Station, lane: &Lane<'_>, measu
     // Where there is no room for the whole, the shorter words: the rest is in the station's name.
     let [whole, short] = station.goes_on_kg.map_or_else(
         || ["not calculated".to_owned(), "no result".to_owned()],
-        |kg| [format!("{}, {:.0} % water", mass(kg), station.moisture_percent.unwrap_or(0.0)), mass(kg)],
+        |kg| [format!("{}, {:.0} % water", mass(kg, units), station.moisture_percent.unwrap_or(0.0)), mass(kg, units)],
     );
     let line = if fits(ui, &whole, &plain(CAPTION), rect.right() - 6.0 - left) { whole } else { short };
     text_at(ui, pos2(left, top), Align2::LEFT_TOP, &line, CAPTION, palette.soft);
-    streams(ui, rect.with_min_y(rect.bottom() - measures.streams), station, lane.colour);
+    streams(ui, units, rect.with_min_y(rect.bottom() - measures.streams), station, lane.colour);
     response.on_hover_text(words).clicked()
 }
 
@@ -163,14 +164,14 @@ fn fits(ui: &Ui, words: &str, font: &FontId, width: f32) -> bool {
 }
 
 /// Writes what joins and leaves on one line, as much as there is room for.
-fn streams(ui: &Ui, rect: Rect, station: &Station, colour: Color32) {
+fn streams(ui: &Ui, units: Units, rect: Rect, station: &Station, colour: Color32) {
     let palette = Palette::of(ui);
     let mut left = rect.left() + 14.0;
     // The heaviest first: where room is short, it is the one to name.
     let mut heaviest: Vec<&SideStream> = station.streams.iter().collect();
     heaviest.sort_by(|one, other| other.mass_kg.total_cmp(&one.mass_kg));
     for stream in heaviest {
-        let words = short(stream);
+        let words = short(stream, units);
         let galley = ui.painter().layout_no_wrap(words, plain(CAPTION), palette.text);
         if left + 14.0 + galley.size().x > rect.right() - 6.0 {
             break;
@@ -190,31 +191,34 @@ fn arrow(ui: &Ui, centre: Pos2, side: Side, colour: Color32) {
     ui.painter().add(Shape::convex_polygon(points, colour, Stroke::NONE));
 }
 
-fn short(stream: &SideStream) -> String {
-    format!("{} {}", stream.name, mass(stream.mass_kg))
+fn short(stream: &SideStream, units: Units) -> String {
+    format!("{} {}", stream.name, mass(stream.mass_kg, units))
 }
 
-fn mass(kg: f64) -> String {
-    match kg {
-        kg if kg < 0.0995 => format!("{:.0} g", 1000.0 * kg),
-        kg if kg < 9.995 => format!("{kg:.2} kg"),
-        kg => format!("{kg:.1} kg"),
-    }
+fn mass(kg: f64, units: Units) -> String {
+    // As finely as the picture shows it in grams and kilograms.
+    let (unit, value, decimals) = match kg {
+        kg if kg < 0.0995 => (Unit::Gram, 1000.0 * kg, 0),
+        kg if kg < 9.995 => (Unit::Kilogram, kg, 2),
+        kg => (Unit::Kilogram, kg, 1),
+    };
+    units.text(unit, value, decimals).unwrap_or_else(|| format!("{value:.decimals$} {}", unit.symbol()))
 }
 
 /// Returns a station in one sentence.
-fn in_words(station: &Station) -> String {
+fn in_words(station: &Station, units: Units) -> String {
     if let Some(why) = &station.stopped_because {
-        return format!("{}: not calculated; {why}", station.stage.title());
+        return format!("{}: not calculated; {}", station.stage.title(), units.told(why));
     }
     let streams = |side, word: &str| {
-        let names: Vec<String> = station.streams.iter().filter(|stream| stream.side == side).map(short).collect();
+        let names: Vec<String> =
+            station.streams.iter().filter(|stream| stream.side == side).map(|stream| short(stream, units)).collect();
         if names.is_empty() { String::new() } else { format!("; {word} {}", names.join(", ")) }
     };
     format!(
         "{}: {} with {:.0} % water goes on{}{}",
         station.stage.title(),
-        mass(station.goes_on_kg.unwrap_or(0.0)),
+        mass(station.goes_on_kg.unwrap_or(0.0), units),
         station.moisture_percent.unwrap_or(0.0),
         streams(Side::Joins, "added:"),
         streams(Side::Leaves, "removed:")

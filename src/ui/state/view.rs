@@ -8,7 +8,7 @@ use crate::ui::state::cut::CutView;
 use crate::ui::state::draft::Draft;
 use crate::ui::state::pages::{Page, PlanPart};
 use crate::ui::widget::typing::Typing;
-use crate::ui::widget::units::Units;
+use crate::units::Units;
 use std::collections::BTreeMap;
 
 /// What the window remembers that is not part of the design.

@@ -6,10 +6,11 @@ use crate::report::kitchen_amount;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::draft::Draft;
 use crate::ui::state::view::View;
-use crate::ui::supplies::amounts::{PRICE_WIDTH, checked, read_amount, supplied};
+use crate::ui::supplies::amounts::{PRICE_WIDTH, checked, read_amount, read_plain, supplied};
 use crate::ui::widget::number_text::trimmed;
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold};
 use crate::ui::widget::typed_box::{Said, Typed, TypedBox, said_ui, typed_ui};
+use crate::units::{Scale, Units};
 use egui::{Button, Frame, RichText, Role, Ui, WidgetInfo, vec2};
 
 /// Width of a box for an amount.
@@ -35,7 +36,10 @@ pub(in crate::ui) fn good_ui(
         ui.set_width(ui.available_width());
         ui.horizontal_wrapped(|ui| {
             ui.label(RichText::new(need.good.label()).font(bold(BODY)));
-            ui.label(RichText::new(format!("needed {}", kitchen_amount(need.amount, need.unit))).color(palette.soft));
+            ui.label(
+                RichText::new(format!("needed {}", kitchen_amount(need.amount, need.unit).shown_in(card.view.units)))
+                    .color(palette.soft),
+            );
         });
         card.home_ui(ui);
         card.say(ui);
@@ -67,6 +71,11 @@ impl Card<'_> {
         for said in self.said.drain(..) {
             said_ui(ui, &said);
         }
+    }
+
+    /// Returns the units, and the one in which amounts of this thing are shown.
+    fn shown(&self) -> (Units, Scale) {
+        (self.view.units, self.view.units.shelf_scale(self.need.unit, self.need.amount))
     }
 
     fn name(&self, what: &str) -> String {
@@ -104,16 +113,16 @@ impl Card<'_> {
     }
 
     fn home_ui(&mut self, ui: &mut Ui) {
-        let (unit, supply) = (self.need.unit, self.supply);
+        let (unit, supply, shown) = (self.need.unit, self.supply, self.shown());
         ui.horizontal_wrapped(|ui| {
             ui.label("at home");
-            self.box_ui(ui, "at home", own_words(supply.at_home, unit), AMOUNT_WIDTH, |card, text| {
-                let (at_home, said) = read_amount(text, unit)?;
+            self.box_ui(ui, "at home", own_words(supply.at_home, shown), AMOUNT_WIDTH, |card, text| {
+                let (at_home, said) = read_amount(text, unit, shown)?;
                 Ok((card.with(Supply { at_home, ..supply.clone() })?, said))
             });
             ui.label("can be short by");
-            self.box_ui(ui, "can be short by", own_words(supply.stretch, unit), AMOUNT_WIDTH, |card, text| {
-                let (stretch, said) = read_amount(text, unit)?;
+            self.box_ui(ui, "can be short by", own_words(supply.stretch, shown), AMOUNT_WIDTH, |card, text| {
+                let (stretch, said) = read_amount(text, unit, shown)?;
                 Ok((card.with(Supply { stretch, ..supply.clone() })?, said))
             });
         });
@@ -121,17 +130,17 @@ impl Card<'_> {
 
     fn offer_ui(&mut self, ui: &mut Ui, number: usize) {
         let Some(offer) = self.supply.offers.get(number).copied() else { return };
-        let unit = self.need.unit;
+        let (unit, shown) = (self.need.unit, self.shown());
         let what = |what: &str| format!("package {}, {what}", number + 1);
         ui.horizontal_wrapped(|ui| {
             ui.label("package of");
-            self.box_ui(ui, &what("size"), own_words(offer.size, unit), AMOUNT_WIDTH, |card, text| {
-                let (size, said) = read_amount(text, unit)?;
+            self.box_ui(ui, &what("size"), own_words(offer.size, shown), AMOUNT_WIDTH, |card, text| {
+                let (size, said) = read_amount(text, unit, shown)?;
                 Ok((card.with_offer(number, Offer { size, ..offer })?, said))
             });
             ui.label("for");
             self.box_ui(ui, &what("price"), format!("{:.2}", offer.price), PRICE_WIDTH, |card, text| {
-                let (price, said) = read_amount(text, Unit::One)?;
+                let (price, said) = read_plain(text)?;
                 Ok((card.with_offer(number, Offer { price, ..offer })?, said))
             });
             ui.label("at most");
@@ -151,11 +160,11 @@ impl Card<'_> {
 
     /// Draws the boxes for a package that is not on the list yet; it counts as soon as both are filled.
     fn draft_ui(&mut self, ui: &mut Ui) {
-        let unit = self.need.unit;
+        let (unit, amounts) = (self.need.unit, self.shown());
         let draft = self.view.drafts.get(&self.need.good).copied().unwrap_or_default();
         ui.horizontal_wrapped(|ui| {
             ui.label("another package of");
-            let shown = draft.size.map_or_else(String::new, |size| own_words(size, unit));
+            let shown = draft.size.map_or_else(String::new, |size| own_words(size, amounts));
             self.draft_box_ui(ui, "new package, size", shown, unit, |draft, size| draft.size = Some(size));
             ui.label("for");
             let shown = draft.price.map_or_else(String::new, |price| format!("{price:.2}"));
@@ -178,8 +187,9 @@ impl Card<'_> {
         let key = format!("{} {what}", self.need.good.key());
         let width = if unit == Unit::One { PRICE_WIDTH } else { AMOUNT_WIDTH };
         let this = TypedBox { key: &key, shown, width, number: true };
+        let amounts = self.shown();
         let typed = typed_ui(ui, &mut self.view.typing, &this, |text| {
-            let (value, said) = read_amount(text, unit)?;
+            let (value, said) = if unit == Unit::One { read_plain(text)? } else { read_amount(text, unit, amounts)? };
             if value > 0.0 { Ok((value, said)) } else { Err("give a number above 0".to_owned()) }
         });
         let typed = typed.named(ui, &self.name(what));
@@ -193,9 +203,9 @@ impl Card<'_> {
 /// What a box for supplies reads.
 type Read = Result<(SuppliesDesign, Option<String>), String>;
 
-/// Returns an amount as it is shown in a box: in its own unit.
-fn own_words(value: f64, unit: Unit) -> String {
-    format!("{} {}", trimmed(value), unit.symbol())
+/// Returns an amount as it is shown in a box.
+fn own_words(value: f64, (_, scale): (Units, Scale)) -> String {
+    format!("{} {}", trimmed(scale.shown(value)), scale.symbol)
 }
 
 /// Reads a count; empty means as many as wanted.

@@ -1,11 +1,11 @@
 //! The shopping: where everything comes from at the left, what to buy at the right.
 
 use crate::batch::Batch;
-use crate::design::{BuyFor, SuppliesDesign, Unit};
+use crate::design::{BuyFor, SuppliesDesign};
 use crate::plan::{Now, needs};
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
-use crate::ui::supplies::amounts::{PRICE_WIDTH, checked, read_amount, supplied};
+use crate::ui::supplies::amounts::{PRICE_WIDTH, checked, read_plain, supplied};
 use crate::ui::supplies::bought::bought_ui;
 use crate::ui::supplies::good::good_ui;
 use crate::ui::week::kept::KeptWeek;
@@ -42,14 +42,14 @@ pub(in crate::ui) fn supplies_page_ui(
             });
             CentralPanel::default().frame(side).show(ui, |ui| {
                 scroll_ui(ui, "bought", |ui| {
-                    asks.extend(bought_ui(ui, batch, &reckoned.shopping));
+                    asks.extend(bought_ui(ui, view.units, batch, &reckoned.shopping));
                 });
             });
         }
         Room::Column => {
             CentralPanel::default().frame(side).show(ui, |ui| {
                 scroll_ui(ui, "shopping", |ui| {
-                    asks.extend(bought_ui(ui, batch, &reckoned.shopping));
+                    asks.extend(bought_ui(ui, view.units, batch, &reckoned.shopping));
                     ui.separator();
                     asks.extend(supplies_ui(ui, view, batch, reckoned.shopping.as_ref().err()));
                 });
@@ -99,7 +99,7 @@ fn aim_ui(ui: &mut Ui, view: &mut View, supplies: &SuppliesDesign) -> Vec<Ask> {
             ui.label("each litre or kg left over counts as");
             let this = TypedBox { key: "waste", shown: trimmed(supplies.waste_price), width: PRICE_WIDTH, number: true };
             let typed = typed_ui(ui, &mut view.typing, &this, |text| {
-                let (waste_price, said) = read_amount(text, Unit::One)?;
+                let (waste_price, said) = read_plain(text)?;
                 checked(SuppliesDesign { waste_price, ..supplies.clone() }).map(|changed| (changed, said))
             });
             let typed = typed.named(ui, "Price on what is left over");

@@ -1,6 +1,6 @@
 //! The hours that are taken: sleep and work by weekday, busy times once, and the time zone.
 
-use crate::design::{BusyOnce, Habitual, TakenHours, WeekDesign, hour, moment, read_hour};
+use crate::design::{BusyOnce, Habitual, TakenHours, WeekDesign, moment, read_hour};
 use crate::plan::{Lean, check_zone, spoken_time, weekday_name, whole_time_words};
 use crate::session::Command;
 use crate::ui::state::ask::Ask;
@@ -11,11 +11,14 @@ use crate::ui::widget::pill::{pill_ui, pills_ui};
 use crate::ui::widget::spoken::heading_ui;
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold};
 use crate::ui::widget::typed_box::{Said, TypedBox, said_ui, typed_ui};
+use crate::units::Clock;
 use egui::{Button, CornerRadius, Frame, RichText, Role, Stroke, Ui, WidgetInfo, vec2};
 use jiff::civil::{DateTime, Time, Weekday};
 
 /// Width of a box for an hour.
 const HOUR_WIDTH: f32 = 72.0;
+/// Width of the same with am or pm.
+const HALVES_WIDTH: f32 = 92.0;
 /// Width of the box for a zone.
 const ZONE_WIDTH: f32 = 240.0;
 
@@ -77,10 +80,11 @@ fn taken_ui(ui: &mut Ui, view: &mut View, week: &WeekDesign, row: usize) -> Vec<
                     }
                 }
             });
+            let hour_width = if view.units.clock == Clock::Hours12 { HALVES_WIDTH } else { HOUR_WIDTH };
             let mut edge = |ui: &mut Ui, words: &str, at: Time, with: &dyn Fn(Time) -> TakenHours| {
                 ui.label(words);
                 let key = format!("taken {row} {words}");
-                let this = TypedBox { key: &key, shown: hour(at), width: HOUR_WIDTH, number: true };
+                let this = TypedBox { key: &key, shown: view.units.hour(at), width: hour_width, number: true };
                 let typed = typed_ui(ui, &mut view.typing, &this, |text| {
                     let at = read_hour(text).map_err(|error| error.to_string())?;
                     with_row(week, row, with(at)).map(|changed| (changed, None))
@@ -158,12 +162,12 @@ fn busy_ui(ui: &mut Ui, view: &mut View, week: &WeekDesign, row: usize, reckoned
         });
         ui.horizontal_wrapped(|ui| {
             ui.label("to");
-            let key = format!("busy {row} to");
-            let this = TypedBox { key: &key, shown: moment(busy.to), width: TIME_WIDTH, number: false };
+            let (key, units) = (format!("busy {row} to"), view.units);
+            let this = TypedBox { key: &key, shown: view.units.told(&moment(busy.to)), width: TIME_WIDTH, number: false };
             let typed = typed_ui(ui, &mut view.typing, &this, |text| {
                 let to = busy_until(text, busy.from)?;
                 let changed = with_busy(week, row, BusyOnce { to, ..busy })?;
-                Ok((changed, Some(whole_time_words(to))))
+                Ok((changed, Some(units.told(&whole_time_words(to)))))
             });
             let typed = typed.named(ui, &format!("{name}: to"));
             changed.extend(typed.value);

@@ -1,11 +1,11 @@
 //! The labels below a day: each below its block where there is room, else beside the one before it or on the next line.
 
 use crate::caution::Severity;
-use crate::design::hour;
 use crate::plan::{KitchenWeek, Taken, TimelineBlock, TimelineDay};
 use crate::ui::week::track::{LINE, Track};
 use crate::ui::widget::severity::sign;
 use crate::ui::widget::theme::{CAPTION, Palette, bold, plain};
+use crate::units::Units;
 use egui::{Align2, Color32, CornerRadius, FontId, Pos2, Rect, Ui, UiBuilder, pos2, vec2};
 
 /// Space between two labels.
@@ -46,12 +46,12 @@ impl Label {
 ///
 /// A label stands below its block; where the one before it is in the way it follows that. Where the line is full, the one before it makes room
 /// by moving to the left of its own block, if it is alone on the line; otherwise the next line begins.
-pub(in crate::ui) fn labels(ui: &Ui, track: Track, week: &KitchenWeek, day: &TimelineDay) -> Vec<Label> {
+pub(in crate::ui) fn labels(ui: &Ui, units: Units, track: Track, week: &KitchenWeek, day: &TimelineDay) -> Vec<Label> {
     let range = track.range();
     let mut line = Line { number: 0, free_from: range.min, alone: None };
     let mut all: Vec<Label> = Vec::new();
     for block in &day.blocks {
-        let Some(mut label) = label_of(week, block) else { continue };
+        let Some(mut label) = label_of(week, block, units) else { continue };
         let (at, width) = (track.x(block.from_min), label.width(ui));
         let last_fit = range.max - width;
         let mut x = at.max(line.free_from);
@@ -112,11 +112,11 @@ pub(in crate::ui) fn paint_labels(ui: &mut Ui, top: f32, labels: &[Label]) {
 }
 
 /// Returns the words of a label: its time and its verb.
-fn label_of(week: &KitchenWeek, block: &TimelineBlock) -> Option<Label> {
+fn label_of(week: &KitchenWeek, block: &TimelineBlock, units: Units) -> Option<Label> {
     let task = week.tasks.get(block.task).filter(|_| !block.goes_on)?;
     let disturbs: Vec<&str> = block.disturbs.iter().map(|by| band_word(*by)).collect();
     let disturbs = (!disturbs.is_empty()).then(|| disturbs.join(" and "));
-    Some(Label { at: hour(task.start.time()), name: block.short.clone(), disturbs, place: Pos2::ZERO, line: 0 })
+    Some(Label { at: units.hour(task.start.time()), name: block.short.clone(), disturbs, place: Pos2::ZERO, line: 0 })
 }
 
 /// Returns what takes a time, in one word.

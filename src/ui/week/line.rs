@@ -1,6 +1,6 @@
 //! The picture of the week: a row a day, taken hours shaded and named, tasks as blocks as long as hands are needed, long waits in one row.
 
-use crate::design::{WeekDesign, hour};
+use crate::design::WeekDesign;
 use crate::plan::{
     KitchenWeek, Now, Taken, TimelineBand, TimelineBlock, TimelineDay, TimelineRow, TimelineWait, day_words, length, timeline,
 };
@@ -10,6 +10,7 @@ use crate::ui::week::label::{band_word, labels, paint_labels};
 use crate::ui::week::start::{HANDLE_ROOM, start_ui};
 use crate::ui::week::track::{LINE, Track};
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold, plain};
+use crate::units::{Clock, Units};
 use egui::{Align2, CornerRadius, Id, Pos2, Rangef, Rect, Role, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
 
 /// Height of the strip that is shaded.
@@ -26,6 +27,7 @@ const HATCH: f32 = 7.0;
 /// Draws the picture and returns what is asked for.
 pub(in crate::ui) fn timeline_ui(
     ui: &mut Ui,
+    units: Units,
     drag: &mut Option<StartDrag>,
     design: &WeekDesign,
     week: &KitchenWeek,
@@ -34,10 +36,10 @@ pub(in crate::ui) fn timeline_ui(
     let picture = timeline(week, drag.map(|drag| drag.first));
     let mut asks = Vec::new();
     ui.spacing_mut().item_spacing.y = 0.0;
-    hours_ui(ui);
+    hours_ui(ui, units);
     for row in &picture.rows {
         match row {
-            TimelineRow::Day(day) => asks.extend(day_ui(ui, drag, design, week, day, now)),
+            TimelineRow::Day(day) => asks.extend(day_ui(ui, units, drag, design, week, (day, now))),
             TimelineRow::Wait(wait) => wait_ui(ui, wait),
         }
     }
@@ -47,33 +49,42 @@ pub(in crate::ui) fn timeline_ui(
 }
 
 /// Draws the hours above the days.
-fn hours_ui(ui: &mut Ui) {
+fn hours_ui(ui: &mut Ui, units: Units) {
     let (rect, _) = ui.allocate_exact_size(vec2(ui.available_width(), LINE), Sense::hover());
     let track = Track::of(rect);
     for hour in (0..=24_i64).step_by(3) {
         let at = pos2(track.x(60 * hour), rect.bottom());
-        ui.painter().text(at, Align2::CENTER_BOTTOM, hour.to_string(), plain(CAPTION), Palette::of(ui).soft);
+        ui.painter().text(at, Align2::CENTER_BOTTOM, hour_mark(hour, units), plain(CAPTION), Palette::of(ui).soft);
     }
+}
+
+/// Returns an hour as it stands over the days: `18`, or `6 pm`.
+fn hour_mark(hour: i64, units: Units) -> String {
+    if units.clock == Clock::Hours24 {
+        return hour.to_string();
+    }
+    let half = if hour % 24 < 12 { "am" } else { "pm" };
+    format!("{} {half}", (hour + 11) % 12 + 1)
 }
 
 fn day_ui(
     ui: &mut Ui,
+    units: Units,
     drag: &mut Option<StartDrag>,
     design: &WeekDesign,
     week: &KitchenWeek,
-    day: &TimelineDay,
-    now: &Now,
+    (day, now): (&TimelineDay, &Now),
 ) -> Vec<Ask> {
     let palette = Palette::of(ui);
     let width = ui.available_width();
     let starts = day.blocks.first().filter(|block| block.task == 0 && !block.goes_on);
     let above = if starts.is_some() { HANDLE_ROOM } else { 0.0 };
     let track = Track::of(Rect::from_min_size(ui.cursor().min, vec2(width, 0.0)));
-    let lines = labels(ui, track, week, day);
+    let lines = labels(ui, units, track, week, day);
     let deepest = lines.iter().map(|label| label.line + 1).max().unwrap_or(0);
     let height = 2.0 * PAD + above + STRIP + LINE * deepest as f32;
     let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
-    response.widget_info(|| WidgetInfo::labeled(Role::Label, true, in_words(week, day)));
+    response.widget_info(|| WidgetInfo::labeled(Role::Label, true, in_words(week, day, units)));
     let strip = Rect::from_x_y_ranges(track.range(), Rangef::new(rect.top() + PAD + above, rect.top() + PAD + above + STRIP));
     ui.painter().hline(rect.x_range(), rect.top(), Stroke::new(1.0, palette.grid));
     ui.painter().text(
@@ -85,7 +96,7 @@ fn day_ui(
     );
     paint_strip(ui, track, strip, day);
     for block in &day.blocks {
-        block_ui(ui, track, strip, week, block);
+        block_ui(ui, units, track, strip, (week, block));
     }
     paint_labels(ui, strip.bottom() + 1.0, &lines);
     if now.at.date() == day.date {
@@ -94,17 +105,21 @@ fn day_ui(
     match starts {
         Some(block) => {
             let knob = pos2(track.x(block.from_min), rect.top() + PAD);
-            start_ui(ui, drag, design, week, now, track, knob)
+            start_ui(ui, units, drag, design, (week, now), track, knob)
         }
         None => Vec::new(),
     }
 }
 
 /// Returns a day in words, for a reader of the screen.
-fn in_words(week: &KitchenWeek, day: &TimelineDay) -> String {
+fn in_words(week: &KitchenWeek, day: &TimelineDay, units: Units) -> String {
     let tasks = day.blocks.iter().filter_map(|block| {
         let task = week.tasks.get(block.task)?;
-        Some(if block.goes_on { format!("{} goes on", task.name) } else { format!("{} {}", hour(task.start.time()), task.name) })
+        Some(if block.goes_on {
+            format!("{} goes on", task.name)
+        } else {
+            format!("{} {}", units.hour(task.start.time()), task.name)
+        })
     });
     format!("{}: {}", day_words(day.date), tasks.collect::<Vec<_>>().join("; "))
 }
@@ -179,7 +194,7 @@ fn paint_band(ui: &Ui, by: Taken, rect: Rect) {
 }
 
 /// Draws a task: a bar as long as hands are needed, a ring where none are.
-fn block_ui(ui: &mut Ui, track: Track, strip: Rect, week: &KitchenWeek, block: &TimelineBlock) {
+fn block_ui(ui: &mut Ui, units: Units, track: Track, strip: Rect, (week, block): (&KitchenWeek, &TimelineBlock)) {
     let palette = Palette::of(ui);
     let Some(task) = week.tasks.get(block.task) else { return };
     let from = track.x(block.from_min);
@@ -203,7 +218,7 @@ fn block_ui(ui: &mut Ui, track: Track, strip: Rect, week: &KitchenWeek, block: &
     let id = Id::unique(("task of the week", block.task, block.goes_on));
     let hovered = ui.interact(bar.expand2(vec2(2.0, 3.0)), id, Sense::hover());
     hovered.on_hover_ui(|ui| {
-        ui.label(format!("{} {}", hour(task.start.time()), task.name));
+        ui.label(format!("{} {}", units.hour(task.start.time()), task.name));
         ui.label(if task.hands_min > 0 { format!("{} of work", length(task.hands_min)) } else { "Nothing to do".to_owned() });
         for reason in week.reasons.iter().filter(|reason| reason.handling == Some(block.task)) {
             ui.label(format!("{}: disruption {}", reason.words, reason.points));

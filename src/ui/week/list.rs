@@ -1,7 +1,7 @@
 //! The week as a list: when, what, how long, what is disturbed; and where the maker is in the plan.
 
 use crate::caution::Severity;
-use crate::design::{Reached, WeekDesign, hour};
+use crate::design::{Reached, WeekDesign};
 use crate::plan::{CountedTask, KitchenWeek, Lean, WeekTask, day_words, ends_before_words, length, whole_time_words};
 use crate::session::Command;
 use crate::ui::state::ask::Ask;
@@ -12,10 +12,13 @@ use crate::ui::widget::severity::sign;
 use crate::ui::widget::spoken::heading_ui;
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold};
 use crate::ui::widget::typed_box::said_ui;
+use crate::units::{Clock, Units};
 use egui::{Align, Button, Frame, Layout, RichText, Role, Sense, Ui, WidgetInfo, vec2};
 
 /// Room of the times at the left.
 const TIME_ROOM: f32 = 64.0;
+/// Room of the times with am or pm.
+const HALVES_ROOM: f32 = 92.0;
 /// Room of counted times at the left.
 const COUNTED_ROOM: f32 = 148.0;
 
@@ -38,13 +41,13 @@ pub(in crate::ui) fn list_ui(ui: &mut Ui, view: &mut View, design: &WeekDesign, 
                 ui.add_space(6.0);
                 ui.label(RichText::new(day_words(task.start.date())).font(bold(BODY)));
             }
-            if row_ui(ui, &planned_row(week, place, task)) {
+            if row_ui(ui, &planned_row(week, place, task, view.units)) {
                 asks.push(here(&task.key));
             }
         }
     } else {
         for task in &reckoned.counted.tasks {
-            if row_ui(ui, &counted_row(task)) {
+            if row_ui(ui, &counted_row(task, view.units)) {
                 asks.push(here(&task.key));
             }
         }
@@ -70,24 +73,24 @@ struct Row {
     spoken: String,
 }
 
-fn hands_words(hands_min: i64) -> String {
-    if hands_min > 0 { format!("{} of work", length(hands_min)) } else { "nothing to do".to_owned() }
+fn hands_words(hands_min: i64, units: Units) -> String {
+    if hands_min > 0 { units.told(&format!("{} of work", length(hands_min))) } else { "nothing to do".to_owned() }
 }
 
-fn planned_row(week: &KitchenWeek, place: usize, task: &WeekTask) -> Row {
+fn planned_row(week: &KitchenWeek, place: usize, task: &WeekTask, units: Units) -> Row {
     let own = week.reasons.iter().filter(|reason| reason.handling == Some(place));
-    let marks: Vec<String> = own.map(|reason| format!("{}: disruption {}", reason.words, reason.points)).collect();
-    let hands = if task.begun { "begun".to_owned() } else { hands_words(task.hands_min) };
-    let mut spoken = format!("{}: {}, {hands}", whole_time_words(task.start), task.name);
+    let marks: Vec<String> = own.map(|reason| format!("{}: disruption {}", units.told(&reason.words), reason.points)).collect();
+    let hands = if task.begun { "begun".to_owned() } else { hands_words(task.hands_min, units) };
+    let mut spoken = format!("{}: {}, {hands}", units.told(&whole_time_words(task.start)), task.name);
     for mark in &marks {
         spoken.push_str(", ");
         spoken.push_str(mark);
     }
     Row {
-        at: hour(task.start.time()),
-        at_room: TIME_ROOM,
+        at: units.hour(task.start.time()),
+        at_room: if units.clock == Clock::Hours12 { HALVES_ROOM } else { TIME_ROOM },
         name: task.name.clone(),
-        more: more(&task.what, task.note.as_deref()),
+        more: units.told(&more(&task.what, task.note.as_deref())),
         hands,
         marks,
         can_begin: !task.begun && !task.is_last_day(),
@@ -100,14 +103,14 @@ fn more(what: &str, note: Option<&str>) -> String {
     [Some(what), note].into_iter().flatten().filter(|words| !words.is_empty()).collect::<Vec<_>>().join(" ")
 }
 
-fn counted_row(task: &CountedTask) -> Row {
-    let (at, hands) = (format!("+ {}", length(task.after_min)), hands_words(task.hands_min));
+fn counted_row(task: &CountedTask, units: Units) -> Row {
+    let (at, hands) = (units.told(&format!("+ {}", length(task.after_min))), hands_words(task.hands_min, units));
     Row {
-        spoken: format!("After {}: {}, {hands}", length(task.after_min), task.name),
+        spoken: format!("After {}: {}, {hands}", units.told(&length(task.after_min)), task.name),
         at,
         at_room: COUNTED_ROOM,
         name: task.name.clone(),
-        more: more(&task.what, task.note.as_deref()),
+        more: units.told(&more(&task.what, task.note.as_deref())),
         hands,
         marks: Vec::new(),
         can_begin: true,

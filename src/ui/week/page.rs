@@ -13,6 +13,7 @@ use crate::ui::week::when::{offer_ui, when_ui};
 use crate::ui::widget::room::Room;
 use crate::ui::widget::scroll::scroll_ui;
 use crate::ui::widget::theme::{BODY, CAPTION, FOOT, Palette, bold};
+use crate::units::Units;
 use egui::{Button, CentralPanel, Frame, Margin, Panel, RichText, Ui, vec2};
 
 /// Width of the choices at the left.
@@ -78,13 +79,13 @@ fn plan_ui(ui: &mut Ui, drag: &mut Option<StartDrag>, view: &mut View, batch: &B
     let mut asks = Vec::new();
     match &reckoned.week {
         Ok(Some(week)) => {
-            asks.extend(ends_ui(ui, week));
-            asks.extend(timeline_ui(ui, drag, &batch.design.week, week, &reckoned.now));
+            asks.extend(ends_ui(ui, view.units, week));
+            asks.extend(timeline_ui(ui, view.units, drag, &batch.design.week, week, &reckoned.now));
             // Below the picture: as many lines as it takes, and nothing moves under a pointer that drags the start.
-            costs_ui(ui, week);
+            costs_ui(ui, view.units, week);
             ui.add_space(10.0);
         }
-        Ok(None) => asks.extend(invitation_ui(ui, batch, reckoned)),
+        Ok(None) => asks.extend(invitation_ui(ui, view.units, batch, reckoned)),
         Err(_) => {
             let words =
                 "No plan fits your hours; the reason is shown next to them. Until one does, times count from the first task.";
@@ -96,16 +97,16 @@ fn plan_ui(ui: &mut Ui, drag: &mut Option<StartDrag>, view: &mut View, batch: &B
 }
 
 /// Draws when it begins and when the cheeses are finished.
-fn ends_ui(ui: &mut Ui, week: &KitchenWeek) -> Option<Ask> {
+fn ends_ui(ui: &mut Ui, units: Units, week: &KitchenWeek) -> Option<Ask> {
     let row = ui.horizontal_wrapped(|ui| {
         let soft = Palette::of(ui).soft;
         let begun = week.tasks.first().is_some_and(|task| task.begun);
-        let first = week.tasks.first().map_or_else(String::new, |task| time_words(task.start));
+        let first = week.tasks.first().map_or_else(String::new, |task| units.told(&time_words(task.start)));
         ui.label(RichText::new(if begun { "begun" } else { "begin" }).color(soft));
         ui.label(RichText::new(first).font(bold(FOOT)));
         ui.add_space(12.0);
         ui.label(RichText::new("finished").color(soft));
-        let finished = week.finished.map_or_else(|| "not calculated".to_owned(), time_words);
+        let finished = week.finished.map_or_else(|| "not calculated".to_owned(), |finished| units.told(&time_words(finished)));
         ui.label(RichText::new(finished).font(bold(FOOT)));
         ui.add_space(12.0);
         let save = ui.add(Button::new("Save calendar…").min_size(vec2(0.0, 32.0)));
@@ -115,7 +116,7 @@ fn ends_ui(ui: &mut Ui, week: &KitchenWeek) -> Option<Ask> {
 }
 
 /// Draws what the week costs and what it does to the cheese.
-fn costs_ui(ui: &mut Ui, week: &KitchenWeek) {
+fn costs_ui(ui: &mut Ui, units: Units, week: &KitchenWeek) {
     let mut lines: Vec<String> = Vec::new();
     if week.points == 0 {
         lines.push("No task falls into sleep, work or busy times, and none is moved from its usual time.".to_owned());
@@ -134,12 +135,12 @@ fn costs_ui(ui: &mut Ui, week: &KitchenWeek) {
         lines.push(ends_before_words(stage));
     }
     for line in lines {
-        ui.label(RichText::new(line).size(CAPTION).color(Palette::of(ui).soft));
+        ui.label(RichText::new(units.told(&line)).size(CAPTION).color(Palette::of(ui).soft));
     }
 }
 
 /// Draws the invitation to choose a time.
-fn invitation_ui(ui: &mut Ui, batch: &Batch, reckoned: &Reckoned) -> Vec<Ask> {
+fn invitation_ui(ui: &mut Ui, units: Units, batch: &Batch, reckoned: &Reckoned) -> Vec<Ask> {
     let mut asks = Vec::new();
     let palette = Palette::of(ui);
     Frame::new().fill(palette.panel).corner_radius(8).inner_margin(14).show(ui, |ui| {
@@ -147,7 +148,7 @@ fn invitation_ui(ui: &mut Ui, batch: &Batch, reckoned: &Reckoned) -> Vec<Ask> {
         let finished = reckoned
             .counted
             .finished_min
-            .map(|minutes| format!(" The cheeses are finished {} after the first task.", length(minutes)));
+            .map(|minutes| format!(" The cheeses are finished {} after the first task.", units.told(&length(minutes))));
         ui.label(RichText::new("No date yet").font(bold(BODY)));
         ui.label(format!(
             "Choose when to begin or by when to be finished, and every task gets its day and hour.{}",
@@ -155,7 +156,7 @@ fn invitation_ui(ui: &mut Ui, batch: &Batch, reckoned: &Reckoned) -> Vec<Ask> {
         ));
         ui.horizontal_wrapped(|ui| {
             for offer in &reckoned.offers {
-                asks.extend(offer_ui(ui, &batch.design.week, offer));
+                asks.extend(offer_ui(ui, units, &batch.design.week, offer));
             }
         });
     });

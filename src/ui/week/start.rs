@@ -7,6 +7,7 @@ use crate::ui::week::drag::StartDrag;
 use crate::ui::week::track::Track;
 use crate::ui::week::wish::wished;
 use crate::ui::widget::theme::{CAPTION, Palette, bold, plain};
+use crate::units::Units;
 use egui::accesskit::Action;
 use egui::{Align2, CornerRadius, Id, Key, Pos2, Rect, Response, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
 use jiff::civil::DateTime;
@@ -24,10 +25,10 @@ const DAY_DOWN: f32 = 56.0;
 /// * `top`: above the first block, at the top of its row
 pub(in crate::ui) fn start_ui(
     ui: &mut Ui,
+    units: Units,
     drag: &mut Option<StartDrag>,
     design: &WeekDesign,
-    week: &KitchenWeek,
-    now: &Now,
+    (week, now): (&KitchenWeek, &Now),
     track: Track,
     top: Pos2,
 ) -> Vec<Ask> {
@@ -61,8 +62,9 @@ pub(in crate::ui) fn start_ui(
     if response.drag_stopped() && drag.take().is_some() {
         asks.push(Ask::EndDrag);
     }
-    paint(ui, &response, grip, start);
-    speak(ui, &response, start, now);
+    let words = units.told(&time_words(start));
+    paint(ui, &response, grip, &words);
+    speak(ui, &response, start, now, &words);
     asks
 }
 
@@ -85,7 +87,7 @@ fn stepped(ui: &Ui, response: &Response, start: DateTime) -> Option<DateTime> {
     (minutes != 0).then(|| moved_start(start, minutes)).flatten()
 }
 
-fn paint(ui: &Ui, response: &Response, grip: Rect, start: DateTime) {
+fn paint(ui: &Ui, response: &Response, grip: Rect, start: &str) {
     let palette = Palette::of(ui);
     let centre = grip.center();
     let colour = if response.hovered() || response.dragged() { palette.text } else { palette.link };
@@ -95,7 +97,7 @@ fn paint(ui: &Ui, response: &Response, grip: Rect, start: DateTime) {
     if response.has_focus() {
         ui.painter().circle_stroke(centre, KNOB + 3.0, Stroke::new(2.0, palette.link));
     }
-    let words = format!("begin {}", time_words(start));
+    let words = format!("begin {start}");
     let galley = ui.painter().layout_no_wrap(words, bold(CAPTION), palette.text);
     let hint = ui.painter().layout_no_wrap("drag, or arrow keys".to_owned(), plain(CAPTION), palette.soft);
     let width = galley.size().x + 10.0 + hint.size().x;
@@ -110,11 +112,11 @@ fn paint(ui: &Ui, response: &Response, grip: Rect, start: DateTime) {
     ui.painter().galley(second.min, hint, palette.soft);
 }
 
-fn speak(ui: &Ui, response: &Response, start: DateTime, now: &Now) {
+fn speak(ui: &Ui, response: &Response, start: DateTime, now: &Now, words: &str) {
     let minutes = now.at.until(start).ok().and_then(|span| span.total(jiff::Unit::Minute).ok()).unwrap_or(0.0);
     response.widget_info(|| WidgetInfo::slider(ui.is_enabled(), minutes, "Start of the week"));
     ui.ctx().accesskit_node_builder(response.id, |node| {
-        node.set_value(time_words(start));
+        node.set_value(words);
         node.set_numeric_value_step(GRID_MIN as f64);
         node.add_action(Action::Increment);
         node.add_action(Action::Decrement);

@@ -10,6 +10,7 @@ use crate::ui::widget::pill::{pill_ui, pills_ui};
 use crate::ui::widget::spoken::heading_ui;
 use crate::ui::widget::theme::{BODY, CAPTION, Palette};
 use crate::ui::widget::typed_box::{Said, TypedBox, said_ui, typed_ui};
+use crate::units::Units;
 use egui::{Button, Frame, RichText, Ui, vec2};
 use jiff::civil::DateTime;
 
@@ -40,11 +41,11 @@ pub(in crate::ui) fn when_ui(ui: &mut Ui, view: &mut View, week: &WeekDesign, re
         asks.extend(typed.map(|at| wished(week, kind.at(at))));
         match said {
             Some(said) => said_ui(ui, &said),
-            None => day_in_full(ui, at),
+            None => day_in_full(ui, view.units, at),
         }
     }
     if let Err(why) = &reckoned.week {
-        asks.extend(trouble_ui(ui, week, &why.to_string(), why.offer()));
+        asks.extend(trouble_ui(ui, view.units, week, &why.to_string(), why.offer()));
     }
     // While nothing is fixed the same offers stand in the middle of the page.
     if week.wish == Wish::Open {
@@ -53,7 +54,7 @@ pub(in crate::ui) fn when_ui(ui: &mut Ui, view: &mut View, week: &WeekDesign, re
     ui.label(RichText::new("Quick choices").size(CAPTION).color(Palette::of(ui).soft));
     ui.horizontal_wrapped(|ui| {
         for offer in reckoned.offers.iter().filter(|offer| offer.wish != week.wish) {
-            asks.extend(offer_ui(ui, week, offer));
+            asks.extend(offer_ui(ui, view.units, week, offer));
         }
     });
     asks
@@ -78,31 +79,33 @@ pub(in crate::ui) fn time_box(
     now: DateTime,
     lean: Lean,
 ) -> (Option<DateTime>, Option<Said>) {
-    let this = TypedBox { key, shown: moment(at), width: TIME_WIDTH, number: false };
+    let units = view.units;
+    let this = TypedBox { key, shown: units.told(&moment(at)), width: TIME_WIDTH, number: false };
     let typed = typed_ui(ui, &mut view.typing, &this, |text| {
         let at = spoken_time(text, now, lean).map_err(|error| error.to_string())?;
-        Ok((at, Some(whole_time_words(at))))
+        Ok((at, Some(units.told(&whole_time_words(at)))))
     });
     let typed = typed.named(ui, name);
     (typed.value, typed.said)
 }
 
-fn day_in_full(ui: &mut Ui, at: DateTime) {
-    let words = format!("{}. You can also type tomorrow 9:00, Fri 18:30, 9 May 18:30.", time_words(at));
+fn day_in_full(ui: &mut Ui, units: Units, at: DateTime) {
+    let words = units.told(&format!("{}. You can also type tomorrow 9:00, Fri 18:30, 9 May 18:30.", time_words(at)));
     ui.label(RichText::new(words).size(CAPTION).color(Palette::of(ui).soft));
 }
 
 /// Draws why there is no week, with a wish that would do.
-fn trouble_ui(ui: &mut Ui, week: &WeekDesign, why: &str, offer: Option<WishOffer>) -> Option<Ask> {
+fn trouble_ui(ui: &mut Ui, units: Units, week: &WeekDesign, why: &str, offer: Option<WishOffer>) -> Option<Ask> {
     let palette = Palette::of(ui);
+    let why = units.told(why);
     Frame::new().fill(palette.stop_fill).corner_radius(6).inner_margin(8).show(ui, |ui| {
-        ui.label(RichText::new(format!("{}.", upper_first(why))).size(BODY).color(palette.stop_text));
+        ui.label(RichText::new(format!("{}.", upper_first(&why))).size(BODY).color(palette.stop_text));
     });
-    offer.and_then(|offer| offer_ui(ui, week, &offer))
+    offer.and_then(|offer| offer_ui(ui, units, week, &offer))
 }
 
 /// Draws one wish to take over.
-pub(in crate::ui) fn offer_ui(ui: &mut Ui, week: &WeekDesign, offer: &WishOffer) -> Option<Ask> {
-    let response = ui.add(Button::new(RichText::new(&offer.words).size(CAPTION)).min_size(vec2(0.0, 28.0)));
+pub(in crate::ui) fn offer_ui(ui: &mut Ui, units: Units, week: &WeekDesign, offer: &WishOffer) -> Option<Ask> {
+    let response = ui.add(Button::new(RichText::new(units.told(&offer.words)).size(CAPTION)).min_size(vec2(0.0, 28.0)));
     response.clicked().then(|| wished(week, offer.wish))
 }

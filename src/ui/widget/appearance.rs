@@ -1,7 +1,7 @@
 //! Between the appearance that is kept and the toolkit.
 
 use crate::session::{Appearance, Colours};
-use crate::ui::widget::units::Units;
+use crate::units::Units;
 use egui::{Context, ThemePreference};
 
 /// Makes the window look so; returns the units.
@@ -12,7 +12,7 @@ pub(in crate::ui) fn apply(ctx: &Context, appearance: Appearance) -> Units {
         Colours::Dark => ThemePreference::Dark,
     });
     ctx.set_zoom_factor(0.01 * f32::from(appearance.size_percent));
-    Units { fahrenheit: appearance.fahrenheit, cups: appearance.cups }
+    appearance.units
 }
 
 /// Returns how the window looks.
@@ -24,7 +24,6 @@ pub(in crate::ui) fn now(ctx: &Context, units: Units) -> Appearance {
             ThemePreference::Dark => Colours::Dark,
         },
         size_percent: (100.0 * ctx.zoom_factor()).round() as u16,
-        fahrenheit: units.fahrenheit,
-        cups: units.cups,
+        units,
     }
 }

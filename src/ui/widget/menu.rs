@@ -1,7 +1,7 @@
 //! Menus: the arrow keys go up and down in one, and from one to the next.
 
 use crate::ui::widget::focus::{focused, follow_focus};
-use egui::{Context, Id, Key, Popup, Role, ScrollArea, Ui, WidgetInfo};
+use egui::{Button, Context, Id, Key, Popup, Role, ScrollArea, Ui, WidgetInfo};
 
 /// What lies above and below a menu, points: the bar and the edge of the window.
 const AROUND: f32 = 80.0;
@@ -46,6 +46,13 @@ fn in_the_window_ui<R>(ui: &mut Ui, draw: impl FnOnce(&mut Ui) -> R) -> R {
         drawn
     })
     .inner
+}
+
+/// Draws an entry with a tick before it where it is on; returns whether it was chosen.
+pub(in crate::ui) fn ticked_ui(ui: &mut Ui, on: bool, words: &str) -> bool {
+    let response = ui.add(Button::new(format!("{} {words}", if on { "✓" } else { "–" })).wrap_mode(egui::TextWrapMode::Extend));
+    response.widget_info(|| WidgetInfo::selected(Role::MenuItemCheckBox, true, on, words));
+    response.clicked()
 }
 
 /// Goes from the open menu to the one at its left or right by the arrow keys, unless the key belongs to a menu inside it.

@@ -1,4 +1,4 @@
-//! Parts that know nothing of the page they are on: colours, units, boxes, sliders, pins.
+//! Parts that know nothing of the page they are on: colours, boxes, sliders, pins.
 
 pub(super) mod appearance;
 pub(super) mod focus;
@@ -12,10 +12,10 @@ pub(super) mod room;
 pub(super) mod scroll;
 pub(super) mod severity;
 pub(super) mod slider;
+pub(super) mod spelling;
 pub(super) mod spoken;
 pub(super) mod text_undo;
 pub(super) mod theme;
 pub(super) mod tip;
 pub(super) mod typed_box;
 pub(super) mod typing;
-pub(super) mod units;

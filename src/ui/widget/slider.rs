@@ -7,6 +7,10 @@ use egui::{CornerRadius, Key, Pos2, Rect, Response, Sense, Stroke, Ui, WidgetInf
 const RAIL_HEIGHT: f32 = 24.0;
 /// Radius of its handle.
 const HANDLE: f32 = 8.0;
+/// So far beside the handle a press still holds it.
+const NEAR: f32 = 2.0;
+/// A pointer that has moved less than this has not moved.
+const LEAST_MOVE: f32 = 1.0;
 
 /// The limits of a slider.
 #[derive(Clone, Copy)]
@@ -50,14 +54,15 @@ pub(in crate::ui) struct Moved {
 pub(in crate::ui) fn slider_ui(ui: &mut Ui, limits: Limits, value: f64, marks: SliderMarks, words: &SliderWords<'_>) -> Moved {
     let (rect, mut response) = ui.allocate_exact_size(vec2(ui.available_width(), RAIL_HEIGHT), Sense::click_and_drag());
     let rail = rect.shrink2(vec2(HANDLE, 0.0));
-    let pointed = response.interact_pointer_pos().map(|pointer| {
-        let share = f64::from(((pointer.x - rail.left()) / rail.width()).clamp(0.0, 1.0));
+    let handle_x = rail.left() + limits.share(value) * rail.width();
+    let pointed = grabbed(ui, &response, handle_x).map(|x| {
+        let share = f64::from(((x - rail.left()) / rail.width()).clamp(0.0, 1.0));
         limits.rounded(limits.at(share))
     });
     // Of several at once the last counts, as it would if they came one after the other.
     let to = accesskit(ui, &response, limits, value).or_else(|| keyboard(ui, &response, limits, value)).or(pointed);
     let to = to.map(|to| limits.fit(to));
-    // A press begins the step already: it moves the handle to the pointer before any drag.
+    // A press begins the step already: beside the handle it moves the handle to the pointer before any drag.
     let begins = response.is_pointer_button_down_on() && ui.input(|input| input.pointer.any_pressed());
     let ends = response.drag_stopped() || response.clicked();
     if to.is_some_and(|to| to.to_bits() != value.to_bits()) {
@@ -78,6 +83,34 @@ pub(in crate::ui) fn slider_ui(ui: &mut Ui, limits: Limits, value: f64, marks: S
         node.add_action(egui::accesskit::Action::Decrement);
     });
     Moved { to, begins, ends, response }
+}
+
+/// How a handle is held.
+#[derive(Clone, Copy)]
+struct Grip {
+    /// How far from the middle of the handle the pointer pressed; it stays there, so that a press alone moves nothing.
+    off: f32,
+    /// Where that was.
+    pressed_x: f32,
+    /// Whether the pointer has moved since, or pressed beside the handle.
+    moves: bool,
+}
+
+/// Returns where the middle of the handle is to be while the pointer holds it; nothing while it is not to move.
+fn grabbed(ui: &Ui, response: &Response, handle_x: f32) -> Option<f32> {
+    let pointer = response.interact_pointer_pos()?;
+    let id = response.id.with("grip");
+    let pressed = ui.input(|input| input.pointer.any_pressed());
+    let known = ui.data(|data| data.get_temp::<Grip>(id)).filter(|_| !pressed);
+    let mut grip = known.unwrap_or_else(|| {
+        // Where the button went down, not where a quick hand has come since.
+        let pressed_x = ui.input(|input| input.pointer.press_origin()).unwrap_or(pointer).x;
+        let on_handle = (pressed_x - handle_x).abs() <= HANDLE + NEAR;
+        Grip { off: if on_handle { pressed_x - handle_x } else { 0.0 }, pressed_x, moves: !on_handle }
+    });
+    grip.moves |= (pointer.x - grip.pressed_x).abs() >= LEAST_MOVE;
+    ui.data_mut(|data| data.insert_temp(id, grip));
+    grip.moves.then_some(pointer.x - grip.off)
 }
 
 /// How values lie along a rail.

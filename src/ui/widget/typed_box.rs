@@ -91,7 +91,13 @@ pub(in crate::ui) fn typed_ui<T>(
             Typed { response, value: Some(value), said: None }
         }
         Ok((_, said)) => Typed { response, value: None, said: said.map(Said::Understood) },
-        Err(why) => Typed { response, value: None, said: Some(Said::Refused(why)) },
+        Err(why) => {
+            // The text was not taken: the box stays in hand, so that it can be corrected, or given up with Escape.
+            if response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter)) {
+                response.request_focus();
+            }
+            Typed { response, value: None, said: Some(Said::Refused(why)) }
+        }
     }
 }
 

@@ -41,7 +41,9 @@ impl Window {
             Ask::ExportCalendar => self.ask_path(ctx, Purpose::Calendar),
             Ask::Paper(paper) => self.view.paper = paper,
             Ask::Print => self.print(ctx),
-            Ask::CopyPlan => self.session.last_change = PaperJobs::copy(ctx, self.session.batch(), &self.clock.now()),
+            Ask::CopyPlan => {
+                self.session.last_change = PaperJobs::copy(ctx, self.session.batch(), &self.clock.now(), self.view.units);
+            }
             Ask::Show(page) => self.view.page = page,
             Ask::ShowPart(part) => self.view.plan_part = part,
             Ask::Station(stage) => {

@@ -41,7 +41,7 @@ impl Window {
             let run = Panel::top("run").exact_size(band::height(lanes.len())).frame(Frame::new().fill(palette.background));
             let shown = run.show(ui, |ui| {
                 let place = ui.available_rect_before_wrap();
-                panes.pane_ui(ui, RUN, place, |ui| run_ui(ui, &lanes, station))
+                panes.pane_ui(ui, RUN, place, |ui| run_ui(ui, self.view.units, &lanes, station))
             });
             asks.extend(shown.inner);
         }
@@ -68,7 +68,7 @@ impl Window {
                 panes.pane_ui(ui, "Design", place, |ui| {
                     scroll_ui(ui, "one column", |ui| {
                         if run_scrolls {
-                            asks.extend(run_ui(ui, &lanes, station));
+                            asks.extend(run_ui(ui, self.view.units, &lanes, station));
                             ui.separator();
                         }
                         asks.extend(curves_ui(ui, &self.view, batches, Room::Column));

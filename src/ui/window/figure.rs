@@ -13,11 +13,12 @@ impl Window {
 
     /// Brings a figure to what is asked for, and says on its card what came of it.
     pub(super) fn aim(&mut self, ctx: &egui::Context, goal: &Goal, choice: &str) {
+        let units = self.view.units;
         let mut told = Told::Not(String::new());
         self.step(ctx, |session: &mut Session| {
             told = match session.aim(goal, choice) {
-                Ok(solved @ Solved::Reached(_)) => Told::Reached(solved.in_words(goal)),
-                Ok(solved @ Solved::NotReachable { .. }) => Told::Not(solved.in_words(goal)),
+                Ok(solved @ Solved::Reached(_)) => Told::Reached(solved.in_words(goal, units)),
+                Ok(solved @ Solved::NotReachable { .. }) => Told::Not(solved.in_words(goal, units)),
                 Err(error) => Told::Not(format!("{error}.")),
             };
             Ok(())

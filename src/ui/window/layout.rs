@@ -37,12 +37,13 @@ impl Window {
             let id = if which == Which::First { "changed on disk" } else { "B changed on disk" };
             asks.extend(Panel::top(id).frame(Frame::new()).show(ui, |ui| changed_ui(ui, &self.session, which)).inner);
         }
-        let high = foot::height(ui, ui.available_width() < ONE_COLUMN, self.beside.is_some(), &self.session.last_change);
+        let last_change = foot::told_change(self.view.units, &self.session.last_change);
+        let high = foot::height(ui, ui.available_width() < ONE_COLUMN, self.beside.is_some(), &last_change);
         // The foot is read last, so it is drawn last: its room is kept for it.
         let room = ui.available_rect_before_wrap();
         let (above, below) = room.split_top_bottom_at_y((room.bottom() - high).max(room.top()));
         asks.extend(self.page_ui(ui, above));
-        self.foot_pane_ui(ui, below);
+        self.foot_pane_ui(ui, below, &last_change);
         let ctx = ui.ctx().clone();
         asks.append(&mut self.waiting);
         for ask in asks {
@@ -75,13 +76,13 @@ impl Window {
         asks
     }
 
-    fn foot_pane_ui(&mut self, ui: &mut Ui, place: Rect) {
+    fn foot_pane_ui(&mut self, ui: &mut Ui, place: Rect, last_change: &str) {
         let foot = Frame::new().fill(Palette::of(ui).panel).inner_margin(Margin::symmetric(foot::MARGIN.0, foot::MARGIN.1));
         let cost = self.kept_week.cost(self.session.batch());
         self.panes.pane_ui(ui, "Summary", place, |ui| {
             CentralPanel::default().frame(foot).show(ui, |ui| {
                 let of_b = self.beside.as_ref().map(|beside| &beside.summary);
-                foot_ui(ui, &self.shown.summary, of_b, cost, &self.session.last_change);
+                foot_ui(ui, self.view.units, (&self.shown.summary, of_b), cost, last_change);
             });
         });
     }

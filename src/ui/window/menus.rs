@@ -4,8 +4,9 @@ use crate::analysis::{other_milks, same_vat_from};
 use crate::session::{EXAMPLES, Recent, Session};
 use crate::ui::state::ask::{Ask, SecondAsk};
 use crate::ui::state::view::View;
-use crate::ui::widget::menu::{menu_ui, move_between_menus, sub_menu_ui};
+use crate::ui::widget::menu::{menu_ui, move_between_menus, sub_menu_ui, ticked_ui};
 use crate::ui::window::keys::KEYS;
+use crate::ui::window::units_menu::units_ui;
 use egui::{Button, Id, Role, ThemePreference, Ui, UiBuilder, WidgetInfo};
 
 /// Draws the menus.
@@ -58,43 +59,34 @@ fn file_menu(ui: &mut Ui, (recent, left): (&Recent, bool), asks: &mut Vec<Ask>) 
     })
 }
 
-/// Draws the menu of how things look: nothing in it touches the design.
+/// Draws the menu of how things look: nothing in it touches the design. Its parts are menus of their own, so that it fits into a low window.
 fn look_menu(ui: &mut Ui, view: &mut View, asks: &mut Vec<Ask>) -> Id {
     menu_ui(ui, "View", |ui| {
-        ui.label("Colours");
-        let now = ui.ctx().options(|options| options.theme_preference);
-        for (preference, words) in
-            [(ThemePreference::System, "As the desktop"), (ThemePreference::Light, "Light"), (ThemePreference::Dark, "Dark")]
-        {
-            if ticked(ui, now == preference, words) {
-                ui.ctx().set_theme(preference);
-            }
-        }
-        ui.separator();
-        ui.label("Units (the file keeps °C and litres)");
-        if ticked(ui, view.units.fahrenheit, "Temperatures in °F") {
-            view.units.fahrenheit = !view.units.fahrenheit;
-        }
-        if ticked(ui, view.units.cups, "Litres as cups") {
-            view.units.cups = !view.units.cups;
-        }
-        ui.separator();
-        ui.label("Zoom");
-        for (percent, zoom) in [(100, 1.0), (125, 1.25), (150, 1.5), (200, 2.0)] {
-            if ticked(ui, (ui.ctx().zoom_factor() - zoom).abs() < 0.01, &format!("{percent} %")) {
-                ui.ctx().set_zoom_factor(zoom);
-            }
-        }
+        sub_menu_ui(ui, "Colours", colours_ui);
+        sub_menu_ui(ui, "Units", |ui| units_ui(ui, &mut view.units));
+        sub_menu_ui(ui, "Zoom", zoom_ui);
         ui.separator();
         entry(ui, "Keyboard shortcuts", Some(&Ask::Help), Ask::Help, asks);
     })
 }
 
-/// Draws an entry with a tick before it where it is on; returns whether it was chosen.
-fn ticked(ui: &mut Ui, on: bool, words: &str) -> bool {
-    let response = ui.add(Button::new(format!("{} {words}", if on { "✓" } else { "–" })).wrap_mode(egui::TextWrapMode::Extend));
-    response.widget_info(|| WidgetInfo::selected(Role::MenuItemCheckBox, true, on, words));
-    response.clicked()
+fn colours_ui(ui: &mut Ui) {
+    let now = ui.ctx().options(|options| options.theme_preference);
+    for (preference, words) in
+        [(ThemePreference::System, "As the desktop"), (ThemePreference::Light, "Light"), (ThemePreference::Dark, "Dark")]
+    {
+        if ticked_ui(ui, now == preference, words) {
+            ui.ctx().set_theme(preference);
+        }
+    }
+}
+
+fn zoom_ui(ui: &mut Ui) {
+    for (percent, zoom) in [(100, 1.0), (125, 1.25), (150, 1.5), (200, 2.0)] {
+        if ticked_ui(ui, (ui.ctx().zoom_factor() - zoom).abs() < 0.01, &format!("{percent} %")) {
+            ui.ctx().set_zoom_factor(zoom);
+        }
+    }
 }
 
 fn change_menu(ui: &mut Ui, session: &Session, asks: &mut Vec<Ask>) -> Id {

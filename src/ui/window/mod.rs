@@ -30,3 +30,4 @@ pub(super) mod second;
 pub(super) mod shell;
 pub(super) mod sources_page;
 pub(super) mod top_bar;
+pub(super) mod units_menu;

@@ -151,14 +151,14 @@ impl Window {
     }
 
     pub(super) fn export(&mut self, ctx: &egui::Context, path: PathBuf) {
-        match self.paper_jobs.save(ctx, self.session.batch(), self.clock.now(), self.view.paper, path) {
+        match self.paper_jobs.save(ctx, self.session.batch(), self.clock.now(), (self.view.paper, self.view.units), path) {
             Ok(()) => "Saving the plan as PDF…".clone_into(&mut self.session.last_change),
             Err(words) => self.tell(words),
         }
     }
 
     pub(super) fn print(&mut self, ctx: &egui::Context) {
-        if let Err(words) = self.paper_jobs.print(ctx, self.session.batch(), self.clock.now(), self.view.paper) {
+        if let Err(words) = self.paper_jobs.print(ctx, self.session.batch(), self.clock.now(), (self.view.paper, self.view.units)) {
             self.tell(words);
         }
     }
@@ -169,9 +169,9 @@ impl Window {
         let now = self.clock.now().for_week(&batch.design.week);
         // What the last file has and this week has not is cancelled.
         let before = std::fs::read(path).unwrap_or_default();
-        let made = week_calendar(batch, self.session.id(), &now, &before).map_err(|error| match error {
+        let made = week_calendar(batch, self.session.id(), &now, &before, self.view.units).map_err(|error| match error {
             WeekCalendarError::NoTime => format!("{error}; choose one on the page Plan"),
-            WeekCalendarError::Week(_) | WeekCalendarError::Export(_) => error.to_string(),
+            WeekCalendarError::Week(_) | WeekCalendarError::Export(_) => self.view.units.told(&error.to_string()),
         });
         match made.and_then(|bytes| write_safely(path, &bytes, false).map_err(|error| error.to_string())) {
             Ok(()) => {
@@ -184,7 +184,7 @@ impl Window {
 
     fn export_both(&mut self, ctx: &egui::Context, path: PathBuf) {
         let Some(second) = self.session.second() else { return };
-        match self.paper_jobs.save_both(ctx, (self.session.batch(), second.batch()), self.view.paper, path) {
+        match self.paper_jobs.save_both(ctx, (self.session.batch(), second.batch()), (self.view.paper, self.view.units), path) {
             Ok(()) => "Saving the two designs as PDF…".clone_into(&mut self.session.last_change),
             Err(words) => self.tell(words),
         }

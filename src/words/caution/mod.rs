@@ -13,18 +13,25 @@ mod vat;
 use super::said::CautionWords;
 use crate::analysis::ComparedCaution;
 use crate::caution::{Caution, CautionKind, Severity};
+use crate::units::Units;
 
-/// Returns a caution in words.
+/// Returns a caution in words, its quantities as they are shown.
 ///
 /// # Example
 /// ```
-/// use vatsketch::{batch::batch, caution::cautions, design::Design, words::caution_words};
+/// use vatsketch::{batch::batch, caution::cautions, design::Design, units::Units, words::caution_words};
 /// let batch = batch(&Design::default())?;
-/// assert!(caution_words(&cautions(&batch)[0]).what.contains("Listeria"));
+/// assert!(caution_words(&cautions(&batch)[0], Units::METRIC).what.contains("Listeria"));
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```
 #[must_use]
-pub fn caution_words(caution: &Caution) -> CautionWords {
+pub fn caution_words(caution: &Caution, units: Units) -> CautionWords {
+    let CautionWords { what, remedy, short } = metric(caution);
+    CautionWords { what: units.told(&what), remedy: units.told(&remedy), short: units.told(&short) }
+}
+
+/// Returns a caution in words and in the units of the calculation.
+fn metric(caution: &Caution) -> CautionWords {
     match &caution.kind {
         CautionKind::Stopped(failed) => stopped::words(failed),
         CautionKind::Fresh(no_acid) => fresh::words(no_acid),
@@ -40,16 +47,16 @@ pub fn caution_words(caution: &Caution) -> CautionWords {
 
 /// Returns a caution in full on one line: how grave, what is the matter, what to do.
 #[must_use]
-pub fn caution_line(caution: &Caution) -> String {
-    let CautionWords { what, remedy, .. } = caution_words(caution);
+pub fn caution_line(caution: &Caution, units: Units) -> String {
+    let CautionWords { what, remedy, .. } = caution_words(caution, units);
     format!("{}: {what} {remedy}", severity_word(caution.severity))
 }
 
 /// Returns what the second of two designs is told, where both have a caution and its words differ.
 #[must_use]
-pub fn said_of_b(compared: &ComparedCaution) -> Option<String> {
-    let of_b = caution_words(compared.of_b.as_ref()?).what;
-    (of_b != caution_words(&compared.caution).what).then_some(of_b)
+pub fn said_of_b(compared: &ComparedCaution, units: Units) -> Option<String> {
+    let of_b = caution_words(compared.of_b.as_ref()?, units).what;
+    (of_b != caution_words(&compared.caution, units).what).then_some(of_b)
 }
 
 /// Returns the word before a caution.

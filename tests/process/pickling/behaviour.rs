@@ -6,11 +6,12 @@ use vatsketch::caution::soak_cautions;
 use vatsketch::law::Matter;
 use vatsketch::process::PickleRun;
 use vatsketch::process::{LONGEST_SOAK_H, PickledCheese, PicklingError, Soak, SoakRun, VinegarBath, pickle};
+use vatsketch::units::Units;
 use vatsketch::words::caution_line;
 
 /// What is said of a soak, a line each.
 fn said_of(run: &PickleRun, bath: &VinegarBath) -> String {
-    soak_cautions(run, bath).iter().map(caution_line).collect::<Vec<_>>().join("\n")
+    soak_cautions(run, bath).iter().map(|caution| caution_line(caution, Units::METRIC)).collect::<Vec<_>>().join("\n")
 }
 
 /// The same equations solved apart from this program, a check of numerics: centre 193 h and blended 70 h to pH 4.6; neither comes to 4.2,

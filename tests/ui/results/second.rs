@@ -10,6 +10,7 @@ use vatsketch::design::{Design, MilkKind, Stage, Value};
 use vatsketch::file;
 use vatsketch::session::{Command, Recovery, Session};
 use vatsketch::ui::Window;
+use vatsketch::units::{Temperatures, Units};
 
 const SIZE: [f32; 2] = [1296.0, 816.0];
 const SHEEP: &str = "The same vat from sheep's milk";
@@ -69,10 +70,10 @@ fn every_main_figure_has_its_columns_and_says_where_the_model_cannot_tell() {
             .iter()
             .filter(|figure| figure.stage == stage && figure.weight == vatsketch::figure::Weight::Lead && figure.change.is_some());
         for figure in of_stage {
-            let start = format!("{}: A {}, B {}, ", figure.label, figure.a_text(), figure.b_text());
+            let start = format!("{}: A {}, B {}, ", figure.label, figure.a_text(Units::METRIC), figure.b_text(Units::METRIC));
             let label = harness.query_all_by_label_contains(&start).next().and_then(|node| node.accesskit_node().label());
             let label = label.unwrap_or_else(|| panic!("no row begins with “{start}”"));
-            assert!(label.contains(&format!("B − A {}", figure.change_text())), "{label}");
+            assert!(label.contains(&format!("B − A {}", figure.change_text(Units::METRIC))), "{label}");
         }
         if stage == Stage::Vat {
             let unsure =
@@ -175,7 +176,7 @@ fn the_page_of_the_milk_says_what_cream_cannot_mend() {
         vatsketch::analysis::standardisation(session.batch(), session.second().unwrap().batch()).unwrap()
     };
     harness.get_by_label("The milk of A against the milk of B");
-    for line in said.in_words() {
+    for line in said.in_words(Units::METRIC) {
         harness.get_by_label(&line);
     }
     harness.get_by_label_contains("Casein in the milk in the vat: A 2.40 %, B 4.65 %, B − A +2.25 %");
@@ -212,7 +213,7 @@ fn degrees_fahrenheit_apart_are_no_degrees_from_freezing() {
     session.apply(Command::SetInput { key: "draining_temperature_c", value: Value::Number(10.0) }).unwrap();
     session.apply(Command::SetInput { key: "bath_set_temperature_c", value: Value::Number(36.5) }).unwrap();
     let mut harness = shown(session, SIZE, Theme::Light);
-    harness.state_mut().view.units.fahrenheit = true;
+    harness.state_mut().view.units.temperatures = Temperatures::Fahrenheit;
     harness.state_mut().view.station = Stage::Vat;
     harness.run();
     click(&mut harness, "More about the vat");

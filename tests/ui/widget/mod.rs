@@ -1,4 +1,6 @@
 //! Tests of `src/ui/widget`.
 
+mod number_text;
+mod slider;
 mod theme;
 mod units;

@@ -1,0 +1,6 @@
+//! Tests of `src/units`.
+
+mod amounts;
+mod measures;
+mod reading;
+mod told;
