@@ -12,6 +12,7 @@ mod fault;
 mod jobs;
 mod left_behind;
 mod now;
+mod nudge;
 mod on_disk;
 mod open;
 mod open_design;

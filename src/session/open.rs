@@ -1,8 +1,8 @@
 //! The session: the open design, what was done to it, and the second design next to it.
 
 use super::clear_note_of_example;
+use super::nudge::Nudge;
 use super::own_file::OwnFile;
-use super::steps::Nudge;
 use super::undo::Both;
 use super::{Command, History, OpenDesign, Saved, SessionError, what_changed};
 use crate::batch::Batch;

@@ -1,5 +1,6 @@
 //! Undo and redo: every step is what was open before it and after it, A and B alike.
 
+use super::nudge::Nudge;
 use super::own_file::OwnFile;
 use super::undo::Both;
 use super::{Command, OpenDesign, Session, SessionError, Step, what_changed};
@@ -7,13 +8,6 @@ use crate::design::{Design, DesignId};
 
 /// Seconds within which small moves of one choice, as by the arrow keys, are one step to undo.
 pub const ONE_STEP_S: f64 = 1.0;
-
-/// The last small move.
-#[derive(Clone, Debug)]
-pub(super) struct Nudge {
-    command: Command,
-    at_s: f64,
-}
 
 impl Session {
     /// Returns what is open.

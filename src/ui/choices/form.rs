@@ -59,7 +59,8 @@ fn stage_ui(ui: &mut Ui, view: &mut View, design: &Design, (stage, marks): (Stag
             }
         })
         .response;
-    if view.scroll_to == Some(stage) {
+    let comes_into_sight = view.scroll_to == Some(stage);
+    if comes_into_sight {
         heading.scroll_to_me(Some(Align::Min));
         view.scroll_to = None;
     }
@@ -69,8 +70,13 @@ fn stage_ui(ui: &mut Ui, view: &mut View, design: &Design, (stage, marks): (Stag
         rows_ui(ui, view, design, (stage, marks), asks);
     });
     if view.focus_to == Some(stage) {
-        view.focus_to = None;
-        focus_first_inside(ui.ctx(), rows.response.id);
+        if comes_into_sight {
+            // In the next drawing, so that the focus does not scroll somewhere else.
+            ui.ctx().request_repaint();
+        } else {
+            view.focus_to = None;
+            focus_first_inside(ui.ctx(), rows.response.id);
+        }
     }
 }
 

@@ -68,6 +68,9 @@ pub(in crate::ui) fn focus_ring(ui: &Ui) {
     }
 }
 
+/// Drawings in which what came in front gets the focus, if it has not kept it.
+const GIVEN_AT_MOST: u8 = 4;
+
 /// What may be in front of the window, and takes the focus while it is there.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(in crate::ui) enum Front {
@@ -81,8 +84,8 @@ pub(in crate::ui) enum Front {
 #[derive(Clone, Debug, Default)]
 pub(in crate::ui) struct FocusKeeper {
     last: Option<Id>,
-    /// What is in front, with what had the focus before.
-    fronts: Vec<(Front, Option<Id>)>,
+    /// What is in front, with what had the focus before, and how often it was given the focus.
+    fronts: Vec<(Front, Option<Id>, u8)>,
     /// Whether a key took the focus away only to have what is typed count.
     pub(in crate::ui) give_back: bool,
 }
@@ -96,15 +99,23 @@ impl FocusKeeper {
     /// `in_front`: what is in front now, each with its part of the window
     pub(in crate::ui) fn keep(&mut self, ctx: &Context, in_front: &[(Front, Option<Id>)]) {
         let is_there = |front: Front| in_front.iter().any(|(of, _)| *of == front);
-        while let Some((_, before)) = self.fronts.pop_if(|(front, _)| !is_there(*front)) {
+        while let Some((_, before, _)) = self.fronts.pop_if(|(front, ..)| !is_there(*front)) {
             back_to(ctx, before);
         }
         for (front, part) in in_front {
-            let is_new = !self.fronts.iter().any(|(of, _)| of == front);
-            if let Some(part) = part.filter(|_| is_new)
-                && focus_first_inside(ctx, part)
+            if !self.fronts.iter().any(|(of, ..)| of == front) {
+                self.fronts.push((*front, self.last, 0));
+            }
+            let given = self.fronts.iter_mut().find(|(of, ..)| of == front).map(|(.., given)| given);
+            // What has only been measured keeps no focus, so it is given again.
+            if let (Some(part), Some(given)) = (*part, given)
+                && *given < GIVEN_AT_MOST
             {
-                self.fronts.push((*front, self.last));
+                *given += 1;
+                if !focused(ctx).is_some_and(|id| is_inside(ctx, id, part)) {
+                    focus_first_inside(ctx, part);
+                    ctx.request_repaint();
+                }
             }
         }
         let key = ctx.input(|input| input.key_pressed(Key::Escape) || input.key_pressed(Key::Enter));

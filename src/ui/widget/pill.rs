@@ -37,12 +37,11 @@ fn move_by_arrows(ui: &Ui, group: Id) {
     if step == 0 {
         return;
     }
-    let radios: Vec<Id> = ui.ctx().viewport(|viewport| {
-        let widgets = &viewport.this_pass.widgets;
-        let of_layer = widgets.get_layer(ui.layer_id()).map(|drawn| drawn.id);
-        of_layer.filter(|id| widgets.info(*id).is_some_and(|info| info.role == Role::RadioButton)).collect()
+    let pressed: Vec<Id> = ui.ctx().viewport(|viewport| {
+        let of_layer = viewport.this_pass.widgets.get_layer(ui.layer_id());
+        of_layer.filter(|drawn| drawn.sense.senses_click()).map(|drawn| drawn.id).collect()
     });
-    let radios: Vec<Id> = radios.into_iter().filter(|id| is_inside(ui.ctx(), *id, group)).collect();
+    let radios: Vec<Id> = pressed.into_iter().filter(|id| is_inside(ui.ctx(), *id, group)).collect();
     let place = radios.iter().position(|id| *id == now);
     let next = place.and_then(|place| {
         let count = isize::try_from(radios.len()).ok()?;

@@ -16,12 +16,12 @@ pub(in crate::ui) fn say_changes(response: &Response) {
     response.ctx.accesskit_node_builder(response.id, |node| node.set_live(Live::Polite));
 }
 
-/// Has words said at once, for something went wrong.
-pub(in crate::ui) fn say_at_once(response: &Response) {
-    response.ctx.accesskit_node_builder(response.id, |node| {
-        node.set_role(Role::Alert);
-        node.set_live(Live::Assertive);
-    });
+/// Draws words that are said at once, for something went wrong.
+pub(in crate::ui) fn alert_ui(ui: &mut Ui, words: RichText) {
+    let said = words.text().to_owned();
+    let response = ui.label(words);
+    response.widget_info(|| WidgetInfo::labeled(Role::Alert, true, &said));
+    response.ctx.accesskit_node_builder(response.id, |node| node.set_live(Live::Assertive));
 }
 
 /// Draws a table; each row is one for a reader of the screen, and each cell.
@@ -31,13 +31,13 @@ pub(in crate::ui) fn table_ui(ui: &mut Ui, name: &str, headings: &[String], rows
         Grid::new((name, "grid")).striped(true).spacing(vec2(24.0, 4.0)).show(ui, |ui| {
             let row = row_of(ui, (name, 0));
             for heading in headings {
-                cell_ui(ui, row, Role::ColumnHeader, RichText::new(heading).font(bold(CAPTION)), heading);
+                cell_ui(ui, row, Role::ColumnHeader, RichText::new(heading).font(bold(CAPTION)));
             }
             ui.end_row();
             for (number, values) in (1_usize..).zip(rows) {
                 let row = row_of(ui, (name, number));
                 for value in values {
-                    cell_ui(ui, row, Role::Cell, RichText::new(value).size(CAPTION), value);
+                    cell_ui(ui, row, Role::Cell, RichText::new(value).size(CAPTION));
                 }
                 ui.end_row();
             }
@@ -52,7 +52,7 @@ fn row_of(ui: &Ui, (table, number): (&str, usize)) -> Id {
     row.id
 }
 
-fn cell_ui(ui: &mut Ui, row: Id, role: Role, words: RichText, name: &str) {
-    let cell = UiBuilder::new().accessibility_parent(row).accessibility_role(role).accessibility_label(name);
+fn cell_ui(ui: &mut Ui, row: Id, role: Role, words: RichText) {
+    let cell = UiBuilder::new().accessibility_parent(row).accessibility_role(role);
     ui.scope_builder(cell, |ui| ui.label(words));
 }

@@ -9,7 +9,7 @@ fn place() -> Id {
 
 /// Remembers the text of a box while it has the focus; what was typed there before it had the focus is not taken back.
 pub(in crate::ui) fn remember_text(ui: &Ui, response: &Response, text: &str) {
-    if response.gained_focus()
+    if (response.gained_focus() || response.lost_focus())
         && let Some(mut state) = egui::TextEdit::load_state(ui.ctx(), response.id)
     {
         state.clear_undoer();

@@ -185,6 +185,7 @@ pub fn install(ctx: &egui::Context) {
         style.spacing.scroll = egui::style::ScrollStyle { bar_width: 12.0, ..egui::style::ScrollStyle::solid() };
         style.interaction.selectable_labels = false;
         style.animation_time = 0.0;
+        style.scroll_animation = egui::style::ScrollAnimation::none();
     });
 }
 

@@ -1,6 +1,6 @@
 //! A box to type into. The text counts when the box is left; Escape gives it up, and a refused text stays with its reason.
 
-use crate::ui::widget::spoken::say_at_once;
+use crate::ui::widget::spoken::alert_ui;
 use crate::ui::widget::text_undo::remember_text;
 use crate::ui::widget::theme::{CAPTION, Palette};
 use crate::ui::widget::typing::Typing;
@@ -67,7 +67,12 @@ pub(in crate::ui) fn typed_ui<T>(
     let edit = egui::TextEdit::singleline(&mut text).id(id).desired_width(this.width - 16.0).align(align).margin(vec2(8.0, 4.0));
     let response = ui.add_sized(vec2(this.width, 30.0), edit);
     remember_text(ui, &response, &text);
-    if response.gained_focus() {
+    // By Enter the focus comes back after it was lost: what is typed next takes the place of all.
+    let comes_back = response.has_focus() && ui.data_mut(|data| data.remove_temp::<()>(id.with("left by Enter"))).is_some();
+    if response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter)) {
+        ui.data_mut(|data| data.insert_temp(id.with("left by Enter"), ()));
+    }
+    if response.gained_focus() || comes_back {
         select_all(ui, id, text.chars().count());
         typing.entry(this.key.to_owned()).or_insert_with(|| Typing { was: this.shown.clone(), text: this.shown.clone() });
     }
@@ -110,7 +115,7 @@ pub(in crate::ui) fn said_ui(ui: &mut Ui, said: &Said) {
         }
         Said::Refused(words) => {
             egui::Frame::new().fill(palette.stop_fill).corner_radius(4).inner_margin(6).show(ui, |ui| {
-                say_at_once(&ui.label(egui::RichText::new(words).size(CAPTION).color(palette.stop_text)));
+                alert_ui(ui, egui::RichText::new(words).size(CAPTION).color(palette.stop_text));
             });
         }
     }

@@ -2,7 +2,7 @@
 
 use crate::session::{Session, Which};
 use crate::ui::state::ask::{Ask, OnDisk};
-use crate::ui::widget::spoken::say_at_once;
+use crate::ui::widget::spoken::alert_ui;
 use crate::ui::widget::theme::Palette;
 use egui::{Button, Frame, RichText, Stroke, Ui, vec2};
 
@@ -24,7 +24,7 @@ pub(in crate::ui) fn changed_ui(ui: &mut Ui, session: &Session, which: Which) ->
     Frame::new().fill(palette.caution_fill).inner_margin(10).show(ui, |ui| {
         ui.horizontal_wrapped(|ui| {
             ui.set_width(ui.available_width());
-            say_at_once(&ui.label(RichText::new(words).color(text)));
+            alert_ui(ui, RichText::new(words).color(text));
             let ways =
                 [("Reload", OnDisk::Reload, !gone), ("Save as…", OnDisk::SaveAs, true), ("Overwrite", OnDisk::Overwrite, true)];
             for (label, how, offered) in ways {

@@ -3,7 +3,8 @@
 use crate::session::Which;
 use crate::ui::state::ask::Ask;
 use crate::ui::window::keys_list::keys_ui;
-use crate::ui::window::prompt::{Prompt, Reply, prompt_ui};
+use crate::ui::window::prompt::{Prompt, prompt_ui};
+use crate::ui::window::reply::Reply;
 use crate::ui::window::shell::Window;
 use egui::Id;
 use std::path::Path;

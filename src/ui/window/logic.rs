@@ -62,17 +62,20 @@ impl Window {
 
     /// Does what keys ask for; while something is being typed, once the box was left and what was typed counts.
     fn after_typing(&mut self, ctx: &egui::Context, asks: Vec<Ask>) {
+        // What takes the focus elsewhere leaves the box by itself.
+        let (moves, acts): (Vec<Ask>, Vec<Ask>) = asks
+            .into_iter()
+            .partition(|ask| matches!(ask, Ask::NextPane { .. } | Ask::ToMenus | Ask::Station(_) | Ask::FillScreen | Ask::Help));
         match focused_box(ctx) {
-            Some(typing) if !asks.is_empty() => {
+            Some(typing) if !acts.is_empty() => {
                 ctx.memory_mut(|memory| memory.surrender_focus(typing));
-                self.waiting.extend(asks);
+                self.waiting.extend(acts);
                 self.focus.give_back = true;
             }
-            _ => {
-                for ask in asks {
-                    self.carry_out(ctx, ask);
-                }
-            }
+            _ => acts.into_iter().for_each(|ask| self.carry_out(ctx, ask)),
+        }
+        for ask in moves {
+            self.carry_out(ctx, ask);
         }
     }
 }

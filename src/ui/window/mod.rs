@@ -26,6 +26,7 @@ pub(super) mod plan;
 pub(super) mod plan_parts;
 pub(super) mod prompt;
 pub(super) mod recover_prompt;
+pub(super) mod reply;
 pub(super) mod second;
 pub(super) mod shell;
 pub(super) mod sources_page;

@@ -1,6 +1,6 @@
 //! Messages that must be seen.
 
-use crate::ui::widget::spoken::say_at_once;
+use crate::ui::widget::spoken::alert_ui;
 use crate::ui::widget::theme::Palette;
 use egui::{Button, RichText, Ui};
 
@@ -14,7 +14,7 @@ pub(in crate::ui) fn notice_ui(ui: &mut Ui, words: &str) -> bool {
         .show(ui, |ui| {
             ui.horizontal_wrapped(|ui| {
                 ui.set_width(ui.available_width());
-                say_at_once(&ui.label(RichText::new(words).color(text)));
+                alert_ui(ui, RichText::new(words).color(text));
                 let button = Button::new(RichText::new("Close message").color(text))
                     .fill(egui::Color32::TRANSPARENT)
                     .stroke(egui::Stroke::new(1.0, text));

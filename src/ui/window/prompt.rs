@@ -1,13 +1,13 @@
 //! Questions that must be answered.
 
-use crate::session::{LeftBehind, Which};
+use crate::session::Which;
 use crate::ui::state::ask::Ask;
-use crate::ui::widget::spoken::heading_ui;
 use crate::ui::widget::text_undo::remember_text;
 use crate::ui::widget::typed_box::select_all;
 use crate::ui::window::files::Purpose;
 use crate::ui::window::recover_prompt::{Left, recover_ui};
-use egui::{Button, Id, Key, Ui};
+use crate::ui::window::reply::{Reply, choice, front, heading};
+use egui::{Id, Key};
 use std::path::PathBuf;
 
 /// A question in front of the window.
@@ -36,29 +36,6 @@ pub(in crate::ui) enum Prompt {
         /// The text so far.
         text: String,
     },
-}
-
-/// The answer to a question.
-#[derive(Clone, Debug, PartialEq)]
-pub(in crate::ui) enum Reply {
-    /// Save this design first, then do what was asked for.
-    Save(Which, Ask),
-    /// Give this design's changes up and do what was asked for.
-    Discard(Which, Ask),
-    /// Leave everything as it is.
-    Cancel,
-    /// Open what was left behind.
-    Recover(LeftBehind),
-    /// Give up what was left behind.
-    Forget(LeftBehind),
-    /// Answer for what was left behind another time.
-    Later,
-    /// Write over the file that is there.
-    Replace(Purpose, PathBuf),
-    /// Choose another name than this.
-    OtherName(Purpose, PathBuf),
-    /// Use this path.
-    Path(Purpose, String),
 }
 
 /// Draws the question and returns its answer, once there is one, and its part of the window.
@@ -138,19 +115,4 @@ pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> (Opt
     });
     let given_up = modal.should_close().then(|| if matches!(prompt, Prompt::Recover(_)) { Reply::Later } else { Reply::Cancel });
     (reply.or(given_up), part)
-}
-
-/// Returns the frame of what is in front of the window.
-pub(in crate::ui) fn front(ctx: &egui::Context) -> egui::Frame {
-    egui::Frame::popup(&ctx.global_style()).inner_margin(20).corner_radius(10)
-}
-
-pub(in crate::ui) fn heading(ui: &mut Ui, words: &str) {
-    heading_ui(ui, words);
-    ui.add_space(4.0);
-}
-
-pub(in crate::ui) fn choice(ui: &mut Ui, words: &str) -> bool {
-    let response = ui.add(Button::new(words).min_size(egui::vec2(96.0, 32.0)));
-    response.clicked()
 }

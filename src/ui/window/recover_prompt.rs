@@ -2,7 +2,7 @@
 
 use crate::plan::time_words;
 use crate::session::{LeftBehind, WallClock};
-use crate::ui::window::prompt::{Reply, choice, heading};
+use crate::ui::window::reply::{Reply, choice, heading};
 use egui::Ui;
 
 /// Unsaved work, as it is listed.
