@@ -45,18 +45,23 @@ fn shown(session: Session, size: [f32; 2], theme: egui::Theme) -> Harness<'stati
 
 /// Returns a window, laid out once.
 fn shown_window(window: Window, size: [f32; 2], theme: egui::Theme) -> Harness<'static, Window> {
-    let mut harness = Harness::builder().with_size(size).with_theme(theme).renderer(soft::SoftRenderer::default()).build_ui_state(
-        |ui, window: &mut Window| {
-            // Fonts count from the next frame on; the desktop sets them before its first.
-            if ui.ctx().cumulative_pass_nr() == 0 {
-                install(ui.ctx());
-                return;
-            }
-            window.logic(&ui.ctx().clone());
-            window.ui(ui);
-        },
-        window,
-    );
+    let mut harness = Harness::builder()
+        .with_size(size)
+        .with_theme(theme)
+        .with_max_steps(16)
+        .renderer(soft::SoftRenderer::default())
+        .build_ui_state(
+            |ui, window: &mut Window| {
+                // Fonts count from the next frame on; the desktop sets them before its first.
+                if ui.ctx().cumulative_pass_nr() == 0 {
+                    install(ui.ctx());
+                    return;
+                }
+                window.logic(&ui.ctx().clone());
+                window.ui(ui);
+            },
+            window,
+        );
     harness.run();
     harness
 }

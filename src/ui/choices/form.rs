@@ -70,12 +70,12 @@ fn stage_ui(ui: &mut Ui, view: &mut View, design: &Design, (stage, marks): (Stag
         rows_ui(ui, view, design, (stage, marks), asks);
     });
     if view.focus_to == Some(stage) {
-        if comes_into_sight {
-            // In the next drawing, so that the focus does not scroll somewhere else.
-            ui.ctx().request_repaint();
-        } else {
+        // Not before it is in sight, so that the focus does not scroll somewhere else.
+        if ui.clip_rect().contains(heading.rect.center()) && !comes_into_sight {
             view.focus_to = None;
             focus_first_inside(ui.ctx(), rows.response.id);
+        } else {
+            ui.ctx().request_repaint();
         }
     }
 }
@@ -125,8 +125,11 @@ fn row_ui(
     }
     if marked && view.mark_scrolls {
         shown.response.scroll_to_me(Some(Align::Center));
+        (view.mark_scrolls, view.mark_focuses) = (false, true);
+        ui.ctx().request_repaint();
+    } else if marked && view.mark_focuses && ui.clip_rect().contains(shown.response.rect.center()) {
         focus_first_inside(ui.ctx(), shown.response.id);
-        view.mark_scrolls = false;
+        view.mark_focuses = false;
     }
 }
 

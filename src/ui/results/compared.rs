@@ -169,7 +169,7 @@ fn row_ui(ui: &mut Ui, row: Row) -> Response {
     let words = if in_columns { None } else { Some(words_job(&row.a, &row.b, ui.available_width(), &palette)) };
     let words = words.map(|job| ui.painter().layout_job(job));
     let below = words.as_ref().map_or(0.0, |words| words.size().y + 2.0);
-    let first = name.size().y.max(20.0);
+    let first = name.size().y.max(24.0);
     let (rect, response) =
         ui.allocate_exact_size(vec2(ui.available_width(), first + below), if row.opens { Sense::click() } else { Sense::hover() });
     let line = rect.top() + 10.0;

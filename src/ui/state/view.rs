@@ -26,6 +26,8 @@ pub struct View {
     pub marked: Option<&'static str>,
     /// Whether the marked input is still to come into sight.
     pub mark_scrolls: bool,
+    /// Whether it is still to get the focus.
+    pub mark_focuses: bool,
     /// What is typed into boxes and does not count yet, by the key of the box.
     pub typing: BTreeMap<String, Typing>,
     /// Packages that are not on the list yet.
@@ -61,6 +63,7 @@ impl Default for View {
             focus_to: None,
             marked: None,
             mark_scrolls: false,
+            mark_focuses: false,
             typing: BTreeMap::new(),
             drafts: BTreeMap::new(),
             title: None,

@@ -49,7 +49,6 @@ fn move_by_arrows(ui: &Ui, group: Id) {
     });
     if let Some(next) = next.filter(|next| *next != now) {
         ui.data_mut(|data| data.insert_temp(asked(), next));
-        ui.memory_mut(|memory| memory.request_focus(next));
         ui.ctx().request_repaint();
     }
 }
@@ -69,8 +68,12 @@ pub(in crate::ui) fn pill_ui(ui: &mut Ui, label: &str, name: &str, help: &str, (
     let response = ui.add(button).on_hover_text(help);
     response.widget_info(|| WidgetInfo::selected(Role::RadioButton, true, chosen, name));
     let by_arrow = ui.data(|data| data.get_temp::<Id>(asked())) == Some(response.id);
-    if by_arrow {
+    if by_arrow && (chosen || stops) {
+        // Only now it can have the focus.
+        response.request_focus();
         ui.data_mut(|data| data.remove::<Id>(asked()));
+    } else if by_arrow {
+        ui.ctx().request_repaint();
     }
     (response.clicked() || by_arrow) && !chosen
 }
