@@ -86,6 +86,8 @@ pub(in crate::ui) struct FocusKeeper {
     last: Option<Id>,
     /// What is in front, with what had the focus before, and how often it was given the focus.
     fronts: Vec<(Front, Option<Id>, u8)>,
+    /// What gets the focus back, and for how many drawings: right after a question nothing behind it may have it yet.
+    back: Option<(Id, u8)>,
     /// Whether a key took the focus away only to have what is typed count.
     pub(in crate::ui) give_back: bool,
 }
@@ -100,8 +102,9 @@ impl FocusKeeper {
     pub(in crate::ui) fn keep(&mut self, ctx: &Context, in_front: &[(Front, Option<Id>)]) {
         let is_there = |front: Front| in_front.iter().any(|(of, _)| *of == front);
         while let Some((_, before, _)) = self.fronts.pop_if(|(front, ..)| !is_there(*front)) {
-            back_to(ctx, before);
+            self.back = before.map(|before| (before, GIVEN_AT_MOST));
         }
+        self.give_again(ctx);
         for (front, part) in in_front {
             if !self.fronts.iter().any(|(of, ..)| of == front) {
                 self.fronts.push((*front, self.last, 0));
@@ -124,6 +127,18 @@ impl FocusKeeper {
         }
         if let Some(now) = focused(ctx) {
             self.last = Some(now);
+        }
+    }
+
+    /// Gives the focus back where nothing else has it.
+    fn give_again(&mut self, ctx: &Context) {
+        let Some((before, left)) = self.back.take() else { return };
+        if focused(ctx).is_none() {
+            back_to(ctx, Some(before));
+        }
+        if left > 0 {
+            self.back = Some((before, left - 1));
+            ctx.request_repaint();
         }
     }
 }

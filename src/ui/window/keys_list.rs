@@ -17,7 +17,7 @@ pub(in crate::ui) fn keys_ui(ctx: &egui::Context) -> (bool, egui::Id) {
         ui.set_max_width(620.0);
         heading(ui, "Keyboard shortcuts");
         let room = ctx.viewport_rect().height() - AROUND;
-        read_ui(ui, "The keys", egui::ScrollArea::vertical().max_height(room), |ui| {
+        read_ui(ui, "The keys", egui::ScrollArea::vertical().max_height(room).min_scrolled_height(room), |ui| {
             egui::Grid::new("keys").spacing(egui::vec2(24.0, 6.0)).show(ui, |ui| {
                 for (shortcut, words, _) in &KEYS {
                     ui.label(RichText::new(ui.ctx().format_shortcut(shortcut)).font(bold(BODY)));
