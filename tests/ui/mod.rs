@@ -71,6 +71,11 @@ fn about_second(harness: &mut Harness<'_, Window>, entry: &str) {
     use egui_kittest::kittest::Queryable;
     harness.get_by_label("Compare").click();
     harness.run();
-    harness.get_by_label_contains(entry).click();
+    let exact = harness.query_by_label(entry).is_some();
+    if exact {
+        harness.get_by_label(entry).click()
+    } else {
+        harness.get_by_label_contains(entry).click()
+    }
     harness.run();
 }
