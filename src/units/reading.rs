@@ -26,7 +26,7 @@ const WORDS: [(&[&str], Change); 15] = [
 ];
 
 /// The words in a sentence, for help and for errors.
-pub const UNIT_WORDS: &str = "metric, us or imperial, or a list with commas of celsius or fahrenheit, litres, cups, quarts (of the United States) or pints (imperial), kilograms or pounds, days or hours (for long times), 24h or 12h";
+pub const UNIT_WORDS: &str = "metric, us or imperial, or some of these joined by commas: celsius/fahrenheit, litres/cups/quarts/pints, kilograms/pounds, days/hours, 24h/12h";
 
 /// A word that stands for no units.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]

@@ -45,7 +45,7 @@ pub enum Misread {
         thousands: String,
     },
     /// A unit that does not belong here.
-    #[error("“{given}” is no unit for this; leave it out{}", if wanted.is_empty() { String::new() } else { format!(" or write {wanted}") })]
+    #[error("“{given}” cannot be used here; write {}", if wanted.is_empty() { "the number alone".to_owned() } else { format!("{wanted}, or the number alone") })]
     WrongUnit {
         /// What was written.
         given: String,

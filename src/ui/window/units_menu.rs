@@ -35,7 +35,7 @@ pub(in crate::ui) fn units_ui(ui: &mut Ui, units: &mut Units) {
         "Long times",
         &mut units.long_times,
         &[
-            ("Hours or days, as usual", LongTimes::Usual),
+            ("Hours or days, by their length", LongTimes::Usual),
             ("Long times in days", LongTimes::Days),
             ("Long times in hours", LongTimes::Hours),
         ],

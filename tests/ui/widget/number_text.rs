@@ -74,7 +74,7 @@ fn what_is_no_number_is_refused_in_plain_words() {
     let refused = |text: &str| metric(text, Unit::Litre).unwrap_err().to_string();
     assert_eq!(refused("4.24.6"), "“4.24.6” has more than one decimal point or comma; write one number, as in 2.5 or 2,5");
     assert_eq!(refused("4.24.6 l"), refused("4.24.6"));
-    assert!(refused("2 lb").starts_with("“lb” is no unit for this"), "{}", refused("2 lb"));
+    assert!(refused("2 lb").starts_with("“lb” cannot be used here"), "{}", refused("2 lb"));
     assert!(refused("2 l 4").contains("write a unit behind each"), "{}", refused("2 l 4"));
     assert!(refused(&"9".repeat(400)).contains("too large a number"));
     assert!(refused(&format!("1/{}", "0".repeat(40))).starts_with("write a number"));

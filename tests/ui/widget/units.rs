@@ -125,8 +125,8 @@ fn a_comma_before_three_digits_is_asked_about() {
 #[test]
 fn a_refused_unit_says_what_may_be_written_only_where_something_may() {
     let refused = |unit| read_number("9 bananas", unit, Units::METRIC).unwrap_err().to_string();
-    assert_eq!(refused(Unit::One), "“bananas” is no unit for this; leave it out");
-    assert!(refused(Unit::Hour).ends_with("or write h, min, d, weeks"), "{}", refused(Unit::Hour));
+    assert_eq!(refused(Unit::One), "“bananas” cannot be used here; write the number alone");
+    assert!(refused(Unit::Hour).contains("write h, min, d, weeks, or the number alone"), "{}", refused(Unit::Hour));
     assert_eq!(read_number("5 %", Unit::GramIn100Millilitre, Units::METRIC).unwrap().value, 5.0);
     assert_eq!(read_number("3 weeks", Unit::Hour, Units::METRIC).unwrap().value, 504.0);
 }
