@@ -107,7 +107,7 @@ fn neither_control_characters_nor_turned_writing_reach_the_terminal() {
 #[test]
 fn letters_that_the_paper_cannot_show_are_told() {
     let design = "(format: 4, title: \"奶酪 🧀 Käse\", note: \"ชีส\")";
-    let warned = "have no 奶 酪 🧀 ช";
+    let warned = "cannot be printed and become “?”: 奶 酪 🧀 ช";
     for arguments in
         [&["export", "-", "--to", "-", "--as", "pdf"][..], &["compare", "-", "--milk", "sheep", "--to", "-", "--as", "pdf"]]
     {

@@ -319,7 +319,10 @@ fn a_title_cannot_smuggle_anything_into_the_file() {
 fn a_year_that_the_file_cannot_hold_is_refused() {
     let past = date(-5, 5, 9).at(15, 0, 0, 0);
     let error = calendar(&one_task(task(past, past, 0)), TITLE, None, &warned(), &now(), &[], Units::METRIC).unwrap_err();
-    assert!(matches!(error, ExportError::Calendar { .. }) && error.to_string().contains("four digits"), "{error}");
+    assert!(
+        matches!(error, ExportError::Calendar { .. }) && error.to_string().contains("choose a year from 0000 to 9999"),
+        "{error}"
+    );
 }
 
 proptest! {

@@ -37,8 +37,8 @@ pub(super) fn of_open(batch: &Batch, counted: &Counted, now: &Now) -> Value {
     json!({
         "title": batch.design.title,
         "wish": wish(batch.design.week.wish, now),
-        "zone": null, "as_of": now.at.to_string(), "start": null, "finished": null, "ready": null, "last_day": null,
-        "as_of_with_offset": now.with_offset(now.at), "start_with_offset": null, "finished_with_offset": null,
+        "zone": null, "as_of": now.at.to_string(), "start": null, "finished": null, "ready": null,
+        "as_of_with_offset": now.with_offset(now.at), "start_with_offset": null, "finished_with_offset": null, "last_day": null,
         "points": 0,
         "tasks": counted.tasks.iter().map(counted_task).collect::<Vec<_>>(),
         "reasons": [], "stretches": [], "taken": [],
