@@ -108,7 +108,7 @@ fn place_member(place: &Place<'_>) -> String {
 /// Returns the hint at the known name that is spelled most like the given one, or at the bracket that was forgotten.
 fn meant(known: &[&'static str], given: &str) -> String {
     if OUTERMOST.contains(&given) {
-        return format!("; perhaps the bracket `)` that ends the member before `{given}` is missing");
+        return format!("; perhaps the bracket `)` that ends the entry before `{given}` is missing");
     }
     did_you_mean(nearest(given, known.iter().copied()))
 }

@@ -61,7 +61,7 @@ fn an_id_that_is_no_text_and_one_in_an_old_format_are_refused() {
         let refused = refusal(text);
         assert!(refused.starts_with("line 1, column "), "{refused}");
     }
-    assert!(refusal(&format!("(format: 3, id: \"{ID}\")")).contains("nothing is called `id` here"));
+    assert!(refusal(&format!("(format: 3, id: \"{ID}\")")).contains("there is no entry called `id` here"));
 }
 
 proptest! {

@@ -20,7 +20,7 @@ fn a_refusal_says_where_what_and_what_to_do() {
         ("(format: 4,\n draining: (mould_count: -8))", "line 2, column 27: ", "below zero"),
         ("(format: 4,\n draining: (mould_count: 8.0))", "line 2, column 27: ", "`mould_count`: a whole number was expected"),
         ("(format: 4,\n draining: (mould_count: 8.0))", "line 2, column 27: ", "a point follows it here; write 8"),
-        ("(format: 4) junk", "line 1, column 12: ", "something follows"),
+        ("(format: 4) junk", "line 1, column 12: ", "take out what follows"),
         ("(format: 4))", "line 1, column 12: ", "there is one closing bracket too many"),
         (
             "(format: 4,\n milk: (\n  milk_l: 6,0,\n ))",
@@ -59,7 +59,7 @@ fn a_refusal_says_where_what_and_what_to_do() {
         ("(format: 4, title: \"Twelve)", "line 1, column 20: ", "no closing quotation mark"),
         ("(format: 4, milk: (milk_l: 6.0)", "line 1, column 31: ", "a bracket is still open"),
         ("(format: 4,\n milk: (milk_l: 6.0,\n vat: (), )", "line 3, column 11: ", "a bracket is still open"),
-        ("(format: 4,\n milk: (milk_l: 6.0,\n drying: ()))", "line 3, column 2: ", "the member before `drying` is missing"),
+        ("(format: 4,\n milk: (milk_l: 6.0,\n drying: ()))", "line 3, column 2: ", "the entry before `drying` is missing"),
         ("(format: 4,, milk: ())", "line 1, column 12: ", "two commas"),
         ("(format: 4, \"milk\": ())", "line 1, column 13: ", "`\"milk\": (` is none"),
         ("(format: 4, week: (busy: ()))", "line 1, column 25: ", "`busy` must be a list in square brackets"),
