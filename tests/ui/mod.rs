@@ -73,9 +73,9 @@ fn about_second(harness: &mut Harness<'_, Window>, entry: &str) {
     harness.run();
     let exact = harness.query_by_label(entry).is_some();
     if exact {
-        harness.get_by_label(entry).click()
+        harness.get_by_label(entry).click();
     } else {
-        harness.get_by_label_contains(entry).click()
+        harness.get_by_label_contains(entry).click();
     }
     harness.run();
 }
