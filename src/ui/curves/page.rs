@@ -35,8 +35,8 @@ const SIDE_BY_SIDE: f32 = 520.0;
 const HEADING: f32 = 44.0;
 /// Height of a heading of one line with the gap below it.
 const HEADING_LINE: f32 = 34.0;
-/// Width of the button at the right of a heading.
-const BUTTON_ROOM: f32 = 188.0;
+/// Width of the buttons at the right of a heading.
+const BUTTON_ROOM: f32 = 136.0;
 /// Least height of a plot below a heading of several lines.
 const LEAST_PLOT: f32 = 64.0;
 
@@ -161,7 +161,7 @@ fn heading_ui(ui: &mut Ui, view: &View, key: CurveKey, (drawn, second): (&Curve,
                 asks.push(Ask::Table(key));
             }
             let has_paper = cfg!(feature = "paper") && drawn.empty_because.is_none();
-            let copy = egui::Button::new(RichText::new("Copy picture").size(CAPTION)).min_size(vec2(0.0, 24.0));
+            let copy = egui::Button::new(RichText::new("Copy").size(CAPTION)).min_size(vec2(0.0, 24.0));
             let response = ui.add_enabled(has_paper, copy).on_hover_text("Copy the curve as a picture");
             response
                 .widget_info(|| WidgetInfo::labeled(egui::Role::Button, has_paper, format!("{}: copy as a picture", key.title())));
