@@ -46,7 +46,8 @@ pub struct Cost {
 /// ```
 /// use vatsketch::{report::weight_price, units::Units};
 /// assert_eq!(weight_price(10.0, Units::METRIC), (10.0, "kilogram"));
-/// assert_eq!(weight_price(10.0, Units::US), (4.5359237, "pound"));
+/// let (price, sold_by) = weight_price(10.0, Units::US);
+/// assert!((price - 4.535_923_7).abs() < 1e-9 && sold_by == "pound");
 /// ```
 #[must_use]
 pub fn weight_price(kilogram_price: f64, units: Units) -> (f64, &'static str) {
