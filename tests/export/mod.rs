@@ -1,6 +1,7 @@
 //! Reports as bytes.
 
 mod calendar;
+mod cancelled;
 #[cfg(feature = "paper")]
 mod comparison;
 #[cfg(feature = "paper")]
