@@ -22,5 +22,5 @@ pub use design_file::DesignFile;
 pub use error::FileError;
 pub use read::{MOST_BYTES, from_text, read, to_text};
 pub use stamp::{Stamp, stamp};
-pub use texts::check_texts;
+pub use texts::{MOST_NOTE, MOST_TITLE, check_texts};
 pub use write::{is_pipe_or_device, write_safely};

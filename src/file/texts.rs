@@ -3,9 +3,10 @@
 use super::FileError;
 use crate::design::Design;
 
-/// Greatest length of a title and of a note, letters.
-pub(super) const MOST_TITLE: usize = 120;
-pub(super) const MOST_NOTE: usize = 20_000;
+/// Greatest length of a title that a file keeps, letters.
+pub const MOST_TITLE: usize = 120;
+/// The same of a note.
+pub const MOST_NOTE: usize = 20_000;
 
 /// Checks that title and note are no longer than a file keeps.
 ///

@@ -1,9 +1,8 @@
 //! How the window looks, kept between two starts; no part of any design.
 
-use crate::file::write_safely;
+use super::kept::Keepable;
 use crate::units::{Temperatures, Units, Volumes};
 use serde::{Deserialize, Serialize};
-use std::path::{Path, PathBuf};
 
 /// Which colours.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
@@ -67,46 +66,11 @@ impl From<Written> for Appearance {
     }
 }
 
-/// The appearance and where it is kept.
-#[derive(Clone, Debug)]
-pub struct KeptAppearance {
-    store: PathBuf,
-    kept: Appearance,
-}
+impl Keepable for Appearance {
+    const FILE: &'static str = "look.ron";
 
-impl KeptAppearance {
-    /// Returns the appearance kept in a folder; the usual one where there is none or it cannot be read.
-    ///
-    /// # Example
-    /// ```
-    /// use vatsketch::session::{KeptAppearance, Appearance};
-    /// assert_eq!(KeptAppearance::in_folder("/no/such/folder".as_ref()).appearance(), Appearance::default());
-    /// ```
-    #[must_use]
-    pub fn in_folder(folder: &Path) -> Self {
-        let store = folder.join("look.ron");
-        let read: Option<Appearance> = std::fs::read_to_string(&store).ok().and_then(|text| ron::from_str(&text).ok());
-        // A size that nobody could read or reach the menu at is none.
-        let kept = read.filter(|appearance| (50..=400).contains(&appearance.size_percent)).unwrap_or_default();
-        Self { store, kept }
-    }
-
-    /// Returns the appearance.
-    #[must_use]
-    pub const fn appearance(&self) -> Appearance {
-        self.kept
-    }
-
-    /// Keeps an appearance, if it is another one.
-    pub fn keep(&mut self, appearance: Appearance) {
-        if self.kept == appearance {
-            return;
-        }
-        self.kept = appearance;
-        if let Ok(text) = ron::to_string(&appearance) {
-            // An appearance that cannot be kept is no reason to trouble the maker.
-            let _ = self.store.parent().map(std::fs::create_dir_all);
-            let _ = write_safely(&self.store, text.as_bytes(), false);
-        }
+    /// A size that nobody could read or reach the menu at is none.
+    fn checked(self) -> Self {
+        if (50..=400).contains(&self.size_percent) { self } else { Self::default() }
     }
 }

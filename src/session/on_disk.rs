@@ -13,6 +13,15 @@ pub enum Which {
     Second,
 }
 
+/// A design whose file somebody else changed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct ChangedFile {
+    /// Which design.
+    pub which: Which,
+    /// Whether the file cannot be found any more.
+    pub gone: bool,
+}
+
 impl Session {
     /// Returns one of the two, if it is there.
     #[must_use]
@@ -38,9 +47,12 @@ impl Session {
 
     /// Returns those whose file on the disk is not what the maker last knew.
     #[must_use]
-    pub fn changed_on_disk(&self) -> Vec<Which> {
-        let changed = |which: &Which| self.one(*which).is_some_and(OpenDesign::changed_on_disk);
-        [Which::First, Which::Second].into_iter().filter(changed).collect()
+    pub fn changed_on_disk(&self) -> Vec<ChangedFile> {
+        let changed = |which: Which| {
+            let open = self.one(which).filter(|open| open.changed_on_disk())?;
+            Some(ChangedFile { which, gone: open.path().is_none_or(|path| !path.exists()) })
+        };
+        [Which::First, Which::Second].into_iter().filter_map(changed).collect()
     }
 
     /// Takes what is in its file now: one step to undo, so that the maker's own version is not lost. Does nothing without a file.

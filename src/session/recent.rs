@@ -1,7 +1,8 @@
 //! Files opened or saved lately.
 
+use super::kept;
 use super::own_file::from_root;
-use crate::file::write_safely;
+use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
 /// How many are kept.
@@ -13,6 +14,7 @@ pub struct Recent {
     store: Option<PathBuf>,
     /// The files.
     pub files: Vec<PathBuf>,
+    missing: BTreeSet<PathBuf>,
 }
 
 impl Recent {
@@ -20,10 +22,22 @@ impl Recent {
     #[must_use]
     pub fn in_folder(folder: &Path) -> Self {
         let store = folder.join("recent.ron");
-        let text = std::fs::read_to_string(&store).unwrap_or_default();
-        let mut files: Vec<PathBuf> = ron::from_str(&text).unwrap_or_default();
+        let mut files: Vec<PathBuf> = kept::read(&store).unwrap_or_default();
         files.truncate(MOST_KEPT);
-        Self { store: Some(store), files }
+        let mut recent = Self { store: Some(store), files, missing: BTreeSet::new() };
+        recent.look();
+        recent
+    }
+
+    /// Looks which files are there: when the window comes to the front, not whenever the list is drawn.
+    pub fn look(&mut self) {
+        self.missing = self.files.iter().filter(|path| !path.exists()).cloned().collect();
+    }
+
+    /// Returns whether a file was there when it was last looked for.
+    #[must_use]
+    pub fn is_there(&self, path: &Path) -> bool {
+        !self.missing.contains(path)
     }
 
     /// Puts a file first, and keeps the list.
@@ -33,10 +47,9 @@ impl Recent {
         self.files.retain(|kept| *kept != path);
         self.files.insert(0, path);
         self.files.truncate(MOST_KEPT);
-        if let (Some(store), Ok(text)) = (&self.store, ron::to_string(&self.files)) {
-            // A list that cannot be kept is no reason to trouble the maker.
-            let _ = store.parent().map(std::fs::create_dir_all);
-            let _ = write_safely(store, text.as_bytes(), false);
+        self.look();
+        if let Some(store) = &self.store {
+            kept::write(store, &self.files);
         }
     }
 }

@@ -9,7 +9,7 @@ use jiff::civil::Time;
 /// The units that are looked for in any sentence.
 const ANYWHERE: [Unit; 4] = [Unit::Celsius, Unit::Kilogram, Unit::Millilitre, Unit::Hour];
 /// What may stand between two numbers that share a unit.
-const BETWEEN: [&str; 3] = [" and ", " to ", " → "];
+const BETWEEN: [&str; 4] = [" and ", " to ", " → ", "–"];
 /// Before a number of which other things are counted, as in “6 g in 100 mL”, which is a strength and no volume.
 const OF_WHICH: &str = "in ";
 
@@ -25,6 +25,7 @@ impl Units {
     /// assert_eq!(Units::US.told("35 h between 4 and 60 °C"), "35 h between 39 and 140 °F");
     /// assert_eq!(Units::US.told("milk of 1.030 kg/L, 6 g in 100 mL"), "milk of 1.030 kg/L, 6 g in 100 mL");
     /// assert_eq!(Units::US.told("Fri 9 May, 18:30"), "Fri 9 May, 6:30 pm");
+    /// assert_eq!(Units::US.told("freeze at −20 °C, keep at 2–4 °C"), "freeze at −4 °F, keep at 36–39 °F");
     /// ```
     #[must_use]
     pub fn told(self, sentence: &str) -> String {
@@ -66,6 +67,8 @@ impl Units {
                 (!scale.is_own()).then(|| format!("{}{between}{} {}", digits(first), digits(second), scale.symbol))
             }),
         };
+        // Signs are written as the sentence writes them.
+        let shown = shown.map(|shown| if numbers.contains('−') { shown.replace('-', "−") } else { shown });
         shown.unwrap_or_else(|| format!("{numbers} {}", unit.symbol()))
     }
 
@@ -121,7 +124,7 @@ fn in_hours(sentence: &str) -> String {
 
 /// Returns a number and how many decimals it has.
 fn read(number: &str) -> Option<(f64, usize)> {
-    Some((number.parse().ok()?, number.split_once('.').map_or(0, |(_, decimals)| decimals.len())))
+    Some((number.replace('−', "-").parse().ok()?, number.split_once('.').map_or(0, |(_, decimals)| decimals.len())))
 }
 
 /// Parts a text into what stands before the number at its end, and that.
@@ -130,7 +133,12 @@ fn number_at_end(text: &str) -> Option<(&str, &str)> {
     let number = text.strip_prefix(words)?;
     // A full stop may end the sentence before.
     let bare = number.trim_start_matches('.');
-    read(bare).map(|_| (text.get(..text.len() - bare.len()).unwrap_or_default(), bare))
+    read(bare)?;
+    let before = text.get(..text.len() - bare.len())?;
+    // A sign belongs to the number, unless it is a hyphen behind a word.
+    let signed = before.strip_suffix(['−', '-']).filter(|words| words.is_empty() || words.ends_with([' ', '(', '–']));
+    let before = signed.unwrap_or(before);
+    Some((before, text.get(before.len()..)?))
 }
 
 /// Parts a text into what stands before the number at its end, or before the two numbers there, and those.

@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 use vatsketch::design::{Design, Value};
 use vatsketch::file::read;
-use vatsketch::session::{Command, Recent, Saved, Session, SessionError, Which};
+use vatsketch::session::{ChangedFile, Command, Recent, Saved, Session, SessionError, Which};
 
 fn milk(litres: f64) -> Command {
     Command::SetInput { key: "milk_l", value: Value::Number(litres) }
@@ -68,7 +68,7 @@ fn what_somebody_else_wrote_can_be_taken_and_the_own_version_comes_back_with_und
     session.apply(milk(7.0)).unwrap();
     assert!(session.changed_on_disk().is_empty());
     std::fs::write(&path, "(format: 1, title: \"by another hand\")").unwrap();
-    assert_eq!(session.changed_on_disk(), [Which::First]);
+    assert_eq!(session.changed_on_disk(), [ChangedFile { which: Which::First, gone: false }]);
     session.reload(Which::First).unwrap();
     assert_eq!((session.design().title.as_str(), session.is_dirty()), ("by another hand", false));
     assert!(session.changed_on_disk().is_empty());
@@ -76,7 +76,7 @@ fn what_somebody_else_wrote_can_be_taken_and_the_own_version_comes_back_with_und
     session.undo().unwrap();
     assert_eq!((session.design().milk.milk_l, session.is_dirty()), (7.0, true));
     std::fs::remove_file(&path).unwrap();
-    assert_eq!(session.changed_on_disk(), [Which::First], "it is gone");
+    assert_eq!(session.changed_on_disk(), [ChangedFile { which: Which::First, gone: true }]);
     assert!(session.reload(Which::First).is_err() && session.design().milk.milk_l == 7.0);
     session.overwrite(Which::First).unwrap();
     assert_eq!(read(&path).unwrap().milk.milk_l, 7.0);

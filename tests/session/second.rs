@@ -4,7 +4,7 @@ use vatsketch::analysis::Likeness;
 use vatsketch::batch::batch;
 use vatsketch::design::{Design, MilkKind, Value};
 use vatsketch::file;
-use vatsketch::session::{Command, Session, Which};
+use vatsketch::session::{ChangedFile, Command, Session, Which};
 
 fn session() -> Session {
     Session::open(Design::default(), None).unwrap()
@@ -174,7 +174,7 @@ fn a_second_that_somebody_else_wrote_over_is_saved_only_when_asked() {
     let told = session.save_second(&other).unwrap_err();
     assert!(matches!(told, vatsketch::session::SessionError::ChangedOnDisk { .. }), "{told}");
     assert!(session.second().unwrap().is_dirty());
-    assert_eq!(session.changed_on_disk(), [Which::Second]);
+    assert_eq!(session.changed_on_disk(), [ChangedFile { which: Which::Second, gone: false }]);
     session.overwrite(Which::Second).unwrap();
     assert_eq!(file::read(&other).unwrap().milk.milk_l, 9.0);
 }

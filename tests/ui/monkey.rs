@@ -1,6 +1,6 @@
 //! Somebody who presses and types anything anywhere: nothing breaks, and nothing is lost. The seeds are fixed, so that a fault comes again.
 
-use crate::ui::{example, shown_window, stopped};
+use crate::ui::{PATH, example, shown_window, stopped};
 use egui::{Event, Key, Modifiers, MouseWheelUnit, PointerButton, Pos2, Theme, TouchPhase, pos2, vec2};
 use egui_kittest::kittest::Queryable;
 use vatsketch::design::Design;
@@ -9,7 +9,6 @@ use vatsketch::session::Session;
 use vatsketch::ui::Window;
 
 const SIZE: [f32; 2] = [1296.0, 816.0];
-const PATH: &str = "Files cannot be chosen by mouse here. Type the folder and the name, as in /home/me/may.vat.ron:";
 /// Events that come between two drawings.
 const AT_ONCE: usize = 10;
 /// Steps that undo keeps.
@@ -102,7 +101,7 @@ fn open(session: &Session) -> Open {
 fn goes_back_and_forward(session: &mut Session, start: &Open) {
     session.end_drag();
     let (now, mut steps) = (open(session), 0);
-    let undone = std::iter::from_fn(|| session.history().redo_name().map(str::to_owned)).next().is_some();
+    let undone = session.history().redo_name().is_some();
     while session.history().undo_name().is_some() {
         session.undo().unwrap();
         steps += 1;

@@ -163,7 +163,7 @@ mod with_paper {
     fn save_to(harness: &mut Harness<'_, Window>, path: &std::path::Path) {
         harness.get_by_label("Save as PDF…").click();
         harness.run();
-        let label = "Files cannot be chosen by mouse here. Type the folder and the name, as in /home/me/may.vat.ron:";
+        let label = crate::ui::PATH;
         harness.get_by_role_and_label(Role::TextInput, label).focus();
         harness.run();
         harness.key_press_modifiers(egui::Modifiers::COMMAND, egui::Key::A);

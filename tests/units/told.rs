@@ -17,6 +17,10 @@ fn sentences_are_told_in_other_units() {
     for (units, metric, told) in [
         (Units::US, "from 33.0 to 30.1 °C.", "from 91 to 86 °F."),
         (Units::US, "Keep at 4 °C or colder.", "Keep at 39 °F or colder."),
+        (Units::US, "freeze at −20 °C", "freeze at −4 °F"),
+        (Units::US, "between −5 and 5 °C", "between 23 and 41 °F"),
+        (Units::US, "dry at 20–30 °C", "dry at 68–86 °F"),
+        (Units::US, "a fridge-4 °C", "a fridge-39 °F"),
         (Units::US, "353 mL for each mould of 178 mL", "12 fl oz for each mould of 6 fl oz"),
         (Units::US, "6 g of acid in 100 mL", "6 g of acid in 100 mL"),
         (Units::US, "1.031 kg/L", "1.031 kg/L"),

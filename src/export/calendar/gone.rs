@@ -22,8 +22,8 @@ impl Gone {
     /// An event belongs to the design if its UID is the one that the design gives its task. A file that cannot be read has none.
     ///
     /// # Arguments
-    /// * `now`: a date-time of the wall clock as RFC 5545, 3.3.5 writes it
-    pub(super) fn of(before: &[u8], (title, id): (&str, Option<DesignId>), kept: &BTreeSet<&str>, now: &str) -> Vec<Self> {
+    /// * `now`: the moment of the plan by the wall clock and in UTC, as RFC 5545, 3.3.5 writes them
+    pub(super) fn of(before: &[u8], (title, id): (&str, Option<DesignId>), kept: &BTreeSet<&str>, now: (&str, &str)) -> Vec<Self> {
         let events = ical::IcalParser::new(before).flatten().flat_map(|calendar| calendar.events);
         events
             .filter_map(|event| Self::read(&event))
@@ -49,7 +49,8 @@ impl Gone {
     }
 
     /// Times of this form stand in the order of their letters; a day lies ahead until it is over.
-    fn lies_ahead(&self, now: &str) -> bool {
+    fn lies_ahead(&self, (by_the_wall, in_utc): (&str, &str)) -> bool {
+        let now = if self.start.1.ends_with('Z') { in_utc } else { by_the_wall };
         let now = now.get(..self.start.1.len()).unwrap_or(now);
         self.start.1.as_str() >= now
     }

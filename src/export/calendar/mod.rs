@@ -79,7 +79,7 @@ pub fn calendar(
     let tasks = week.tasks.iter().map(|task| Event::of(task, &title, id, units));
     let events = tasks.chain(to_read.map(Ok)).collect::<Result<Vec<_>, _>>()?;
     let kept: BTreeSet<&str> = events.iter().map(|event| event.name.as_str()).collect();
-    let gone = Gone::of(before, (&title, id), &kept, &date_time(now.at)?);
+    let gone = Gone::of(before, (&title, id), &kept, (&date_time(now.at)?, &stamp.utc));
     let mut lines = Lines::default();
     lines.component("VCALENDAR", |lines| {
         lines.value("VERSION", "2.0");

@@ -1,13 +1,11 @@
 //! The note that is printed under the title of the plan.
 
+use crate::file::MOST_NOTE;
 use crate::session::Command;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::widget::text_undo::remember_text;
 use egui::{Key, TextEdit, Ui, vec2};
-
-/// Longest note that can be typed, letters; a file keeps no more.
-const MOST: usize = 20_000;
 
 /// Draws the box of the note and returns what is asked for.
 pub(in crate::ui) fn note_ui(ui: &mut Ui, view: &mut View, note: &str) -> Option<Ask> {
@@ -15,7 +13,7 @@ pub(in crate::ui) fn note_ui(ui: &mut Ui, view: &mut View, note: &str) -> Option
     let label = ui.label("Note, printed under the title");
     let edit = TextEdit::multiline(&mut text)
         .hint_text("What this vat is for, whose milk, what to watch")
-        .char_limit(MOST)
+        .char_limit(MOST_NOTE)
         .desired_rows(2)
         .desired_width(ui.available_width().min(860.0))
         .margin(vec2(8.0, 4.0));

@@ -1,7 +1,7 @@
 //! The window on the desktop.
 
 use crate::file::path_of_address;
-use crate::session::{EXAMPLES, FaultLog, KeptPlace, Recovery, Session, copies_in};
+use crate::session::{EXAMPLES, FaultLog, Kept, Recovery, Session, WindowPlace, copies_in};
 use crate::ui::widget::theme::install;
 use crate::ui::window::desktop_colours::ask_desktop;
 use crate::ui::window::folders::Folders;
@@ -58,9 +58,8 @@ pub fn run(file: Option<&Path>) -> Result<(), WindowError> {
         None => (first_example()?, None),
     };
     let Folders { config, state } = Folders::here();
-    let kept_place = KeptPlace::in_folder(&config);
-    let mut viewport =
-        placed(egui::ViewportBuilder::default().with_app_id("vatsketch").with_title("Vatsketch"), kept_place.place());
+    let kept_place = Kept::<WindowPlace>::in_folder(&config);
+    let mut viewport = placed(egui::ViewportBuilder::default().with_app_id("vatsketch").with_title("Vatsketch"), kept_place.now());
     if let Some(icon) = icon() {
         viewport = viewport.with_icon(icon);
     }

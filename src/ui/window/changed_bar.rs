@@ -1,15 +1,14 @@
 //! The bar that says that somebody else changed the file of an open design.
 
-use crate::session::{Session, Which};
+use crate::session::{ChangedFile, Session, Which};
 use crate::ui::state::ask::{Ask, OnDisk};
 use crate::ui::widget::spoken::alert_ui;
 use crate::ui::widget::theme::Palette;
 use egui::{Button, Frame, RichText, Stroke, Ui, vec2};
 
 /// Draws the bar of one design and returns what is asked for.
-pub(in crate::ui) fn changed_ui(ui: &mut Ui, session: &Session, which: Which) -> Option<Ask> {
+pub(in crate::ui) fn changed_ui(ui: &mut Ui, session: &Session, ChangedFile { which, gone }: ChangedFile) -> Option<Ask> {
     let path = session.one(which)?.path()?;
-    let gone = !path.exists();
     let palette = Palette::of(ui);
     let text = palette.caution_text;
     let (whose, path) = (if which == Which::First { "A" } else { "B" }, path.display());

@@ -76,7 +76,7 @@ impl Window {
         if *put_on {
             kept.keep(appearance::now(ctx, self.view.units));
         } else {
-            self.view.units = appearance::apply(ctx, kept.appearance());
+            self.view.units = appearance::apply(ctx, kept.now());
             *put_on = true;
         }
     }

@@ -33,9 +33,9 @@ impl Window {
                 self.notice = None;
             }
         }
-        for which in self.changed.clone() {
-            let id = if which == Which::First { "changed on disk" } else { "B changed on disk" };
-            asks.extend(Panel::top(id).frame(Frame::new()).show(ui, |ui| changed_ui(ui, &self.session, which)).inner);
+        for changed in self.changed.clone() {
+            let id = if changed.which == Which::First { "changed on disk" } else { "B changed on disk" };
+            asks.extend(Panel::top(id).frame(Frame::new()).show(ui, |ui| changed_ui(ui, &self.session, changed)).inner);
         }
         let last_change = foot::told_change(self.view.units, &self.session.last_change);
         let high = foot::height(ui, ui.available_width() < ONE_COLUMN, self.beside.is_some(), &last_change);

@@ -14,6 +14,7 @@ impl Window {
         let comes_back = ctx.input(|input| input.events.contains(&egui::Event::WindowFocused(true)));
         if comes_back {
             self.changed = self.session.changed_on_disk();
+            self.recent.look();
         }
         if self.prompt.is_none() {
             let mut asks = keys(ctx);

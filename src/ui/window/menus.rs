@@ -38,7 +38,7 @@ fn file_menu(ui: &mut Ui, (recent, left): (&Recent, bool), asks: &mut Vec<Ask>) 
             sub_menu_ui(ui, "Open recent", |ui| {
                 for path in &recent.files {
                     let name = path.file_name().map_or_else(String::new, |name| name.to_string_lossy().into_owned());
-                    let is_there = path.exists();
+                    let is_there = recent.is_there(path);
                     let shown =
                         ui.add_enabled_ui(is_there, |ui| entry(ui, &name, None, Ask::OpenFile(path.clone()), asks)).response;
                     let folder = path.parent().unwrap_or(path).display();

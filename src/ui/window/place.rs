@@ -1,6 +1,6 @@
 //! The window on the screen: as it was last time, and never larger than the screen.
 
-use crate::session::{KeptPlace, WindowPlace};
+use crate::session::{Kept, WindowPlace};
 use egui::{Context, ViewportBuilder, ViewportCommand, ViewportInfo};
 
 /// Size of the first window, and the least that can be worked in, points.
@@ -21,15 +21,15 @@ pub(in crate::ui) fn placed(builder: ViewportBuilder, place: WindowPlace) -> Vie
 /// The place of the window while it is open.
 #[derive(Debug)]
 pub(in crate::ui) struct Place {
-    kept: KeptPlace,
+    kept: Kept<WindowPlace>,
     fitted: bool,
     now: WindowPlace,
 }
 
 impl Place {
     /// Returns the place as it was kept.
-    pub(in crate::ui) const fn of(kept: KeptPlace) -> Self {
-        let now = kept.place();
+    pub(in crate::ui) const fn of(kept: Kept<WindowPlace>) -> Self {
+        let now = kept.now();
         Self { kept, fitted: false, now }
     }
 

@@ -1,6 +1,6 @@
 //! The window: lays its parts out, collects what they ask for, and has the session do it.
 
-use crate::session::{KeptAppearance, Recent, Recovery, Session, WallClock, Which};
+use crate::session::{Appearance, ChangedFile, Kept, Recent, Recovery, Session, WallClock};
 use crate::ui::paper::copying::Copier;
 use crate::ui::paper::jobs::PaperJobs;
 use crate::ui::results::beside::Beside;
@@ -32,9 +32,9 @@ pub struct Window {
     /// Unsaved work of programs that ended badly, not settled yet.
     pub(super) left: Vec<Left>,
     /// The designs whose file somebody else changed.
-    pub(super) changed: Vec<Which>,
+    pub(super) changed: Vec<ChangedFile>,
     /// Where the appearance is kept, and whether it was put on already.
-    pub(super) appearance: Option<(KeptAppearance, bool)>,
+    pub(super) appearance: Option<(Kept<Appearance>, bool)>,
     pub(super) dialogs: Dialogs,
     pub(super) paper_jobs: PaperJobs,
     pub(super) copier: Copier,
@@ -112,7 +112,7 @@ impl Window {
             recent: Recent::in_folder(config),
             recovery: Some(recovery),
             left,
-            appearance: Some((KeptAppearance::in_folder(config), false)),
+            appearance: Some((Kept::<Appearance>::in_folder(config), false)),
             dialogs: Dialogs::default(),
             paper_jobs: PaperJobs::default(),
             background: BackgroundWork::with_spread(),

@@ -1,5 +1,6 @@
 //! The top bar: menus, the design's title, the pages.
 
+use crate::file::MOST_TITLE;
 use crate::session::{Command, Recent, Session};
 use crate::ui::state::ask::Ask;
 use crate::ui::state::pages::Page;
@@ -29,7 +30,7 @@ fn title_ui(ui: &mut Ui, view: &mut View, session: &Session, asks: &mut Vec<Ask>
     let width = (ui.available_width() - 330.0).clamp(80.0, 420.0);
     let edit = egui::TextEdit::singleline(&mut text)
         .hint_text("Untitled design")
-        .char_limit(120)
+        .char_limit(MOST_TITLE)
         .font(bold(BODY))
         .desired_width(width)
         .margin(vec2(8.0, 4.0));

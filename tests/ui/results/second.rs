@@ -1,6 +1,6 @@
 //! Two designs in the window, by accessible label.
 
-use crate::ui::{about_second, example, shown, shown_window};
+use crate::ui::{about_second, example, shown, shown_window, type_path};
 use egui::accesskit::Role;
 use egui::{Key, Modifiers, Theme};
 use egui_kittest::Harness;
@@ -14,7 +14,6 @@ use vatsketch::units::{Temperatures, Units};
 
 const SIZE: [f32; 2] = [1296.0, 816.0];
 const SHEEP: &str = "The same vat from sheep's milk";
-const PATH: &str = "Files cannot be chosen by mouse here. Type the folder and the name, as in /home/me/may.vat.ron:";
 
 fn with_sheep() -> Harness<'static, Window> {
     let mut harness = shown(example(0), SIZE, Theme::Light);
@@ -29,18 +28,6 @@ fn second(harness: &Harness<'_, Window>) -> Option<Design> {
 fn click(harness: &mut Harness<'_, Window>, label: &str) {
     harness.get_by_label(label).click_accesskit();
     harness.run();
-}
-
-/// Types a path where the desktop has no dialog for it.
-fn type_path(harness: &mut Harness<'_, Window>, path: &std::path::Path) {
-    harness.get_by_role_and_label(Role::TextInput, PATH).focus();
-    harness.run();
-    harness.key_press_modifiers(Modifiers::COMMAND, Key::A);
-    harness.run();
-    harness.get_by_role_and_label(Role::TextInput, PATH).type_text(path.to_str().unwrap());
-    harness.run();
-    let does = if harness.query_by_label("Open").is_some() { "Open" } else { "Save" };
-    click(harness, does);
 }
 
 #[test]

@@ -254,7 +254,7 @@ fn the_week_is_written_for_a_calendar_and_told_where_there_is_none() {
     let folder = tempfile::tempdir().unwrap();
     let file = folder.path().join("week.ics");
     let typed = |harness: &mut Harness<'_, Window>| {
-        let label = "Files cannot be chosen by mouse here. Type the folder and the name, as in /home/me/may.vat.ron:";
+        let label = crate::ui::PATH;
         // The cursor stands in the box, what is offered selected: typing replaces it, and Enter takes it.
         assert!(harness.get_by_role_and_label(Role::TextInput, label).is_focused());
         harness.get_by_role_and_label(Role::TextInput, label).type_text(file.to_str().unwrap());

@@ -5,7 +5,7 @@ use egui::accesskit::Role;
 use egui::{Key, Theme};
 use egui_kittest::kittest::{NodeT, Queryable};
 use vatsketch::design::{Design, Field, Unit, Value, fields};
-use vatsketch::session::{Appearance, Colours, KeptAppearance};
+use vatsketch::session::{Appearance, Colours, Kept};
 use vatsketch::ui::{Page, read_number};
 use vatsketch::units::{Clock, LongTimes, Masses, Temperatures, Units, Volumes};
 
@@ -66,17 +66,17 @@ fn a_file_of_an_earlier_program_is_still_read() {
     let folder = tempfile::tempdir().unwrap();
     let kept = |text: &str| {
         std::fs::write(folder.path().join("look.ron"), text).unwrap();
-        KeptAppearance::in_folder(folder.path()).appearance()
+        Kept::<Appearance>::in_folder(folder.path()).now()
     };
     let old = kept("(colours:Dark,size_percent:150,fahrenheit:true,cups:true)");
     let units = Units { temperatures: Temperatures::Fahrenheit, volumes: Volumes::UsCups, ..Units::METRIC };
     assert_eq!(old, Appearance { colours: Colours::Dark, size_percent: 150, units });
     assert_eq!(kept("(colours:Light)"), Appearance { colours: Colours::Light, ..Appearance::default() });
     // What this program writes, it reads.
-    let mut store = KeptAppearance::in_folder(folder.path());
+    let mut store = Kept::<Appearance>::in_folder(folder.path());
     let chosen = Appearance { units: Units::US, ..old };
     store.keep(chosen);
-    assert_eq!(KeptAppearance::in_folder(folder.path()).appearance(), chosen);
+    assert_eq!(Kept::<Appearance>::in_folder(folder.path()).now(), chosen);
 }
 
 #[test]

@@ -1,7 +1,6 @@
 //! Files in the window: what is asked before something would be lost.
 
-use crate::ui::{about_second, example, shown, shown_window};
-use egui::accesskit::Role;
+use crate::ui::{about_second, example, shown, shown_window, type_path};
 use egui::{Key, Modifiers, Theme};
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
@@ -12,7 +11,6 @@ use vatsketch::session::{Command, Recovery, Session};
 use vatsketch::ui::Window;
 
 const SIZE: [f32; 2] = [1296.0, 816.0];
-const PATH: &str = "Files cannot be chosen by mouse here. Type the folder and the name, as in /home/me/may.vat.ron:";
 
 fn milk(litres: f64) -> Command {
     Command::SetInput { key: "milk_l", value: Value::Number(litres) }
@@ -26,13 +24,7 @@ fn click(harness: &mut Harness<'_, Window>, label: &str) {
 fn save_as(harness: &mut Harness<'_, Window>, path: &Path) {
     harness.key_press_modifiers(Modifiers::COMMAND | Modifiers::SHIFT, Key::S);
     harness.run();
-    harness.get_by_role_and_label(Role::TextInput, PATH).focus();
-    harness.run();
-    harness.key_press_modifiers(Modifiers::COMMAND, Key::A);
-    harness.run();
-    harness.get_by_role_and_label(Role::TextInput, PATH).type_text(path.to_str().unwrap());
-    harness.run();
-    click(harness, "Save");
+    type_path(harness, path);
 }
 
 #[test]

@@ -1,6 +1,6 @@
 //! The window, used by accessible label.
 
-use crate::ui::{example, shown};
+use crate::ui::{example, shown, type_path};
 use egui::accesskit::Role;
 use egui::{Key, Modifiers, Theme};
 use egui_kittest::Harness;
@@ -190,15 +190,7 @@ fn without_a_file_dialog_a_path_is_typed_and_the_design_is_saved() {
     harness.run();
     harness.key_press_modifiers(Modifiers::COMMAND, Key::S);
     harness.run();
-    let label = "Files cannot be chosen by mouse here. Type the folder and the name, as in /home/me/may.vat.ron:";
-    harness.get_by_role_and_label(Role::TextInput, label).focus();
-    harness.run();
-    harness.key_press_modifiers(Modifiers::COMMAND, Key::A);
-    harness.run();
-    harness.get_by_role_and_label(Role::TextInput, label).type_text(path.to_str().unwrap());
-    harness.run();
-    harness.get_by_label("Save").click();
-    harness.run();
+    type_path(&mut harness, &path);
     assert!(!harness.state().session.is_dirty());
     let saved = vatsketch::file::read(&path).unwrap();
     assert_eq!(saved.milk.fat_target_percent, 4.5);
@@ -246,13 +238,7 @@ fn a_broken_file_is_refused_with_its_line_and_nothing_is_lost() {
     let mut harness = first();
     harness.key_press_modifiers(Modifiers::COMMAND, Key::O);
     harness.run();
-    let label = "Files cannot be chosen by mouse here. Type the folder and the name, as in /home/me/may.vat.ron:";
-    harness.get_by_role_and_label(Role::TextInput, label).focus();
-    harness.run();
-    harness.get_by_role_and_label(Role::TextInput, label).type_text(path.to_str().unwrap());
-    harness.run();
-    harness.get_by_label("Open").click();
-    harness.run();
+    type_path(&mut harness, &path);
     harness.get_by_label_contains("line 2");
     assert_eq!(harness.state().session.design().milk.milk_l, 6.0);
 }
