@@ -8,10 +8,12 @@ use crate::session::Command;
 use crate::ui::state::ask::Ask;
 use crate::ui::widget::number_text::trimmed;
 use crate::ui::widget::spoken::heading_ui;
-use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, bold};
+use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, bold, plain};
 use crate::units::Units;
-use egui::{Align, Button, Frame, Layout, RichText, Role, Ui, WidgetInfo, vec2};
+use egui::{Align, Button, FontId, Frame, Layout, RichText, Role, Ui, WidgetInfo, vec2};
 
+/// Room between two figures.
+const APART: f32 = 26.0;
 /// Less than this is no other amount of milk, L.
 const SAME_MILK_L: f64 = 0.005;
 
@@ -61,15 +63,20 @@ fn total_ui(ui: &mut Ui, units: Units, shopping: &Shopping, supplies: &SuppliesD
         (per_weight.as_str(), shopping.kilogram_price.map(|price| weight_price(price, units).0)),
     ];
     ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing.x = APART;
         for (words, price) in figures.iter().filter_map(|(words, price)| Some((words, (*price)?))) {
             let price = money(price, &supplies.currency);
+            // A figure and its words stay together, so what has no room goes to the next line as a whole.
+            let width = |words: &str, font: FontId| ui.painter().layout_no_wrap(words.to_owned(), font, soft).size().x;
+            if ui.available_size_before_wrap().x < width(&price, bold(FIGURE)).max(width(words, plain(CAPTION))) {
+                ui.end_row();
+            }
             ui.vertical(|ui| {
                 ui.spacing_mut().item_spacing.y = 0.0;
                 let figure = ui.label(RichText::new(&price).font(bold(FIGURE)));
                 figure.widget_info(|| WidgetInfo::labeled(Role::Label, true, format!("{price} {words}")));
                 ui.label(RichText::new(*words).size(CAPTION).color(soft));
             });
-            ui.add_space(18.0);
         }
     });
     ui.add_space(6.0);

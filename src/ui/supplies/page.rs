@@ -95,8 +95,10 @@ fn aim_ui(ui: &mut Ui, view: &mut View, supplies: &SuppliesDesign) -> Vec<Ask> {
         let typed = typed.named(ui, "Currency");
         asks.extend(typed.value.map(supplied));
         said.extend(typed.said);
-        if supplies.buy_for == BuyFor::LeastCost {
-            ui.label("each litre or kg left over counts as");
+    });
+    if supplies.buy_for == BuyFor::LeastCost {
+        ui.horizontal_wrapped(|ui| {
+            ui.label("Each litre or kg left over counts as");
             let this = TypedBox { key: "waste", shown: trimmed(supplies.waste_price), width: PRICE_WIDTH, number: true };
             let typed = typed_ui(ui, &mut view.typing, &this, |text| {
                 let (waste_price, said) = read_plain(text)?;
@@ -105,8 +107,8 @@ fn aim_ui(ui: &mut Ui, view: &mut View, supplies: &SuppliesDesign) -> Vec<Ask> {
             let typed = typed.named(ui, "Price on what is left over");
             asks.extend(typed.value.map(supplied));
             said.extend(typed.said);
-        }
-    });
+        });
+    }
     for said in &said {
         said_ui(ui, said);
     }

@@ -17,7 +17,7 @@ use crate::units::Units;
 use egui::{Button, CentralPanel, Frame, Margin, Panel, RichText, Ui, vec2};
 
 /// Width of the choices at the left.
-const CHOICES_WIDTH: f32 = 400.0;
+const CHOICES_WIDTH: f32 = 408.0;
 /// Reasons that are named at most; the list has them all.
 const MOST_REASONS: usize = 4;
 

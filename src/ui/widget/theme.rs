@@ -182,7 +182,7 @@ pub fn install(ctx: &egui::Context) {
         style.spacing.item_spacing = vec2(8.0, 6.0);
         style.spacing.button_padding = vec2(10.0, 4.0);
         style.spacing.interact_size = vec2(32.0, 28.0);
-        style.spacing.scroll = egui::style::ScrollStyle { bar_width: 12.0, ..egui::style::ScrollStyle::solid() };
+        style.spacing.scroll = egui::style::ScrollStyle { bar_width: 10.0, ..egui::style::ScrollStyle::solid() };
         style.interaction.selectable_labels = false;
         style.animation_time = 0.0;
         style.scroll_animation = egui::style::ScrollAnimation::none();
