@@ -154,9 +154,6 @@ fn row_ui(ui: &mut Ui, row: &Row) -> bool {
     });
     let whole = ui.interact(shown.response.rect, shown.response.id.with("row"), Sense::focusable_noninteractive());
     whole.widget_info(|| WidgetInfo::labeled(Role::Label, true, &row.spoken));
-    if whole.gained_focus() {
-        whole.scroll_to_me(None);
-    }
     here
 }
 

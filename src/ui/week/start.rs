@@ -94,9 +94,6 @@ fn paint(ui: &Ui, response: &Response, grip: Rect, start: &str) {
     ui.painter().line_segment([centre, pos2(centre.x, grip.bottom() + 4.0)], Stroke::new(2.0, colour));
     ui.painter().circle_filled(centre, KNOB, colour);
     ui.painter().circle_stroke(centre, KNOB, Stroke::new(2.0, palette.background));
-    if response.has_focus() {
-        ui.painter().circle_stroke(centre, KNOB + 3.0, Stroke::new(2.0, palette.link));
-    }
     let words = format!("begin {start}");
     let galley = ui.painter().layout_no_wrap(words, bold(CAPTION), palette.text);
     let hint = ui.painter().layout_no_wrap("drag, or arrow keys".to_owned(), plain(CAPTION), palette.soft);

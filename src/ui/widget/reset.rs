@@ -2,7 +2,7 @@
 
 use crate::design::Field;
 use crate::ui::widget::theme::Palette;
-use egui::{CornerRadius, Pos2, Sense, Stroke, StrokeKind, Ui, WidgetInfo, vec2};
+use egui::{Pos2, Sense, Stroke, Ui, WidgetInfo, vec2};
 
 /// Draws a small arrow that turns back: the sign of "back to the default".
 pub(in crate::ui) fn reset_ui(ui: &mut Ui, field: &Field) -> bool {
@@ -21,9 +21,6 @@ pub(in crate::ui) fn reset_ui(ui: &mut Ui, field: &Field) -> bool {
         ui.painter().line_segment([first, first + vec2(5.5, 0.5)], Stroke::new(2.0, colour));
     }
     ui.painter().line(arc, Stroke::new(2.0, colour));
-    if response.has_focus() {
-        ui.painter().rect_stroke(rect, CornerRadius::same(4), Stroke::new(2.0, palette.link), StrokeKind::Inside);
-    }
     let words = format!("{}: back to the default, {}", field.label, field.default());
     response.widget_info(|| WidgetInfo::labeled(egui::Role::Button, ui.is_enabled(), &words));
     response.on_hover_text(words.clone()).clicked()

@@ -1,7 +1,7 @@
 //! What scrolls: it follows the focus of the keyboard, and what is only read scrolls by keys.
 
 use crate::ui::widget::focus::follow_focus;
-use egui::{EventFilter, Key, Response, Role, ScrollArea, Sense, Ui, WidgetInfo, vec2};
+use egui::{EventFilter, Id, Key, Role, ScrollArea, Sense, Ui, WidgetInfo, vec2};
 
 /// A step of an arrow key.
 const STEP: f32 = 48.0;
@@ -20,25 +20,24 @@ pub(in crate::ui) fn scroll_ui<R>(ui: &mut Ui, id: impl std::hash::Hash + std::f
 /// Draws something that is only read, in an area that scrolls: the Tab key stops at it, and arrows, Page Up and Down, Home and End move it.
 pub(in crate::ui) fn read_ui<R>(ui: &mut Ui, name: &str, area: ScrollArea, draw: impl FnOnce(&mut Ui) -> R) -> R {
     let id = ui.make_persistent_id((name, "is read"));
-    let region = ui.interact(ui.available_rect_before_wrap(), id, Sense::focusable_noninteractive());
+    let (page, is_read) = (ui.available_height(), ui.memory(|memory| memory.has_focus(id)));
+    let shown = area.id_salt(name).show(ui, |ui| {
+        if is_read {
+            move_by_keys(ui, id, page);
+        }
+        let drawn = draw(ui);
+        follow_focus(ui);
+        drawn
+    });
+    let region = ui.interact(shown.inner_rect, id, Sense::focusable_noninteractive());
     region.widget_info(|| WidgetInfo::labeled(Role::ScrollView, true, name));
-    let page = ui.available_height();
-    area.id_salt(name)
-        .show(ui, |ui| {
-            if region.has_focus() {
-                move_by_keys(ui, &region, page);
-            }
-            let drawn = draw(ui);
-            follow_focus(ui);
-            drawn
-        })
-        .inner
+    shown.inner
 }
 
-fn move_by_keys(ui: &Ui, region: &Response, page: f32) {
+fn move_by_keys(ui: &Ui, region: Id, page: f32) {
     ui.memory_mut(|memory| {
         let arrows = EventFilter { vertical_arrows: true, horizontal_arrows: true, ..Default::default() };
-        memory.set_focus_lock_filter(region.id, arrows);
+        memory.set_focus_lock_filter(region, arrows);
     });
     let (down, right) = ui.input(|input| {
         let pressed = |key: Key| input.num_presses(key) as f32;

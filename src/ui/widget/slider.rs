@@ -223,7 +223,4 @@ fn paint_rail(ui: &Ui, rail: Rect, response: &Response, share: f32, default: Opt
     let fill = if response.hovered() || response.dragged() { palette.text } else { palette.link };
     painter.circle_filled(at(share), HANDLE, fill);
     painter.circle_stroke(at(share), HANDLE, Stroke::new(2.0, palette.background));
-    if response.has_focus() {
-        painter.circle_stroke(at(share), HANDLE + 3.0, Stroke::new(2.0, palette.link));
-    }
 }

@@ -8,16 +8,22 @@ fn place() -> Id {
 }
 
 /// Remembers the text of a box while it has the focus; what was typed there before it had the focus is not taken back.
-pub(in crate::ui) fn remember_text(ui: &Ui, response: &Response, text: &str) {
-    if (response.gained_focus() || response.lost_focus())
+///
+/// Returns whether the box has just got the focus, by whatever way: the toolkit tells it only of what was pressed or reached by Tab.
+pub(in crate::ui) fn remember_text(ui: &Ui, response: &Response, text: &str) -> bool {
+    let had_focus = response.id.with("had the focus");
+    let (had, has) = (ui.data(|data| data.get_temp::<bool>(had_focus)).unwrap_or_default(), response.has_focus());
+    ui.data_mut(|data| data.insert_temp(had_focus, has));
+    if had != has
         && let Some(mut state) = egui::TextEdit::load_state(ui.ctx(), response.id)
     {
         state.clear_undoer();
         state.store(ui.ctx(), response.id);
     }
-    if response.has_focus() {
+    if has {
         ui.ctx().data_mut(|data| data.insert_temp(place(), (response.id, text.to_owned())));
     }
+    has && !had
 }
 
 /// Returns the box that has the focus, if one has.

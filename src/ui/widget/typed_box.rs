@@ -4,7 +4,7 @@ use crate::ui::widget::spoken::alert_ui;
 use crate::ui::widget::text_undo::remember_text;
 use crate::ui::widget::theme::{CAPTION, Palette};
 use crate::ui::widget::typing::Typing;
-use egui::{CornerRadius, Id, Key, Response, Stroke, StrokeKind, Ui, vec2};
+use egui::{Id, Key, Response, Ui, vec2};
 use std::collections::BTreeMap;
 
 /// A box and what it shows.
@@ -66,21 +66,13 @@ pub(in crate::ui) fn typed_ui<T>(
     let align = if this.number { egui::Align2::RIGHT_CENTER } else { egui::Align2::LEFT_CENTER };
     let edit = egui::TextEdit::singleline(&mut text).id(id).desired_width(this.width - 16.0).align(align).margin(vec2(8.0, 4.0));
     let response = ui.add_sized(vec2(this.width, 30.0), edit);
-    remember_text(ui, &response, &text);
-    // By Enter the focus comes back after it was lost: what is typed next takes the place of all.
-    let comes_back = response.has_focus() && ui.data_mut(|data| data.remove_temp::<()>(id.with("left by Enter"))).is_some();
-    if response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter)) {
-        ui.data_mut(|data| data.insert_temp(id.with("left by Enter"), ()));
-    }
-    if response.gained_focus() || comes_back {
+    // What is typed takes the place of all, by whatever way the box was reached.
+    if remember_text(ui, &response, &text) {
         select_all(ui, id, text.chars().count());
         typing.entry(this.key.to_owned()).or_insert_with(|| Typing { was: this.shown.clone(), text: this.shown.clone() });
     }
     if response.changed() {
         typing.insert(this.key.to_owned(), Typing { was: this.shown.clone(), text: text.clone() });
-    }
-    if response.has_focus() {
-        ui.painter().rect_stroke(response.rect, CornerRadius::same(6), Stroke::new(2.0, Palette::of(ui).link), StrokeKind::Outside);
     }
     let differs = typing.contains_key(this.key) && text != this.shown;
     let escaped = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Escape));

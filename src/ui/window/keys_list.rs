@@ -19,7 +19,9 @@ pub(in crate::ui) fn keys_ui(ctx: &egui::Context) -> (bool, egui::Id) {
         let room = ctx.viewport_rect().height() - AROUND;
         read_ui(ui, "The keys", egui::ScrollArea::vertical().max_height(room).min_scrolled_height(room), |ui| {
             egui::Grid::new("keys").spacing(egui::vec2(24.0, 6.0)).show(ui, |ui| {
-                for (shortcut, words, _) in &KEYS {
+                // Those with Shift stand first in the list that is looked through, and last in the one that is read.
+                let (shifted, others): (Vec<_>, Vec<_>) = KEYS.iter().partition(|(shortcut, ..)| shortcut.modifiers.shift);
+                for (shortcut, words, _) in others.into_iter().chain(shifted) {
                     ui.label(RichText::new(ui.ctx().format_shortcut(shortcut)).font(bold(BODY)));
                     ui.label(*words);
                     ui.end_row();

@@ -91,13 +91,13 @@ pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> (Opt
                 let label =
                     ui.label("Files cannot be chosen by mouse here. Type the folder and the name, as in /home/me/may.vat.ron:");
                 let response = ui.add(egui::TextEdit::singleline(text).desired_width(480.0)).labelled_by(label.id);
-                remember_text(ui, &response, text);
+                let comes = remember_text(ui, &response, text);
                 let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
                 // Nothing else can be typed into while it is asked.
                 if !entered && ui.memory(|memory| memory.focused().is_none()) {
                     response.request_focus();
                 }
-                if response.gained_focus() {
+                if comes {
                     select_all(ui, response.id, text.chars().count());
                 }
                 ui.add_space(10.0);

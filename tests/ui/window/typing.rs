@@ -92,3 +92,19 @@ fn the_note_is_edited_where_the_plan_is_seen() {
     assert_eq!(text_of(&harness, NOTE), "For the garden table");
     assert_eq!(harness.get_by_label(NOTE).accesskit_node().role(), Role::MultilineTextInput);
 }
+
+/// The box is reached by a key of the window, not by Tab: what is typed takes the place of what it shows all the same.
+#[test]
+fn what_is_typed_into_a_station_takes_the_place_of_its_first_number() {
+    let mut harness = shown(example(0), SIZE, Theme::Light);
+    press(&mut harness, Modifiers::COMMAND, Key::Num1);
+    harness.event(egui::Event::Text("7.5".to_owned()));
+    harness.run();
+    press(&mut harness, Modifiers::NONE, Key::Enter);
+    assert_eq!(harness.state().session.design().milk.milk_l, 7.5);
+    // Enter leaves the focus there, and the next number takes the place of this one.
+    harness.event(egui::Event::Text("8".to_owned()));
+    harness.run();
+    press(&mut harness, Modifiers::NONE, Key::Enter);
+    assert_eq!(harness.state().session.design().milk.milk_l, 8.0);
+}
