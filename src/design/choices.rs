@@ -92,6 +92,58 @@ choices! {
         /// The maker's own meter.
         Measured = "measured", "Measured";
     }
+    /// What sours the milk.
+    SouredBy {
+        /// Nothing.
+        Nothing = "nothing", "Nothing";
+        /// A culture of lactic acid bacteria.
+        Culture = "culture", "A starter culture";
+        /// An acid, stirred into the cold milk.
+        Acid = "acid", "An acid stirred in";
+        /// Glucono-delta-lactone, which splits into an acid by and by.
+        Lactone = "lactone", "Glucono-delta-lactone (GDL)";
+    }
+    /// The kind of culture, by the temperature that it likes.
+    CultureKind {
+        /// Likes about 30 °C.
+        Mesophilic = "mesophilic", "Mesophilic (likes about 30 °C)";
+        /// Species of both kinds.
+        Mixed = "mixed", "Mixed (likes about 38 °C)";
+        /// Likes about 42 °C.
+        Thermophilic = "thermophilic", "Thermophilic (likes about 42 °C)";
+    }
+    /// How the culture is measured.
+    CultureBy {
+        /// Packets of dried culture.
+        Packet = "packet", "Packets of dried culture";
+        /// Soured milk or whey that holds the culture.
+        Bulk = "bulk", "Bulk starter (soured milk)";
+        /// The number of living cells.
+        Cells = "cells", "Living cells";
+    }
+    /// Which acid is stirred into the milk.
+    MilkAcid {
+        /// Vinegar.
+        Vinegar = "vinegar", "Vinegar";
+        /// Citric acid, dry.
+        Citric = "citric", "Citric acid";
+        /// Lactic acid, a solution.
+        Lactic = "lactic", "Lactic acid";
+    }
+    /// What decides how much acid goes in.
+    AcidBy {
+        /// The pH that the milk shall have.
+        Ph = "ph", "The pH I want";
+        /// The amount.
+        Amount = "amount", "The amount";
+    }
+    /// Where a pH on the way comes from.
+    PhFrom {
+        /// What was calculated of milk and souring.
+        Calculated = "calculated", "As calculated";
+        /// The maker's own meter.
+        Measured = "measured", "As I measured it";
+    }
     /// How the milk is warmed.
     Heating {
         /// The pot is in a bath of warm water.

@@ -26,8 +26,8 @@ mod week;
 mod wording;
 
 pub use choices::{
-    BuyFor, CalciumForm, CreamBy, DryingPlace, Good, Habitual, Heating, JarLay, KeptIn, MilkKind, MilkTreatment, PhKnown, PotRest,
-    RennetLabel, VinegarBy,
+    AcidBy, BuyFor, CalciumForm, CreamBy, CultureBy, CultureKind, DryingPlace, Good, Habitual, Heating, JarLay, KeptIn, MilkAcid,
+    MilkKind, MilkTreatment, PhFrom, PhKnown, PotRest, RennetLabel, SouredBy, VinegarBy,
 };
 pub use described::{DESCRIBED_CHEESE_FIELDS, DescribedCheese};
 pub use described_pickling::{DESCRIBED_PICKLING_FIELDS, DescribedPickling};

@@ -1,13 +1,14 @@
 //! The choices about the vinegar.
 
 use super::field::stage_design;
-use super::{JarLay, Unit, VinegarBy};
+use super::{JarLay, PhFrom, Unit, VinegarBy};
 
 stage_design! {
     /// Souring in vinegar.
     PicklingDesign in Pickling {
         switch pickled: "Soured in vinegar", true; "Whether the dried cheeses go into vinegar.";
-        number cheese_ph: "pH of the dried cheese", Unit::One, 6.5, 4.5..=7.0, 0.1; "pH of the cheese when it is dried; without a starter it stays near 6.5.";
+        PhFrom cheese_ph_from: "pH of the dried cheese", PhFrom::Calculated; "Take the pH of the dried cheese as it is calculated, or as your meter said.";
+        number cheese_ph: "Measured pH of the dried cheese", Unit::One, 6.5, 4.2..=7.0, 0.05; "pH of the dried cheese by your own meter; without a culture or an acid it stays near 6.5.", when |d| d.cheese_ph_from == PhFrom::Measured;
         number acid_g_per_100ml: "Strength of the vinegar", Unit::GramIn100Millilitre, 6.0, 0.5..=10.0, 0.5; "Acetic acid, g in 100 mL; the label's per cent.", when |d| d.pickled;
         VinegarBy vinegar_by: "Amount of vinegar", VinegarBy::PerGram; "Measure the vinegar by the weight of the cheeses, or only cover them.", when |d| d.pickled;
         number vinegar_ml_per_g: "Vinegar for each gram of cheese", Unit::MillilitrePerGram, 3.2, 0.2..=12.0, 0.1; "Vinegar for each gram of dried cheese; below 2 mL a cheese may never sour, so use 3 mL or more.", when |d| d.pickled && d.vinegar_by == VinegarBy::PerGram;

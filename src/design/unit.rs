@@ -45,6 +45,10 @@ pub enum Unit {
     GramPerSquareDecimetre,
     /// Gram in 100 millilitres.
     GramIn100Millilitre,
+    /// Gram for each litre.
+    GramPerLitre,
+    /// Millions in each gram.
+    MillionPerGram,
     /// Kilojoule.
     Kilojoule,
     /// Gram per hour.
@@ -81,6 +85,8 @@ impl Unit {
             Self::MillilitrePerGram => "mL/g",
             Self::GramPerSquareDecimetre => "g/dm²",
             Self::GramIn100Millilitre => "g/100 mL",
+            Self::GramPerLitre => "g/L",
+            Self::MillionPerGram => "million/g",
             Self::Kilojoule => "kJ",
             Self::GramPerHour => "g/h",
             Self::Parts => "parts",

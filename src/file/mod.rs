@@ -7,6 +7,7 @@ mod error;
 mod frozen;
 mod place;
 mod read;
+mod saved_id;
 mod stamp;
 mod temporary;
 mod texts;
@@ -14,6 +15,7 @@ mod v1;
 mod v2;
 mod v3;
 mod v4;
+mod v5;
 mod wording;
 mod write;
 

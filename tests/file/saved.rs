@@ -133,5 +133,5 @@ fn every_file_of_format_four_opens_and_means_what_it_meant() {
     assert!(text.contains("wish: finished_by(\"2031-06-20 17:30\")"), "the wish has another word");
     // The formats do not take each other's word.
     assert!(from_text("(format: 3, week: (wish: finished_by(\"2031-06-20 17:30\")))").is_err());
-    assert!(from_text("(format: 4, week: (wish: ready_by(\"2031-06-20 17:30\")))").is_err());
+    assert!(from_text("(format: 5, week: (wish: ready_by(\"2031-06-20 17:30\")))").is_err());
 }

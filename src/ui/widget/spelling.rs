@@ -79,6 +79,8 @@ fn known(unit: Unit) -> (&'static [Spelled], f64) {
         Unit::Millimetre => (&LENGTHS, 1.0),
         Unit::Watt => (&[(&["W"], Times(1.0)), (&["kW"], Times(1000.0))], 1.0),
         // Labels of vinegar say per cent and mean this.
+        Unit::GramPerLitre => (&[(&["g/L"], Times(1.0))], 1.0),
+        Unit::MillionPerGram => (&[(&["million/g", "M/g"], Times(1.0))], 1.0),
         Unit::GramIn100Millilitre => (&[(&["g/100 mL"], Times(1.0)), (&["%"], Times(1.0))], 1.0),
         _ => (&[], 1.0),
     }
