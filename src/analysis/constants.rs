@@ -2,7 +2,8 @@
 
 use crate::law::{
     acidity, air_transfer, bath, brine, buffering, calcium, coat, composition, density, food_density, growth, heat, jar, kitchen,
-    legal_measures, moist_air, moisture_diffusion, nutrition, rennet, salt, soaking, sorption, standardisation, syneresis, yields,
+    legal_measures, moist_air, moisture_diffusion, nutrition, rennet, salt, soaking, sorption, souring, standardisation, syneresis,
+    yields,
 };
 use crate::process;
 use crate::source::{AnyCorrelation, Constant};
@@ -37,6 +38,12 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
         ("trays", process::TRAY_CONSTANTS),
         ("vinegar", acidity::CONSTANTS),
         ("buffer of cheese", buffering::CONSTANTS),
+        ("acids that sour milk", souring::ACID_CONSTANTS),
+        ("buffer of milk and curd", souring::SOURABLE_CONSTANTS),
+        ("glucono-delta-lactone", souring::LACTONE_CONSTANTS),
+        ("cultures", souring::CULTURE_CONSTANTS),
+        ("gel of soured milk", souring::GEL_CONSTANTS),
+        ("calcium of soured milk", souring::CALCIUM_CONSTANTS),
         ("salt and water in vinegar", soaking::CONSTANTS),
         ("pickling", process::PICKLING_CONSTANTS),
         ("limits of time and temperature", growth::LIMIT_CONSTANTS),
@@ -63,6 +70,10 @@ pub fn correlation_lists() -> Vec<(&'static str, &'static [AnyCorrelation])> {
         ("transfer to air", air_transfer::CORRELATIONS),
         ("vinegar", acidity::CORRELATIONS),
         ("buffer of cheese", buffering::CORRELATIONS),
+        ("acids that sour milk", souring::ACID_CORRELATIONS),
+        ("cultures", souring::CULTURE_CORRELATIONS),
+        ("calcium of soured milk", souring::CALCIUM_CORRELATIONS),
+        ("taste of soured cheese", souring::TASTE_CORRELATIONS),
         ("jar", jar::CORRELATIONS),
         ("growth minima", growth::CORRELATIONS),
     ]

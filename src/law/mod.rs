@@ -26,6 +26,7 @@ pub mod rennet;
 pub mod salt;
 pub mod soaking;
 pub mod sorption;
+pub mod souring;
 pub mod standardisation;
 pub mod syneresis;
 pub mod yields;

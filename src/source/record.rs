@@ -122,6 +122,16 @@ pub enum SourceId {
     HarnedEhlers1933,
     /// Lucey et al. 1993, buffering of cheese on acidification.
     Lucey1993,
+    /// Fermentation 5:2, 2019, cardinal values of a mixed culture.
+    Fermentation2019,
+    /// Niki 2000, gelling of milk by glucono-delta-lactone.
+    Niki2000,
+    /// Measured pH curves of yoghurt cultures.
+    YoghurtCurves,
+    /// Tables of what cultures like.
+    CultureTables,
+    /// Fox and McSweeney, dairy chemistry and biochemistry.
+    FoxMcSweeney,
     /// FDA compliance policy guide 525.825, vinegar.
     VinegarGuide,
     /// Common practice of home makers; no source.

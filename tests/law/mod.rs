@@ -22,6 +22,7 @@ mod rennet;
 mod salt;
 mod soaking;
 mod sorption;
+mod souring;
 mod standardisation;
 mod syneresis;
 pub mod tables;
