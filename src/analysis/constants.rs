@@ -48,6 +48,11 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
         ("pickling", process::PICKLING_CONSTANTS),
         ("limits of time and temperature", growth::LIMIT_CONSTANTS),
         ("limits of acid and dryness", growth::TABLE_CONSTANTS),
+        ("growth rates", growth::BEST_RATE_CONSTANTS),
+        ("inhibiting amounts of acid", growth::INHIBITING_CONSTANTS),
+        ("lag and density of germs", growth::GERM_CONSTANTS),
+        ("yeast and mould", growth::SPOILAGE_CONSTANTS),
+        ("rules about growth", growth::RULE_CONSTANTS),
         ("nutrition", nutrition::CONSTANTS),
         ("draws", process::PARAMETER_CONSTANTS),
     ];
@@ -76,6 +81,10 @@ pub fn correlation_lists() -> Vec<(&'static str, &'static [AnyCorrelation])> {
         ("taste of soured cheese", souring::TASTE_CORRELATIONS),
         ("jar", jar::CORRELATIONS),
         ("growth minima", growth::CORRELATIONS),
+        ("conditions of growth", growth::CARDINAL_CORRELATIONS),
+        ("limits of toxin and spores", growth::GERM_CORRELATIONS),
+        ("growth in chilled food", growth::CHILLED_CORRELATIONS),
+        ("yeast and mould", growth::SPOILAGE_CORRELATIONS),
     ]
 }
 

@@ -134,6 +134,38 @@ pub enum SourceId {
     FoxMcSweeney,
     /// FDA compliance policy guide 525.825, vinegar.
     VinegarGuide,
+    /// Gangsei et al., growth of Listeria monocytogenes (Le Marc 2002, Augustin 2005).
+    DynamicListeria,
+    /// The GroPIN database of growth models.
+    GroPin,
+    /// The R package qraLm of WHO and FAO (Mejlholm and Dalgaard 2009, 2010).
+    QraLm,
+    /// Medvedova et al. 2019, growth of Staphylococcus aureus.
+    Medvedova2019,
+    /// Adams and Moss, Food Microbiology.
+    AdamsMoss,
+    /// Graham et al. 1996 and 1997, non-proteolytic botulinum in the cold.
+    Graham1997,
+    /// Wemmenhove et al. 2016, acids and Listeria in cheese.
+    Wemmenhove2016,
+    /// Ostling and Lindgren 1993, acids and enterobacteria.
+    OstlingLindgren1993,
+    /// Acids and Staphylococcus aureus.
+    StaphylococcusAcid,
+    /// Wong and Chen 1988, acids and Bacillus cereus.
+    WongChen1988,
+    /// Lag of Staphylococcus aureus in milk.
+    StaphylococcusLag,
+    /// Growth of 16 isolates of Bacillus cereus in milk.
+    CereusIsolates,
+    /// Listeria in whey cheese, fresh cheese and brined cheese.
+    ListeriaCheeses,
+    /// Staphylococci and toxin in raw-milk cheese.
+    RawMilkCheese,
+    /// Regulation (EC) 2073/2005, microbiological criteria.
+    EuMicrobiology,
+    /// A national agency on chilled food without air.
+    AirlessAdvice,
     /// Common practice of home makers; no source.
     CommonPractice,
     /// Our own computation or judgement, as the locator says.
