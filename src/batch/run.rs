@@ -108,7 +108,7 @@ pub fn batch_until(
             let same = b.design.drying == design.drying && b.design.draining == design.draining;
             (same && b.salting == salting).then_some(&b.drying)
         },
-        |salted| drying_given(&design.drying, salted, design.draining.draining_temperature_c, given),
+        |salted| drying_given(&design.drying, salted, salted.temperature_c, given),
     );
     let pickling = reuse.stage(
         Stage::Pickling,
@@ -119,7 +119,6 @@ pub fn batch_until(
     let way = || {
         Some(SoFar {
             vat: vat.done()?,
-            draining_design: &design.draining,
             drained: draining.done()?,
             dried: drying.done()?,
             pickling_design: &design.pickling,

@@ -36,7 +36,7 @@ pub fn hours_in_zone(batch: &Batch) -> Option<f64> {
         return Some(kept.zone_h);
     }
     let vat_h = vat_hours(batch.vat.done()?).zone_h;
-    let draining_h = draining_hours(batch.design.draining.draining_temperature_c, batch.draining.done()?).zone_h;
+    let draining_h = draining_hours(batch.draining.done()?).zone_h;
     // Cheeses that could not be dried are taken as there all the time.
     let drying_h = batch.drying.done().map_or(batch.design.drying.drying_h, |dried| drying_hours(dried).zone_h);
     Some(vat_h + draining_h + drying_h)

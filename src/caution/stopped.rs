@@ -23,6 +23,8 @@ impl StageFailed {
 const fn cause(error: &StageError) -> &'static str {
     match error {
         StageError::Milk(MilkError::FatOutOfReach { .. }) => "fat_target_percent",
+        StageError::Milk(MilkError::AcidClots { .. }) => "soured_milk_ph",
+        StageError::Vat(VatError::TooSour { .. }) => "ripening_h",
         StageError::Vat(VatError::NeverWarm { .. } | VatError::DoesNotSet { .. }) => "rennet_temperature_c",
         StageError::Vat(VatError::TooMoist { .. }) => "drip_end_moisture_percent",
         StageError::Draining(DrainingError::TooMuchCurd { .. }) => "mould_count",

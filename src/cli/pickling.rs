@@ -84,6 +84,7 @@ fn cheese(described: &DescribedPickling) -> Result<PickledCheese, CliError> {
         start_ph: described.start_ph,
         buffer_scale: described.buffer_scale,
         diffusivity_scale: described.diffusivity_scale,
+        ..PickledCheese::default()
     })
 }
 

@@ -1,9 +1,7 @@
 //! The choices about milk, cream, calcium and rennet.
 
 use super::field::stage_design;
-use super::{
-    AcidBy, CalciumForm, CreamBy, CultureBy, CultureKind, MilkAcid, MilkKind, PhKnown, RennetLabel, SouredBy, Unit,
-};
+use super::{AcidBy, CalciumForm, CreamBy, CultureBy, CultureKind, MilkAcid, MilkKind, PhKnown, RennetLabel, SouredBy, Unit};
 
 stage_design! {
     /// Milk, cream, calcium and rennet.

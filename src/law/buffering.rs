@@ -82,6 +82,20 @@ impl Buffer {
         Self { groups, start_ph: self.start_ph, held_at_start: factor * self.held_at_start }
     }
 
+    /// Returns the buffer with so much of a weak acid in it, which holds its hydrogen ions as a group does and stays where it is.
+    ///
+    /// # Arguments
+    /// * `mol_per_kg`: ≥ 0
+    /// * `pk`: of the acid
+    #[must_use]
+    pub fn with_acid(mut self, mol_per_kg: f64, pk: f64) -> Self {
+        if mol_per_kg > 0.0 {
+            self.groups.push(Group { mol_per_kg, pk_power: 10.0_f64.powf(-pk), twice: false });
+            self.held_at_start = self.held_and_slope(self.start_ph).0;
+        }
+        self
+    }
+
     /// Returns the hydrogen ions held by the groups, mol/kg, and the fall of that with pH.
     fn held_and_slope(&self, ph: f64) -> (f64, f64) {
         let power = (LN_10 * ph).exp();

@@ -28,7 +28,7 @@ crate::constants! {
 
 /// Returns the density of the dry solids of a cheese, salt included, kg/m³: additive volumes of its components.
 ///
-/// 1/ρ = Σ xᵢ/ρᵢ over fat, protein, carbohydrate, ash and salt. It is not a number where there are no solids.
+/// 1/ρ = Σ xᵢ/ρᵢ over fat, protein, carbohydrate, ash, salt and acids; lactic acid fills the place of the lactose that it was made of. It is not a number where there are no solids.
 ///
 /// # Source
 /// [`FAT_DENSITY`] and its neighbours.
@@ -47,7 +47,8 @@ pub fn solids_density_kg_m3(matter: &Matter) -> f64 {
         + matter.carbohydrate_kg / CARBOHYDRATE_DENSITY.polynomial(t)
         + matter.ash_kg / ASH_DENSITY.polynomial(t)
         + matter.salt_kg / SALT_DENSITY.value
-        + matter.acid_kg / ACETIC_ACID_DENSITY.value;
+        + matter.acid_kg / ACETIC_ACID_DENSITY.value
+        + (matter.lactic_kg + matter.other_acid_kg) / CARBOHYDRATE_DENSITY.polynomial(t);
     matter.solids_kg() / volume_m3
 }
 

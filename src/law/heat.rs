@@ -52,7 +52,7 @@ pub fn specific_heat_kj_kg_k(matter: &Matter, temperature_c: f64) -> f64 {
     let whole = matter.water_kg * WATER_HEAT.polynomial(t)
         + matter.protein_kg() * PROTEIN_HEAT.polynomial(t)
         + matter.fat_kg * FAT_HEAT.polynomial(t)
-        + (matter.carbohydrate_kg + matter.acid_kg) * CARBOHYDRATE_HEAT.polynomial(t)
+        + (matter.carbohydrate_kg + matter.acids_kg()) * CARBOHYDRATE_HEAT.polynomial(t)
         + (matter.ash_kg + matter.salt_kg) * ASH_HEAT.polynomial(t);
     whole / matter.total_kg()
 }

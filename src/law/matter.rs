@@ -21,16 +21,30 @@ pub struct Matter {
     pub salt_kg: f64,
     /// Acetic acid, split or not.
     pub acid_kg: f64,
+    /// Lactic acid, split or not.
+    pub lactic_kg: f64,
+    /// Citric acid that was added, or glucono-delta-lactone with the acid that it splits into; that of the milk itself is ash or carbohydrate.
+    pub other_acid_kg: f64,
 }
 
 impl Matter {
     /// The components in the order of [`Matter::parts_kg`].
-    pub const COMPONENTS: [&'static str; 8] =
-        ["water", "fat", "casein", "whey protein", "carbohydrate", "ash", "salt", "acetic acid"];
+    pub const COMPONENTS: [&'static str; 10] = [
+        "water",
+        "fat",
+        "casein",
+        "whey protein",
+        "carbohydrate",
+        "ash",
+        "salt",
+        "acetic acid",
+        "lactic acid",
+        "citric acid or lactone",
+    ];
 
     /// Returns the kilograms of each component, in the order of [`Matter::COMPONENTS`].
     #[must_use]
-    pub const fn parts_kg(&self) -> [f64; 8] {
+    pub const fn parts_kg(&self) -> [f64; 10] {
         [
             self.water_kg,
             self.fat_kg,
@@ -40,6 +54,8 @@ impl Matter {
             self.ash_kg,
             self.salt_kg,
             self.acid_kg,
+            self.lactic_kg,
+            self.other_acid_kg,
         ]
     }
 
@@ -72,6 +88,12 @@ impl Matter {
     #[must_use]
     pub fn protein_kg(&self) -> f64 {
         self.casein_kg + self.whey_protein_kg
+    }
+
+    /// Returns all organic acids that were added or made, kg.
+    #[must_use]
+    pub fn acids_kg(&self) -> f64 {
+        self.acid_kg + self.lactic_kg + self.other_acid_kg
     }
 
     /// Returns a part as per cent of the whole mass; 0 of nothing.
@@ -129,6 +151,8 @@ impl Matter {
             ash_kg: with(self.ash_kg, other.ash_kg),
             salt_kg: with(self.salt_kg, other.salt_kg),
             acid_kg: with(self.acid_kg, other.acid_kg),
+            lactic_kg: with(self.lactic_kg, other.lactic_kg),
+            other_acid_kg: with(self.other_acid_kg, other.other_acid_kg),
         }
     }
 }

@@ -40,7 +40,7 @@ pub struct Nutrients {
     pub protein_g: f64,
     /// Carbohydrate, nearly all lactose.
     pub carbohydrate_g: f64,
-    /// Acetic acid; it gives energy and stands on no line of a label.
+    /// Organic acids; they give energy and stand on no line of a label.
     pub acid_g: f64,
     /// Salt as a label counts it: sodium × 2.5.
     pub salt_g: f64,
@@ -68,7 +68,7 @@ impl Nutrients {
     pub fn of(matter: &Matter) -> Self {
         let grams = 1000.0;
         let (fat_g, protein_g) = (grams * matter.fat_kg, grams * matter.protein_kg());
-        let (carbohydrate_g, acid_g) = (grams * matter.carbohydrate_kg, grams * matter.acid_kg);
+        let (carbohydrate_g, acid_g) = (grams * matter.carbohydrate_kg, grams * matter.acids_kg());
         let energy = |fat: f64, protein: f64, carbohydrate: f64, acid: f64| {
             fat * fat_g + protein * protein_g + carbohydrate * carbohydrate_g + acid * acid_g
         };

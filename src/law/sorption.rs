@@ -30,7 +30,7 @@ pub enum Isotherm {
 /// How one cheese holds its water: what share of its dry solids is salt, and what share is neither fat nor salt.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Sorption {
-    /// Protein, carbohydrate and ash, kg per kg of dry solids.
+    /// Protein, carbohydrate, what of it has turned into acid, and ash, kg per kg of dry solids.
     pub non_fat_share: f64,
     /// Salt, kg per kg of dry solids.
     pub salt_share: f64,
@@ -46,7 +46,7 @@ impl Sorption {
     #[must_use]
     pub fn of(matter: &Matter) -> Self {
         let solids_kg = matter.solids_kg();
-        let non_fat_kg = matter.protein_kg() + matter.carbohydrate_kg + matter.ash_kg;
+        let non_fat_kg = matter.protein_kg() + matter.carbohydrate_kg + matter.ash_kg + matter.lactic_kg + matter.other_acid_kg;
         Self { non_fat_share: non_fat_kg / solids_kg, salt_share: matter.salt_kg / solids_kg, isotherm: Isotherm::Oswin }
     }
 

@@ -23,6 +23,39 @@ crate::constants! {
     YIELD_SPREAD = { "Spread of yield between kitchens", 0.08, "1", (0.05, 0.12), Ourselves, "arithmetic is exact, kitchens are not", Judged }
 }
 
+crate::correlations! {
+    /// What souring the milk costs.
+    SOUR_YIELD_LOSS = { "Loss of yield by pH of the milk at the rennet", "pairs of pH and share lost, straight between; held below", [
+        5.8, 0.0445, 6.0, 0.0235, 6.4, 0.0
+    ], "1", (5.8, 6.7), "pH", Metzger2000, "2.5 and 5.5 % with citric acid, 2.2 and 3.4 % with acetic acid at pH 6.0 and 5.8: their means; none at 6.4 is ours", Secondhand }
+}
+
+/// Returns the share of fat and casein that soured milk loses to its whey beside what sweet milk loses, 0 to 1.
+///
+/// # Arguments
+/// * `ph`: of the milk at the rennet
+///
+/// # Example
+/// ```
+/// use vatsketch::law::yields::sour_loss;
+/// assert_eq!(sour_loss(6.65), 0.0);
+/// assert!((sour_loss(5.9) - 0.034).abs() < 1e-12);
+/// ```
+#[must_use]
+pub fn sour_loss(ph: f64) -> f64 {
+    let [sour, most, less_sour, less, sweet, none] = SOUR_YIELD_LOSS.coefficients;
+    let between = |(from, low): (f64, f64), (to, high): (f64, f64)| low + (high - low) * (ph - from) / (to - from);
+    if ph >= sweet {
+        none
+    } else if ph >= less_sour {
+        between((less_sour, less), (sweet, none))
+    } else if ph >= sour {
+        between((sour, most), (less_sour, less))
+    } else {
+        most
+    }
+}
+
 /// Returns the yield by Van Slyke and Price, kg per 100 kg of milk: (0.93 F + C − 0.1)·1.09/(1 − M). Low for moist cheese.
 ///
 /// # Arguments
@@ -56,7 +89,23 @@ pub fn van_slyke_percent(fat_percent: f64, casein_percent: f64, moisture_percent
 /// ```
 #[must_use]
 pub fn soft_curd_percent(fat_percent: f64, casein_percent: f64, fat_kept: f64, casein_kept: f64, moisture_percent: f64) -> f64 {
-    let solids = fat_kept * fat_percent + (1.0 + PHOSPHATE_SHARE.value) * casein_kept * casein_percent;
+    soured_curd_percent(fat_percent, casein_percent, (fat_kept, casein_kept), moisture_percent, 1.0)
+}
+
+/// Returns the same for milk that was soured before its whey left: only `phosphate_left` of the calcium phosphate goes with the casein.
+///
+/// # Arguments
+/// * `kept`: shares of fat and casein that stay, 0 to 1
+/// * `phosphate_left`: 0 to 1; the rest has dissolved
+#[must_use]
+pub fn soured_curd_percent(
+    fat_percent: f64,
+    casein_percent: f64,
+    (fat_kept, casein_kept): (f64, f64),
+    moisture_percent: f64,
+    phosphate_left: f64,
+) -> f64 {
+    let solids = fat_kept * fat_percent + (1.0 + phosphate_left * PHOSPHATE_SHARE.value) * casein_kept * casein_percent;
     solids / (1.0 - 0.01 * moisture_percent * (1.0 + serum_solids_per_water()))
 }
 

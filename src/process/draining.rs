@@ -1,11 +1,14 @@
 //! Draining in the moulds, with its turns.
 
+use super::draining_course::{DrainingCourse, LadledCurd, follow, hours_to_left};
+use super::souring::{SourPoint, Sourness, turned};
 use super::{Given, StageBalance, Stream, VatOutcome};
-use crate::design::DrainingDesign;
+use crate::design::{DrainingDesign, PhFrom};
 use crate::law::Matter;
 use crate::law::density::WHEY_DENSITY;
 use crate::law::food_density::cheese_volume_ml;
-use crate::law::syneresis::{DRIP_STOPPED, left_share};
+use crate::law::souring::drip_factor;
+use crate::law::syneresis::DRIP_STOPPED;
 use std::f64::consts::PI;
 
 /// What the draining stage calculates.
@@ -25,6 +28,12 @@ pub struct DrainingOutcome {
     pub drip_has_stopped: bool,
     /// (hours from ladling, whey so far in g, drip rate in g/h), all moulds together.
     pub drip: Vec<(f64, f64, f64)>,
+    /// How the curd cools and sours in the moulds, hours from ladling.
+    pub souring: Vec<SourPoint>,
+    /// How sour the cheeses are at unmoulding.
+    pub sourness: Sourness,
+    /// Temperature of the cheeses then.
+    pub temperature_c: f64,
     /// Hours of each turn, from ladling.
     pub turns_h: Vec<f64>,
     /// Cheeses.
@@ -68,13 +77,11 @@ pub enum DrainingError {
     },
 }
 
-/// Points of the drip curve.
-const DRIP_POINTS: u32 = 96;
-
 /// Returns the drained cheeses and how the whey left them.
 ///
-/// Whey leaves the moulds first order, w(t) = W (1 − e^(−t/τ)), always of one composition; what is still to come stays in the cheese.
-/// The curd is in the moulds for one gap more than there are turns.
+/// Whey leaves the moulds first order, dw/dt = (W − w)/τ, always of one composition but for what sours; what is still to come stays in the
+/// cheese. τ follows the curd's own temperature, which comes warm from the vat and cools, and its pH. The curd is in the moulds for one gap more
+/// than there are turns.
 ///
 /// # Errors
 /// [`DrainingError::TooMuchCurd`] if not even drained curd fits the moulds.
@@ -87,6 +94,11 @@ pub fn draining(design: &DrainingDesign, vat: &VatOutcome) -> Result<DrainingOut
 /// # Errors
 /// As for [`draining()`].
 pub fn draining_given(design: &DrainingDesign, vat: &VatOutcome, given: &Given) -> Result<DrainingOutcome, DrainingError> {
+    let (sourness, ladled) = match design.ladled_ph_from {
+        PhFrom::Calculated => (vat.sourness, vat.curd),
+        PhFrom::Measured => vat.sourness.measured(&vat.curd, design.ladled_ph),
+    };
+    let found = ladled - vat.curd;
     let count = f64::from(design.mould_count.max(1));
     let area_mm2 = PI * (0.5 * design.mould_diameter_mm).powi(2);
     let mould_ml = 0.001 * area_mm2 * design.mould_height_mm;
@@ -98,19 +110,16 @@ pub fn draining_given(design: &DrainingDesign, vat: &VatOutcome, given: &Given) 
         let (mould_count, wanted_ml) = (design.mould_count, drained_ml);
         return Err(DrainingError::TooMuchCurd { mould_count, wanted_ml, mould_ml, moulds_wanted: moulds_for(drained_ml) });
     }
-    let time_h = given.parameters.drip().in_moulds_h(design.draining_temperature_c);
     let turns_h: Vec<f64> = (1..=design.turn_count).map(|turn| f64::from(turn) * design.turn_gap_h).collect();
     let draining_h = f64::from(design.turn_count + 1) * design.turn_gap_h;
-    let whey = to_come * left_share(draining_h, time_h);
-    let curd = vat.curd - whey;
-    let drip = (0..=DRIP_POINTS)
-        .map(|point| {
-            let at_h = draining_h * f64::from(point) / f64::from(DRIP_POINTS);
-            let whey_g = 1000.0 * to_come.total_kg();
-            (at_h, whey_g * left_share(at_h, time_h), whey_g * (-at_h / time_h).exp() / time_h)
-        })
-        .collect();
-    let drip_stops_h = -DRIP_STOPPED.value.ln() * time_h;
+    // Not more than the mould's own depth is open to the room.
+    let depth_m = 0.001 * (1000.0 * ladled_ml / area_mm2).min(design.mould_height_mm);
+    let area_m2 = PI * 0.001 * design.mould_diameter_mm * depth_m + 2e-6 * area_mm2;
+    let in_moulds = LadledCurd { curd: ladled, to_come, temperature_c: vat.ladle_temperature_c, sourness, area_m2, moulds: count };
+    let course = follow(&in_moulds, design, draining_h, given);
+    let (curd, whey) = (course.curd, course.whey);
+    let drip_stops_h = drip_stops_h(&in_moulds, &course, design, draining_h, given);
+    let end = course.souring.last().copied().unwrap_or_default();
     Ok(DrainingOutcome {
         curd,
         whey,
@@ -118,7 +127,10 @@ pub fn draining_given(design: &DrainingDesign, vat: &VatOutcome, given: &Given) 
         moisture_percent: curd.moisture_percent(),
         drip_stops_h,
         drip_has_stopped: drip_stops_h <= draining_h,
-        drip,
+        drip: course.drip,
+        souring: course.souring,
+        sourness: course.sourness,
+        temperature_c: end.temperature_c,
         turns_h,
         cheese_count: design.mould_count,
         cheese_g: 1000.0 * curd.total_kg() / count,
@@ -131,9 +143,27 @@ pub fn draining_given(design: &DrainingDesign, vat: &VatOutcome, given: &Given) 
         moulds_wanted: moulds_for(ladled_ml),
         balance: StageBalance {
             came: vat.curd,
-            added: Vec::new(),
+            added: made(&(found + turned(course.turned_kg))),
             left: vec![Stream { name: "drip", matter: whey }],
             goes_on: curd,
         },
     })
+}
+
+/// Returns the hours from ladling until less than [`DRIP_STOPPED`] of the moulds' whey is still to come; after the draining at the rate of its end.
+fn drip_stops_h(in_moulds: &LadledCurd, course: &DrainingCourse, design: &DrainingDesign, draining_h: f64, given: &Given) -> f64 {
+    let whey_g = 1000.0 * in_moulds.to_come.total_kg();
+    let share = 1.0 - DRIP_STOPPED.value;
+    hours_to_left(&course.drip, whey_g, share).unwrap_or_else(|| {
+        let end = course.souring.last().copied().unwrap_or_default();
+        let slowed = drip_factor(end.ph) / drip_factor(in_moulds.sourness.own_ph);
+        let time_h = given.parameters.drip().in_moulds_h(design.draining_temperature_c) * slowed;
+        draining_h + time_h * (-DRIP_STOPPED.value.ln() - course.constants)
+    })
+}
+
+/// Returns the stream of what lactose has turned into, if any.
+pub(super) fn made(turned: &Matter) -> Vec<Stream> {
+    let there = turned.parts_kg().iter().any(|part| *part != 0.0);
+    there.then_some(Stream { name: "lactic acid, made of lactose and water", matter: *turned }).into_iter().collect()
 }

@@ -1,5 +1,6 @@
 //! Milk, cream, calcium and rennet: what goes into the vat.
 
+use super::milk_souring::{MilkSouring, soured};
 use super::{Given, StageBalance, Stream};
 use crate::design::{CalciumForm, CreamBy, MilkDesign, MilkKind, MilkTreatment, PhKnown, RennetLabel};
 use crate::law::blending::{addition_kg, blended};
@@ -40,6 +41,8 @@ pub struct MilkOutcome {
     pub casein_to_fat: f64,
     /// pH of the milk.
     pub milk_ph: f64,
+    /// What sours it.
+    pub soured: MilkSouring,
     /// Calcium chloride of the chosen form to weigh (for a solution, its mass).
     pub calcium_g: f64,
     /// The same as anhydrous calcium chloride.
@@ -82,6 +85,22 @@ pub enum MilkError {
         least_percent: f64,
         /// The most that can be reached.
         most_percent: f64,
+    },
+    /// The acid clots the milk before the rennet can.
+    #[error(
+        "so much acid brings milk of {milk_c:.0} °C to pH {ph:.1} and clots it: below pH {least_ph:.1} acid clots milk that is warmer than {cool_c:.0} °C where it falls, and below pH {rennet_ph:.1} the warmed milk is an acid clot and no rennet curd; take less acid, or a higher pH"
+    )]
+    AcidClots {
+        /// The pH that the milk would come to.
+        ph: f64,
+        /// Temperature of the milk.
+        milk_c: f64,
+        /// Least pH of milk that is not cold.
+        least_ph: f64,
+        /// Up to where milk is cold.
+        cool_c: f64,
+        /// Least pH of a rennet curd.
+        rennet_ph: f64,
     },
 }
 
@@ -137,6 +156,11 @@ pub fn milk_given(design: &MilkDesign, given: &Given) -> Result<MilkOutcome, Mil
     let calcium = calcium(design, vat_milk_kg);
     let rennet_ml = design.rennet_dose_imcu_kg * vat_milk_kg / strength_imcu_ml(design);
     let rennet_water_ml = rennet_ml * design.rennet_dilution_times;
+    let milk_ph = match design.ph_known {
+        PhKnown::FromKind => animal.ph(),
+        PhKnown::Measured => design.milk_ph,
+    };
+    let vat_milk_l = vat_milk_kg / vat_milk_density_kg_l;
     let added = [("cream", cream * cream_kg), ("skimmed milk", skim * skim_kg)];
     Ok(MilkOutcome {
         bought,
@@ -149,14 +173,12 @@ pub fn milk_given(design: &MilkDesign, given: &Given) -> Result<MilkOutcome, Mil
         skim_l: skim_kg / density(&skim),
         vat_milk,
         vat_milk_kg,
-        vat_milk_l: vat_milk_kg / vat_milk_density_kg_l,
+        vat_milk_l,
         vat_milk_density_kg_l,
         reachable_fat_percent,
         casein_to_fat: vat_milk.casein_kg / vat_milk.fat_kg,
-        milk_ph: match design.ph_known {
-            PhKnown::FromKind => animal.ph(),
-            PhKnown::Measured => design.milk_ph,
-        },
+        milk_ph,
+        soured: soured(design, &vat_milk, vat_milk_l, milk_ph, given)?,
         calcium_g: calcium.weighed_g,
         calcium_anhydrous_g: calcium.anhydrous_g,
         calcium_ml: calcium.volume_ml,

@@ -3,6 +3,7 @@
 //! [`milk()`] → [`vat()`] (warming, setting, cutting) → [`draining()`] → [`salting()`] → [`drying()`] → [`pickling()`] → [`keeping()`].
 
 mod draining;
+mod draining_course;
 mod drying;
 mod field;
 mod fineness;
@@ -12,13 +13,16 @@ mod given;
 mod jar;
 mod keeping;
 mod milk;
+mod milk_souring;
 mod pickling;
 mod salting;
+mod souring;
 mod stage_error;
 mod vat;
 
 pub use crate::numeric::Fineness;
 pub use draining::{DrainingError, DrainingOutcome, draining, draining_given};
+pub use draining_course::CONSTANTS as COOLING_CONSTANTS;
 pub use drying::{
     AirNow, AirPlan, Cheese, DiscRun, DryingError, DryingOutcome, DryingPoint, OpenFaces, Place, Problem, Surface, TRAY_AIR,
     TRAY_CONSTANTS, TRAY_COOLING, TrayFit, TrayRun, cabinet_humidity_percent, dry_cheese, drying, drying_given, problem, tray_fit,
@@ -34,6 +38,7 @@ pub use keeping::{
     ColdKeeping, KeepingError, KeepingOutcome, SoFar, StageHours, draining_hours, drying_hours, keeping, keeping_given, vat_hours,
 };
 pub use milk::{CONSTANTS as MILK_CONSTANTS, MilkError, MilkOutcome, animal, milk, milk_given};
+pub use milk_souring::{CONSTANTS as MILK_ACID_CONSTANTS, MilkSouring};
 pub use pickling::{
     CONSTANTS as PICKLING_CONSTANTS, LONGEST_SOAK_H, PH_TARGETS, PicklePoint, PickleRun, PickledCheese, PicklingError,
     PicklingOutcome, STRONGEST_BUFFER, Soak, SoakRun, SoakState, Swelling, SwollenPoint, TargetHours, VinegarBath, pickle,
@@ -42,6 +47,7 @@ pub use pickling::{
 pub use salting::{
     Face, SaltColumn, SaltPoint, SaltProfile, SaltRun, SaltStuck, SaltingError, SaltingOutcome, WaterAt, salting, salting_given,
 };
+pub use souring::{CONSTANTS as SOURING_CONSTANTS, CultureNow, OtherAcid, SourPoint, Sourness, hours_to_ph, turned};
 pub use stage_error::StageError;
 pub use vat::{
     Curd, Setting, VatError, VatOutcome, WARMING_CONSTANTS, WarmingEvent, WarmingMark, WarmingPoint, curd, setting, vat, vat_given,

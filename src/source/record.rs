@@ -130,6 +130,8 @@ pub enum SourceId {
     YoghurtCurves,
     /// Tables of what cultures like.
     CultureTables,
+    /// Metzger 2000, milk acidified before it is set.
+    Metzger2000,
     /// Fox and McSweeney, dairy chemistry and biochemistry.
     FoxMcSweeney,
     /// FDA compliance policy guide 525.825, vinegar.

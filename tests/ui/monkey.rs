@@ -1,8 +1,7 @@
 //! Somebody who presses and types anything anywhere: nothing breaks, and nothing is lost. The seeds are fixed, so that a fault comes again.
 
 use crate::ui::{PATH, example, shown_window, stopped};
-use egui::{Event, Key, Modifiers, MouseWheelUnit, PointerButton, Pos2, Theme, TouchPhase, pos2, vec2};
-use egui::text::MissingGlyphPolicy;
+use egui::{Event, Key, MissingGlyphPolicy, Modifiers, MouseWheelUnit, PointerButton, Pos2, Theme, TouchPhase, pos2, vec2};
 use egui_kittest::kittest::Queryable;
 use vatsketch::design::Design;
 use vatsketch::figure::{Reading, figures};

@@ -54,7 +54,8 @@ pub(super) struct Saved {
 impl From<v4::Saved> for Saved {
     /// Format 4 knew no souring, and the pH of the dried cheese was given.
     fn from(saved: v4::Saved) -> Self {
-        let v4::Saved { _format: _, id, title, note, milk, vat, draining, salting, drying, pickling, keeping, week, supplies } = saved;
+        let v4::Saved { _format: _, id, title, note, milk, vat, draining, salting, drying, pickling, keeping, week, supplies } =
+            saved;
         Self {
             format: FORMAT,
             id,

@@ -59,7 +59,8 @@ impl Acid {
     }
 
     /// Returns the pK of each step.
-    const fn pks(self) -> &'static [f64] {
+    #[must_use]
+    pub const fn pks(self) -> &'static [f64] {
         const fn of<const N: usize>(record: &'static Correlation<N>) -> &'static [f64] {
             &record.coefficients
         }

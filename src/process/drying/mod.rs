@@ -14,6 +14,7 @@ mod run;
 mod salt;
 mod section;
 mod solver;
+mod souring;
 mod spread;
 mod stage;
 mod trays;

@@ -6,12 +6,14 @@ use super::curve::{DryingPoint, TrayRun};
 use super::error::DryingError;
 use super::middle::middle_tray;
 use super::salt;
+use super::souring;
 use super::spread::{spread, with_diffusivity};
 use super::trays;
-use crate::design::{DryingDesign, DryingPlace};
+use crate::design::{DryingDesign, DryingPlace, PhFrom};
 use crate::law::moisture_diffusion::MOISTURE_DIFFUSIVITY;
 use crate::law::{Matter, firmness};
-use crate::process::{DiscField, Given, Runs, SaltProfile, SaltingOutcome, StageBalance, Stream};
+use crate::process::draining::made;
+use crate::process::{DiscField, Given, Runs, SaltProfile, SaltingOutcome, SourPoint, Sourness, StageBalance, Stream, turned};
 
 /// What the drying stage calculates.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -40,6 +42,10 @@ pub struct DryingOutcome {
     pub end: DryingPoint,
     /// Codex firmness classes of that moisture on a fat-free basis (they overlap).
     pub firmness: Vec<&'static str>,
+    /// How the cheese of the middle tray sours while it dries, hours from the start of drying.
+    pub souring: Vec<SourPoint>,
+    /// How sour the cheeses are at the end.
+    pub sourness: Sourness,
     /// All cheeses after drying.
     pub cheese: Matter,
     /// Cheeses.
@@ -79,8 +85,12 @@ pub fn drying_given(
 ) -> Result<DryingOutcome, DryingError> {
     let parameters = &given.parameters;
     let count = f64::from(salted.cheese_count.max(1));
+    let (sourness, coming) = match design.unmoulded_ph_from {
+        PhFrom::Calculated => (salted.sourness, salted.cheese),
+        PhFrom::Measured => salted.sourness.measured(&salted.cheese, design.unmoulded_ph),
+    };
     let cheese = Cheese {
-        matter: salted.cheese * (1.0 / count),
+        matter: coming * (1.0 / count),
         diameter_mm: salted.diameter_mm,
         thickness_mm: salted.thickness_mm,
         temperature_c: draining_temperature_c,
@@ -90,10 +100,12 @@ pub fn drying_given(
     let (middle, section) = middle_tray(&cheese, design, parameters)?;
     let end = middle.points.last().copied().unwrap_or_default();
     let spread = spread(&cheese, design, &middle, parameters)?;
-    let dry_kg = 0.01 * end.moisture_percent / (1.0 - 0.01 * end.moisture_percent) * salted.cheese.solids_kg();
-    let dried = Matter { water_kg: dry_kg, ..salted.cheese };
+    let dry_kg = 0.01 * end.moisture_percent / (1.0 - 0.01 * end.moisture_percent) * coming.solids_kg();
+    let soured = souring::follow(&coming, &sourness, &middle.points);
+    let turned_here = turned(soured.turned_kg);
+    let dried = Matter { water_kg: dry_kg, ..coming } + turned_here;
     // Damp air may give water instead of taking it.
-    let lost_kg = salted.cheese.water_kg - dry_kg;
+    let lost_kg = coming.water_kg - dry_kg;
     let trays = trays::fit(design, salted.cheese_count, salted.diameter_mm, salted.thickness_mm);
     let (fastest, slowest) = if design.tray_swap { spread.swapped } else { spread.unswapped };
     let likely = |name: &'static str, diffusivity_m2_s: f64| match given.runs {
@@ -116,6 +128,8 @@ pub fn drying_given(
         swap_h,
         end,
         firmness: firmness::classes(end.fat_free_moisture_percent),
+        souring: soured.points,
+        sourness: soured.sourness,
         cheese: dried,
         cheese_count: salted.cheese_count,
         air_humidity_percent: match design.drying_place {
@@ -127,7 +141,10 @@ pub fn drying_given(
         trays_fit: trays.fits,
         balance: StageBalance {
             came: salted.cheese,
-            added: vec![Stream { name: "water from the air", matter: Matter::water((-lost_kg).max(0.0)) }],
+            added: [Stream { name: "water from the air", matter: Matter::water((-lost_kg).max(0.0)) }]
+                .into_iter()
+                .chain(made(&(coming - salted.cheese + turned_here)))
+                .collect(),
             left: vec![Stream { name: "vapour", matter: Matter::water(lost_kg.max(0.0)) }],
             goes_on: dried,
         },

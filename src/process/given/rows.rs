@@ -5,7 +5,7 @@
 //! two per cent over their whole range (radiation, the second term of the sorption, the pepper's porosity).
 
 use super::distribution::Distribution;
-use crate::design::{Design, MilkTreatment, Stage};
+use crate::design::{CultureBy, CultureKind, Design, MilkTreatment, Stage};
 use crate::law::acidity::{ACETATE_MOBILITY, ACID_OBSTRUCTION, CONDITIONAL_PK};
 use crate::law::air_transfer::PLATE_SCALE;
 use crate::law::bath::{BATH_SIDE, MILK_SIDE, POWER_REACHES};
@@ -16,6 +16,7 @@ use crate::law::rennet::CLOTTING_PRODUCT;
 use crate::law::salt::SALT_DIFFUSIVITY;
 use crate::law::soaking::{SALT_OBSTRUCTION, SWELLING_WATER};
 use crate::law::sorption::OSWIN_A;
+use crate::law::souring::{BULK_STARTER_CELLS, MESOPHILIC_RATE, MIXED_RATE, PACKET_CELLS, SOURING_BUFFER_SCALE, THERMOPHILIC_RATE};
 use crate::law::syneresis::{Drip, MOULD_TIME, SYNERESIS_ENERGY, VAT_TIME};
 use crate::law::yields::{CASEIN_KEPT, FAT_KEPT, FAT_KEPT_HOMOGENISED};
 use crate::process::TRAY_COOLING;
@@ -122,6 +123,12 @@ parameters! {
     fat_kept = { fat_kept, [Milk], "share of the fat that the curd keeps" }
     /// Share of the casein that the curd keeps.
     casein_kept = { |_| CASEIN_KEPT, [Milk], "share of the casein that the curd keeps" }
+    /// Cells of the culture over those that its packet, its bulk or the maker says.
+    culture_cells = { culture_cells, [Milk, Vat, Draining, Salting, Drying, Pickling, Keeping], "living cells in the culture" }
+    /// Growth and work of the culture.
+    culture_rate = { culture_rate, [Milk, Vat, Draining, Salting, Drying, Pickling, Keeping], "speed of the culture" }
+    /// Acid that milk and curd take up.
+    souring_buffer = { |_| SOURING_BUFFER_SCALE, [Milk, Vat, Draining, Salting, Drying, Pickling, Keeping], "acid that milk and curd take up (buffer)" }
     /// Heat transfer from the wall of the pot to the milk.
     milk_side = { |_| MILK_SIDE, [Vat], "heat transfer from the pot to the milk" }
     /// Heat transfer from the bath to the wall of the pot.
@@ -178,5 +185,20 @@ const fn fat_kept(design: &Design) -> Constant {
     match design.milk.milk_treatment {
         MilkTreatment::Raw | MilkTreatment::Pasteurised => FAT_KEPT,
         MilkTreatment::Homogenised | MilkTreatment::UltraHeated => FAT_KEPT_HOMOGENISED,
+    }
+}
+
+const fn culture_cells(design: &Design) -> Constant {
+    match design.milk.culture_by {
+        CultureBy::Packet => PACKET_CELLS,
+        CultureBy::Bulk | CultureBy::Cells => BULK_STARTER_CELLS,
+    }
+}
+
+const fn culture_rate(design: &Design) -> Constant {
+    match design.milk.culture_kind {
+        CultureKind::Mesophilic => MESOPHILIC_RATE,
+        CultureKind::Mixed => MIXED_RATE,
+        CultureKind::Thermophilic => THERMOPHILIC_RATE,
     }
 }

@@ -1,6 +1,6 @@
 //! The stages before the keeping, together.
 
-use crate::design::{DrainingDesign, PicklingDesign};
+use crate::design::PicklingDesign;
 use crate::law::acidity::{vinegar_density_g_ml, vinegar_mass_percent};
 use crate::process::{DrainingOutcome, DryingOutcome, PicklingOutcome, VatOutcome};
 
@@ -9,8 +9,6 @@ use crate::process::{DrainingOutcome, DryingOutcome, PicklingOutcome, VatOutcome
 pub struct SoFar<'a> {
     /// Warming and setting.
     pub vat: &'a VatOutcome,
-    /// The choices about draining.
-    pub draining_design: &'a DrainingDesign,
     /// Draining.
     pub drained: &'a DrainingOutcome,
     /// Drying.

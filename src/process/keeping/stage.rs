@@ -129,7 +129,7 @@ pub fn keeping_given(design: &KeepingDesign, way: &SoFar<'_>, given: &Given) -> 
         slurry_ph,
         water_activity,
         table_b: table_b(water_activity, centre_ph),
-        acid_class: acid_class(water_activity, way.pickling_design.cheese_ph, slurry_ph),
+        acid_class: acid_class(water_activity, way.pickled.start_ph, slurry_ph),
         growers: growers(design.keeping_temperature_c, centre_ph, water_activity).iter().map(|germ| germ.name).collect(),
         vinegar_left_ml,
         oil_ml,

@@ -35,10 +35,10 @@ pub fn vat_hours(vat: &VatOutcome) -> StageHours {
     along(Stage::Vat, &course)
 }
 
-/// Returns the hours in the moulds, all at the temperature of the room: the hour or two in which warm curd cools is not counted apart.
+/// Returns the hours in the moulds, by the temperature of the curd itself, which comes warm from the vat and cools.
 #[must_use]
-pub fn draining_hours(temperature_c: f64, drained: &DrainingOutcome) -> StageHours {
-    steady(Stage::Draining, drained.draining_h, drained.draining_h, temperature_c)
+pub fn draining_hours(drained: &DrainingOutcome) -> StageHours {
+    along(Stage::Draining, &drained.souring.iter().map(|point| (point.at_h, point.temperature_c)))
 }
 
 /// Returns the hours of drying, by the temperature of the cheese itself, which is cooler than the air.
@@ -49,8 +49,7 @@ pub fn drying_hours(dried: &DryingOutcome) -> StageHours {
 
 /// Returns every stage's hours; in vinegar and jar those until the centre is sour.
 pub(super) fn all(design: &KeepingDesign, way: &SoFar<'_>) -> Vec<StageHours> {
-    let mut stages =
-        vec![vat_hours(way.vat), draining_hours(way.draining_design.draining_temperature_c, way.drained), drying_hours(way.dried)];
+    let mut stages = vec![vat_hours(way.vat), draining_hours(way.drained), drying_hours(way.dried)];
     let soak_h = if way.pickled.pickled { way.pickling_design.pickling_h } else { 0.0 };
     let sour_h = way.centre_sour_h().unwrap_or(f64::INFINITY);
     let unsoured_h = soak_h.min(sour_h);

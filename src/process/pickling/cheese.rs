@@ -2,6 +2,7 @@
 
 use super::error::{PicklingError, within};
 use crate::law::Matter;
+use crate::law::souring::AcidAmounts;
 
 /// One cheese as it comes into the vinegar.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -14,6 +15,8 @@ pub struct PickledCheese {
     pub thickness_mm: f64,
     /// Its pH.
     pub start_ph: f64,
+    /// The acids that it brings, mol/kg.
+    pub acids: AcidAmounts,
     /// How much more acid it takes up than its composition says, as a factor; likely 0.7 to 1.8.
     pub buffer_scale: f64,
     /// How much faster acid moves in it than we judge, as a factor; likely 0.5 to 2.
@@ -38,7 +41,7 @@ impl PickledCheese {
         within("the thickness of the cheese, mm,", self.thickness_mm, 2.0, 200.0)?;
         within("the moisture of the cheese, %,", percent(self.matter.water_kg), 5.0, 90.0)?;
         within("the protein of the cheese, %,", percent(self.matter.protein_kg()), 0.0, 70.0)?;
-        within("the pH of the cheese", self.start_ph, 4.0, 7.5)?;
+        within("the pH of the cheese", self.start_ph, 3.5, 7.5)?;
         within("the buffer scale", self.buffer_scale, 0.0, 5.0)?;
         within("the diffusivity scale", self.diffusivity_scale, 0.05, 10.0)
     }

@@ -44,7 +44,7 @@ pub struct PickleRun {
 /// use vatsketch::{law::Matter, process::{pickle, PickledCheese, VinegarBath}};
 /// let matter = Matter { water_kg: 0.0115, fat_kg: 0.011, casein_kg: 0.0085, ash_kg: 0.001, ..Matter::default() };
 /// let cheese =
-///     PickledCheese { matter, diameter_mm: 51.0, thickness_mm: 14.5, start_ph: 6.4, buffer_scale: 1.0, diffusivity_scale: 1.0 };
+///     PickledCheese { matter, diameter_mm: 51.0, thickness_mm: 14.5, start_ph: 6.4, buffer_scale: 1.0, diffusivity_scale: 1.0, ..PickledCheese::default() };
 /// let run = pickle(&cheese, &VinegarBath { acid_g_per_100ml: 6.0, volume_ml: 70.0, temperature_c: 19.0 }, &[36.0])?;
 /// assert!(run.points[0].centre_ph > run.points[0].slurry_ph && run.points[0].slurry_ph > run.equilibrium_ph);
 /// # Ok::<(), vatsketch::process::PicklingError>(())

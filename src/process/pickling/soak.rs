@@ -6,6 +6,7 @@ use super::error::PicklingError;
 use crate::law::acidity::{ACETATE_MOBILITY, ACID_OBSTRUCTION, CONDITIONAL_PK, acid_diffusivity_m2_s, acid_mol_m3};
 use crate::law::buffering::{Buffer, equilibrium_ph};
 use crate::law::food_density::WATER_DENSITY;
+use crate::law::souring::Acid;
 use crate::numeric::{DiscGrid, Fineness, Half};
 use crate::process::UncertainParameters;
 
@@ -80,7 +81,7 @@ impl Soak {
             bath_m3: 1e-6 * bath.volume_ml,
             acid_mol_m3: acid_mol_m3(bath.acid_g_per_100ml),
             pk: CONDITIONAL_PK.value,
-            buffer: Buffer::new(share(matter.protein_kg()), share(matter.water_kg), cheese.start_ph, cheese.buffer_scale),
+            buffer: buffer(cheese, share(matter.protein_kg()), share(matter.water_kg)),
             tolerance: fineness.tolerance,
         })
     }
@@ -122,4 +123,12 @@ impl Soak {
     pub(super) fn cheese_per_water(&self) -> f64 {
         self.cheese_kg_m3 / self.water_share
     }
+}
+
+/// Returns how the cheese takes up hydrogen ions: by its groups, and by the acids that it brings, which are taken to stay where they are.
+fn buffer(cheese: &PickledCheese, protein: f64, water: f64) -> Buffer {
+    let own = Buffer::new(protein, water, cheese.start_ph, cheese.buffer_scale);
+    Acid::ALL
+        .into_iter()
+        .fold(own, |buffer, acid| acid.pks().iter().fold(buffer, |buffer, pk| buffer.with_acid(cheese.acids.amount(acid), *pk)))
 }

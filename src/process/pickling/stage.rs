@@ -10,7 +10,7 @@ use super::point::{PH_TARGETS, PicklePoint, TargetHours};
 use super::soak::Soak;
 use super::solver::SoakRun;
 use super::swell::{Swelling, SwollenPoint};
-use crate::design::PicklingDesign;
+use crate::design::{PhFrom, PicklingDesign};
 use crate::law::acidity::ACID_OBSTRUCTION;
 use crate::law::buffering::BUFFER_SCALE;
 use crate::law::soaking::salt_in_vinegar_m2_s;
@@ -25,6 +25,8 @@ use crate::process::{DiscField, DiscFrame, DryingOutcome, DryingPoint, Given, Ru
 pub struct PicklingOutcome {
     /// Whether the cheeses went into vinegar at all; if not, they go on as they came, and what is said of pH is their own.
     pub pickled: bool,
+    /// pH of the dried cheeses as they come to the vinegar: calculated, or measured.
+    pub start_ph: f64,
     /// How one cheese sours, from the first hour to the end of the soak.
     pub curve: Vec<PicklePoint>,
     /// The same if acid moved as slowly and the cheese took up as much of it as is likely.
@@ -113,7 +115,8 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
     }
     let fill = Fill::of(design, dried)?;
     let count = f64::from(dried.cheese_count.max(1));
-    let cheese = one_cheese(dried, count, design, parameters);
+    let start_ph = start_ph(design, dried);
+    let cheese = one_cheese(dried, count, start_ph, parameters);
     let bath = VinegarBath {
         acid_g_per_100ml: design.acid_g_per_100ml,
         volume_ml: fill.vinegar_each_ml,
@@ -153,6 +156,7 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
     let swollen = water.last().map_or(1.0, |point| point.size);
     Ok(PicklingOutcome {
         pickled: true,
+        start_ph,
         if_slow: slow.soak,
         if_fast: fast.soak,
         end,
@@ -187,7 +191,7 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
 
 /// Returns cheeses that do not go into vinegar.
 fn left_as_it_is(design: &PicklingDesign, dried: &DryingOutcome) -> PicklingOutcome {
-    let (cheese, ph) = (dried.cheese, design.cheese_ph);
+    let (cheese, ph) = (dried.cheese, start_ph(design, dried));
     let targets = PH_TARGETS.map(|target| {
         let at_once = (ph <= target).then_some(0.0);
         TargetHours { ph: target, centre_h: at_once, slurry_h: at_once }
@@ -195,6 +199,7 @@ fn left_as_it_is(design: &PicklingDesign, dried: &DryingOutcome) -> PicklingOutc
     let fill = Fill::without_vinegar(design, dried);
     let DryingPoint { moisture_percent, .. } = dried.end;
     PicklingOutcome {
+        start_ph: ph,
         end: PicklePoint { centre_ph: ph, slurry_ph: ph, surface_ph: ph, ..PicklePoint::default() },
         targets,
         targets_if_slow: targets,
@@ -218,13 +223,22 @@ fn left_as_it_is(design: &PicklingDesign, dried: &DryingOutcome) -> PicklingOutc
     }
 }
 
+/// Returns the pH of the dried cheeses: what is known of milk, souring and meter.
+fn start_ph(design: &PicklingDesign, dried: &DryingOutcome) -> f64 {
+    match design.cheese_ph_from {
+        PhFrom::Calculated => dried.sourness.ph(&dried.cheese),
+        PhFrom::Measured => design.cheese_ph,
+    }
+}
+
 /// Returns one dried cheese as it comes into the vinegar.
-fn one_cheese(dried: &DryingOutcome, count: f64, design: &PicklingDesign, parameters: &UncertainParameters) -> PickledCheese {
+fn one_cheese(dried: &DryingOutcome, count: f64, start_ph: f64, parameters: &UncertainParameters) -> PickledCheese {
     PickledCheese {
         matter: dried.cheese * (1.0 / count),
         diameter_mm: dried.end.diameter_mm,
         thickness_mm: dried.end.thickness_mm,
-        start_ph: design.cheese_ph,
+        start_ph,
+        acids: dried.sourness.acids(&dried.cheese),
         buffer_scale: parameters.buffer,
         diffusivity_scale: parameters.acid_obstruction,
     }

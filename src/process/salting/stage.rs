@@ -8,7 +8,7 @@ use crate::design::SaltingDesign;
 use crate::law::food_density::cheese_volume_ml;
 use crate::law::salt::{SALT_DIFFUSIVITY, even_days};
 use crate::law::{Matter, coat};
-use crate::process::{DrainingOutcome, Given, StageBalance, Stream};
+use crate::process::{DrainingOutcome, Given, Sourness, StageBalance, Stream};
 use std::f64::consts::PI;
 
 /// What the salting stage calculates.
@@ -64,6 +64,10 @@ pub struct SaltingOutcome {
     pub coat_mm: f64,
     /// Resistance of the pepper to vapour, s/m.
     pub coat_s_m: f64,
+    /// Temperature of the cheeses at unmoulding.
+    pub temperature_c: f64,
+    /// How sour they are.
+    pub sourness: Sourness,
     /// What crossed the edge of the stage.
     pub balance: StageBalance,
 }
@@ -168,6 +172,8 @@ pub fn salting_given(
         pepper_each_g,
         coat_mm,
         coat_s_m: coat::resistance_s_m(coat_mm),
+        temperature_c: drained.temperature_c,
+        sourness: drained.sourness,
         balance: StageBalance {
             came: drained.curd,
             added: vec![Stream { name: "salt", matter: salt(salt_kg) }],

@@ -16,8 +16,10 @@ pub struct WarmingPoint {
 /// What is done, or happens, between the cold milk and the ladle.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum WarmingEvent {
-    /// The heat goes on.
+    /// The heat goes on; an acid is in the cold milk by then.
     Start,
+    /// The culture goes in.
+    Culture,
     /// The calcium goes in.
     Calcium,
     /// The rennet goes in.
@@ -43,6 +45,7 @@ impl WarmingEvent {
     pub const fn words(self) -> &'static str {
         match self {
             Self::Start => "start",
+            Self::Culture => "culture",
             Self::Calcium => "calcium",
             Self::Rennet => "rennet",
             Self::Clotted => "clotted",

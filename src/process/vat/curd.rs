@@ -3,8 +3,9 @@
 use super::error::VatError;
 use crate::design::VatDesign;
 use crate::law::Matter;
+use crate::law::souring::colloidal_calcium_left;
 use crate::law::syneresis::{VAT_SHARE, left_share};
-use crate::law::yields::{PHOSPHATE_SHARE, serum_solids_per_water, soft_curd_percent, van_slyke_percent};
+use crate::law::yields::{PHOSPHATE_SHARE, serum_solids_per_water, sour_loss, soured_curd_percent, van_slyke_percent};
 use crate::process::{MilkOutcome, UncertainParameters};
 
 /// Curd and whey of one vat.
@@ -22,16 +23,32 @@ pub struct Curd {
     pub yield_percent: f64,
     /// The same by Van Slyke and Price, for comparison.
     pub van_slyke_yield_percent: f64,
+    /// Share of the calcium phosphate in the casein that souring has left there.
+    pub phosphate_left: f64,
+}
+
+/// The milk when it is ladled.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct SetMilk {
+    /// The milk with what sours it, without calcium and rennet.
+    pub milk: Matter,
+    /// pH when the rennet went in.
+    pub rennet_ph: f64,
+    /// pH when the whey leaves.
+    pub whey_ph: f64,
+    /// Its temperature.
+    pub temperature_c: f64,
 }
 
 /// Returns curd and whey.
 ///
-/// The curd keeps its share of fat and casein, calcium phosphate in proportion to the casein, water to the chosen moisture, and serum solids
-/// in proportion to that water, split as in the serum of the milk. The whey is everything else.
+/// The curd keeps its share of fat and casein, calcium phosphate in proportion to the casein as far as souring has not dissolved it
+/// ([`colloidal_calcium_left`]), water to the chosen moisture, and serum solids in proportion to that water, split as in the serum of the milk.
+/// The whey is everything else. Soured milk loses more of its fat and casein ([`sour_loss`]).
 ///
 /// # Arguments
 /// * `drip_end_moisture_percent`: moisture of the curd when the drip has stopped
-/// * `temperature_c`: of the cut curd in its whey
+/// * `set`: the milk as it is when it is ladled
 ///
 /// # Errors
 /// [`VatError::TooMoist`] if the milk has not that much water or serum to give.
@@ -39,35 +56,41 @@ pub fn curd(
     design: &VatDesign,
     drip_end_moisture_percent: f64,
     milk: &MilkOutcome,
-    temperature_c: f64,
+    set: &SetMilk,
     parameters: &UncertainParameters,
 ) -> Result<Curd, VatError> {
     let vat = milk.vat_milk;
-    let all = vat + milk.calcium + milk.rennet;
+    let all = set.milk + milk.calcium + milk.rennet;
     let (fat_percent, casein_percent) = (vat.fat_percent(), vat.percent(vat.casein_kg));
+    let kept = 1.0 - sour_loss(set.rennet_ph);
+    let (fat_kept, casein_kept) = (kept * milk.fat_kept_share, kept * milk.casein_kept_share);
+    let phosphate_left = (colloidal_calcium_left(set.whey_ph) / colloidal_calcium_left(milk.milk_ph)).min(1.0);
     let yield_percent =
-        soft_curd_percent(fat_percent, casein_percent, milk.fat_kept_share, milk.casein_kept_share, drip_end_moisture_percent);
+        soured_curd_percent(fat_percent, casein_percent, (fat_kept, casein_kept), drip_end_moisture_percent, phosphate_left);
     let curd_kg = 0.01 * yield_percent * vat.total_kg();
     let water_kg = 0.01 * drip_end_moisture_percent * curd_kg;
     let serum_kg = serum_solids_per_water() * water_kg;
-    let phosphate_kg = PHOSPHATE_SHARE.value * milk.casein_kept_share * vat.casein_kg;
+    let phosphate_kg = phosphate_left * PHOSPHATE_SHARE.value * casein_kept * vat.casein_kg;
     let serum_ash_kg = vat.ash_kg - phosphate_kg;
-    let share = serum_kg / (vat.whey_protein_kg + vat.carbohydrate_kg + serum_ash_kg);
+    let share = serum_kg / (vat.whey_protein_kg + set.milk.carbohydrate_kg + set.milk.acids_kg() + serum_ash_kg);
     let drained_curd = Matter {
         water_kg,
-        fat_kg: milk.fat_kept_share * vat.fat_kg,
-        casein_kg: milk.casein_kept_share * vat.casein_kg,
+        fat_kg: fat_kept * vat.fat_kg,
+        casein_kg: casein_kept * vat.casein_kg,
         whey_protein_kg: share * vat.whey_protein_kg,
-        carbohydrate_kg: share * vat.carbohydrate_kg,
+        carbohydrate_kg: share * set.milk.carbohydrate_kg,
         ash_kg: phosphate_kg + share * serum_ash_kg,
-        ..Matter::default()
+        acid_kg: share * set.milk.acid_kg,
+        lactic_kg: share * set.milk.lactic_kg,
+        other_acid_kg: share * set.milk.other_acid_kg,
+        salt_kg: 0.0,
     };
     let whey_in_all = all - drained_curd;
     let possible = share >= 0.0 && whey_in_all.parts_kg().iter().all(|part| *part >= 0.0);
     if !possible {
         return Err(VatError::TooMoist { drip_end_moisture_percent, curd_kg, milk_kg: vat.total_kg() });
     }
-    let vat_share = VAT_SHARE.value * left_share(design.whey_rest_min / 60.0, parameters.drip().in_vat_h(temperature_c));
+    let vat_share = VAT_SHARE.value * left_share(design.whey_rest_min / 60.0, parameters.drip().in_vat_h(set.temperature_c));
     let whey = whey_in_all * vat_share;
     Ok(Curd {
         drained_curd,
@@ -76,5 +99,6 @@ pub fn curd(
         curd: all - whey,
         yield_percent,
         van_slyke_yield_percent: van_slyke_percent(fat_percent, casein_percent, drip_end_moisture_percent),
+        phosphate_left,
     })
 }

@@ -27,6 +27,16 @@ pub enum VatError {
         /// Hottest that the enzyme bears.
         hottest_c: f64,
     },
+    /// The milk is sour before the rennet comes.
+    #[error(
+        "the milk is at pH {ph:.1} when the rennet goes in, and below pH {least_ph:.1} it is an acid clot by then and no rennet curd; shorten the ripening, or take less of what sours it"
+    )]
+    TooSour {
+        /// The pH then.
+        ph: f64,
+        /// Least pH of a rennet curd.
+        least_ph: f64,
+    },
     /// The curd would hold more than the milk has.
     #[error(
         "curd of {drip_end_moisture_percent:.1} % moisture would weigh {curd_kg:.2} kg, and {milk_kg:.2} kg of this milk have not that much to give; choose a lower moisture for the end of the drip"

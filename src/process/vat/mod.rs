@@ -4,6 +4,7 @@ mod course;
 mod curd;
 mod error;
 mod setting;
+mod souring;
 mod stage;
 mod warming;
 

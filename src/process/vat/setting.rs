@@ -3,6 +3,7 @@
 use super::error::VatError;
 use crate::design::VatDesign;
 use crate::law::rennet::{CLOTTING_COLDEST, CLOTTING_HOTTEST, TEST_AGAIN, clotting_min};
+use crate::law::souring::CLOTTING_PH_LEAST;
 use crate::process::{MilkOutcome, UncertainParameters};
 
 /// When the milk clots and when it is cut, in minutes from the rennet.
@@ -20,14 +21,17 @@ pub struct Setting {
 
 /// Returns when milk at this temperature sets, and when the tests find it.
 ///
-/// The break is clean after a multiple of the clotting time; tests begin at the chosen minute and are repeated every quarter of an hour.
+/// Soured milk clots sooner, down to pH 6.0 ([`CLOTTING_PH_LEAST`]). The break is clean after a multiple of the clotting time; tests begin at the chosen minute and are repeated every quarter of an hour.
+///
+/// # Arguments
+/// * `(temperature_c, ph)`: of the milk while it sets
 ///
 /// # Errors
 /// [`VatError::DoesNotSet`] below 18 °C and above 55 °C.
 pub fn setting(
     design: &VatDesign,
     milk: &MilkOutcome,
-    temperature_c: f64,
+    (temperature_c, ph): (f64, f64),
     parameters: &UncertainParameters,
 ) -> Result<Setting, VatError> {
     let (coldest_c, hottest_c) = (CLOTTING_COLDEST.value, CLOTTING_HOTTEST.value);
@@ -37,7 +41,7 @@ pub fn setting(
     }
     // Time times dose is constant: milk that clots slower is as milk with less rennet.
     let dose_imcu_kg = milk.rennet_imcu_kg / parameters.clotting;
-    let clotting_min = clotting_min(dose_imcu_kg, temperature_c, milk.milk_ph, milk.calcium_percent);
+    let clotting_min = clotting_min(dose_imcu_kg, temperature_c, ph.max(CLOTTING_PH_LEAST.value), milk.calcium_percent);
     let clean_break_min = clotting_min * design.firmness_multiple;
     let late_min = (clean_break_min - design.first_test_min).max(0.0);
     let repeats = (late_min / TEST_AGAIN.value).ceil();

@@ -1,13 +1,16 @@
 //! The vat stage of a batch: warming, setting and cutting.
 
 use super::course::{WarmingEvent, WarmingMark, WarmingPoint};
-use super::curd::curd;
+use super::curd::{SetMilk, curd};
 use super::error::VatError;
 use super::setting::setting;
+use super::souring::MilkOnItsWay;
 use super::warming::Warming;
 use crate::design::VatDesign;
 use crate::law::Matter;
-use crate::process::{Given, MilkOutcome, StageBalance, Stream};
+use crate::law::souring::WARM_ACID_CLOT_PH;
+use crate::process::souring::{CELLS_KEPT, CURD_PH_FALL, CultureNow};
+use crate::process::{Given, MilkOutcome, SourPoint, Sourness, StageBalance, Stream, turned};
 
 /// Joules in a kilowatt hour.
 const JOULES_PER_KWH: f64 = 3.6e6;
@@ -53,6 +56,20 @@ pub struct VatOutcome {
     pub yield_percent: f64,
     /// Yield by Van Slyke and Price at the same moisture, for comparison.
     pub van_slyke_yield_percent: f64,
+    /// How the milk sours, hours from the start of warming.
+    pub souring: Vec<SourPoint>,
+    /// Minutes from the start until the culture goes in; 0 without one.
+    pub to_culture_min: f64,
+    /// pH of the milk when the rennet goes in.
+    pub rennet_ph: f64,
+    /// pH of the whey when the curd is ladled.
+    pub whey_ph: f64,
+    /// Temperature of the curd when it is ladled.
+    pub ladle_temperature_c: f64,
+    /// How sour the ladled curd is, and what sours it on.
+    pub sourness: Sourness,
+    /// Share of the calcium phosphate in the casein that souring has left there.
+    pub phosphate_left: f64,
     /// What crossed the edge of the stage.
     pub balance: StageBalance,
 }
@@ -90,18 +107,41 @@ pub fn vat_given(
 ) -> Result<VatOutcome, VatError> {
     let parameters = &given.parameters;
     let mut warming = Warming::start(design, milk, parameters);
-    warming.warm_to(design, WarmingEvent::Calcium, design.calcium_temperature_c)?;
-    warming.add(&milk.calcium, design.room_temperature_c);
+    let mut souring = MilkOnItsWay::start(milk);
+    let calcium_first = milk.soured.ripening_c >= design.calcium_temperature_c;
+    if milk.soured.sourness.culture.is_none() || calcium_first {
+        add_calcium(&mut warming, design, milk)?;
+    }
+    let mut to_culture_min = 0.0;
+    if milk.soured.sourness.culture.is_some() {
+        to_culture_min = ripen(&mut warming, &mut souring, design, milk)?;
+        if !calcium_first {
+            add_calcium(&mut warming, design, milk)?;
+        }
+    }
     warming.warm_to(design, WarmingEvent::Rennet, design.rennet_temperature_c)?;
+    souring.follow(&warming, warming.now_min());
+    let rennet_ph = souring.ph();
+    if rennet_ph < WARM_ACID_CLOT_PH.value {
+        return Err(VatError::TooSour { ph: rennet_ph, least_ph: WARM_ACID_CLOT_PH.value });
+    }
+    souring.add_lactone(milk);
     warming.add(&milk.rennet, design.room_temperature_c);
     let energy_kwh = warming.energy_j() / JOULES_PER_KWH;
     let rennet_at_min = warming.now_min();
-    // Clotting time and the temperature over it depend on each other; the milk hardly cools, so three rounds settle it.
+    // Clotting time and what the milk goes through over it depend on each other; the milk hardly cools, so three rounds settle it.
     let mut temperature_c = warming.now_milk_c();
-    let mut set = setting(design, milk, temperature_c, parameters)?;
+    let mut set = setting(design, milk, (temperature_c, rennet_ph), parameters)?;
     for _ in 0..3 {
         temperature_c = warming.mean_while_setting_c(design, set.clotting_min);
-        set = setting(design, milk, temperature_c, parameters)?;
+        let ph = if milk.soured.sourness.goes_on() {
+            let mut ahead = warming.clone();
+            ahead.hold(design, set.clotting_min);
+            souring.mean_ph(&ahead, set.clotting_min)
+        } else {
+            rennet_ph
+        };
+        set = setting(design, milk, (temperature_c, ph), parameters)?;
     }
     warming.hold(design, set.cut_min);
     warming.note_between(rennet_at_min + set.clotting_min, WarmingEvent::Clotted);
@@ -109,7 +149,14 @@ pub fn vat_given(
     warming.note(WarmingEvent::Cut);
     warming.hold(design, design.whey_rest_min);
     warming.note(WarmingEvent::Ladle);
-    let curd = curd(design, drip_end_moisture_percent, milk, warming.now_milk_c(), parameters)?;
+    souring.follow(&warming, warming.now_min());
+    let (soured_milk, sourness, turned_kg) = souring.now();
+    let (whey_ph, ladle_temperature_c) = (souring.ph(), warming.now_milk_c());
+    let set_milk = SetMilk { milk: soured_milk, rennet_ph, whey_ph, temperature_c: ladle_temperature_c };
+    let curd = curd(design, drip_end_moisture_percent, milk, &set_milk, parameters)?;
+    let crowding = CELLS_KEPT.value * soured_milk.total_kg() / curd.curd.total_kg();
+    let in_curd = |culture: CultureNow| CultureNow { cells_per_g: crowding * culture.cells_per_g, ..culture };
+    let sourness = Sourness { own_ph: milk.milk_ph - CURD_PH_FALL.value, culture: sourness.culture.map(in_curd), ..sourness };
     let drawn = warming.drawn();
     Ok(VatOutcome {
         to_calcium_min: drawn.at(WarmingEvent::Calcium),
@@ -131,14 +178,51 @@ pub fn vat_given(
         drained_curd: curd.drained_curd,
         yield_percent: curd.yield_percent,
         van_slyke_yield_percent: curd.van_slyke_yield_percent,
+        souring: souring.into_points(),
+        to_culture_min,
+        rennet_ph,
+        whey_ph,
+        ladle_temperature_c,
+        sourness,
+        phosphate_left: curd.phosphate_left,
         balance: StageBalance {
             came: milk.vat_milk,
-            added: vec![
-                Stream { name: "calcium chloride", matter: milk.calcium },
-                Stream { name: "rennet and its water", matter: milk.rennet },
-            ],
+            added: added(milk, &turned(turned_kg)),
             left: vec![Stream { name: "whey", matter: curd.whey }],
             goes_on: curd.curd,
         },
     })
+}
+
+fn add_calcium(warming: &mut Warming, design: &VatDesign, milk: &MilkOutcome) -> Result<(), VatError> {
+    warming.warm_to(design, WarmingEvent::Calcium, design.calcium_temperature_c)?;
+    warming.add(&milk.calcium, design.room_temperature_c);
+    Ok(())
+}
+
+/// Stirs the culture in and lets the milk ripen; returns the minute at which the culture went in.
+fn ripen(warming: &mut Warming, souring: &mut MilkOnItsWay, design: &VatDesign, milk: &MilkOutcome) -> Result<f64, VatError> {
+    let (ripening_c, ripening_h) = (milk.soured.ripening_c, milk.soured.ripening_h);
+    warming.ripen(design, ripening_c, ripening_h)?;
+    let culture_min = warming.now_min() - 60.0 * ripening_h;
+    souring.follow(warming, culture_min);
+    souring.add_culture(milk);
+    souring.follow(warming, warming.now_min());
+    Ok(culture_min)
+}
+
+/// Returns what is stirred into the milk, and what its lactose turns into.
+fn added(milk: &MilkOutcome, turned: &Matter) -> Vec<Stream> {
+    let mut all = vec![
+        Stream { name: "calcium chloride", matter: milk.calcium },
+        Stream { name: "rennet and its water", matter: milk.rennet },
+    ];
+    let soured = [
+        ("acid", milk.soured.acid),
+        ("glucono-delta-lactone", milk.soured.lactone),
+        ("lactic acid, made of lactose and water", *turned),
+    ];
+    let there = |matter: &Matter| matter.parts_kg().iter().any(|part| *part != 0.0);
+    all.extend(soured.into_iter().filter(|(_, matter)| there(matter)).map(|(name, matter)| Stream { name, matter }));
+    all
 }

@@ -146,6 +146,33 @@ impl Warming {
         Ok(())
     }
 
+    /// Warms the milk to where its culture likes it, and keeps it there: the bath is brought to that temperature by hand and then held by its
+    /// thermostat; on a hob or over steam the milk is taken to be kept where it is.
+    pub fn ripen(&mut self, design: &VatDesign, milk_c: f64, hours: f64) -> Result<(), VatError> {
+        self.warm_to(design, WarmingEvent::Culture, milk_c)?;
+        let seconds = 3600.0 * hours;
+        match &mut self.heat {
+            Heat::Bath(course) => {
+                course.now.bath_c = course.now.milk_c;
+                let heater = Thermostat { set_c: milk_c, ..thermostat(design) };
+                course.follow(&Leg { heater: Some(heater), end: End::After(seconds) });
+                self.now = course.now;
+                self.energy_j = course.energy_j;
+            }
+            Heat::Single(pieces) => {
+                let piece = Piece { from_s: self.now.at_s, to_s: self.now.at_s + seconds, from_c: self.now.milk_c, run: Run::Hold };
+                self.now = Moment { at_s: piece.to_s, ..self.now };
+                pieces.push(piece);
+            }
+        }
+        Ok(())
+    }
+
+    /// Returns the temperature of the milk at a minute that was gone through.
+    pub fn milk_c_at(&self, at_min: f64) -> f64 {
+        self.milk_at(60.0 * at_min).milk_c
+    }
+
     /// Stirs something into the milk.
     pub fn add(&mut self, matter: &Matter, temperature_c: f64) {
         let heat_j_k = matter.total_kg() * LIQUID_WATER_HEAT.value;
