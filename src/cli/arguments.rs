@@ -2,8 +2,9 @@
 
 use super::named;
 use super::options::{DesignOptions, FigureOptions, FormOptions, OutputOptions, PaperOptions, UnitOptions, WeekOptions};
+use super::stage_alone::StageAlone;
 use crate::curve::CurveKey;
-use crate::design::{MilkKind, Stage};
+use crate::design::MilkKind;
 use crate::session::Example;
 use clap::{Parser, Subcommand};
 use clap_complete::Shell;
@@ -44,8 +45,8 @@ pub enum Command {
     Stage {
         /// Which stage.
         #[arg(value_parser = named::stage())]
-        name: Stage,
-        /// Set an input of the stage or of the described cheese, KEY=VALUE; for drying and pickling also `report_h=6,12,24`.
+        name: StageAlone,
+        /// Set an input of the stage or of the described cheese, KEY=VALUE; for drying, pickling and souring also `report_h=6,12,24`.
         #[arg(long, value_name = "KEY=VALUE")]
         set: Vec<String>,
         /// Text or JSON.

@@ -2,6 +2,7 @@
 
 use super::ending::{CliError, Ending};
 use super::options::FormOptions;
+use super::souring;
 use super::text::write_json;
 use crate::design::{DESCRIBED_CHEESE_FIELDS, DESCRIBED_PICKLING_FIELDS, Field, Kind, Value, fields};
 use crate::session::Example;
@@ -13,7 +14,11 @@ pub(super) fn run(form: &FormOptions, data: &mut dyn Write) -> Result<Ending, Cl
         let inputs: Vec<serde_json::Value> = fields().map(as_json).collect();
         let cheese: Vec<serde_json::Value> = DESCRIBED_CHEESE_FIELDS.iter().map(as_json).collect();
         let pickling: Vec<serde_json::Value> = DESCRIBED_PICKLING_FIELDS.iter().map(as_json).collect();
-        write_json(json!({ "inputs": inputs, "described_cheese": cheese, "described_pickling": pickling }), data)?;
+        let souring = souring_as_json();
+        write_json(
+            json!({ "inputs": inputs, "described_cheese": cheese, "described_pickling": pickling, "described_souring": souring }),
+            data,
+        )?;
         return Ok(Ending::Done);
     }
     let mut stage = None;
@@ -30,7 +35,30 @@ pub(super) fn run(form: &FormOptions, data: &mut dyn Write) -> Result<Ending, Cl
     writeln!(data, "\nA described cheese and its vinegar, for `vatsketch stage pickling`")?;
     DESCRIBED_PICKLING_FIELDS.iter().try_for_each(|field| write_row(field, data))?;
     writeln!(data, "  {:<28} hours to report, as in 6,12,24", "report_h")?;
+    writeln!(data, "\nA described milk or curd, for `vatsketch stage souring`")?;
+    for (key, label, names, default) in souring::choices() {
+        writeln!(data, "  {key:<28} {:<44} default {default:<14} {label}", names.join(" | "))?;
+    }
+    for row in souring::NUMBERS {
+        let range = format!("{} to {} {}", row.least, row.most, row.unit);
+        let default = row.default.map_or_else(|| "-".to_owned(), |default| default.to_string());
+        writeln!(data, "  {:<28} {:<44} default {default:<14} {}", row.key, range.trim_end(), row.label)?;
+    }
+    writeln!(data, "  {:<28} hours to report, as in 6,12,24", "report_h")?;
     Ok(Ending::Done)
+}
+
+fn souring_as_json() -> Vec<serde_json::Value> {
+    let choices = souring::choices().map(|(key, label, names, default)| {
+        json!({ "key": key, "stage": "souring", "label": label, "unit": "", "default": default, "choices": names })
+    });
+    let numbers = souring::NUMBERS.map(|row| {
+        json!({
+            "key": row.key, "stage": "souring", "label": row.label, "unit": row.unit, "default": row.default, "least": row.least,
+            "most": row.most,
+        })
+    });
+    choices.into_iter().chain(numbers).collect()
 }
 
 fn write_row<D: Default>(field: &Field<D>, data: &mut dyn Write) -> std::io::Result<()> {

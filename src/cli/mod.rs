@@ -18,8 +18,10 @@ mod plan;
 mod sensitivity;
 mod shop;
 mod solve;
+mod souring;
 mod spread;
 mod stage;
+mod stage_alone;
 mod text;
 mod week;
 mod why;
@@ -27,6 +29,7 @@ mod why;
 pub use arguments::{Arguments, Command};
 pub use ending::Ending;
 pub use options::{DesignOptions, FigureOptions, FormOptions, OutputOptions, PaperChoice, PaperOptions, UnitOptions, WeekOptions};
+pub use stage_alone::StageAlone;
 
 use clap::Parser;
 use ending::CliError;
@@ -80,7 +83,8 @@ pub fn run<T: Into<OsString> + Clone>(
     let result = match command {
         Command::Figures { design, form } => figures::run(&design, &form, data, words),
         Command::Inputs { form } => inputs::run(&form, data),
-        Command::Stage { name, set, form } => stage::run(name, &set, &form, data, words),
+        Command::Stage { name: StageAlone::Stage(name), set, form } => stage::run(name, &set, &form, data, words),
+        Command::Stage { name: StageAlone::Souring, set, form } => souring::run(&set, &form, data, words),
         Command::Export { design, output, curve, paper, week, shown } => {
             let wanted = export::Wanted { output: &output, curve, paper: paper.size, week: &week, units: shown.units };
             export::run(&design, &wanted, data, words)

@@ -1,7 +1,8 @@
 //! Names that may stand on the command line: one list each for reading, for what is said of a wrong one, and for completing.
 
+use super::stage_alone::StageAlone;
 use crate::curve::CurveKey;
-use crate::design::{MilkKind, Stage, did_you_mean, nearest};
+use crate::design::{MilkKind, did_you_mean, nearest};
 use crate::export::Format;
 use crate::session::{EXAMPLES, Example};
 use clap::builder::{PossibleValue, TypedValueParser};
@@ -9,9 +10,9 @@ use clap::error::ErrorKind;
 use clap::{Arg, Command, Error};
 use std::ffi::OsStr;
 
-/// Reads the name of a stage.
-pub(super) fn stage() -> Named<Stage> {
-    Named::of("stage", Stage::ALL.map(|stage| (stage.key(), stage.title(), stage)))
+/// Reads the name of a stage, or of what else can be calculated alone.
+pub(super) fn stage() -> Named<StageAlone> {
+    Named::of("stage", StageAlone::all())
 }
 
 /// Reads the name of an example.

@@ -14,6 +14,7 @@ mod plan;
 mod shop;
 mod signature;
 mod solve;
+mod souring;
 mod spread;
 mod stages;
 mod streams;

@@ -2,6 +2,7 @@
 
 use super::acids::{Acid, AcidAmounts};
 use super::culture::{Beyond, CultureLaw};
+use super::lactone::lactone_split_share;
 use super::records::LACTOSE_MOLAR_MASS;
 use super::sourable::Sourable;
 
@@ -118,10 +119,29 @@ pub fn sour(
     hours: f64,
     step_h: f64,
 ) -> Vec<SouringPoint> {
+    sour_beside_lactone(law, start, 0.0, sourable, temperature_c, hours, step_h)
+}
+
+/// Returns the course of souring as [`sour`] does, with glucono-delta-lactone that splits meanwhile.
+///
+/// # Arguments
+/// * `start`: without cells there is no culture
+/// * `lactone_mol_kg`: not yet split at the start; each molecule becomes one of gluconic acid
+/// * the others as for [`sour`]
+#[must_use]
+pub fn sour_beside_lactone(
+    law: &CultureLaw,
+    start: &CultureState,
+    lactone_mol_kg: f64,
+    sourable: &Sourable,
+    temperature_c: &dyn Fn(f64) -> f64,
+    hours: f64,
+    step_h: f64,
+) -> Vec<SouringPoint> {
     let hours = if hours.is_finite() { hours.max(0.0) } else { 0.0 };
     let step_h = if step_h.is_finite() { step_h.max(SHORTEST_STEP_H) } else { SOURING_STEP_H };
     let steps = (hours / step_h - 1e-9).ceil().max(0.0) as usize;
-    let mut state = *start;
+    let (mut state, mut lactone_left) = (*start, lactone_mol_kg);
     let mut ph = sourable.ph_of(&state.acids);
     let mut points = Vec::with_capacity(steps + 1);
     for step in 0..=steps {
@@ -135,10 +155,34 @@ pub fn sour(
             lactose_mol_kg: state.lactose_mol_kg,
             beyond: Beyond::at(now_c, ph),
         });
-        law.step(&mut state, now_c, ph, ((step + 1) as f64 * step_h).min(hours) - at_h);
+        let taken_h = ((step + 1) as f64 * step_h).min(hours) - at_h;
+        law.step(&mut state, now_c, ph, taken_h);
+        let split = lactone_left * lactone_split_share(now_c, taken_h);
+        lactone_left -= split;
+        state.acids.gluconic += split;
         ph = sourable.ph_near(&state.acids, ph);
     }
     points
+}
+
+/// Returns the souring at an hour, straight between points; at their ends before and after them; none without points.
+#[must_use]
+pub fn souring_at(points: &[SouringPoint], at_h: f64) -> Option<SouringPoint> {
+    let after = points.partition_point(|point| point.at_h < at_h);
+    let later = points.get(after).or(points.last())?;
+    let Some(before) = after.checked_sub(1).and_then(|at| points.get(at)).filter(|before| before.at_h < later.at_h) else {
+        return Some(*later);
+    };
+    let share = (at_h - before.at_h) / (later.at_h - before.at_h);
+    let between = |from: f64, to: f64| from + share * (to - from);
+    Some(SouringPoint {
+        at_h,
+        ph: between(before.ph, later.ph),
+        lactic_mol_kg: between(before.lactic_mol_kg, later.lactic_mol_kg),
+        cells_per_g: between(before.cells_per_g, later.cells_per_g),
+        lactose_mol_kg: between(before.lactose_mol_kg, later.lactose_mol_kg),
+        beyond: later.beyond,
+    })
 }
 
 /// Returns the first hours at or below a pH, straight between points; none if it never comes there.

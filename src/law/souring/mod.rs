@@ -21,7 +21,7 @@ pub use calcium::{
     colloidal_calcium_left, curd_calcium_share,
 };
 pub use cardinal::Cardinal;
-pub use course::{CultureState, SOURING_STEP_H, SouringPoint, hours_to, lactose_percent, sour};
+pub use course::{CultureState, SOURING_STEP_H, SouringPoint, hours_to, lactose_percent, sour, sour_beside_lactone, souring_at};
 pub use culture::{Beyond, Culture, CultureLaw};
 pub use gel::{
     ACID_CLOT_C, ACID_CLOT_PH, CLOTTING_PH_LEAST, CONSTANTS as GEL_CONSTANTS, DRIP_PH_FACTOR, DRIP_PH_FROM, DRIP_PH_TO,

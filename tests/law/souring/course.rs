@@ -4,7 +4,8 @@ use super::{curd, milk};
 use crate::law::tables::near;
 use proptest::prelude::*;
 use vatsketch::law::souring::{
-    Acid, AcidAmounts, Beyond, Culture, CultureLaw, CultureState, SOURING_STEP_H, SouringPoint, hours_to, lactose_percent, sour,
+    Acid, AcidAmounts, Beyond, Culture, CultureLaw, CultureState, SOURING_STEP_H, SouringPoint, gluconic_mol_kg, hours_to,
+    lactone_split_share, lactose_percent, sour, sour_beside_lactone, souring_at,
 };
 
 const LACTOSE: f64 = 0.046;
@@ -103,6 +104,30 @@ fn a_culture_that_is_cooked_or_frozen_makes_nothing_and_a_point_says_where_the_l
     assert_eq!(course(Culture::Thermophilic, 1e7, 47.0, 1.0)[0].beyond, Some(Beyond::TooHot));
     let sour = course(Culture::Thermophilic, 1e8, 42.0, 48.0);
     assert_eq!((sour[0].beyond, sour.last().unwrap().beyond), (None, Some(Beyond::TooSour)));
+}
+
+/// A lactone alone splits as its own law says, whatever the steps; the fifth case of the table by way of the course.
+#[test]
+fn lactone_splits_beside_a_culture_or_alone() {
+    let (law, none) = (CultureLaw::of(Culture::Mesophilic), CultureState::new(0.0, LACTOSE, AcidAmounts::default()));
+    let lactone = gluconic_mol_kg(13.0);
+    let alone = sour_beside_lactone(&law, &none, lactone, &milk(), &|_| 30.0, 2.0, 0.1);
+    let gluconic = AcidAmounts::of(Acid::Gluconic, lactone * lactone_split_share(30.0, 2.0));
+    near(alone.last().unwrap().ph, milk().ph_of(&gluconic), 1e-7);
+    assert_eq!(alone.last().unwrap().cells_per_g, 0.0);
+    let some = CultureState { cells_per_g: 1e7, ..none };
+    assert!(sour_beside_lactone(&law, &some, lactone, &milk(), &|_| 30.0, 2.0, 0.1).last().unwrap().ph < alone.last().unwrap().ph);
+}
+
+#[test]
+fn an_hour_between_points_lies_between_them() {
+    let points = course(Culture::Mesophilic, 1e7, 21.0, 10.0);
+    let at = souring_at(&points, 5.01).unwrap();
+    near(at.ph, 0.5 * (points[250].ph + points[251].ph), 1e-9);
+    assert_eq!(souring_at(&points, 5.0).unwrap().at_h, 5.0);
+    assert_eq!(souring_at(&points, -1.0), points.first().copied());
+    assert_eq!(souring_at(&points, 11.0).unwrap().ph, points.last().unwrap().ph);
+    assert_eq!(souring_at(&[], 1.0), None);
 }
 
 proptest! {
