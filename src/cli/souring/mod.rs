@@ -39,11 +39,12 @@ pub(super) fn run(set: &[String], form: &FormOptions, data: &mut dyn Write, word
         write_json(Value::Object(members), data)?;
         return Ok(Ending::Done);
     }
-    writeln!(data, "{:>8} {:>7} {:>20} {:>14} {:>12}", "h", "pH", "lactic acid, mmol/kg", "cells in each g", "lactose, %")?;
+    writeln!(data, "{:>8} {:>7} {:>20} {:>15} {:>12}", "h", "pH", "lactic acid, mmol/kg", "cells in each g", "lactose, %")?;
     for point in &points {
         let SouringPoint { at_h, ph, lactic_mol_kg, cells_per_g, lactose_mol_kg, .. } = point;
         let (lactic, lactose) = (1000.0 * lactic_mol_kg, lactose_percent(*lactose_mol_kg));
-        writeln!(data, "{at_h:>8.2} {ph:>7.2} {lactic:>20.1} {cells_per_g:>14.1e} {lactose:>12.2}")?;
+        let cells = if *cells_per_g > 0.0 { format!("{cells_per_g:.1e}") } else { "none".to_owned() };
+        writeln!(data, "{at_h:>8.2} {ph:>7.2} {lactic:>20.1} {cells:>15} {lactose:>12.2}")?;
     }
     for ph in TARGETS {
         let when =
