@@ -10,9 +10,9 @@ use clap::error::ErrorKind;
 use clap::{Arg, Command, Error};
 use std::ffi::OsStr;
 
-/// Reads the name of a stage, or of what else can be calculated alone.
+/// Reads the name of a stage, or of a law that is calculated alone.
 pub(super) fn stage() -> Named<StageAlone> {
-    Named::of("stage", StageAlone::all())
+    Named::of("stage", StageAlone::all().map(|stage| (stage.key(), stage.title(), stage)))
 }
 
 /// Reads the name of an example.

@@ -1,20 +1,38 @@
-//! What `vatsketch stage` can calculate alone: a stage of the batch, or souring by itself.
+//! What `vatsketch stage` calculates alone: a stage of the trade, or a law that holds in all of them.
 
 use crate::design::Stage;
 
 /// What is calculated alone.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum StageAlone {
-    /// A stage of the batch.
+    /// A stage of the trade.
     Stage(Stage),
-    /// Souring of a described milk or curd.
+    /// How milk or curd sours.
     Souring,
 }
 
 impl StageAlone {
-    /// Returns everything that can be calculated alone: name, explanation and what it is.
-    pub(super) fn all() -> impl Iterator<Item = (&'static str, &'static str, Self)> {
-        let others = [("souring", "Souring of milk or curd", Self::Souring)];
-        Stage::ALL.map(|stage| (stage.key(), stage.title(), Self::Stage(stage))).into_iter().chain(others)
+    /// The laws that are no stage.
+    const LAWS: [Self; 1] = [Self::Souring];
+
+    /// Returns everything that is calculated alone, the stages first.
+    pub(super) fn all() -> impl Iterator<Item = Self> {
+        Stage::ALL.into_iter().map(Self::Stage).chain(Self::LAWS)
+    }
+
+    /// Returns the name on the command line.
+    pub(super) const fn key(self) -> &'static str {
+        match self {
+            Self::Stage(stage) => stage.key(),
+            Self::Souring => "souring",
+        }
+    }
+
+    /// Returns the explanation next to the name.
+    pub(super) const fn title(self) -> &'static str {
+        match self {
+            Self::Stage(stage) => stage.title(),
+            Self::Souring => "How milk or curd sours",
+        }
     }
 }
