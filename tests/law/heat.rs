@@ -99,7 +99,7 @@ fn some_food() -> impl Strategy<Value = Matter> {
             carbohydrate_kg,
             ash_kg,
             salt_kg,
-            acid_kg: 0.0,
+            ..Matter::default()
         },
     )
 }

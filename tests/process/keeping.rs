@@ -67,7 +67,6 @@ impl Invented {
     fn way(&self) -> SoFar<'_> {
         SoFar {
             vat: &self.vat,
-            draining_design: &self.draining_design,
             drained: &self.drained,
             dried: &self.dried,
             pickling_design: &self.pickling_design,

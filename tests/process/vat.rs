@@ -166,10 +166,10 @@ fn too_little_power_is_refused_by_every_way_of_heating() {
 fn milk_sets_between_18_and_55_degrees_and_nowhere_else() {
     let (design, milk) = (VatDesign::default(), default_milk());
     for temperature_c in [18.0, 35.0, 55.0] {
-        assert!(setting(&design, &milk, temperature_c, &UncertainParameters::default()).is_ok());
+        assert!(setting(&design, &milk, (temperature_c, milk.milk_ph), &UncertainParameters::default()).is_ok());
     }
     for temperature_c in [17.9, 55.1, f64::NAN] {
-        let refused = setting(&design, &milk, temperature_c, &UncertainParameters::default()).unwrap_err();
+        let refused = setting(&design, &milk, (temperature_c, milk.milk_ph), &UncertainParameters::default()).unwrap_err();
         let words = refused.to_string();
         assert!(words.contains("between 18 and 55 °C") && words.contains("choose another"), "{words}");
     }

@@ -129,7 +129,9 @@ fn a_fat_target_above_the_cream_is_refused_with_the_reach() {
     let mut design = Design::default();
     design.milk.cream_strength_percent = 10.0;
     design.milk.fat_target_percent = 11.0;
-    let MilkError::FatOutOfReach { wanted_percent, least_percent, most_percent } = milk(&design.milk).unwrap_err();
+    let MilkError::FatOutOfReach { wanted_percent, least_percent, most_percent } = milk(&design.milk).unwrap_err() else {
+        panic!("refused for another reason")
+    };
     assert_eq!(wanted_percent, 11.0);
     assert!(most_percent > 3.25 && most_percent < 10.0, "{most_percent}");
     assert!(least_percent > 0.08 && least_percent < 3.25, "{least_percent}");
