@@ -41,12 +41,12 @@ pub enum Command {
         #[command(flatten)]
         form: FormOptions,
     },
-    /// Calculate one stage alone, from described milk or a described cheese; or how a described milk or curd sours.
+    /// Calculate one stage alone, from described milk or a described cheese; or how a described milk or curd sours, or how far germs could grow.
     Stage {
-        /// Which stage, or souring.
+        /// Which stage, or souring, or germs.
         #[arg(value_parser = named::stage())]
         name: StageAlone,
-        /// Set an input of the stage or of the described cheese, KEY=VALUE; for drying, pickling and souring also `report_h=6,12,24`. `vatsketch inputs` lists them.
+        /// Set an input of the stage, of the described cheese or of the germs, KEY=VALUE; for drying, pickling and souring also `report_h=6,12,24`. `vatsketch inputs` lists them.
         #[arg(long, value_name = "KEY=VALUE")]
         set: Vec<String>,
         /// Text or JSON.

@@ -1,6 +1,7 @@
 //! `vatsketch inputs` and `vatsketch example`.
 
 use super::ending::{CliError, Ending};
+use super::germs::{SETTINGS, TEXTS};
 use super::options::FormOptions;
 use super::souring;
 use super::text::write_json;
@@ -15,8 +16,11 @@ pub(super) fn run(form: &FormOptions, data: &mut dyn Write) -> Result<Ending, Cl
         let cheese: Vec<serde_json::Value> = DESCRIBED_CHEESE_FIELDS.iter().map(as_json).collect();
         let pickling: Vec<serde_json::Value> = DESCRIBED_PICKLING_FIELDS.iter().map(as_json).collect();
         let souring = souring_as_json();
+        let germs = germs_as_json();
         write_json(
-            json!({ "inputs": inputs, "described_cheese": cheese, "described_pickling": pickling, "described_souring": souring }),
+            json!({
+                "inputs": inputs, "described_cheese": cheese, "described_pickling": pickling, "described_souring": souring, "germs": germs,
+            }),
             data,
         )?;
         return Ok(Ending::Done);
@@ -45,6 +49,12 @@ pub(super) fn run(form: &FormOptions, data: &mut dyn Write) -> Result<Ending, Cl
         writeln!(data, "  {:<28} {:<44} default {default:<14} {}", row.key, range.trim_end(), row.label)?;
     }
     writeln!(data, "  {:<28} hours to report, as in 6,12,24", "report_h")?;
+    writeln!(data, "\nGerms and the conditions that they meet, for `vatsketch stage germs`")?;
+    TEXTS.iter().try_for_each(|(key, written, what)| writeln!(data, "  {key:<28} {written:<44} {what}"))?;
+    for setting in SETTINGS {
+        let range = format!("{} to {} {}", setting.least, setting.most, setting.unit);
+        writeln!(data, "  {:<28} {:<44} default {}: {}", setting.key, range.trim_end(), setting.otherwise, setting.label)?;
+    }
     Ok(Ending::Done)
 }
 
@@ -59,6 +69,18 @@ fn souring_as_json() -> Vec<serde_json::Value> {
         })
     });
     choices.into_iter().chain(numbers).collect()
+}
+
+/// Returns what may be set for germs alone.
+fn germs_as_json() -> Vec<serde_json::Value> {
+    let texts = TEXTS.iter().map(|(key, written, what)| json!({ "key": key, "written": written, "label": what }));
+    let numbers = SETTINGS.iter().map(|setting| {
+        json!({
+            "key": setting.key, "label": setting.label, "unit": setting.unit, "least": setting.least, "most": setting.most,
+            "default": setting.otherwise,
+        })
+    });
+    texts.chain(numbers).collect()
 }
 
 fn write_row<D: Default>(field: &Field<D>, data: &mut dyn Write) -> std::io::Result<()> {

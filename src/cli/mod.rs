@@ -8,6 +8,7 @@ mod destination;
 mod ending;
 mod export;
 mod figures;
+mod germs;
 mod inputs;
 mod mistyped;
 mod named;
@@ -85,6 +86,7 @@ pub fn run<T: Into<OsString> + Clone>(
         Command::Inputs { form } => inputs::run(&form, data),
         Command::Stage { name: StageAlone::Stage(name), set, form } => stage::run(name, &set, &form, data, words),
         Command::Stage { name: StageAlone::Souring, set, form } => souring::run(&set, &form, data, words),
+        Command::Stage { name: StageAlone::Germs, set, form } => germs::run(&set, &form, data),
         Command::Export { design, output, curve, paper, week, shown } => {
             let wanted = export::Wanted { output: &output, curve, paper: paper.size, week: &week, units: shown.units };
             export::run(&design, &wanted, data, words)

@@ -9,11 +9,13 @@ pub enum StageAlone {
     Stage(Stage),
     /// How milk or curd sours.
     Souring,
+    /// How fast germs could grow.
+    Germs,
 }
 
 impl StageAlone {
     /// The laws that are no stage.
-    const LAWS: [Self; 1] = [Self::Souring];
+    const LAWS: [Self; 2] = [Self::Souring, Self::Germs];
 
     /// Returns everything that is calculated alone, the stages first.
     pub(super) fn all() -> impl Iterator<Item = Self> {
@@ -25,6 +27,7 @@ impl StageAlone {
         match self {
             Self::Stage(stage) => stage.key(),
             Self::Souring => "souring",
+            Self::Germs => "germs",
         }
     }
 
@@ -33,6 +36,7 @@ impl StageAlone {
         match self {
             Self::Stage(stage) => stage.title(),
             Self::Souring => "How milk or curd sours",
+            Self::Germs => "How far germs could grow",
         }
     }
 }

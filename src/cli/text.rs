@@ -23,6 +23,12 @@ pub(super) fn write_figures(figures: &[Figure], units: Units, data: &mut dyn Wri
     Ok(())
 }
 
+/// Writes labels and what belongs to them as aligned lines.
+pub(super) fn write_pairs(pairs: &[(String, String)], data: &mut dyn Write) -> std::io::Result<()> {
+    let width = pairs.iter().map(|(label, _)| label.chars().count()).max().unwrap_or(0);
+    pairs.iter().try_for_each(|(label, text)| writeln!(data, "  {label:<width$}  {text}"))
+}
+
 /// Writes the members of a JSON object over several lines, what wrote it first.
 pub(super) fn write_json(value: Value, data: &mut dyn Write) -> Result<(), super::ending::CliError> {
     let members = match value {

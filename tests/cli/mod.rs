@@ -5,6 +5,7 @@ mod definition;
 mod endings;
 mod exports;
 mod figures;
+mod germs;
 mod names;
 mod notice;
 mod old_names;
