@@ -1,9 +1,10 @@
 //! Jar and keeping: hours by hand, the oil by hand, the tables at the end of the way.
 
 use proptest::prelude::*;
-use vatsketch::design::{DrainingDesign, JarLay, KeepingDesign, KeptIn, PicklingDesign, Stage};
+use vatsketch::design::{JarLay, KeepingDesign, KeptIn, PicklingDesign, Stage};
 use vatsketch::law::Matter;
 use vatsketch::law::growth::{AcidClass, Control};
+use vatsketch::process::SourPoint;
 use vatsketch::process::{
     DrainingOutcome, DryingOutcome, DryingPoint, KeepingError, KeepingOutcome, PicklePoint, PicklingOutcome, SoFar, TargetHours,
     TrayRun, VatOutcome, WarmingPoint, keeping,
@@ -12,12 +13,17 @@ use vatsketch::process::{
 /// An invented way there: 2 → 38 °C in 90 min and 30 min at rest, 40 h in the moulds, 30 h in the air, 240 h in vinegar.
 struct Invented {
     vat: VatOutcome,
-    draining_design: DrainingDesign,
     drained: DrainingOutcome,
     dried: DryingOutcome,
     pickling_design: PicklingDesign,
     pickled: PicklingOutcome,
     design: KeepingDesign,
+}
+
+/// Returns forty hours in moulds at a temperature.
+fn in_moulds(temperature_c: f64) -> DrainingOutcome {
+    let souring = [0.0, 40.0].map(|at_h| SourPoint { at_h, temperature_c, ..SourPoint::default() }).to_vec();
+    DrainingOutcome { draining_h: 40.0, souring, ..DrainingOutcome::default() }
 }
 
 impl Invented {
@@ -28,8 +34,7 @@ impl Invented {
         let soured = Matter { water_kg: 0.25, acid_kg: 0.008, salt_kg: 0.004, ..cheese };
         Self {
             vat: VatOutcome { curve: vec![warm(0.0, 2.0), warm(90.0, 38.0), warm(120.0, 38.0)], ..VatOutcome::default() },
-            draining_design: DrainingDesign { draining_temperature_c: 18.0, ..DrainingDesign::default() },
-            drained: DrainingOutcome { draining_h: 40.0, ..DrainingOutcome::default() },
+            drained: in_moulds(18.0),
             dried: DryingOutcome {
                 // A quarter of the first ten hours is warmer than 21 °C: (26 − 21)/(26 − 6).
                 middle: TrayRun { name: "middle tray", points: vec![air(0.0, 6.0), air(10.0, 26.0), air(30.0, 26.0)] },
@@ -114,7 +119,7 @@ fn the_case_for_the_cold_leaves_only_vat_and_drying() {
     invented.pickling_design.pickling_temperature_c = 21.0;
     let ratio = invented.kept().cold.centre_sour_h.unwrap() / 200.0;
     assert!((ratio / (322.0 / 193.0) - 1.0).abs() < 0.015, "{ratio}");
-    invented.draining_design.draining_temperature_c = 4.0;
+    invented.drained = in_moulds(4.0);
     invented.pickling_design.pickling_temperature_c = 4.0;
     let kept = invented.kept();
     near(kept.zone_h, kept.cold.zone_h);
@@ -210,7 +215,7 @@ proptest! {
         sour_h in proptest::option::of(0.0..800.0_f64), days in 0.0..60.0_f64, poured in 0.0..100.0_f64, which in 0..3_usize, edge: bool,
     ) {
         let mut invented = Invented::new();
-        invented.draining_design.draining_temperature_c = draining_c;
+        invented.drained = in_moulds(draining_c);
         invented.pickling_design.pickling_temperature_c = pickling_c;
         invented.pickling_design.pickling_h = soak_h;
         invented.pickling_design.jar_lay = if edge { JarLay::OnEdge } else { JarLay::Flat };

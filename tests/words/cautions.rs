@@ -79,8 +79,15 @@ fn listeria_and_raw_milk_name_who_must_not_eat_it_and_oil_names_botulism() {
 fn a_soak_alone_and_a_batch_share_their_words() {
     let batch = with(&["acid_g_per_100ml=3", "vinegar_ml_per_g=1.5"]);
     let matter = Matter { water_kg: 0.012, fat_kg: 0.01, casein_kg: 0.009, salt_kg: 0.0008, ..Matter::default() };
-    let cheese =
-        PickledCheese { matter, diameter_mm: 50.0, thickness_mm: 15.0, start_ph: 6.5, buffer_scale: 1.0, diffusivity_scale: 1.0, ..PickledCheese::default() };
+    let cheese = PickledCheese {
+        matter,
+        diameter_mm: 50.0,
+        thickness_mm: 15.0,
+        start_ph: 6.5,
+        buffer_scale: 1.0,
+        diffusivity_scale: 1.0,
+        ..PickledCheese::default()
+    };
     let bath = VinegarBath { acid_g_per_100ml: 3.0, volume_ml: 1500.0 * matter.total_kg(), temperature_c: 4.0 };
     let alone = soak_cautions(&pickle(&cheese, &bath, &[]).unwrap(), &bath);
     let of_batch = cautions(&batch);

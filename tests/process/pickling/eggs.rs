@@ -15,7 +15,15 @@ fn hours(acid_percent: f64, temperature_c: f64) -> f64 {
     let side_m = (4.0 * egg_kg / egg_kg_m3 / std::f64::consts::PI).cbrt();
     let matter = Matter { water_kg: 0.75 * egg_kg, casein_kg: 0.25 * egg_kg, ..Matter::default() };
     let (diameter_mm, thickness_mm) = (1000.0 * side_m, 1000.0 * side_m);
-    let egg = PickledCheese { matter, diameter_mm, thickness_mm, start_ph: 7.0, buffer_scale: 1.0, diffusivity_scale: 1.0, ..PickledCheese::default() };
+    let egg = PickledCheese {
+        matter,
+        diameter_mm,
+        thickness_mm,
+        start_ph: 7.0,
+        buffer_scale: 1.0,
+        diffusivity_scale: 1.0,
+        ..PickledCheese::default()
+    };
     let brine_m3 = egg_kg * 0.4 / 0.6 / brine_kg_m3;
     let bath = VinegarBath { acid_g_per_100ml: 5.0, volume_ml: 1e6 * brine_m3, temperature_c };
     let unscaled = Buffer::new(0.1, 0.0, 7.0, 1.0).taken_and_slope(4.0).0;

@@ -22,7 +22,15 @@ fn cheese(diameter_mm: f64, thickness_mm: f64, kg_m3: f64, protein: f64, water: 
     let kg = kg_m3 * std::f64::consts::PI * (0.0005 * diameter_mm).powi(2) * 0.001 * thickness_mm;
     let matter =
         Matter { water_kg: water * kg, casein_kg: protein * kg, fat_kg: (1.0 - water - protein) * kg, ..Matter::default() };
-    PickledCheese { matter, diameter_mm, thickness_mm, start_ph: 6.5, buffer_scale: 1.0, diffusivity_scale: 1.0, ..PickledCheese::default() }
+    PickledCheese {
+        matter,
+        diameter_mm,
+        thickness_mm,
+        start_ph: 6.5,
+        buffer_scale: 1.0,
+        diffusivity_scale: 1.0,
+        ..PickledCheese::default()
+    }
 }
 
 /// Returns 5 g/100 mL at 21 °C.
