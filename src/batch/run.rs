@@ -4,7 +4,8 @@ use super::reuse::Reuse;
 use super::{Batch, MassBalance};
 use crate::design::{Design, DesignError, Stage};
 use crate::process::{
-    Given, SoFar, draining_given, drying_given, keeping_given, milk_given, pickling_given, salting_given, vat_given,
+    GermsOutcome, GermsWay, Given, SoFar, draining_given, drying_given, germs_given, keeping_given, milk_given, pickling_given,
+    salting_given, vat_given,
 };
 
 /// Returns everything that follows from a design. It never fails as a whole: each stage is done, failed or not reached.
@@ -143,11 +144,35 @@ pub fn batch_until(
         drying,
         pickling,
         keeping,
+        germs: None,
         balance: MassBalance::default(),
     };
     if last == Stage::Keeping {
+        batch.germs = germs_after(&batch, before);
         let done = |stage| Some((stage, (*batch.ending(stage).done()?).clone()));
         batch.balance = MassBalance { stages: Stage::ALL.into_iter().filter_map(done).collect() };
     }
     Ok((batch, anew))
+}
+
+/// Returns how far germs could grow, taken over from the batch before where all that they went through is as it was.
+fn germs_after(batch: &Batch, before: Option<&Batch>) -> Option<GermsOutcome> {
+    let (pickling, keeping) = (&batch.design.pickling, &batch.design.keeping);
+    let same = |b: &&Batch| {
+        let stages = b.vat == batch.vat && b.draining == batch.draining && b.drying == batch.drying && b.pickling == batch.pickling;
+        stages && b.design.keeping == *keeping && b.given.same_for(Stage::Keeping, &batch.given)
+    };
+    if let Some(served) = before.filter(same) {
+        return served.germs.clone();
+    }
+    let way = GermsWay {
+        vat: batch.vat.done()?,
+        drained: batch.draining.done(),
+        salted: batch.salting.done(),
+        dried: batch.drying.done(),
+        pickled: batch.pickling.done(),
+        pickling,
+        keeping,
+    };
+    Some(germs_given(&way, &batch.given))
 }

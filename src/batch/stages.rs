@@ -3,7 +3,8 @@
 use super::{MassBalance, Progress};
 use crate::design::{Design, Stage};
 use crate::process::{
-    DrainingOutcome, DryingOutcome, Given, KeepingOutcome, MilkOutcome, PicklingOutcome, SaltingOutcome, StageBalance, VatOutcome,
+    DrainingOutcome, DryingOutcome, GermsOutcome, Given, KeepingOutcome, MilkOutcome, PicklingOutcome, SaltingOutcome,
+    StageBalance, VatOutcome,
 };
 
 /// Everything that follows from a design.
@@ -27,6 +28,8 @@ pub struct Batch {
     pub pickling: Progress<PicklingOutcome>,
     /// The jar and its keeping.
     pub keeping: Progress<KeepingOutcome>,
+    /// How far germs could grow, as far as the stages came; none without a vat, and none where only the first stages were asked for.
+    pub germs: Option<GermsOutcome>,
     /// What went in and what came out, as far as the stages came.
     pub balance: MassBalance,
 }

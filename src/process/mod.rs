@@ -9,6 +9,7 @@ mod field;
 mod fineness;
 mod flow;
 mod frames;
+mod germs;
 mod given;
 mod jar;
 mod keeping;
@@ -30,6 +31,10 @@ pub use drying::{
 };
 pub use field::{DiscField, DiscFrame};
 pub use flow::{StageBalance, Stream};
+pub use germs::{
+    AirlessHours, CONSTANTS as GERM_WATER_CONSTANTS, GermCourse, GermLine, GermPoint, GermsOutcome, GermsWay, StageSpan, germs,
+    germs_given,
+};
 pub use given::{
     CONSTANTS as PARAMETER_CONSTANTS, Distribution, Given, Runs, UNCERTAIN_PARAMETERS, UncertainParameter, UncertainParameters,
 };

@@ -4,6 +4,7 @@ mod drying;
 mod drying_rates;
 mod drying_section;
 mod drying_stage;
+mod germs;
 mod given;
 mod keeping;
 mod pickling;

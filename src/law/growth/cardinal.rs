@@ -132,7 +132,16 @@ pub fn undissociated(total: f64, ph: f64, pk: f64) -> f64 {
 #[must_use]
 pub fn hindered(amount: f64, inhibiting: f64, alpha: f64) -> f64 {
     // Where the acid is no number, `max` gives 0.
-    (1.0 - (amount.max(0.0) / inhibiting).powf(alpha)).max(0.0)
+    let share = amount.max(0.0) / inhibiting;
+    // The two powers in use are exact and quick; calculated for every place and step.
+    let hold = if (alpha - 1.0).abs() < f64::EPSILON {
+        share
+    } else if (alpha - 0.5).abs() < f64::EPSILON {
+        share.sqrt()
+    } else {
+        share.powf(alpha)
+    };
+    (1.0 - hold).max(0.0)
 }
 
 /// Distances of several conditions from the best, summed up so that one more costs only a few products.

@@ -35,7 +35,7 @@ pub use germ_numbers::{
 };
 pub use history::{Moment, dose_along, hours_within};
 pub use inhibiting::{
-    CONSTANTS as INHIBITING_CONSTANTS, LISTERIA_CHEESE_ACETIC, LISTERIA_CHEESE_CITRIC, LISTERIA_CHEESE_LACTIC,
+    CONSTANTS as INHIBITING_CONSTANTS, LISTERIA_ACETIC, LISTERIA_CHEESE_ACETIC, LISTERIA_CHEESE_CITRIC, LISTERIA_CHEESE_LACTIC,
     LISTERIA_HARDY_ACETIC, LISTERIA_HARDY_LACTIC, LISTERIA_LOW_ACETIC, LISTERIA_LOW_LACTIC, STAPHYLOCOCCUS_LACTIC,
 };
 pub use lag::{increase_capped_log10, increase_log10};
@@ -44,7 +44,7 @@ pub use limits::{
 };
 pub use mejlholm_dalgaard::{CORRELATIONS as CHILLED_CORRELATIONS, Chilled, mejlholm_dalgaard};
 pub use organisms::{CORRELATIONS, Organism, growers};
-pub use rate::{GrowthLaw, GrowthPlace};
+pub use rate::{GrowthLaw, GrowthPlace, Sour, WarmGrowth};
 pub use rules::{
     AIRLESS_DAYS, AIRLESS_PH, AIRLESS_WATER, CEREUS_MANY, CONSTANTS as RULE_CONSTANTS, GERM_GREW, LISTERIA_ALLOWED, LISTERIA_GREW,
     LISTERIA_STOPS_PH, LISTERIA_STOPS_PH_TOO, LISTERIA_STOPS_WATER, LISTERIA_STOPS_WATER_TOO, SOUR_BEFORE_DRYING_PH,

@@ -100,7 +100,7 @@ impl GrowthLaw {
             temperature: self.shape.warmth.factor(at.temperature_c),
             ph: self.shape.ph.factor(at.ph, super::cardinal::Power::One),
             water: self.shape.moisture.factor(at.water_activity),
-            acids: self.acids(at.ph, at.lactic_mm, at.acetic_mm),
+            acids: self.acids(&Sour::of(at.ph, at.lactic_mm, at.acetic_mm)),
             interaction: place.interaction(at.water_activity),
         }
     }
@@ -121,24 +121,22 @@ impl GrowthLaw {
     /// ```
     #[must_use]
     pub fn at(&self, temperature_c: f64, ph: f64, lactic_mm: f64, acetic_mm: f64) -> GrowthPlace {
-        let Shape { warmth, ph: acidity, moisture, interacts } = self.shape;
-        let acids = self.acids(ph, lactic_mm, acetic_mm);
-        let factors = warmth.factor(temperature_c) * acidity.factor(ph, super::cardinal::Power::One) * acids;
-        let far = [warmth.values().distance(temperature_c), acidity.distance(ph), (1.0 - acids) * (1.0 - acids)];
-        GrowthPlace {
-            rate_in_water_per_h: self.best_rate_per_h * factors,
-            moisture,
-            others: if interacts { Some(Distances::of(&far)) } else { None },
-        }
+        self.warmed(temperature_c).at(&Sour::of(ph, lactic_mm, acetic_mm))
     }
 
-    /// Returns the factor of both acids.
-    fn acids(&self, ph: f64, lactic_mm: f64, acetic_mm: f64) -> f64 {
-        let one = |total: f64, inhibiting: Option<f64>, pk: &Constant, alpha: &Constant| {
-            inhibiting.map_or(1.0, |most| hindered(undissociated(total, ph, pk.value), most, alpha.value))
+    /// Returns everything that follows from the temperature, worked out once for many places that are as warm.
+    #[must_use]
+    pub fn warmed(&self, temperature_c: f64) -> WarmGrowth {
+        let warmth = self.shape.warmth;
+        WarmGrowth { law: *self, factor: warmth.factor(temperature_c), distance: warmth.values().distance(temperature_c) }
+    }
+
+    /// Returns the factor of both acids, from what of them is not split.
+    fn acids(&self, sour: &Sour) -> f64 {
+        let one = |amount: f64, inhibiting: Option<f64>, alpha: &Constant| {
+            inhibiting.map_or(1.0, |most| hindered(amount, most, alpha.value))
         };
-        one(lactic_mm, self.lactic_mm, &acid::LACTIC_PK, &acid::LACTIC_ALPHA)
-            * one(acetic_mm, self.acetic_mm, &acid::ACETIC_PK, &acid::ACETIC_ALPHA)
+        one(sour.lactic_mm, self.lactic_mm, &acid::LACTIC_ALPHA) * one(sour.acetic_mm, self.acetic_mm, &acid::ACETIC_ALPHA)
     }
 }
 
@@ -146,6 +144,57 @@ const fn value(record: Option<Constant>) -> Option<f64> {
     match record {
         Some(record) => Some(record.value),
         None => None,
+    }
+}
+
+/// How sour a place is, for any germ.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Sour {
+    /// pH.
+    pub ph: f64,
+    /// Lactic acid that is not split, mmol per kg of water.
+    pub lactic_mm: f64,
+    /// Acetic acid that is not split, mmol per kg of water.
+    pub acetic_mm: f64,
+}
+
+impl Sour {
+    /// Returns how sour a place is, from all forms of its acids.
+    #[must_use]
+    pub fn of(ph: f64, lactic_mm: f64, acetic_mm: f64) -> Self {
+        let unsplit =
+            |total: f64, pk: &Constant| if total.abs() < f64::MIN_POSITIVE { total } else { undissociated(total, ph, pk.value) };
+        Self { ph, lactic_mm: unsplit(lactic_mm, &acid::LACTIC_PK), acetic_mm: unsplit(acetic_mm, &acid::ACETIC_PK) }
+    }
+}
+
+/// A germ at one temperature.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct WarmGrowth {
+    law: GrowthLaw,
+    factor: f64,
+    distance: f64,
+}
+
+impl WarmGrowth {
+    /// Returns whether anything grows at this temperature at all.
+    #[must_use]
+    pub fn grows(&self) -> bool {
+        self.factor > 0.0
+    }
+
+    /// Returns everything but the water activity.
+    #[must_use]
+    pub fn at(&self, sour: &Sour) -> GrowthPlace {
+        let Shape { ph: acidity, moisture, interacts, .. } = self.law.shape;
+        let acids = self.law.acids(sour);
+        let factors = self.factor * acidity.factor(sour.ph, super::cardinal::Power::One) * acids;
+        let far = [self.distance, acidity.distance(sour.ph), (1.0 - acids) * (1.0 - acids)];
+        GrowthPlace {
+            rate_in_water_per_h: self.law.best_rate_per_h * factors,
+            moisture,
+            others: if interacts { Some(Distances::of(&far)) } else { None },
+        }
     }
 }
 

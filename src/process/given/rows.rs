@@ -11,6 +11,7 @@ use crate::law::air_transfer::PLATE_SCALE;
 use crate::law::bath::{BATH_SIDE, MILK_SIDE, POWER_REACHES};
 use crate::law::buffering::BUFFER_SCALE;
 use crate::law::composition::PROTEIN_SCALE;
+use crate::law::growth::{Germ, GrowthLaw, LISTERIA_ACETIC, STAPHYLOCOCCUS_LACTIC};
 use crate::law::moisture_diffusion::{DIFFUSION_ENERGY, MOISTURE_DIFFUSIVITY};
 use crate::law::rennet::CLOTTING_PRODUCT;
 use crate::law::salt::SALT_DIFFUSIVITY;
@@ -165,6 +166,20 @@ parameters! {
     buffer = { |_| BUFFER_SCALE, [Pickling], "acid that the cheese takes up (buffer)" }
     /// Diffusivity of salt in a cheese that lies in vinegar.
     salt_obstruction = { |_| SALT_OBSTRUCTION, [Pickling], "speed of salt out into the vinegar" }
+    /// Growth rate of Listeria.
+    listeria_rate = { |_| GrowthLaw::rate_record(Germ::Listeria), [Keeping], "growth of Listeria" }
+    /// Growth rate of S. aureus.
+    staphylococcus_rate = { |_| GrowthLaw::rate_record(Germ::Staphylococcus), [Keeping], "growth of Staphylococcus aureus" }
+    /// Growth rate of Salmonella.
+    salmonella_rate = { |_| GrowthLaw::rate_record(Germ::Salmonella), [Keeping], "growth of Salmonella" }
+    /// Growth rate of E. coli.
+    coli_rate = { |_| GrowthLaw::rate_record(Germ::Coli), [Keeping], "growth of Escherichia coli" }
+    /// Growth rate of B. cereus.
+    cereus_rate = { |_| GrowthLaw::rate_record(Germ::Cereus), [Keeping], "growth of Bacillus cereus" }
+    /// Lactic acid that stops germs, over the records.
+    lactic_inhibits = { |_| STAPHYLOCOCCUS_LACTIC, [Keeping], "lactic acid that stops germs" }
+    /// Acetic acid that stops germs, over the records.
+    acetic_inhibits = { |_| LISTERIA_ACETIC, [Keeping], "acetic acid that stops germs" }
     /// Water at the face of a cheese in vinegar.
     swelling = { |_| SWELLING_WATER, [Pickling], "water that the cheese takes up in the vinegar" }
 }

@@ -122,6 +122,12 @@ impl<'a> SoakRun<'a> {
         (0..self.now.acetate.len()).map(|node| self.ph_at(node)).collect()
     }
 
+    /// Returns the acetate of all rings, mol/m³ of water.
+    #[must_use]
+    pub fn acetate(&self) -> &[f64] {
+        &self.now.acetate
+    }
+
     fn ph_at(&self, node: usize) -> f64 {
         self.table.place(self.now.acetate[node], self.now.protons[node], self.guess[node]).ph
     }

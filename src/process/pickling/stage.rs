@@ -8,7 +8,6 @@ use super::flows::{Exchange, Flows};
 use super::leach::salt_left;
 use super::point::{PH_TARGETS, PicklePoint, TargetHours};
 use super::soak::Soak;
-use super::solver::SoakRun;
 use super::swell::{Swelling, SwollenPoint};
 use crate::design::{PhFrom, PicklingDesign};
 use crate::law::acidity::ACID_OBSTRUCTION;
@@ -77,6 +76,8 @@ pub struct PicklingOutcome {
     pub jars: u32,
     /// pH over the cross-section.
     pub field: Option<DiscField>,
+    /// Acetic acid, split or not, over the cross-section at the same moments, mmol for each kg of water.
+    pub acetate: Option<DiscField>,
     /// What crossed the edge of the stage.
     pub balance: StageBalance,
 }
@@ -126,12 +127,14 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
     let soak = Soak::with(&cheese, &bath, Fineness::SOAK_SHOWN)?.under(parameters);
     let equilibrium_ph = soak.equilibrium_ph()?;
     let size: Vec<(f64, f64)> = water.iter().map(|point| (point.at_h, point.size)).collect();
-    let mut field = DiscField::new(&soak.grid);
+    let (mut field, mut acetate) = (DiscField::new(&soak.grid), DiscField::new(&soak.grid));
     let mut clock = FrameClock::new(design.pickling_h, 2);
     let shown = SoakCourse::follow(&soak, equilibrium_ph, &[design.pickling_h], &mut |run| {
         let at_h = run.at_s / 3600.0;
         if at_h <= design.pickling_h && clock.due(at_h) {
-            field.frames.push(frame(run, at_h, monotone(&size, at_h)));
+            let shrunk = monotone(&size, at_h);
+            field.frames.push(frame(at_h, shrunk, run.ph().into_iter()));
+            acetate.frames.push(frame(at_h, shrunk, run.acetate().iter().copied()));
         }
     })?;
     let likely = |ends: (f64, f64)| match given.runs {
@@ -185,6 +188,7 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
         cheeses_per_jar: fill.per_jar,
         jars: fill.jars,
         field: Some(field),
+        acetate: Some(acetate),
         balance: flows.balance(&dried.cheese),
     })
 }
@@ -267,8 +271,8 @@ fn gain(points: &[SwollenPoint]) -> f64 {
     water(points.last()) - water(points.first())
 }
 
-fn frame(run: &SoakRun<'_>, at_h: f64, shrunk: f64) -> DiscFrame {
-    DiscFrame { at_h, shrunk, values: run.ph().iter().map(|ph| *ph as f32).collect() }
+fn frame(at_h: f64, shrunk: f64, values: impl Iterator<Item = f64>) -> DiscFrame {
+    DiscFrame { at_h, shrunk, values: values.map(|value| value as f32).collect() }
 }
 
 /// A soak next to the one that is shown, as slow or as fast as is likely.

@@ -1,0 +1,105 @@
+//! What is known of the growth of germs in a batch.
+
+use super::airless::AirlessHours;
+use super::line::GermLine;
+use crate::design::Stage;
+use crate::law::growth::increase_log10;
+use std::f64::consts::LN_10;
+
+/// One moment of the growth of one germ.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct GermPoint {
+    /// Hours from the start of warming.
+    pub at_h: f64,
+    /// Growth dose so far at the worst place, ln.
+    pub worst: f64,
+    /// The same at the centre.
+    pub centre: f64,
+    /// The same at the rim, half-way up.
+    pub rim: f64,
+}
+
+/// The growth of one germ over the whole way.
+#[derive(Clone, Debug, PartialEq)]
+pub struct GermCourse {
+    /// Whose.
+    pub line: GermLine,
+    /// From the start of warming to the end of the keeping.
+    pub points: Vec<GermPoint>,
+    /// The dose of each stage at the place that is worst in it.
+    pub by_stage: Vec<(Stage, f64)>,
+    /// log₁₀ of the mean increase over the section at the end: what a sample of a whole cheese would find.
+    pub mean_log10: f64,
+}
+
+/// When a stage begins and ends, hours from the start of warming.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct StageSpan {
+    /// The stage; the salting is within the draining.
+    pub stage: Stage,
+    /// Its beginning.
+    pub begins_h: f64,
+    /// Its end.
+    pub ends_h: f64,
+}
+
+/// How far germs could grow in the batch.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct GermsOutcome {
+    /// One course for each of [`GermLine::ALL`], in that order.
+    pub courses: Vec<GermCourse>,
+    /// The stages that were counted, as far as the batch came.
+    pub spans: Vec<StageSpan>,
+    /// Hours in which spore formers without air lie within their published limits.
+    pub airless: AirlessHours,
+    /// Yeasts: potential increase in vinegar and jar, log₁₀, where their law holds; none where it does not.
+    pub yeast_log10: Option<f64>,
+    /// Radius of a colony of blue mould on the face in the air, mm.
+    pub mould_mm: f64,
+}
+
+impl GermCourse {
+    /// Returns the dose at the worst place at the end, ln.
+    #[must_use]
+    pub fn dose(&self) -> f64 {
+        self.points.last().map_or(0.0, |point| point.worst)
+    }
+
+    /// Returns the potential increase at the worst place at the end, log₁₀, free of lag, up to the greatest density from a single germ in a
+    /// gram.
+    #[must_use]
+    pub fn increase_log10(&self) -> f64 {
+        self.capped(self.dose() / LN_10)
+    }
+
+    /// Returns the same with the lag of germs that come fresh into the milk.
+    #[must_use]
+    pub fn increase_with_lag_log10(&self) -> f64 {
+        self.capped(increase_log10(self.dose(), self.line.germ().h0()))
+    }
+
+    /// Returns the potential increase of one stage at the place that is worst in it, log₁₀.
+    #[must_use]
+    pub fn in_stage_log10(&self, stage: Stage) -> f64 {
+        let dose = self.by_stage.iter().find(|(at, _)| *at == stage).map_or(0.0, |(_, dose)| *dose);
+        self.capped(dose / LN_10)
+    }
+
+    /// Returns whether it could reach the greatest density that the germ has.
+    #[must_use]
+    pub fn reaches_most(&self) -> bool {
+        self.dose() / LN_10 >= self.line.germ().most_log()
+    }
+
+    fn capped(&self, log10: f64) -> f64 {
+        log10.min(self.line.germ().most_log())
+    }
+}
+
+impl GermsOutcome {
+    /// Returns the course of one line.
+    #[must_use]
+    pub fn of(&self, line: GermLine) -> Option<&GermCourse> {
+        self.courses.iter().find(|course| course.line == line)
+    }
+}

@@ -1,0 +1,174 @@
+//! Every place of one cheese with the dose of each germ there, moment by moment.
+
+use super::line::GermLine;
+use super::outcome::{GermCourse, GermPoint};
+use crate::design::Stage;
+use crate::law::growth::{GrowthLaw, Sour};
+use crate::process::{DiscField, UncertainParameters};
+use std::f64::consts::LN_10;
+
+/// What all places of a cheese have in common at a moment.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Moment {
+    /// Hours from the start of warming.
+    pub(super) at_h: f64,
+    pub(super) temperature_c: f64,
+    /// How crowded the culture is, 0 to 1; germs beside it grow so much slower.
+    pub(super) crowd: f64,
+    /// Whether there is air.
+    pub(super) air: bool,
+}
+
+/// How sour the places are.
+#[derive(Clone, Copy, Debug)]
+pub(super) enum Sourness<'a> {
+    /// All alike.
+    Even(Sour),
+    /// Each for itself.
+    Each(&'a [Sour]),
+}
+
+/// The places, of which there is one as long as all are alike.
+#[derive(Clone, Debug)]
+pub(super) struct Places {
+    laws: Vec<(GermLine, GrowthLaw)>,
+    /// For each line the dose of each place.
+    doses: Vec<Vec<f64>>,
+    /// The same when the stage began.
+    before: Vec<Vec<f64>>,
+    rates: Vec<Vec<f64>>,
+    courses: Vec<GermCourse>,
+    at_h: f64,
+    centre: usize,
+    rim: usize,
+}
+
+impl Places {
+    /// Returns one place at the start, where nothing has grown.
+    pub(super) fn start(parameters: &UncertainParameters) -> Self {
+        let none = || vec![vec![0.0]; GermLine::ALL.len()];
+        let course = |line| GermCourse { line, points: Vec::new(), by_stage: Vec::new(), mean_log10: 0.0 };
+        Self {
+            laws: GermLine::ALL.into_iter().map(|line| (line, line.law(parameters))).collect(),
+            doses: none(),
+            before: none(),
+            rates: none(),
+            courses: GermLine::ALL.into_iter().map(course).collect(),
+            at_h: 0.0,
+            centre: 0,
+            rim: 0,
+        }
+    }
+
+    /// Returns the hours from the start of warming.
+    pub(super) const fn at_h(&self) -> f64 {
+        self.at_h
+    }
+
+    /// Returns how many places there are.
+    pub(super) fn count(&self) -> usize {
+        self.doses.first().map_or(1, Vec::len)
+    }
+
+    /// Returns the index of the centre.
+    pub(super) const fn centre(&self) -> usize {
+        self.centre
+    }
+
+    /// Begins a stage at a moment: what grows from here on is the stage's.
+    pub(super) fn begin(&mut self, moment: &Moment, sourness: Sourness<'_>, water_activities: &[f64]) {
+        self.before.clone_from(&self.doses);
+        self.at_h = moment.at_h;
+        self.look(moment, sourness, water_activities);
+        self.note();
+    }
+
+    /// Goes on to a moment, by the mean of the rates before and after.
+    pub(super) fn go_on(&mut self, moment: &Moment, sourness: Sourness<'_>, water_activities: &[f64]) {
+        let half_h = 0.5 * (moment.at_h - self.at_h);
+        let add = |doses: &mut [Vec<f64>], rates: &[Vec<f64>]| {
+            for (dose, rate) in doses.iter_mut().flatten().zip(rates.iter().flatten()) {
+                *dose += half_h * rate;
+            }
+        };
+        add(&mut self.doses, &self.rates);
+        self.look(moment, sourness, water_activities);
+        add(&mut self.doses, &self.rates);
+        self.at_h = moment.at_h;
+        self.note();
+    }
+
+    /// Ends a stage.
+    pub(super) fn end(&mut self, stage: Stage) {
+        for (course, (doses, before)) in self.courses.iter_mut().zip(self.doses.iter().zip(&self.before)) {
+            let grown = doses.iter().zip(before).map(|(dose, before)| dose - before).fold(0.0, f64::max);
+            course.by_stage.push((stage, grown));
+        }
+    }
+
+    /// Fills the rates of all places.
+    fn look(&mut self, moment: &Moment, sourness: Sourness<'_>, water_activities: &[f64]) {
+        let alone = (1.0 - moment.crowd).clamp(0.0, 1.0);
+        for ((line, law), rates) in self.laws.iter().zip(&mut self.rates) {
+            rates.resize(water_activities.len(), 0.0);
+            let warm = law.warmed(moment.temperature_c);
+            if !warm.grows() || (line.wants_no_air() && moment.air) {
+                rates.fill(0.0);
+                continue;
+            }
+            match sourness {
+                Sourness::Even(sour) => {
+                    let place = warm.at(&sour);
+                    for (rate, water_activity) in rates.iter_mut().zip(water_activities) {
+                        *rate = alone * place.rate_per_h(*water_activity);
+                    }
+                }
+                Sourness::Each(sours) => {
+                    for ((rate, water_activity), sour) in rates.iter_mut().zip(water_activities).zip(sours) {
+                        *rate = alone * warm.at(sour).rate_per_h(*water_activity);
+                    }
+                }
+            }
+        }
+    }
+
+    fn note(&mut self) {
+        for (course, doses) in self.courses.iter_mut().zip(&self.doses) {
+            let of = |at: usize| doses.get(at).copied().unwrap_or_default();
+            let worst = doses.iter().copied().fold(0.0, f64::max);
+            course.points.push(GermPoint { at_h: self.at_h, worst, centre: of(self.centre), rim: of(self.rim) });
+        }
+    }
+
+    /// Cuts the cheese up like a field: every place keeps the dose that it has, places between others one between theirs. Where the field shows
+    /// half of a cheese that was whole, the worse of the two halves counts.
+    pub(super) fn cut_up(&mut self, from: Option<&DiscField>, to: &DiscField) {
+        for doses in &mut self.doses {
+            *doses = match from {
+                Some(from) => super::section::carried(from, doses, to),
+                None => {
+                    let even = doses.first().copied().unwrap_or_default();
+                    vec![even; to.radii_mm.len() * to.heights_mm.len()]
+                }
+            };
+        }
+        (self.centre, self.rim) = super::section::centre_and_rim(to);
+    }
+
+    /// Returns the courses, with the mean over the section.
+    pub(super) fn into_courses(self, field: Option<&DiscField>) -> Vec<GermCourse> {
+        let weights = field.map_or_else(|| vec![1.0], super::section::weights);
+        let whole: f64 = weights.iter().sum();
+        self.courses
+            .into_iter()
+            .zip(&self.doses)
+            .map(|(course, doses)| {
+                // In powers of the greatest, so that nothing overflows.
+                let most = doses.iter().copied().fold(0.0, f64::max);
+                let mean: f64 = doses.iter().zip(&weights).map(|(dose, weight)| weight * (dose - most).exp()).sum::<f64>() / whole;
+                let mean_log10 = ((most + mean.ln()) / LN_10).min(course.line.germ().most_log());
+                GermCourse { mean_log10, ..course }
+            })
+            .collect()
+    }
+}
