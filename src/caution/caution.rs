@@ -4,6 +4,7 @@ use super::draining::DrainingCaution;
 use super::drying::DryingCaution;
 use super::facts::{Facts, Severity};
 use super::fresh::NoAcid;
+use super::germs::GermCaution;
 use super::keeping::KeepingCaution;
 use super::milk::MilkCaution;
 use super::pickling::PicklingCaution;
@@ -19,6 +20,8 @@ pub enum CautionKind {
     Stopped(StageFailed),
     /// The cheese has no acid.
     Fresh(NoAcid),
+    /// Germs could grow in a stage.
+    Germs(GermCaution),
     /// About draining and moulds.
     Draining(DrainingCaution),
     /// About milk and calcium.
@@ -55,6 +58,7 @@ impl From<CautionKind> for Caution {
         let Facts { key, severity, caused_by, source } = match &kind {
             CautionKind::Stopped(failed) => failed.facts(),
             CautionKind::Fresh(_) => NoAcid::facts(),
+            CautionKind::Germs(caution) => caution.facts(),
             CautionKind::Draining(caution) => caution.facts(),
             CautionKind::Milk(caution) => caution.facts(),
             CautionKind::Vat(caution) => caution.facts(),

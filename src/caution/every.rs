@@ -2,7 +2,7 @@
 
 use super::caution::{Caution, CautionKind};
 use super::facts::Severity;
-use super::{draining, drying, fresh, keeping, milk, pickling, salting, stopped, vat};
+use super::{draining, drying, fresh, germs, keeping, milk, pickling, salting, stopped, vat};
 use crate::batch::Batch;
 use crate::process::{PickleRun, Runs, VinegarBath};
 
@@ -24,6 +24,7 @@ pub fn cautions(batch: &Batch) -> Vec<Caution> {
     let mut all: Vec<CautionKind> = Vec::new();
     all.extend(stopped::cautions(batch).into_iter().map(CautionKind::Stopped));
     all.push(CautionKind::Fresh(fresh::caution(batch)));
+    all.extend(germs::cautions(batch).into_iter().map(CautionKind::Germs));
     all.extend(draining::cautions(batch).into_iter().map(CautionKind::Draining));
     all.extend(milk::cautions(batch).into_iter().map(CautionKind::Milk));
     all.extend(vat::cautions(batch).into_iter().map(CautionKind::Vat));

@@ -8,6 +8,7 @@ mod drying;
 mod every;
 mod facts;
 mod fresh;
+mod germs;
 mod keeping;
 mod milk;
 mod pickling;
@@ -22,6 +23,7 @@ pub use drying::DryingCaution;
 pub use every::{cautions, serious_warnings, soak_cautions};
 pub use facts::Severity;
 pub use fresh::{FRESH_PH, NoAcid, hours_in_zone};
+pub use germs::{GermCaution, GermDanger};
 pub use keeping::{COLD_DAYS, KeepingCaution, OIL_DAYS};
 pub use milk::{
     MilkCaution, QUICK_PASTEURISING, QUICK_PASTEURISING_TIME, RAW_MILK_AGEING, SLOW_PASTEURISING, SLOW_PASTEURISING_TIME,

@@ -17,12 +17,22 @@ pub enum CurveKey {
     Salt,
     /// pH in the vinegar against time.
     Souring,
+    /// Potential growth of germs against time.
+    Germs,
 }
 
 impl CurveKey {
     /// Every figure.
-    pub const ALL: [Self; 7] =
-        [Self::Warming, Self::DryingLoss, Self::WheyDrip, Self::Moisture, Self::WaterActivity, Self::Salt, Self::Souring];
+    pub const ALL: [Self; 8] = [
+        Self::Warming,
+        Self::DryingLoss,
+        Self::WheyDrip,
+        Self::Moisture,
+        Self::WaterActivity,
+        Self::Salt,
+        Self::Souring,
+        Self::Germs,
+    ];
 
     /// Returns the word on the command line.
     #[must_use]
@@ -35,6 +45,7 @@ impl CurveKey {
             Self::WaterActivity => "water_activity",
             Self::Salt => "salt",
             Self::Souring => "souring",
+            Self::Germs => "germs",
         }
     }
 
@@ -61,6 +72,7 @@ impl CurveKey {
             Self::WaterActivity => "Water activity while drying",
             Self::Salt => "Salt in moisture",
             Self::Souring => "pH in the vinegar",
+            Self::Germs => "Potential growth of germs",
         }
     }
 }

@@ -6,6 +6,7 @@ mod both;
 mod curve;
 mod drawn;
 mod drying;
+mod germs;
 mod key;
 mod run;
 mod salt;

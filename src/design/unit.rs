@@ -47,6 +47,8 @@ pub enum Unit {
     GramIn100Millilitre,
     /// Gram for each litre.
     GramPerLitre,
+    /// Tenfold increases.
+    Log10,
     /// Millions in each gram.
     MillionPerGram,
     /// Kilojoule.
@@ -86,6 +88,7 @@ impl Unit {
             Self::GramPerSquareDecimetre => "g/dm²",
             Self::GramIn100Millilitre => "g/100 mL",
             Self::GramPerLitre => "g/L",
+            Self::Log10 => "log₁₀",
             Self::MillionPerGram => "million/g",
             Self::Kilojoule => "kJ",
             Self::GramPerHour => "g/h",

@@ -1,7 +1,7 @@
 //! Every figure of a batch, stage by stage.
 
 use super::figure::Figure;
-use super::{draining, drying, finished, keeping, milk, pickling, salting, vat};
+use super::{draining, drying, finished, germs, keeping, milk, pickling, salting, vat};
 use crate::batch::Batch;
 use crate::process::Runs;
 
@@ -24,6 +24,7 @@ pub fn figures(batch: &Batch) -> Vec<Figure> {
     all.extend(batch.drying.done().into_iter().flat_map(|outcome| drying::figures(outcome, &batch.design)));
     all.extend(batch.pickling.done().into_iter().flat_map(|outcome| pickling::figures(outcome, &batch.design)));
     all.extend(batch.keeping.done().into_iter().flat_map(|outcome| keeping::figures(outcome, &batch.design)));
+    all.extend(batch.germs.iter().flat_map(germs::figures));
     all.extend(finished::figures(batch));
     if batch.given.runs == Runs::MiddleOnly {
         all.retain(|figure| !rests_on_runs_beside(figure.key));

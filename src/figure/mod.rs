@@ -6,6 +6,7 @@ mod every;
 #[expect(clippy::module_inception, reason = "the main type of the folder is in a file of its name, which only the folder sees")]
 mod figure;
 mod finished;
+mod germs;
 mod keeping;
 mod milk;
 mod old_keys;

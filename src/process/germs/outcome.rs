@@ -3,8 +3,12 @@
 use super::airless::AirlessHours;
 use super::line::GermLine;
 use crate::design::Stage;
-use crate::law::growth::increase_log10;
+use crate::law::growth::{GrowthLaw, increase_log10};
+use crate::process::Distribution;
 use std::f64::consts::LN_10;
+
+/// Shares of the draws at the ends of a likely range: eight of ten lie within, nine of ten below the upper end.
+const LIKELY_SHARES: (f64, f64) = (0.1, 0.9);
 
 /// One moment of the growth of one germ.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -81,8 +85,38 @@ impl GermCourse {
     /// Returns the potential increase of one stage at the place that is worst in it, log₁₀.
     #[must_use]
     pub fn in_stage_log10(&self, stage: Stage) -> f64 {
-        let dose = self.by_stage.iter().find(|(at, _)| *at == stage).map_or(0.0, |(_, dose)| *dose);
-        self.capped(dose / LN_10)
+        self.capped(self.in_stage(stage) / LN_10)
+    }
+
+    /// Returns the least and the greatest likely increase, log₁₀: eight of ten draws of the germ's rate lie between them, to which the dose is
+    /// proportional. The upper end is what is judged.
+    #[must_use]
+    pub fn likely_log10(&self) -> (f64, f64) {
+        let (slow, fast) = self.likely_times();
+        (self.capped(slow * self.dose() / LN_10), self.capped(fast * self.dose() / LN_10))
+    }
+
+    /// Returns the increase up to a moment that nine of ten draws of the rate do not exceed, log₁₀.
+    #[must_use]
+    pub fn cautious_log10(&self, point: &GermPoint) -> f64 {
+        self.capped(self.likely_times().1 * point.worst / LN_10)
+    }
+
+    /// Returns the same of one stage at the place that is worst in it.
+    #[must_use]
+    pub fn cautious_in_stage_log10(&self, stage: Stage) -> f64 {
+        self.capped(self.likely_times().1 * self.in_stage(stage) / LN_10)
+    }
+
+    fn likely_times(&self) -> (f64, f64) {
+        let record = GrowthLaw::rate_record(self.line.germ());
+        let (least, most) = (record.range.0 / record.value, record.range.1 / record.value);
+        let at = |share: f64| Distribution::between(least, most).at_share(least, most, share);
+        (at(LIKELY_SHARES.0), at(LIKELY_SHARES.1))
+    }
+
+    fn in_stage(&self, stage: Stage) -> f64 {
+        self.by_stage.iter().find(|(at, _)| *at == stage).map_or(0.0, |(_, dose)| *dose)
     }
 
     /// Returns whether it could reach the greatest density that the germ has.

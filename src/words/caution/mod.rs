@@ -3,6 +3,7 @@
 mod draining;
 mod drying;
 mod fresh;
+mod germs;
 mod keeping;
 mod milk;
 mod pickling;
@@ -35,6 +36,7 @@ fn metric(caution: &Caution) -> CautionWords {
     match &caution.kind {
         CautionKind::Stopped(failed) => stopped::words(failed),
         CautionKind::Fresh(no_acid) => fresh::words(no_acid),
+        CautionKind::Germs(caution) => germs::words(caution),
         CautionKind::Draining(caution) => draining::words(caution),
         CautionKind::Milk(caution) => milk::words(caution),
         CautionKind::Vat(caution) => vat::words(caution),
