@@ -1,8 +1,9 @@
 //! The cut through a cheese: a quantity at every place of it, at a chosen moment.
 
 use crate::batch::Batch;
+use crate::design::Stage;
 use crate::numeric::Half;
-use crate::process::{DiscField, DiscFrame};
+use crate::process::{DiscField, DiscFrame, GermCourse, GermLine, GermsOutcome};
 
 /// Which quantity.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -13,11 +14,13 @@ pub enum SectionKey {
     Salt,
     /// pH in the vinegar.
     Ph,
+    /// Potential growth of the germ that could grow furthest, from unmoulding on.
+    Germs,
 }
 
 impl SectionKey {
     /// Every quantity.
-    pub const ALL: [Self; 3] = [Self::Moisture, Self::Salt, Self::Ph];
+    pub const ALL: [Self; 4] = [Self::Moisture, Self::Salt, Self::Ph, Self::Germs];
 
     /// Returns its name.
     #[must_use]
@@ -26,6 +29,7 @@ impl SectionKey {
             Self::Moisture => "Moisture",
             Self::Salt => "Salt",
             Self::Ph => "pH",
+            Self::Germs => "Germs",
         }
     }
 
@@ -36,6 +40,7 @@ impl SectionKey {
             Self::Moisture => "h of drying",
             Self::Salt => "h from ladling",
             Self::Ph => "h in the vinegar",
+            Self::Germs => "h from unmoulding",
         }
     }
 
@@ -46,6 +51,7 @@ impl SectionKey {
             Self::Moisture => "%",
             Self::Salt => "g/100 g water",
             Self::Ph => "",
+            Self::Germs => "log₁₀",
         }
     }
 
@@ -56,6 +62,7 @@ impl SectionKey {
             Self::Moisture => (0.0, 70.0),
             Self::Salt => (0.0, 20.0),
             Self::Ph => (3.0, 7.0),
+            Self::Germs => (0.0, 8.0),
         }
     }
 
@@ -66,6 +73,7 @@ impl SectionKey {
             Self::Moisture => &[20.0, 40.0],
             Self::Salt => &[5.0, 10.0],
             Self::Ph => &[4.2, 4.6],
+            Self::Germs => &[1.0, 3.0, 5.0],
         }
     }
 
@@ -79,6 +87,11 @@ impl SectionKey {
                 vec![(0.0, salting.map(|salted| &salted.profile.field)), (unmoulded_h, drying.map(|dried| &dried.salt.field))]
             }
             Self::Ph => vec![(0.0, pickling.and_then(|pickled| pickled.field.as_ref()))],
+            Self::Germs => {
+                let maps = batch.germs.iter().filter_map(worst).flat_map(|course| &course.maps);
+                let begins_h = |stage| if stage == Stage::Pickling { batch.design.drying.drying_h } else { 0.0 };
+                maps.map(|map| (begins_h(map.stage), Some(&*map.field))).collect()
+            }
         };
         fields.into_iter().filter_map(|(from_h, field)| Some((from_h, field.filter(|field| !field.frames.is_empty())?))).collect()
     }
@@ -131,7 +144,8 @@ pub fn section(batch: &Batch, key: SectionKey, share: f64) -> Option<Section> {
     let whole_mm = |mm: &[f64]| mm.last().copied().unwrap_or(0.0);
     let height_mm = if field.half == Half::Upper { 2.0 * whole_mm(&field.heights_mm) } else { whole_mm(&field.heights_mm) };
     let (heights_mm, values) = whole(field, &half);
-    let in_words = in_words(key, at_h, &values);
+    let whose = batch.germs.as_ref().and_then(worst).filter(|_| key == SectionKey::Germs).map(|course| course.line.germ().name());
+    let in_words = in_words(key, at_h, &values, whose);
     Some(Section {
         key,
         at_h,
@@ -167,11 +181,24 @@ fn whole(field: &DiscField, values: &[f64]) -> (Vec<f64>, Vec<f64>) {
     (heights_mm, columns.flat_map(|column| mirrored(column, 1.0, 0.0)).collect())
 }
 
-fn in_words(key: SectionKey, at_h: f64, values: &[f64]) -> String {
+/// Returns the germ that could grow furthest, but those that want no air.
+fn worst(germs: &GermsOutcome) -> Option<&GermCourse> {
+    let counted =
+        germs.courses.iter().filter(|course| !course.line.wants_no_air() && course.line != GermLine::StaphylococcusWithoutLactic);
+    counted.max_by(|one, other| one.dose().total_cmp(&other.dose()))
+}
+
+fn in_words(key: SectionKey, at_h: f64, values: &[f64], whose: Option<&str>) -> String {
     let least = values.iter().copied().fold(f64::INFINITY, f64::min);
     let most = values.iter().copied().fold(f64::NEG_INFINITY, f64::max);
     let unit = if key.unit().is_empty() { String::new() } else { format!(" {}", key.unit()) };
-    let decimals = usize::from(key == SectionKey::Ph);
+    let decimals = usize::from(matches!(key, SectionKey::Ph | SectionKey::Germs));
     let range = format!("{least:.decimals$} to {most:.decimals$}{unit}");
+    if let Some(name) = whose {
+        return format!(
+            "Potential growth of {name} in a cheese cut through the middle, after {at_h:.0} {}: {range}.",
+            key.counted_from()
+        );
+    }
     format!("{} of a cheese cut through the middle, after {at_h:.0} {}: {range}.", key.title(), key.counted_from())
 }

@@ -83,9 +83,10 @@ fn of_course(course: &GermCourse) -> [Figure; 3] {
     let [(key, label), (lag_key, lag_label), (mean_key, mean_label)] = names(course.line);
     let number = |key, label, value, law| Figure::number(Stage::Keeping, key, label, value, Unit::Log10, 1, law);
     let increase = number(key, label, course.increase_log10(), DOSE).between(Some(course.likely_log10()));
-    let second = course.line == GermLine::StaphylococcusWithoutLactic;
+    // The one that cold does not stop, and the one whose toxin stays.
+    let first = matches!(course.line, GermLine::Listeria | GermLine::Staphylococcus);
     [
-        if second { increase } else { increase.lead() },
+        if first { increase.lead() } else { increase },
         number(lag_key, lag_label, course.increase_with_lag_log10(), LAG),
         number(mean_key, mean_label, course.mean_log10, MEAN),
     ]

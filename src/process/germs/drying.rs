@@ -41,6 +41,7 @@ pub(super) fn through_drying(places: &mut Places, air: &InAir<'_>, airless: &mut
             look.at(frame.at_h, &frame.values, &frame.values, 0.0);
             let (moment, sour) = look.moment(began_h, frame.at_h);
             places.begin(&moment, Sourness::Even(sour), &look.activities);
+            places.keep_map(frame.at_h, frame.shrunk);
             before = Some(frame);
             continue;
         };
@@ -57,6 +58,7 @@ pub(super) fn through_drying(places: &mut Places, air: &InAir<'_>, airless: &mut
             mould_mm += hours / 24.0 * mould_mm_per_day(moment.temperature_c, activity(top));
             places.go_on(&moment, Sourness::Even(sour), &look.activities);
         }
+        places.keep_map(frame.at_h, frame.shrunk);
         before = Some(frame);
     }
     places.end(Stage::Drying);

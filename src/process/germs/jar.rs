@@ -48,6 +48,7 @@ pub(super) fn through_jar(places: &mut Places, jar: &InJar<'_>, airless: &mut Ai
             let moment = Moment { at_h: began_h + ph.at_h, temperature_c, crowd: 0.0, air: false };
             if index == 0 {
                 places.begin(&moment, Sourness::Each(&sours), &waters);
+                places.keep_map(ph.at_h, ph.shrunk);
                 continue;
             }
             let hours = moment.at_h - places.at_h();
@@ -55,6 +56,7 @@ pub(super) fn through_jar(places: &mut Places, jar: &InJar<'_>, airless: &mut Ai
             airless.count(hours, temperature_c, sour_at(centre), jar.water_activity);
             spoilage.count_yeast(hours, temperature_c, sour_at(rim), jar.water_activity);
             places.go_on(&moment, Sourness::Each(&sours), &waters);
+            places.keep_map(ph.at_h, ph.shrunk);
         }
         places.end(Stage::Pickling);
     }

@@ -15,6 +15,6 @@ mod way;
 
 pub use airless::AirlessHours;
 pub use line::GermLine;
-pub use outcome::{GermCourse, GermPoint, GermsOutcome, StageSpan};
+pub use outcome::{GermCourse, GermMap, GermPoint, GermsOutcome, StageSpan};
 pub use water::CONSTANTS;
 pub use way::{GermsWay, germs, germs_given};

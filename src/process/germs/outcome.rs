@@ -4,8 +4,9 @@ use super::airless::AirlessHours;
 use super::line::GermLine;
 use crate::design::Stage;
 use crate::law::growth::{GrowthLaw, increase_log10};
-use crate::process::Distribution;
+use crate::process::{DiscField, Distribution};
 use std::f64::consts::LN_10;
+use std::sync::Arc;
 
 /// Shares of the draws at the ends of a likely range: eight of ten lie within, nine of ten below the upper end.
 const LIKELY_SHARES: (f64, f64) = (0.1, 0.9);
@@ -32,8 +33,19 @@ pub struct GermCourse {
     pub points: Vec<GermPoint>,
     /// The dose of each stage at the place that is worst in it.
     pub by_stage: Vec<(Stage, f64)>,
+    /// The increase over the section of the cheese, log₁₀: while it dries, and in the vinegar where it is soured there.
+    pub maps: Vec<GermMap>,
     /// log₁₀ of the mean increase over the section at the end: what a sample of a whole cheese would find.
     pub mean_log10: f64,
+}
+
+/// Growth at every place of a cheese, at a few moments.
+#[derive(Clone, Debug, PartialEq)]
+pub struct GermMap {
+    /// In which stage.
+    pub stage: Stage,
+    /// The increase since the cold milk, log₁₀, up to the greatest density; hours since the stage began. Shared, since a batch is copied often.
+    pub field: Arc<DiscField>,
 }
 
 /// When a stage begins and ends, hours from the start of warming.

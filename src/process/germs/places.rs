@@ -1,11 +1,12 @@
 //! Every place of one cheese with the dose of each germ there, moment by moment.
 
 use super::line::GermLine;
-use super::outcome::{GermCourse, GermPoint};
+use super::outcome::{GermCourse, GermMap, GermPoint};
 use crate::design::Stage;
 use crate::law::growth::{GrowthLaw, Sour};
-use crate::process::{DiscField, UncertainParameters};
+use crate::process::{DiscField, DiscFrame, UncertainParameters};
 use std::f64::consts::LN_10;
+use std::sync::Arc;
 
 /// What all places of a cheese have in common at a moment.
 #[derive(Clone, Copy, Debug)]
@@ -38,6 +39,8 @@ pub(super) struct Places {
     before: Vec<Vec<f64>>,
     rates: Vec<Vec<f64>>,
     courses: Vec<GermCourse>,
+    /// For each line the section of the stage that is gone through.
+    maps: Vec<DiscField>,
     at_h: f64,
     centre: usize,
     rim: usize,
@@ -47,13 +50,14 @@ impl Places {
     /// Returns one place at the start, where nothing has grown.
     pub(super) fn start(parameters: &UncertainParameters) -> Self {
         let none = || vec![vec![0.0]; GermLine::ALL.len()];
-        let course = |line| GermCourse { line, points: Vec::new(), by_stage: Vec::new(), mean_log10: 0.0 };
+        let course = |line| GermCourse { line, points: Vec::new(), by_stage: Vec::new(), maps: Vec::new(), mean_log10: 0.0 };
         Self {
             laws: GermLine::ALL.into_iter().map(|line| (line, line.law(parameters))).collect(),
             doses: none(),
             before: none(),
             rates: none(),
             courses: GermLine::ALL.into_iter().map(course).collect(),
+            maps: Vec::new(),
             at_h: 0.0,
             centre: 0,
             rim: 0,
@@ -98,8 +102,20 @@ impl Places {
         self.note();
     }
 
+    /// Keeps the section at this moment, at hours since the stage began and with the linear shrinkage.
+    pub(super) fn keep_map(&mut self, stage_h: f64, shrunk: f64) {
+        for ((map, doses), course) in self.maps.iter_mut().zip(&self.doses).zip(&self.courses) {
+            let most = course.line.germ().most_log();
+            let values = doses.iter().map(|dose| (dose / LN_10).min(most) as f32).collect();
+            map.frames.push(DiscFrame { at_h: stage_h, shrunk, values });
+        }
+    }
+
     /// Ends a stage.
     pub(super) fn end(&mut self, stage: Stage) {
+        for (course, field) in self.courses.iter_mut().zip(std::mem::take(&mut self.maps)) {
+            course.maps.push(GermMap { stage, field: Arc::new(field) });
+        }
         for (course, (doses, before)) in self.courses.iter_mut().zip(self.doses.iter().zip(&self.before)) {
             let grown = doses.iter().zip(before).map(|(dose, before)| dose - before).fold(0.0, f64::max);
             course.by_stage.push((stage, grown));
@@ -153,6 +169,9 @@ impl Places {
             };
         }
         (self.centre, self.rim) = super::section::centre_and_rim(to);
+        let empty =
+            DiscField { frames: Vec::new(), radii_mm: to.radii_mm.clone(), heights_mm: to.heights_mm.clone(), half: to.half };
+        self.maps = vec![empty; GermLine::ALL.len()];
     }
 
     /// Returns the courses, with the mean over the section.
