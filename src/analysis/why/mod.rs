@@ -2,6 +2,7 @@
 
 mod draining;
 mod drying;
+mod germs;
 mod jar;
 mod link;
 mod milk;
@@ -39,7 +40,7 @@ pub struct Why {
 
 /// Returns every link, in the trade's order.
 pub fn links() -> impl Iterator<Item = &'static Link> {
-    [milk::LINKS, vat::LINKS, draining::LINKS, drying::LINKS, jar::LINKS].into_iter().flatten()
+    [milk::LINKS, vat::LINKS, draining::LINKS, drying::LINKS, jar::LINKS, germs::LINKS].into_iter().flatten()
 }
 
 /// Returns the link of a figure.
