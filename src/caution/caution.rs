@@ -3,12 +3,13 @@
 use super::draining::DrainingCaution;
 use super::drying::DryingCaution;
 use super::facts::{Facts, Severity};
-use super::fresh::NoAcid;
+use super::fresh::FreshCaution;
 use super::germs::GermCaution;
 use super::keeping::KeepingCaution;
 use super::milk::MilkCaution;
 use super::pickling::PicklingCaution;
 use super::salting::SaltingCaution;
+use super::souring::SouringCaution;
 use super::stopped::StageFailed;
 use super::vat::VatCaution;
 use crate::source::SourceId;
@@ -18,8 +19,8 @@ use crate::source::SourceId;
 pub enum CautionKind {
     /// A stage failed.
     Stopped(StageFailed),
-    /// The cheese has no acid.
-    Fresh(NoAcid),
+    /// About a fresh cheese with no acid, or with some.
+    Fresh(FreshCaution),
     /// Germs could grow in a stage.
     Germs(GermCaution),
     /// About draining and moulds.
@@ -30,6 +31,8 @@ pub enum CautionKind {
     Vat(VatCaution),
     /// About salt and pepper.
     Salting(SaltingCaution),
+    /// About souring milk and curd.
+    Souring(SouringCaution),
     /// About drying.
     Drying(DryingCaution),
     /// About the soak in vinegar.
@@ -57,12 +60,13 @@ impl From<CautionKind> for Caution {
     fn from(kind: CautionKind) -> Self {
         let Facts { key, severity, caused_by, source } = match &kind {
             CautionKind::Stopped(failed) => failed.facts(),
-            CautionKind::Fresh(_) => NoAcid::facts(),
+            CautionKind::Fresh(caution) => caution.facts(),
             CautionKind::Germs(caution) => caution.facts(),
             CautionKind::Draining(caution) => caution.facts(),
             CautionKind::Milk(caution) => caution.facts(),
             CautionKind::Vat(caution) => caution.facts(),
             CautionKind::Salting(caution) => caution.facts(),
+            CautionKind::Souring(caution) => caution.facts(),
             CautionKind::Drying(caution) => caution.facts(),
             CautionKind::Pickling(caution) => caution.facts(),
             CautionKind::Keeping(caution) => caution.facts(),

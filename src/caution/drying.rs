@@ -141,16 +141,21 @@ fn dryness(dried: &DryingOutcome) -> DryingCaution {
     }
 }
 
-/// Returns the caution about hours in warm air.
-fn warmth(batch: &Batch, dried: &DryingOutcome) -> Option<DryingCaution> {
+/// Returns the input that says how warm the air is, and how warm it is at most.
+pub(super) fn warmest_air(batch: &Batch) -> (&'static str, f64) {
     let design = &batch.design.drying;
-    let (caused_by, temperature_c) = match design.drying_place {
+    match design.drying_place {
         DryingPlace::Cabinet => ("cabinet_temperature_c", design.cabinet_temperature_c),
         DryingPlace::OpenAir if design.night_temperature_c > design.day_temperature_c => {
             ("night_temperature_c", design.night_temperature_c)
         }
         DryingPlace::OpenAir => ("day_temperature_c", design.day_temperature_c),
-    };
+    }
+}
+
+/// Returns the caution about hours in warm air.
+fn warmth(batch: &Batch, dried: &DryingOutcome) -> Option<DryingCaution> {
+    let (caused_by, temperature_c) = warmest_air(batch);
     let hours = drying_hours(dried).zone_h;
     let is_warm = hours > SERVICE_HOURS.value && temperature_c > SERVICE_WARM.value;
     is_warm.then(|| DryingCaution::WarmDrying { hours, temperature_c, zone_h: hours_in_zone(batch).unwrap_or(hours), caused_by })

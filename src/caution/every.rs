@@ -2,7 +2,7 @@
 
 use super::caution::{Caution, CautionKind};
 use super::facts::Severity;
-use super::{draining, drying, fresh, germs, keeping, milk, pickling, salting, stopped, vat};
+use super::{draining, drying, fresh, germs, keeping, milk, pickling, salting, souring, stopped, vat};
 use crate::batch::Batch;
 use crate::process::{PickleRun, Runs, VinegarBath};
 
@@ -27,6 +27,7 @@ pub fn cautions(batch: &Batch) -> Vec<Caution> {
     all.extend(germs::cautions(batch).into_iter().map(CautionKind::Germs));
     all.extend(draining::cautions(batch).into_iter().map(CautionKind::Draining));
     all.extend(milk::cautions(batch).into_iter().map(CautionKind::Milk));
+    all.extend(souring::cautions(batch).into_iter().map(CautionKind::Souring));
     all.extend(vat::cautions(batch).into_iter().map(CautionKind::Vat));
     all.extend(salting::cautions(batch).into_iter().map(CautionKind::Salting));
     all.extend(drying::cautions(batch).into_iter().map(CautionKind::Drying));

@@ -10,21 +10,47 @@ crate::constants! {
     FRESH_PH = { "pH of fresh cheese made without acid", 6.5, "pH", (6.3, 6.7), CommonPractice, "no source; milk is near 6.7, and without a starter it hardly falls", FromMemory }
 }
 
-/// The cheese has no acid. No choice removes this one.
+/// Little acid or some: every cheese is warned of, in one way or the other. No choice removes both.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct NoAcid {
-    /// Hours of the whole batch between cold and hot keeping, if that was calculated.
-    pub zone_h: Option<f64>,
+pub enum FreshCaution {
+    /// The cheese has no acid when it leaves the moulds.
+    NoAcid {
+        /// Hours of the whole batch between cold and hot keeping, if that was calculated.
+        zone_h: Option<f64>,
+    },
+    /// The cheese is soured by then.
+    Soured {
+        /// Its pH when it leaves the moulds.
+        ph: f64,
+        /// Hours of the whole batch between cold and hot keeping, if that was calculated.
+        zone_h: Option<f64>,
+    },
 }
 
-impl NoAcid {
-    pub(super) const fn facts() -> Facts {
-        Facts { key: "no_acid", severity: Severity::Stop, caused_by: None, source: SourceId::FoodCode }
+impl FreshCaution {
+    pub(super) const fn facts(&self) -> Facts {
+        let (key, source) = match self {
+            Self::NoAcid { .. } => ("no_acid", SourceId::FoodCode),
+            Self::Soured { .. } => ("acid_is_foreseen", SourceId::EuMicrobiology),
+        };
+        Facts { key, severity: Severity::Stop, caused_by: None, source }
     }
 }
 
-pub(super) fn caution(batch: &Batch) -> NoAcid {
-    NoAcid { zone_h: hours_in_zone(batch) }
+pub(super) fn caution(batch: &Batch) -> FreshCaution {
+    let zone_h = hours_in_zone(batch);
+    match unmoulded_ph(batch) {
+        // As sour as a cheese without acid may be, at the least.
+        Some(ph) if ph < FRESH_PH.range.0 => FreshCaution::Soured { ph, zone_h },
+        _ => FreshCaution::NoAcid { zone_h },
+    }
+}
+
+/// Returns the pH of the cheeses when they leave the moulds: as measured, or as calculated; none where they do not come so far.
+fn unmoulded_ph(batch: &Batch) -> Option<f64> {
+    let in_air = batch.drying.done().and_then(|dried| dried.souring.first());
+    let in_moulds = batch.draining.done().and_then(|drained| drained.souring.last());
+    in_air.or(in_moulds).map(|point| point.ph)
 }
 
 /// Returns the hours that the whole batch spends between cold and hot keeping, if it was calculated so far.

@@ -13,6 +13,7 @@ mod keeping;
 mod milk;
 mod pickling;
 mod salting;
+mod souring;
 mod stopped;
 mod vat;
 
@@ -22,7 +23,7 @@ pub use draining::DrainingCaution;
 pub use drying::DryingCaution;
 pub use every::{cautions, serious_warnings, soak_cautions};
 pub use facts::Severity;
-pub use fresh::{FRESH_PH, NoAcid, hours_in_zone};
+pub use fresh::{FRESH_PH, FreshCaution, hours_in_zone};
 pub use germs::{GermCaution, GermDanger};
 pub use keeping::{COLD_DAYS, KeepingCaution, OIL_DAYS};
 pub use milk::{
@@ -30,14 +31,16 @@ pub use milk::{
 };
 pub use pickling::{EGG_SLOWNESS, PicklingCaution, SourAfter, Souring};
 pub use salting::{SALT_LITTLE, SALT_USUAL, SPICES_WITH_BACILLI, SPICES_WITH_CEREUS, SaltingCaution};
+pub use souring::{CULTURE_DONE_PH, SouringCaution};
 pub use stopped::StageFailed;
 pub use vat::{VatCaution, sets_long};
 
 /// The constants of the cautions, one list a file.
-pub const CONSTANT_LISTS: [(&str, &[crate::source::Constant]); 8] = [
+pub const CONSTANT_LISTS: [(&str, &[crate::source::Constant]); 9] = [
     ("fresh cheese", fresh::CONSTANTS),
     ("moulds", draining::CONSTANTS),
     ("raw and unlikely milk", milk::CONSTANTS),
+    ("cultures that stop", souring::CONSTANTS),
     ("setting", vat::CONSTANTS),
     ("salt and pepper", salting::CONSTANTS),
     ("dryness", drying::CONSTANTS),

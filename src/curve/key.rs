@@ -17,13 +17,15 @@ pub enum CurveKey {
     Salt,
     /// pH in the vinegar against time.
     Souring,
+    /// pH of milk, curd and cheese against time, before the vinegar.
+    CurdSouring,
     /// Potential growth of germs against time.
     Germs,
 }
 
 impl CurveKey {
     /// Every figure.
-    pub const ALL: [Self; 8] = [
+    pub const ALL: [Self; 9] = [
         Self::Warming,
         Self::DryingLoss,
         Self::WheyDrip,
@@ -31,6 +33,7 @@ impl CurveKey {
         Self::WaterActivity,
         Self::Salt,
         Self::Souring,
+        Self::CurdSouring,
         Self::Germs,
     ];
 
@@ -45,6 +48,7 @@ impl CurveKey {
             Self::WaterActivity => "water_activity",
             Self::Salt => "salt",
             Self::Souring => "souring",
+            Self::CurdSouring => "souring_of_curd",
             Self::Germs => "germs",
         }
     }
@@ -72,6 +76,7 @@ impl CurveKey {
             Self::WaterActivity => "Water activity while drying",
             Self::Salt => "Salt in moisture",
             Self::Souring => "pH in the vinegar",
+            Self::CurdSouring => "pH of milk and curd",
             Self::Germs => "Potential growth of germs",
         }
     }

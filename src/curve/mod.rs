@@ -2,6 +2,7 @@
 
 mod axes;
 mod both;
+mod curd_souring;
 #[expect(clippy::module_inception, reason = "the main type of the folder is in a file of its name, which only the folder sees")]
 mod curve;
 mod drawn;

@@ -52,7 +52,9 @@ pub use pickling::{
 pub use salting::{
     Face, SaltColumn, SaltPoint, SaltProfile, SaltRun, SaltStuck, SaltingError, SaltingOutcome, WaterAt, salting, salting_given,
 };
-pub use souring::{CONSTANTS as SOURING_CONSTANTS, CultureNow, OtherAcid, SourPoint, Sourness, hours_to_ph, turned};
+pub use souring::{
+    CONSTANTS as SOURING_CONSTANTS, CultureNow, OtherAcid, SourPoint, Sourness, hours_to_ph, ph_at, souring_on_the_way, turned,
+};
 pub use stage_error::StageError;
 pub use vat::{
     Curd, Setting, VatError, VatOutcome, WARMING_CONSTANTS, WarmingEvent, WarmingMark, WarmingPoint, curd, setting, vat, vat_given,

@@ -3,12 +3,12 @@
 use crate::design::any::any_design;
 use proptest::prelude::*;
 use vatsketch::batch::{Batch, batch, batch_after, batch_given};
-use vatsketch::design::{Design, Heating, MilkKind};
+use vatsketch::design::{Design, Heating, MilkKind, SouredBy};
 use vatsketch::figure::{Figure, Reading, figures};
 use vatsketch::process::{Given, Runs, UNCERTAIN_PARAMETERS, UncertainParameters};
 use vatsketch::session::EXAMPLES;
 
-/// The default, the examples, and one design for each way to warm.
+/// The default, the examples, one design for each way to warm, and one that a culture sours.
 fn designs() -> Vec<Design> {
     let mut all = vec![Design::default()];
     all.extend(EXAMPLES.iter().map(|example| example.design().unwrap()));
@@ -17,7 +17,14 @@ fn designs() -> Vec<Design> {
         design.vat.heating = heating;
         all.push(design);
     }
+    all.push(cultured());
     all
+}
+
+fn cultured() -> Design {
+    let mut design = Design::default();
+    design.milk.soured_by = SouredBy::Culture;
+    design
 }
 
 fn under(design: &Design, parameters: UncertainParameters, runs: Runs) -> Batch {
@@ -48,14 +55,15 @@ fn the_middle_runs_alone_show_the_same_numbers() {
 
 #[test]
 fn stages_that_do_not_look_at_a_belief_are_taken_over_and_no_others() {
-    let design = Design::default();
-    let usual = batch(&design).unwrap();
-    for parameter in UNCERTAIN_PARAMETERS {
-        let other = under(&design, parameter.set(UncertainParameters::default(), parameter.ends(&design).1), Runs::WithLikely);
-        let (back, anew) = batch_after(&design, Some(&other)).unwrap();
-        assert!(back == usual, "{}", parameter.key);
-        let first = parameter.stages.iter().min().unwrap();
-        assert!(anew.iter().all(|stage| stage >= first), "{}: {anew:?}", parameter.key);
+    for design in [Design::default(), cultured()] {
+        let usual = batch(&design).unwrap();
+        for parameter in UNCERTAIN_PARAMETERS {
+            let other = under(&design, parameter.set(UncertainParameters::default(), parameter.ends(&design).1), Runs::WithLikely);
+            let (back, anew) = batch_after(&design, Some(&other)).unwrap();
+            assert!(back == usual, "{}", parameter.key);
+            let first = parameter.stages.iter().min().unwrap();
+            assert!(anew.iter().all(|stage| stage >= first), "{}: {anew:?}", parameter.key);
+        }
     }
 }
 

@@ -162,6 +162,44 @@ pub(crate) const CASES: &[Case] = &[
     ("warm_keeping", Severity::Stop, &["keeping_temperature_c=4.5"], &["keeping_temperature_c=4"]),
     ("needs_cold", Severity::Caution, &["pickling_h=20"], &["pickling_h=1500"]),
     ("needs_cold", Severity::Caution, &["pickled=no"], &["pickling_h=1500"]),
+    ("no_acid", Severity::Stop, &[], &["soured_by=culture", "culture_by=cells", "draining_temperature_c=21"]),
+    ("acid_is_foreseen", Severity::Stop, &["soured_by=culture", "culture_by=cells", "draining_temperature_c=21"], &[]),
+    // So sour that the other half of the sentence is read.
+    ("acid_is_foreseen", Severity::Stop, &["unmoulded_ph_from=measured", "unmoulded_ph=4.3"], &[]),
+    (
+        "not_sour_in_time",
+        Severity::Caution,
+        &["soured_by=culture", "culture_by=cells", "culture_cells_million_g=0.1"],
+        &["soured_by=culture", "culture_by=cells", "culture_cells_million_g=100", "ripening_h=1", "draining_temperature_c=21"],
+    ),
+    // The fitted 4.8 of warm drying, and 15 °C.
+    (
+        "warm_before_sour",
+        Severity::Stop,
+        &["unmoulded_ph_from=measured", "unmoulded_ph=4.85", "soured_by=culture"],
+        &["unmoulded_ph_from=measured", "unmoulded_ph=4.8", "soured_by=culture"],
+    ),
+    (
+        "warm_before_sour",
+        Severity::Stop,
+        &["soured_by=lactone", "drying_place=open_air"],
+        &["soured_by=lactone", "drying_place=open_air", "day_temperature_c=15", "night_temperature_c=12"],
+    ),
+    (
+        "culture_stops",
+        Severity::Caution,
+        &["soured_by=culture", "culture_by=cells", "culture_cells_million_g=0.1", "cabinet_temperature_c=60"],
+        &["soured_by=culture", "culture_by=cells", "culture_cells_million_g=0.1", "cabinet_temperature_c=35"],
+    ),
+    ("culture_cells_assumed", Severity::Note, &["soured_by=culture"], &["soured_by=culture", "culture_by=cells"]),
+    ("culture_cells_assumed", Severity::Note, &["soured_by=culture", "culture_by=bulk"], &["soured_by=acid", "culture_by=bulk"]),
+    (
+        "acid_into_warm_milk",
+        Severity::Caution,
+        &["soured_by=acid", "fridge_temperature_c=10.5"],
+        &["soured_by=acid", "fridge_temperature_c=10"],
+    ),
+    ("partly_acid_gel", Severity::Note, &["soured_by=lactone", "lactone_g_l=15"], &["soured_by=lactone", "lactone_g_l=2"]),
     ("class_is_no_proof", Severity::Note, &["pickling_h=1500"], &["pickling_h=20"]),
 ];
 
@@ -190,6 +228,54 @@ fn the_caution_about_food_without_acid_stands_first_and_names_local_rules() {
         let said = caution_words(first, Units::METRIC);
         assert!(said.remedy.contains("local food rules and licensed practice come first") && said.remedy.contains(MUST_NOT_EAT));
     }
+}
+
+/// Foreseen acid takes the place of none, and is as grave: a model is no measurement, and local rules come first here too. Nothing is called
+/// sour enough.
+#[test]
+fn a_soured_cheese_is_warned_of_as_gravely_and_asked_to_be_measured() {
+    for settings in [
+        &["soured_by=culture", "culture_by=cells", "draining_temperature_c=21"][..],
+        &["unmoulded_ph_from=measured", "unmoulded_ph=4.3"],
+        &["unmoulded_ph_from=measured", "unmoulded_ph=5"],
+    ] {
+        let batch = with(settings);
+        let first = &cautions(&batch)[0];
+        assert_eq!((first.key, first.severity), ("acid_is_foreseen", Severity::Stop));
+        let said = caution_words(first, Units::METRIC);
+        assert!(said.remedy.contains("local food rules and licensed practice come first") && said.remedy.contains(MUST_NOT_EAT));
+        assert!(said.remedy.contains("Measure the pH"));
+        let ph = batch.drying.done().unwrap().souring[0].ph;
+        assert!(said.what.contains(&format!("pH {ph:.2}")), "{}", said.what);
+        // European rules on Listeria: at 4.4 or below.
+        assert_eq!(said.what.contains("may still grow"), ph > 4.4, "{}", said.what);
+        assert!(!said.what.contains("without acid"));
+    }
+}
+
+/// A measured pH that is as high as that of unsoured cheese is no acid, whatever was stirred in.
+#[test]
+fn a_culture_that_failed_leaves_a_cheese_without_acid() {
+    let batch = with(&["soured_by=culture", "unmoulded_ph_from=measured", "unmoulded_ph=6.45"]);
+    assert_eq!(cautions(&batch)[0].key, "no_acid");
+}
+
+#[test]
+fn cautions_about_souring_name_what_this_maker_can_change() {
+    let cause = |settings: &[&str], key: &str| {
+        let batch = with(settings);
+        cautions(&batch).iter().find(|caution| caution.key == key).unwrap().caused_by
+    };
+    let late = "not_sour_in_time";
+    assert_eq!(cause(&["soured_by=culture", "culture_packets=0.05"], late), Some("culture_packets"));
+    assert_eq!(cause(&["soured_by=culture", "culture_by=bulk", "culture_bulk_percent=0.05"], late), Some("culture_bulk_percent"));
+    assert_eq!(
+        cause(&["soured_by=culture", "culture_by=cells", "culture_cells_million_g=0.1"], late),
+        Some("culture_cells_million_g")
+    );
+    let hot = ["soured_by=culture", "culture_packets=0.05", "cabinet_temperature_c=60"];
+    assert_eq!(cause(&hot, "culture_stops"), Some("cabinet_temperature_c"));
+    assert_eq!(cause(&["soured_by=lactone", "lactone_g_l=20"], "partly_acid_gel"), Some("lactone_g_l"));
 }
 
 #[test]

@@ -2,6 +2,7 @@
 
 mod axes;
 mod both;
+mod curd_souring;
 mod run;
 mod spread;
 mod tables;

@@ -1,7 +1,8 @@
 //! Frozen means frozen: a changed design or a changed default changes no file that was written before.
 
 use std::collections::BTreeSet;
-use vatsketch::design::{BusyOnce, BuyFor, Design, Habitual, TakenHours, Wish, fields, hour};
+use vatsketch::batch::batch;
+use vatsketch::design::{BusyOnce, BuyFor, Design, Habitual, PhFrom, SouredBy, TakenHours, Wish, fields, hour};
 use vatsketch::file::{from_text, read};
 
 const FORMATS: [u32; 5] = [1, 2, 3, 4, 5];
@@ -23,7 +24,8 @@ fn a_short_file_of_any_format_means_what_it_meant() {
         let design = read(saved(&format!("{format}-short.vat.ron")).as_ref()).unwrap();
         let meant = meant(format);
         let keys: BTreeSet<&String> = meant.iter().map(|(key, _)| key).collect();
-        assert_eq!((keys.len(), meant.len()), (79, 79), "inputs of format {format}");
+        let inputs = if format < 5 { 79 } else { 100 };
+        assert_eq!((keys.len(), meant.len()), (inputs, inputs), "inputs of format {format}");
         for (key, value) in &meant {
             assert_eq!(&design.get(key).unwrap().to_string(), value, "format {format}: {key}");
         }
@@ -54,6 +56,30 @@ fn a_stage_that_is_begun_leaves_the_rest_as_it_meant() {
             assert_eq!(short.get(&key).unwrap().to_string(), value, "format {format}: {key}");
         }
     }
+}
+
+/// Before format 5 the pH of the dried cheese was always given: it stays so, while a file of format 5 that leaves it out has it calculated.
+/// None of them knew souring before the vinegar.
+#[test]
+fn what_came_with_format_five_leaves_older_files_as_they_were() {
+    for format in FORMATS {
+        let design = read(saved(&format!("{format}-short.vat.ron")).as_ref()).unwrap();
+        let from = if format < 5 { PhFrom::Measured } else { PhFrom::Calculated };
+        assert_eq!((design.pickling.cheese_ph_from, design.pickling.cheese_ph), (from, 6.5), "format {format}");
+        assert_eq!(design.milk.soured_by, SouredBy::Nothing, "format {format}");
+        let on_the_way = (design.draining.ladled_ph_from, design.drying.unmoulded_ph_from);
+        assert_eq!(on_the_way, (PhFrom::Calculated, PhFrom::Calculated), "format {format}");
+    }
+    // Format 1 ended with drying.
+    for format in FORMATS.into_iter().filter(|format| (2..5).contains(format)) {
+        let given = from_text(&format!("(format: {format}, pickling: (cheese_ph: 6.1))")).unwrap();
+        let batch = batch(&given).unwrap();
+        assert_eq!(batch.pickling.done().unwrap().start_ph, 6.1, "format {format}");
+    }
+    let given = from_text("(format: 5, pickling: (cheese_ph: 6.1))").unwrap();
+    let calculated = batch(&given).unwrap().pickling.done().unwrap().start_ph;
+    // Milk of pH 6.65, and 0.15 less from milk to curd.
+    assert!((calculated - 6.5).abs() < 1e-9, "{calculated}");
 }
 
 /// As long as format 5 is the newest, a new design and an empty file are the same. Who changes a default of a design makes a format 6, whose

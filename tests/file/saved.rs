@@ -2,8 +2,8 @@
 
 use vatsketch::batch::batch;
 use vatsketch::design::{
-    BuyFor, CalciumForm, CreamBy, DryingPlace, Field, Good, Habitual, Heating, JarLay, KeptIn, MilkKind, MilkTreatment,
-    RennetLabel, Stage, VinegarBy, Wish, fields, hour, read_moment,
+    AcidBy, BuyFor, CalciumForm, CreamBy, CultureBy, CultureKind, DryingPlace, Field, Good, Habitual, Heating, JarLay, KeptIn,
+    MilkAcid, MilkKind, MilkTreatment, PhFrom, RennetLabel, SouredBy, Stage, VinegarBy, Wish, fields, hour, read_moment,
 };
 use vatsketch::file::{DesignFile, from_text, read, to_text};
 
@@ -45,8 +45,9 @@ fn files_of_format_one_mean_what_they_meant() {
 fn a_saved_file_holds_every_input() {
     let path = format!("{}/tests/saved/1-first-vat.vat.ron", env!("CARGO_MANIFEST_DIR"));
     let text = std::fs::read_to_string(path).unwrap();
-    // What came with format 2.
-    let newer = |field: &Field| field.stage > Stage::Drying || field.key.starts_with("pepper");
+    // What came with format 2 and format 5.
+    let newer =
+        |field: &Field| field.stage > Stage::Drying || field.key.starts_with("pepper") || CAME_WITH_FIVE.contains(&field.key);
     for field in fields().filter(|field| !newer(field)) {
         assert!(text.contains(&format!("{}: ", field.key)), "{} is in no file", field.key);
     }
@@ -66,7 +67,8 @@ fn every_file_of_format_two_opens_and_means_what_it_meant() {
     assert_eq!((open_air.pickling.vinegar_by, open_air.salting.pepper_g_dm2), (VinegarBy::Cover, 1.4));
     assert!(!saved("small-vat").pickling.pickled && !saved("own-carton").salting.pepper_treated);
     let text = std::fs::read_to_string(format!("{}/tests/saved/2-first-vat.vat.ron", env!("CARGO_MANIFEST_DIR"))).unwrap();
-    assert!(fields().all(|field| text.contains(&format!("{}: ", field.key))), "an input is in no file");
+    let mut before_five = fields().filter(|field| !CAME_WITH_FIVE.contains(&field.key));
+    assert!(before_five.all(|field| text.contains(&format!("{}: ", field.key))), "an input is in no file");
 }
 
 /// The week and the supplies are those of the examples when format 3 was released.
@@ -93,7 +95,8 @@ fn every_file_of_format_three_opens_and_means_what_it_meant() {
     assert_eq!((ewes.supplies.buy_for, ewes.supplies.goods[&Good::Milk].offers[0].at_most), (BuyFor::LeastWaste, Some(5)));
     assert_eq!(ewes.supplies.goods[&Good::Oil].at_home, 300.0);
     let text = std::fs::read_to_string(path("first-vat")).unwrap();
-    assert!(fields().all(|field| text.contains(&format!("{}: ", field.key))), "an input is in no file");
+    let mut before_five = fields().filter(|field| !CAME_WITH_FIVE.contains(&field.key));
+    assert!(before_five.all(|field| text.contains(&format!("{}: ", field.key))), "an input is in no file");
     for member in [
         "wish",
         "zone",
@@ -135,3 +138,68 @@ fn every_file_of_format_four_opens_and_means_what_it_meant() {
     assert!(from_text("(format: 3, week: (wish: finished_by(\"2031-06-20 17:30\")))").is_err());
     assert!(from_text("(format: 5, week: (wish: ready_by(\"2031-06-20 17:30\")))").is_err());
 }
+
+/// What format 5 added: what sours the milk, and a pH measured on the way. Each file sours in another way; all else is as in format 4.
+#[test]
+fn every_file_of_format_five_opens_and_means_what_it_meant() {
+    let path = |format: u32, name: &str| format!("{}/tests/saved/{format}-{name}.vat.ron", env!("CARGO_MANIFEST_DIR"));
+    let read = |name: &str| DesignFile::read(path(5, name).as_ref()).unwrap();
+    for name in FILES {
+        let file = read(name);
+        let before = DesignFile::read(path(4, name).as_ref()).unwrap();
+        assert_eq!(file.id, before.id, "{name}");
+        assert_eq!(DesignFile::from_text(&file.to_text()).unwrap(), file, "{name}");
+        let same = fields().filter(|field| !CAME_WITH_FIVE.contains(&field.key));
+        for field in same {
+            assert_eq!(field.get(&file.design), field.get(&before.design), "{name}: {}", field.key);
+        }
+        let text = std::fs::read_to_string(path(5, name)).unwrap();
+        assert!(fields().all(|field| text.contains(&format!("{}: ", field.key))), "an input is not in {name}");
+    }
+    let ewes = read("ewes-milk").design;
+    assert_eq!(
+        (ewes.milk.soured_by, ewes.milk.culture_kind, ewes.milk.culture_by),
+        (SouredBy::Culture, CultureKind::Mixed, CultureBy::Bulk)
+    );
+    assert_eq!((ewes.milk.culture_bulk_percent, ewes.milk.ripening_temperature_c, ewes.milk.ripening_h), (1.5, 32.5, 2.25));
+    assert_eq!((ewes.draining.ladled_ph_from, ewes.draining.ladled_ph), (PhFrom::Measured, 6.25));
+    assert_eq!((ewes.drying.unmoulded_ph_from, ewes.drying.unmoulded_ph), (PhFrom::Measured, 5.35));
+    assert_eq!(ewes.pickling.cheese_ph_from, PhFrom::Measured);
+    let loft = read("open-air").design.milk;
+    assert_eq!(
+        (loft.culture_kind, loft.culture_by, loft.culture_cells_million_g),
+        (CultureKind::Thermophilic, CultureBy::Cells, 18.0)
+    );
+    assert_eq!((loft.culture_packet_l, loft.culture_packets), (20.0, 0.3));
+    let carton = read("own-carton").design.milk;
+    assert_eq!((carton.soured_by, carton.milk_acid, carton.acid_by), (SouredBy::Acid, MilkAcid::Vinegar, AcidBy::Amount));
+    assert_eq!((carton.milk_acid_g_l, carton.milk_vinegar_g_per_100ml), (0.9, 4.5));
+    let small = read("small-vat").design.milk;
+    assert_eq!((small.soured_by, small.lactone_g_l), (SouredBy::Lactone, 4.5));
+    assert_eq!((small.milk_acid, small.lactic_acid_percent, small.soured_milk_ph), (MilkAcid::Lactic, 72.0, 6.05));
+}
+
+/// The inputs that came with format 5.
+const CAME_WITH_FIVE: [&str; 21] = [
+    "soured_by",
+    "culture_kind",
+    "culture_by",
+    "culture_packet_l",
+    "culture_packets",
+    "culture_bulk_percent",
+    "culture_cells_million_g",
+    "ripening_temperature_c",
+    "ripening_h",
+    "milk_acid",
+    "acid_by",
+    "soured_milk_ph",
+    "milk_acid_g_l",
+    "milk_vinegar_g_per_100ml",
+    "lactic_acid_percent",
+    "lactone_g_l",
+    "ladled_ph_from",
+    "ladled_ph",
+    "unmoulded_ph_from",
+    "unmoulded_ph",
+    "cheese_ph_from",
+];

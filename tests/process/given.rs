@@ -4,13 +4,22 @@ use proptest::prelude::*;
 use std::collections::BTreeSet;
 use vatsketch::analysis::constants;
 use vatsketch::batch::batch_given;
-use vatsketch::design::{Design, MilkTreatment, Stage};
+use vatsketch::design::{CultureBy, CultureKind, Design, MilkTreatment, SouredBy, Stage};
 use vatsketch::law::rennet::CLOTTING_LEAST;
+use vatsketch::law::souring::{BULK_STARTER_CELLS, MESOPHILIC_RATE, MIXED_RATE, PACKET_CELLS, THERMOPHILIC_RATE};
+use vatsketch::law::syneresis::mould_time_h;
 use vatsketch::law::yields::{FAT_KEPT, FAT_KEPT_HOMOGENISED};
-use vatsketch::process::{Distribution, Given, Runs, UNCERTAIN_PARAMETERS, UncertainParameter, UncertainParameters};
+use vatsketch::process::{Distribution, Given, Runs, SourPoint, UNCERTAIN_PARAMETERS, UncertainParameter, UncertainParameters};
 
 fn parameter(key: &str) -> &'static UncertainParameter {
     UNCERTAIN_PARAMETERS.iter().find(|parameter| parameter.key == key).unwrap()
+}
+
+/// A culture by the packet, as the records of its cells and its rate have it.
+fn cultured() -> Design {
+    let mut design = Design::default();
+    design.milk.soured_by = SouredBy::Culture;
+    design
 }
 
 fn raw() -> Design {
@@ -35,8 +44,9 @@ fn each_quantity_is_told_apart_and_rests_on_a_record_that_is_listed() {
 
 #[test]
 fn the_ends_of_a_draw_are_those_of_the_record_and_its_middle_is_the_value() {
-    for (design, parameter) in
-        [Design::default(), raw()].iter().flat_map(|design| UNCERTAIN_PARAMETERS.iter().map(move |parameter| (design, parameter)))
+    for (design, parameter) in [Design::default(), raw(), cultured()]
+        .iter()
+        .flat_map(|design| UNCERTAIN_PARAMETERS.iter().map(move |parameter| (design, parameter)))
     {
         let (least, most) = parameter.ends(design);
         assert!(0.0 < least && least < 1.0 && 1.0 < most, "{}: {least} {most}", parameter.key);
@@ -53,6 +63,54 @@ fn the_ends_of_a_draw_are_those_of_the_record_and_its_middle_is_the_value() {
 fn another_treatment_of_the_milk_rests_on_another_record() {
     assert_eq!(parameter("fat_kept").record(&Design::default()), FAT_KEPT_HOMOGENISED);
     assert_eq!(parameter("fat_kept").record(&raw()), FAT_KEPT);
+}
+
+#[test]
+fn another_culture_rests_on_another_record() {
+    let mut design = cultured();
+    let name = |key: &str, design: &Design| parameter(key).record(design);
+    assert_eq!((name("culture_cells", &design), name("culture_rate", &design)), (PACKET_CELLS, MESOPHILIC_RATE));
+    (design.milk.culture_by, design.milk.culture_kind) = (CultureBy::Bulk, CultureKind::Thermophilic);
+    assert_eq!((name("culture_cells", &design), name("culture_rate", &design)), (BULK_STARTER_CELLS, THERMOPHILIC_RATE));
+    design.milk.culture_kind = CultureKind::Mixed;
+    assert_eq!(name("culture_rate", &design), MIXED_RATE);
+}
+
+/// Returns the pH of the cheeses when they leave the moulds.
+fn unmoulded_ph(design: &Design, set: &dyn Fn(&mut UncertainParameters)) -> f64 {
+    let mut parameters = UncertainParameters::default();
+    set(&mut parameters);
+    let batch = batch_given(design, &Given { parameters, runs: Runs::MiddleOnly }).unwrap();
+    batch.draining.done().unwrap().souring.last().unwrap().ph
+}
+
+/// What is uncertain about souring moves nothing where nothing sours, and the pH where something does, in the way that its words say.
+#[test]
+fn the_constants_of_souring_move_soured_designs_alone() {
+    let settings: [(&str, &dyn Fn(&mut UncertainParameters)); 3] = [
+        ("culture_cells", &|parameters| parameters.culture_cells = 0.5),
+        ("culture_rate", &|parameters| parameters.culture_rate = 0.8),
+        ("souring_buffer", &|parameters| parameters.souring_buffer = 1.2),
+    ];
+    let mut lactone = Design::default();
+    lactone.milk.soured_by = SouredBy::Lactone;
+    for (key, set) in settings {
+        let usual = |design: &Design| unmoulded_ph(design, &|_| ());
+        assert_eq!(unmoulded_ph(&Design::default(), set), usual(&Design::default()), "{key}");
+        // Fewer cells, slower cells, more buffer: all leave it less sour.
+        assert!(unmoulded_ph(&cultured(), set) > usual(&cultured()) + 0.01, "{key}");
+        let moves_a_lactone = key == "souring_buffer";
+        assert_eq!(unmoulded_ph(&lactone, set) > usual(&lactone) + 0.01, moves_a_lactone, "{key}");
+    }
+}
+
+/// Twice the packets at half the cells in each are the same milk.
+#[test]
+fn cells_are_cells_whether_the_packet_or_the_maker_brings_them() {
+    let mut twice = cultured();
+    twice.milk.culture_packets *= 2.0;
+    let half = unmoulded_ph(&twice, &|parameters| parameters.culture_cells = 0.5);
+    assert!((half - unmoulded_ph(&cultured(), &|_| ())).abs() < 1e-9);
 }
 
 /// Of a triangular distribution an eighth lies below the middle between its least and its most likely value, where both sides are alike
@@ -138,15 +196,37 @@ fn milk_that_clots_slower_by_a_fifth_does_so_beside_the_constant_part() {
     assert!((minutes(1.2) / minutes(1.0) - 1.2).abs() < 0.012);
 }
 
-/// First-order drip, w = W (1 − e^(−t/τ)): all of it takes ln 50 τ until a fiftieth is left, whatever τ. Exact.
+/// First-order drip, w = W (1 − e^(−∫dt/τ)): it counts as stopped after ln 50 time constants, wherever the curd cools meanwhile. In the cold, at
+/// one temperature, that is ln 50 τ whatever τ, exactly. In the moulds the curd comes warm and cools by itself, so a drip that is slower by a
+/// quarter stops later by more than a quarter, as it has less of the warm hours: the sum of dt/τ along its own temperature is the same.
 #[test]
-fn a_slower_drip_stops_later_in_proportion() {
-    let hours = |mould_time: f64| {
+fn a_slower_drip_stops_later_by_the_same_number_of_time_constants() {
+    let drained = |mould_time: f64| {
         let given =
             Given { parameters: UncertainParameters { mould_time, ..UncertainParameters::default() }, runs: Runs::MiddleOnly };
         let batch = batch_given(&Design::default(), &given).unwrap();
-        (batch.draining.done().unwrap().drip_stops_h, batch.keeping.done().unwrap().cold.drip_stops_at_4_h)
+        (batch.draining.done().unwrap().clone(), batch.keeping.done().unwrap().cold.drip_stops_at_4_h)
     };
-    let ((room, cold), (slow_room, slow_cold)) = (hours(1.0), hours(1.25));
-    assert!((slow_room / room - 1.25).abs() < 1e-12 && (slow_cold / cold - 1.25).abs() < 1e-12);
+    let ((usual, cold), (slow, slow_cold)) = (drained(1.0), drained(1.25));
+    assert!((slow_cold / cold - 1.25).abs() < 1e-12);
+    assert!(slow.drip_stops_h > 1.25 * usual.drip_stops_h);
+    for (drained, mould_time) in [(&usual, 1.0), (&slow, 1.25)] {
+        let constants = constants_until(&drained.souring, drained.drip_stops_h) / mould_time;
+        // The trapezoidal rule between points a third of an hour apart, where 1/τ falls by a third over the first: 0.5 %.
+        assert!((constants / 50.0_f64.ln() - 1.0).abs() < 5e-3, "{constants} time constants");
+    }
+}
+
+/// Returns the drip's time constants along the temperature of unsoured curd until some hours, by the trapezoidal rule.
+fn constants_until(points: &[SourPoint], end_h: f64) -> f64 {
+    let rate = |point: &SourPoint| 1.0 / mould_time_h(point.temperature_c);
+    points
+        .windows(2)
+        .map(|pair| {
+            let length_h = pair[1].at_h - pair[0].at_h;
+            let counted = ((end_h - pair[0].at_h) / length_h).clamp(0.0, 1.0);
+            let last = rate(&pair[0]) + counted * (rate(&pair[1]) - rate(&pair[0]));
+            0.5 * counted * length_h * (rate(&pair[0]) + last)
+        })
+        .sum()
 }

@@ -244,8 +244,8 @@ fn closes(name: &str, balance: &StageBalance) -> Result<(), TestCaseError> {
 proptest! {
     /// Whatever the maker chooses, no stage makes or loses any component.
     #[test]
-    fn every_balance_closes(draws in proptest::collection::vec(0.0..1.0_f64, 90)) {
-        prop_assert!(fields().count() <= 90);
+    fn every_balance_closes(draws in proptest::collection::vec(0.0..1.0_f64, 110)) {
+        prop_assert!(fields().count() <= 110);
         let design = drawn(&draws);
         let Ok(milk) = milk(&design.milk) else { return Ok(()) };
         closes("milk", &milk.balance)?;

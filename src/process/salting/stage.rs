@@ -8,7 +8,7 @@ use crate::design::SaltingDesign;
 use crate::law::food_density::cheese_volume_ml;
 use crate::law::salt::{SALT_DIFFUSIVITY, even_days};
 use crate::law::{Matter, coat};
-use crate::process::{DrainingOutcome, Given, Sourness, StageBalance, Stream};
+use crate::process::{CultureNow, DrainingOutcome, Given, Sourness, StageBalance, Stream};
 use std::f64::consts::PI;
 
 /// What the salting stage calculates.
@@ -173,7 +173,7 @@ pub fn salting_given(
         coat_mm,
         coat_s_m: coat::resistance_s_m(coat_mm),
         temperature_c: drained.temperature_c,
-        sourness: drained.sourness,
+        sourness: in_salted_cheese(&drained.sourness, drained.curd.total_kg() / cheese.total_kg()),
         balance: StageBalance {
             came: drained.curd,
             added: vec![Stream { name: "salt", matter: salt(salt_kg) }],
@@ -181,4 +181,10 @@ pub fn salting_given(
             goes_on: cheese,
         },
     })
+}
+
+/// Returns how sour the cheese is when salt has made it heavier: the cells of its culture are as many as before.
+fn in_salted_cheese(sourness: &Sourness, lighter: f64) -> Sourness {
+    let thinned = |culture: CultureNow| CultureNow { cells_per_g: lighter * culture.cells_per_g, ..culture };
+    Sourness { culture: sourness.culture.map(thinned), ..*sourness }
 }

@@ -2,8 +2,10 @@
 
 mod run;
 mod sourness;
+mod way;
 
 pub(super) use run::SouringRun;
 pub use run::{SourPoint, hours_to_ph};
 pub(super) use sourness::{CELLS_KEPT, CURD_PH_FALL};
 pub use sourness::{CONSTANTS, CultureNow, OtherAcid, Sourness, turned};
+pub use way::{ph_at, souring_on_the_way};

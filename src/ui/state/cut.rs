@@ -27,7 +27,8 @@ pub const fn station_cut(stage: Stage) -> Option<SectionKey> {
 #[must_use]
 pub const fn station_curve(stage: Stage) -> CurveKey {
     match stage {
-        Stage::Milk | Stage::Vat | Stage::Draining => CurveKey::WheyDrip,
+        Stage::Milk | Stage::Vat => CurveKey::WheyDrip,
+        Stage::Draining => CurveKey::CurdSouring,
         Stage::Salting => CurveKey::Salt,
         Stage::Drying => CurveKey::Moisture,
         Stage::Pickling => CurveKey::Souring,

@@ -37,9 +37,9 @@ pub(super) fn words(caution: &KeepingCaution) -> CautionWords {
             format!("Botulism: discard what has been in oil for {days} days."),
         ),
         KeepingCaution::NoVinegarToKeepIn => said(
-            "The cheeses were not soured, so there is no vinegar to keep them in. They are counted as kept without acid.",
-            "Sour them in vinegar, or choose that they are taken out.",
-            "Not soured: there is no vinegar to keep them in.",
+            "The cheeses do not go into vinegar, so there is none to keep them in. They are counted as kept without it.",
+            "Put them into vinegar, or choose that they are taken out.",
+            "There is no vinegar to keep them in.",
         ),
         KeepingCaution::WarmKeeping { temperature_c, growers } => said(
             format!("The cheeses are kept at {temperature_c:.0} °C.{}", may_grow(growers)),

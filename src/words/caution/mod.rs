@@ -8,6 +8,7 @@ mod keeping;
 mod milk;
 mod pickling;
 mod salting;
+mod souring;
 mod stopped;
 mod vat;
 
@@ -35,12 +36,13 @@ pub fn caution_words(caution: &Caution, units: Units) -> CautionWords {
 fn metric(caution: &Caution) -> CautionWords {
     match &caution.kind {
         CautionKind::Stopped(failed) => stopped::words(failed),
-        CautionKind::Fresh(no_acid) => fresh::words(no_acid),
+        CautionKind::Fresh(caution) => fresh::words(caution),
         CautionKind::Germs(caution) => germs::words(caution),
         CautionKind::Draining(caution) => draining::words(caution),
         CautionKind::Milk(caution) => milk::words(caution),
         CautionKind::Vat(caution) => vat::words(caution),
         CautionKind::Salting(caution) => salting::words(caution),
+        CautionKind::Souring(caution) => souring::words(caution),
         CautionKind::Drying(caution) => drying::words(caution),
         CautionKind::Pickling(caution) => pickling::words(caution),
         CautionKind::Keeping(caution) => keeping::words(caution),
