@@ -14,6 +14,9 @@ crate::constants! {
     CULTURE_DONE_PH = { "pH that a culture is to reach before anything stops it", 5.2, "pH", (5.0, 5.5), Ourselves, "short, mildly sour curd; our calculation of germs in warm drying still has them grow above 4.8", Judged }
 }
 
+/// More than the rounding of a pH that was measured or searched for.
+const ROUNDING_PH: f64 = 1e-6;
+
 /// A caution about souring.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum SouringCaution {
@@ -88,7 +91,7 @@ pub(super) fn cautions(batch: &Batch) -> Vec<SouringCaution> {
     let way = souring_on_the_way(vat, batch.draining.done(), batch.drying.done());
     if design.soured_by == SouredBy::Culture {
         let measured_h = vat.to_culture_min / 60.0 + SOURED_IN_TIME_H.value;
-        let late = ph_at(&way, measured_h).filter(|ph| *ph > SOURED_IN_TIME_PH.value);
+        let late = ph_at(&way, measured_h).filter(|ph| *ph > SOURED_IN_TIME_PH.value + ROUNDING_PH);
         all.extend(late.map(|ph| SouringCaution::NotSourInTime { ph, caused_by: amount(design) }));
     }
     all.extend(warm_before_sour(batch));
@@ -130,7 +133,7 @@ fn warm_before_sour(batch: &Batch) -> Option<SouringCaution> {
     let soured = batch.design.milk.soured_by != SouredBy::Nothing;
     let ph = batch.drying.done()?.souring.first()?.ph;
     let (caused_by, temperature_c) = warmest_air(batch);
-    let too_early = soured && ph > SOUR_BEFORE_DRYING_PH.value && temperature_c > WARM_DRYING.value;
+    let too_early = soured && ph > SOUR_BEFORE_DRYING_PH.value + ROUNDING_PH && temperature_c > WARM_DRYING.value;
     (too_early && batch.design.drying.drying_h > 0.0).then_some(SouringCaution::WarmBeforeSour { ph, temperature_c, caused_by })
 }
 

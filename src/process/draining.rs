@@ -115,7 +115,9 @@ pub fn draining_given(design: &DrainingDesign, vat: &VatOutcome, given: &Given) 
     // Not more than the mould's own depth is open to the room.
     let depth_m = 0.001 * (1000.0 * ladled_ml / area_mm2).min(design.mould_height_mm);
     let area_m2 = PI * 0.001 * design.mould_diameter_mm * depth_m + 2e-6 * area_mm2;
-    let in_moulds = LadledCurd { curd: ladled, to_come, temperature_c: vat.ladle_temperature_c, sourness, area_m2, moulds: count };
+    let unsoured_ph = vat.sourness.own_ph;
+    let temperature_c = vat.ladle_temperature_c;
+    let in_moulds = LadledCurd { curd: ladled, to_come, temperature_c, sourness, unsoured_ph, area_m2, moulds: count };
     let course = follow(&in_moulds, design, draining_h, given);
     let (curd, whey) = (course.curd, course.whey);
     let drip_stops_h = drip_stops_h(&in_moulds, &course, design, draining_h, given);
@@ -156,7 +158,7 @@ fn drip_stops_h(in_moulds: &LadledCurd, course: &DrainingCourse, design: &Draini
     let share = 1.0 - DRIP_STOPPED.value;
     hours_to_left(&course.drip, whey_g, share).unwrap_or_else(|| {
         let end = course.souring.last().copied().unwrap_or_default();
-        let slowed = drip_factor(end.ph) / drip_factor(in_moulds.sourness.own_ph);
+        let slowed = drip_factor(end.ph) / drip_factor(in_moulds.unsoured_ph);
         let time_h = given.parameters.drip().in_moulds_h(design.draining_temperature_c) * slowed;
         draining_h + time_h * (-DRIP_STOPPED.value.ln() - course.constants)
     })

@@ -29,6 +29,8 @@ pub(super) struct LadledCurd {
     pub(super) temperature_c: f64,
     /// How sour it is.
     pub(super) sourness: Sourness,
+    /// pH of such curd unsoured, for which the time of the drip is known.
+    pub(super) unsoured_ph: f64,
     /// Surface of the curd in one mould, m².
     pub(super) area_m2: f64,
     /// Moulds.
@@ -82,7 +84,7 @@ impl Cooling {
 pub(super) fn follow(ladled: &LadledCurd, design: &DrainingDesign, draining_h: f64, given: &Given) -> DrainingCourse {
     let drip: Drip = given.parameters.drip();
     let cooling = Cooling::of(ladled, design.draining_temperature_c);
-    let time_h = |at_h: f64, ph: f64| drip.in_moulds_h(cooling.at_c(at_h)) * drip_factor(ph) / drip_factor(ladled.sourness.own_ph);
+    let time_h = |at_h: f64, ph: f64| drip.in_moulds_h(cooling.at_c(at_h)) * drip_factor(ph) / drip_factor(ladled.unsoured_ph);
     let left_at = |constants: f64| -(-constants).exp_m1();
     let unturned = |constants: f64| ladled.curd - ladled.to_come * left_at(constants);
     let mut run = SouringRun::new(&ladled.sourness, &ladled.curd);

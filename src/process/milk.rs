@@ -1,5 +1,6 @@
 //! Milk, cream, calcium and rennet: what goes into the vat.
 
+use super::milk_error::MilkError;
 use super::milk_souring::{MilkSouring, soured};
 use super::{Given, StageBalance, Stream};
 use crate::design::{CalciumForm, CreamBy, MilkDesign, MilkKind, MilkTreatment, PhKnown, RennetLabel};
@@ -69,39 +70,6 @@ pub struct MilkOutcome {
     pub casein_kept_share: f64,
     /// What crossed the edge of the stage: the milk bought comes, cream or skimmed milk is added, the vat's milk goes on.
     pub balance: StageBalance,
-}
-
-/// Why the milk of the vat cannot be made.
-#[derive(Clone, Debug, PartialEq, thiserror::Error)]
-pub enum MilkError {
-    /// No mixture of this milk with cream or skimmed milk has the wanted fat.
-    #[error(
-        "a fat target of {wanted_percent:.1} % cannot be reached: this milk with this cream or skimmed milk reaches from {least_percent:.1} % to {most_percent:.1} %; choose a target between them, or another cream"
-    )]
-    FatOutOfReach {
-        /// The wanted fat.
-        wanted_percent: f64,
-        /// The least that can be reached.
-        least_percent: f64,
-        /// The most that can be reached.
-        most_percent: f64,
-    },
-    /// The acid clots the milk before the rennet can.
-    #[error(
-        "so much acid brings milk of {milk_c:.0} °C to pH {ph:.1} and clots it: below pH {least_ph:.1} acid clots milk that is warmer than {cool_c:.0} °C where it falls, and below pH {rennet_ph:.1} the warmed milk is an acid clot and no rennet curd; take less acid, or a higher pH"
-    )]
-    AcidClots {
-        /// The pH that the milk would come to.
-        ph: f64,
-        /// Temperature of the milk.
-        milk_c: f64,
-        /// Least pH of milk that is not cold.
-        least_ph: f64,
-        /// Up to where milk is cold.
-        cool_c: f64,
-        /// Least pH of a rennet curd.
-        rennet_ph: f64,
-    },
 }
 
 crate::constants! {

@@ -14,6 +14,7 @@ mod given;
 mod jar;
 mod keeping;
 mod milk;
+mod milk_error;
 mod milk_souring;
 mod pickling;
 mod salting;
@@ -42,7 +43,8 @@ pub use jar::jar_packing;
 pub use keeping::{
     ColdKeeping, KeepingError, KeepingOutcome, SoFar, StageHours, draining_hours, drying_hours, keeping, keeping_given, vat_hours,
 };
-pub use milk::{CONSTANTS as MILK_CONSTANTS, MilkError, MilkOutcome, animal, milk, milk_given};
+pub use milk::{CONSTANTS as MILK_CONSTANTS, MilkOutcome, animal, milk, milk_given};
+pub use milk_error::MilkError;
 pub use milk_souring::{CONSTANTS as MILK_ACID_CONSTANTS, MilkSouring};
 pub use pickling::{
     CONSTANTS as PICKLING_CONSTANTS, LONGEST_SOAK_H, PH_TARGETS, PicklePoint, PickleRun, PickledCheese, PicklingError,

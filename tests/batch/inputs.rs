@@ -3,7 +3,7 @@
 use crate::design::any::value_at;
 use vatsketch::batch::{Batch, batch};
 use vatsketch::caution::cautions;
-use vatsketch::design::{Design, Field, KeptIn, PhKnown, fields};
+use vatsketch::design::{AcidBy, CultureBy, Design, Field, KeptIn, MilkAcid, PhFrom, PhKnown, SouredBy, fields};
 use vatsketch::session::EXAMPLES;
 
 /// Returns whether two batches say the same; their designs differ by what was asked.
@@ -27,7 +27,31 @@ fn designs() -> Vec<Design> {
     // Nor does any keep its cheeses in oil.
     let mut in_oil = Design::default();
     in_oil.keeping.kept_in = KeptIn::Oil;
-    EXAMPLES.iter().map(|example| example.design().unwrap()).chain([measured, in_oil]).collect()
+    // Nor does any sour its milk, in whatever way, or measure a pH on the way.
+    let mut soured = Vec::new();
+    for culture_by in [CultureBy::Packet, CultureBy::Bulk, CultureBy::Cells] {
+        let mut design = Design::default();
+        (design.milk.soured_by, design.milk.culture_by) = (SouredBy::Culture, culture_by);
+        design.milk.culture_packets = 0.2;
+        soured.push(design);
+    }
+    for (milk_acid, acid_by) in
+        [(MilkAcid::Vinegar, AcidBy::Ph), (MilkAcid::Lactic, AcidBy::Amount), (MilkAcid::Citric, AcidBy::Amount)]
+    {
+        let mut design = Design::default();
+        design.milk.soured_by = SouredBy::Acid;
+        (design.milk.milk_acid, design.milk.acid_by) = (milk_acid, acid_by);
+        soured.push(design);
+    }
+    let mut lactone = Design::default();
+    lactone.milk.soured_by = SouredBy::Lactone;
+    let mut on_the_way = Design::default();
+    on_the_way.draining.ladled_ph_from = PhFrom::Measured;
+    on_the_way.drying.unmoulded_ph_from = PhFrom::Measured;
+    let mut dried = Design::default();
+    dried.pickling.cheese_ph_from = PhFrom::Measured;
+    let examples = EXAMPLES.iter().map(|example| example.design().unwrap());
+    examples.chain([measured, in_oil, lactone, on_the_way, dried]).chain(soured).collect()
 }
 
 #[test]

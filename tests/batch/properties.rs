@@ -29,7 +29,7 @@ fn check_figures(batch: &Batch) -> Result<(), TestCaseError> {
 }
 
 fn check_cautions(batch: &Batch) -> Result<(), TestCaseError> {
-    prop_assert!(cautions(batch).iter().any(|caution| caution.key == "no_acid"));
+    prop_assert!(cautions(batch).iter().any(|caution| ["no_acid", "acid_is_foreseen"].contains(&caution.key)));
     prop_assert!(cautions(batch).windows(2).all(|pair| pair[0].severity >= pair[1].severity));
     for caution in cautions(batch) {
         let said = caution_line(&caution, Units::METRIC);

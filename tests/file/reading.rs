@@ -58,9 +58,9 @@ fn an_unknown_member_is_refused_by_name() {
 
 #[test]
 fn a_newer_format_is_told_as_such_whatever_else_it_holds() {
-    for text in ["(format: 5)", "(format: 99, ageing: (cave: [1, 2, 3]), milk: \"of another shape\")"] {
+    for text in ["(format: 6)", "(format: 99, ageing: (cave: [1, 2, 3]), milk: \"of another shape\")"] {
         let refused = from_text(text).unwrap_err();
-        assert!(matches!(refused, FileError::TooNew { newest: 4, .. }), "{refused}");
+        assert!(matches!(refused, FileError::TooNew { newest: 5, .. }), "{refused}");
         assert!(refused.to_string().contains("newer Vatsketch"), "{refused}");
     }
 }

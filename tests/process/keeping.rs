@@ -52,6 +52,7 @@ impl Invented {
             },
             pickled: PicklingOutcome {
                 pickled: true,
+                start_ph: 6.5,
                 end: PicklePoint { at_h: 240.0, centre_ph: 4.12, slurry_ph: 4.05, ..PicklePoint::default() },
                 targets: [
                     TargetHours { ph: 4.6, centre_h: Some(110.0), slurry_h: Some(60.0) },

@@ -11,6 +11,8 @@ crate::constants! {
 
 /// The sourest pH that is looked for.
 const LEAST_PH: f64 = 1.0;
+/// The least sour pH that is looked for.
+const GREATEST_PH: f64 = 9.0;
 /// Where the search begins if nobody knows better.
 const FIRST_GUESS: f64 = 5.2;
 /// A step in pH after which no other is asked for; Newton's steps square their error, so what is left is rounding.
@@ -122,5 +124,47 @@ impl Sourable {
         let lacking = self.hydrogen_for(ph) - already.given_off_and_rise(ph).0;
         // Not a number stays one.
         if lacking <= 0.0 { 0.0 } else { lacking / acid.given_off(ph) }
+    }
+
+    /// Returns the own pH that a matter must have had, if it is at this pH with these acids in it.
+    ///
+    /// It is what [`Sourable::ph_of`] undoes: B(pH₀ → pH) = Σ n z(pH) − w 10^−pH, for pH₀. Newton's method, held between bounds that close in.
+    ///
+    /// # Arguments
+    /// * `protein`, `water`, `scale`: as for [`Sourable::new`]
+    /// * `ph`, `acids`: what it is now
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::law::souring::{Acid, AcidAmounts, Sourable};
+    /// let acids = AcidAmounts::of(Acid::Lactic, 0.030_576);
+    /// assert!((Sourable::own_ph_of(0.0325, 0.880, 1.0, 5.3, &acids) - 6.65).abs() < 1e-3);
+    /// ```
+    #[must_use]
+    pub fn own_ph_of(protein: f64, water: f64, scale: f64, ph: f64, acids: &AcidAmounts) -> f64 {
+        let buffer = Buffer::new(protein, water, ph, scale);
+        let held = acids.given_off_and_rise(ph).0 - water * (-LN_10 * ph).exp();
+        // Without acid there is nothing to undo; what is no number stays so.
+        if held <= 0.0 {
+            return ph;
+        }
+        let (mut low, mut high) = (ph, GREATEST_PH);
+        let mut own = ph;
+        for _ in 0..60 {
+            let (taken, slope) = buffer.taken_and_slope(own);
+            let lacking = held + taken;
+            if lacking > 0.0 {
+                low = own;
+            } else {
+                high = own;
+            }
+            let next = own + lacking / slope;
+            let next = if low < next && next < high { next } else { 0.5 * (low + high) };
+            if (next - own).abs() < LAST_STEP {
+                return next;
+            }
+            own = next;
+        }
+        own
     }
 }

@@ -31,13 +31,15 @@ pub struct SourPoint {
 
 /// Longest step while little happens, h.
 const LONGEST_STEP_H: f64 = 0.25;
+/// Longest step while a culture works without growing, h.
+const WORKING_STEP_H: f64 = 0.1;
 /// Growth for each hour, below which little happens.
 const LITTLE_GROWTH_H: f64 = 0.02;
-/// Change of mass, as a share, after which the buffer is worked out again.
-const SAME_MASS: f64 = 2e-3;
+/// Change of mass, as a share, that is none.
+const SAME_MASS: f64 = 1e-12;
 
 /// Souring on its way. What leaves as whey or vapour is not its business: it is told of the matter as it would be if nothing had turned since
-/// the stage began, and keeps the share of that lactose that has turned.
+/// the stage began, and keeps the share of that lactose that has turned. What leaves changes no pH ([`Sourness::holding`]).
 #[derive(Clone, Debug)]
 pub(in crate::process) struct SouringRun {
     sourness: Sourness,
@@ -75,7 +77,8 @@ impl SouringRun {
     /// Returns how sour it is now, in a matter as it would be if nothing had turned.
     pub(in crate::process) fn sourness(&self, unturned: &Matter) -> Sourness {
         let cells_per_g = self.cells / (1000.0 * unturned.total_kg());
-        Sourness { culture: self.sourness.culture.map(|culture| CultureNow { cells_per_g, ..culture }), ..self.sourness }
+        let held = self.sourness.holding(&self.matter(unturned), self.ph);
+        Sourness { culture: self.sourness.culture.map(|culture| CultureNow { cells_per_g, ..culture }), ..held }
     }
 
     /// Returns the next step, h: short while a culture grows or a lactone splits.
@@ -84,7 +87,13 @@ impl SouringRun {
             let crowd = self.cells / (1000.0 * unturned.total_kg() * law.most_per_g);
             law.growth_per_h(temperature_c, self.ph) * (1.0 - crowd) > LITTLE_GROWTH_H
         });
-        if grows || (self.sourness.goes_on() && self.sourness.culture.is_none()) { SOURING_STEP_H } else { LONGEST_STEP_H }
+        if grows || (self.sourness.goes_on() && self.sourness.culture.is_none()) {
+            SOURING_STEP_H
+        } else if self.sourness.culture.is_some() {
+            WORKING_STEP_H
+        } else {
+            LONGEST_STEP_H
+        }
     }
 
     /// Sours on for one step.
@@ -95,9 +104,14 @@ impl SouringRun {
         if !self.sourness.goes_on() {
             return;
         }
+        let kg = unturned.total_kg();
+        if (kg - self.sourable_kg).abs() > SAME_MASS * self.sourable_kg {
+            let left = self.matter(unturned);
+            self.sourness = self.sourness.holding(&left, self.ph);
+            (self.sourable, self.sourable_kg) = (self.sourness.sourable(&left), kg);
+        }
         let rate = lactone_rate_per_h(temperature_c);
         self.sourness.lactone_split = 1.0 - (1.0 - self.sourness.lactone_split) * (-rate * step_h).exp();
-        let kg = unturned.total_kg();
         if let Some(culture) = &mut self.sourness.culture {
             let lactose_mol = unturned.carbohydrate_kg / LACTOSE_MOLAR_MASS.value;
             let mut state = CultureState {
@@ -115,9 +129,6 @@ impl SouringRun {
             }
         }
         let matter = self.matter(unturned);
-        if (kg - self.sourable_kg).abs() > SAME_MASS * self.sourable_kg {
-            (self.sourable, self.sourable_kg) = (self.sourness.sourable(&matter), kg);
-        }
         self.ph = self.sourable.ph_near(&self.sourness.acids(&matter), self.ph);
     }
 

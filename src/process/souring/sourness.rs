@@ -97,6 +97,17 @@ impl Sourness {
         self.sourable(matter).ph_of(&self.acids(matter))
     }
 
+    /// Returns the same in a matter that is at this pH, whatever left it before: its own pH follows.
+    ///
+    /// Whey that leaves is as sour as the curd and vapour takes no acid along, so neither changes the pH, though both change how much acid there
+    /// is for each kilogram of protein.
+    #[must_use]
+    pub fn holding(&self, matter: &Matter, ph: f64) -> Self {
+        let per_kg = 1.0 / matter.total_kg();
+        let (protein, water) = (per_kg * matter.protein_kg(), per_kg * matter.water_kg);
+        Self { own_ph: Sourable::own_ph_of(protein, water, self.buffer_scale, ph, &self.acids(matter)), ..*self }
+    }
+
     /// Returns whether anything goes on souring by itself.
     #[must_use]
     pub fn goes_on(&self) -> bool {
@@ -113,8 +124,7 @@ impl Sourness {
         let wanted_kg = wanted * LACTIC_MOLAR_MASS.value * matter.total_kg();
         let lactose_kg = (wanted_kg - matter.lactic_kg) / LACTIC_FROM_LACTOSE;
         let soured = *matter + turned(lactose_kg.min(matter.carbohydrate_kg));
-        let off = self.ph(&soured) - ph;
-        (Self { own_ph: self.own_ph - if off.abs() > LITTLE_PH { off } else { 0.0 }, ..*self }, soured)
+        (if (self.ph(&soured) - ph).abs() > LITTLE_PH { self.holding(&soured, ph) } else { *self }, soured)
     }
 }
 

@@ -24,7 +24,7 @@ pub(super) fn words(caution: &FreshCaution) -> CautionWords {
             format!(
                 "{MUST_NOT_EAT} Measure the pH when draining begins and when the cheeses leave the moulds: where the souring is late or fails, this is a cheese without acid. Your local food rules and licensed practice come first."
             ),
-            "Foreseen acid is no proof. Not for the pregnant, old, very young or ill.",
+            "Acid is only foreseen. Not for the pregnant, old, very young or ill.",
         ),
     }
 }

@@ -99,7 +99,7 @@ fn what_cannot_be_is_refused_with_its_range() {
     let refused = |cheese: PickledCheese, bath: VinegarBath, hours: &[f64]| pickle(&cheese, &bath, hours).unwrap_err().to_string();
     let good = vinegar(60.0);
     for (error, words) in [
-        (refused(PickledCheese { start_ph: 8.0, ..dried() }, good, &[]), "pH of the cheese must be 4 to 7.5, but 8"),
+        (refused(PickledCheese { start_ph: 8.0, ..dried() }, good, &[]), "pH of the cheese must be 3.5 to 7.5, but 8"),
         (refused(PickledCheese { diameter_mm: f64::NAN, ..dried() }, good, &[]), "diameter"),
         (refused(PickledCheese { thickness_mm: 0.0, ..dried() }, good, &[]), "thickness"),
         (refused(PickledCheese { matter: Matter::default(), ..dried() }, good, &[]), "moisture"),

@@ -25,7 +25,7 @@ pub(super) fn way(design: &Design) -> Result<Way, StageError> {
     let vat = vat(&design.vat, design.draining.drip_end_moisture_percent, &milk)?;
     let draining = draining(&design.draining, &vat)?;
     let salting = salting(&design.salting, &draining, design.draining.draining_temperature_c)?;
-    let drying = drying(&design.drying, &salting, design.draining.draining_temperature_c)?;
+    let drying = drying(&design.drying, &salting, draining.temperature_c)?;
     Ok(Way { milk, vat, draining, salting, drying })
 }
 

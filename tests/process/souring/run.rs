@@ -67,10 +67,12 @@ fn what_nothing_sours_keeps_its_ph() {
 fn hours_and_ph_are_read_straight_between_points() {
     let at = |at_h, ph| SourPoint { at_h, ph, ..SourPoint::default() };
     let points = [at(0.0, 6.5), at(2.0, 6.0), at(2.0, 5.8), at(6.0, 5.0)];
-    assert_eq!(hours_to_ph(&points, 6.25), Some(1.0));
-    assert_eq!(hours_to_ph(&points, 5.4), Some(4.0));
+    near(hours_to_ph(&points, 6.25).unwrap(), 1.0, 1e-12);
+    near(hours_to_ph(&points, 5.4).unwrap(), 4.0, 1e-12);
     assert_eq!((hours_to_ph(&points, 6.6), hours_to_ph(&points, 4.9), hours_to_ph(&[], 6.0)), (Some(0.0), None, None));
-    assert_eq!((ph_at(&points, 1.0), ph_at(&points, 4.0), ph_at(&points, 6.5)), (Some(6.25), Some(5.4), None));
+    near(ph_at(&points, 1.0).unwrap(), 6.25, 1e-12);
+    near(ph_at(&points, 4.0).unwrap(), 5.4, 1e-12);
+    assert_eq!(ph_at(&points, 6.5), None);
 }
 
 /// A colder room: the curd cools further, so it sours later and less.
@@ -83,5 +85,9 @@ fn colder_moulds_sour_slower() {
     };
     let (cold, warm) = (at(10.0), at(22.0));
     assert_eq!(cold[0].ph, warm[0].ph);
-    assert!(cold.iter().zip(&warm).skip(1).all(|(cold, warm)| cold.ph > warm.ph));
+    for ph in [6.0, 5.5, 5.2] {
+        let (slow_h, fast_h) = (hours_to_ph(&cold, ph), hours_to_ph(&warm, ph).unwrap());
+        assert!(slow_h.is_none_or(|slow_h| slow_h > fast_h), "pH {ph}: {slow_h:?} and {fast_h}");
+    }
+    assert!(cold.last().unwrap().ph > warm.last().unwrap().ph);
 }
