@@ -4,11 +4,13 @@ mod balance;
 mod progress;
 mod reuse;
 mod run;
+mod souring;
 mod stages;
 mod times;
 
 pub use balance::MassBalance;
 pub use progress::Progress;
 pub use run::{batch, batch_after, batch_given, batch_until};
+pub use souring::{CultureCheck, SourMoment, culture_check, is_soured, souring_course};
 pub use stages::Batch;
 pub use times::{dried_min, soaked_min};

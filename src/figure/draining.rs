@@ -6,6 +6,7 @@ use crate::law::yields::YIELD_SPREAD;
 use crate::process::DrainingOutcome;
 
 const DRIP: &str = "w = W (1 − e^(−t/τ)), first order; τ is our own judgement, weakest below 20 °C";
+const COOLING: &str = "cools to the room, T = T_room + (T₀ − T_room) e^(−t/τ); how fast is our own judgement";
 const SIZE: &str = "additive volumes of fat, protein, carbohydrate, ash and water in the width of the mould";
 
 pub(super) fn figures(drained: &DrainingOutcome) -> Vec<Figure> {
@@ -21,6 +22,7 @@ pub(super) fn figures(drained: &DrainingOutcome) -> Vec<Figure> {
             .lead(),
         number("drained_diameter_mm", "Width of a cheese at unmoulding", drained.diameter_mm, Unit::Millimetre, 0, SIZE),
         number("drained_moisture_percent", "Moisture at unmoulding", drained.moisture_percent, Unit::Percent, 1, DRIP).lead(),
+        number("unmoulded_cheese_c", "Temperature of a cheese at unmoulding", drained.temperature_c, Unit::Celsius, 1, COOLING),
         number("draining_h", "Time in the moulds", drained.draining_h, Unit::Hour, 0, "one gap more than there are turns"),
         number("drip_stops_h", "Drip stops after", drained.drip_stops_h, Unit::Hour, 0, DRIP),
         switch("drip_has_stopped", "Drip has stopped at unmoulding", drained.drip_has_stopped, DRIP),

@@ -1,7 +1,7 @@
 //! Every figure of a batch, stage by stage.
 
 use super::figure::Figure;
-use super::{draining, drying, finished, germs, keeping, milk, pickling, salting, vat};
+use super::{draining, drying, finished, germs, keeping, milk, pickling, salting, souring, vat};
 use crate::batch::Batch;
 use crate::process::Runs;
 
@@ -18,10 +18,14 @@ use crate::process::Runs;
 pub fn figures(batch: &Batch) -> Vec<Figure> {
     let mut all = Vec::new();
     all.extend(batch.milk.done().into_iter().flat_map(|outcome| milk::figures(outcome, &batch.design)));
+    all.extend(souring::milk(batch));
     all.extend(batch.vat.done().into_iter().flat_map(|outcome| vat::figures(outcome, &batch.design)));
+    all.extend(souring::vat(batch));
     all.extend(batch.draining.done().into_iter().flat_map(draining::figures));
+    all.extend(souring::draining(batch));
     all.extend(batch.salting.done().into_iter().flat_map(salting::figures));
     all.extend(batch.drying.done().into_iter().flat_map(|outcome| drying::figures(outcome, &batch.design)));
+    all.extend(souring::drying(batch));
     all.extend(batch.pickling.done().into_iter().flat_map(|outcome| pickling::figures(outcome, &batch.design)));
     all.extend(batch.keeping.done().into_iter().flat_map(|outcome| keeping::figures(outcome, &batch.design)));
     all.extend(batch.germs.iter().flat_map(germs::figures));

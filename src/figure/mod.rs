@@ -12,6 +12,7 @@ mod milk;
 mod old_keys;
 mod pickling;
 mod salting;
+mod souring;
 mod vat;
 
 pub use every::{figures, rests_on_runs_beside, salting_figures};

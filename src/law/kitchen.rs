@@ -15,6 +15,8 @@ crate::constants! {
     JUG_SPREAD = { "Nearness of a household jug, as a share", 0.01, "1", (0.005, 0.03), Ourselves, "a line of 10 mL in a litre", Judged }
     /// A teaspoon of salt.
     SALT_TEASPOON = { "Table salt in a United States teaspoon", 6.0, "g", (5.0, 6.5), UsdaStandardReference, "table salt; coarse salt weighs less", Published }
+    /// A teaspoon of citric acid.
+    CITRIC_TEASPOON = { "Citric acid in a United States teaspoon", 4.7, "g", (4.0, 5.0), CommonPractice, "from the spoon rule for curd that stretches, 1¼ tsp to a US gallon, which is about 1.5 g/kg", FromMemory }
     /// A teaspoon of pepper.
     PEPPER_TEASPOON = { "Ground black pepper in a United States teaspoon", 2.3, "g", (1.9, 2.7), UsdaStandardReference, "spices, pepper, black; coarse grains weigh otherwise", Published }
 }
@@ -64,6 +66,17 @@ pub fn spoons(volume_ml: f64) -> Option<String> {
 #[must_use]
 pub fn salt_spoons(salt_g: f64) -> Option<String> {
     spoons(salt_g / SALT_TEASPOON.value * METRIC_TEASPOON.value)
+}
+
+/// Returns a mass of citric acid in teaspoons, or nothing where it is too small.
+///
+/// # Example
+/// ```
+/// assert_eq!(vatsketch::law::kitchen::citric_spoons(9.4).unwrap(), "2 tsp");
+/// ```
+#[must_use]
+pub fn citric_spoons(acid_g: f64) -> Option<String> {
+    spoons(acid_g / CITRIC_TEASPOON.value * METRIC_TEASPOON.value)
 }
 
 /// Returns a mass of ground pepper in teaspoons, or nothing where it is too small.

@@ -6,7 +6,20 @@ use crate::design::Unit;
 use crate::figure::{Figure, Reading, Weight, figures};
 
 /// Figures that stand in the shopping list or in a step.
-const SAID_ELSEWHERE: [&str; 7] = ["skim_l", "cream_g", "calcium_g", "calcium_ml", "rennet_ml", "salt_g", "salt_each_turn_g"];
+const SAID_ELSEWHERE: [&str; 12] = [
+    "skim_l",
+    "cream_g",
+    "citric_acid_g",
+    "milk_vinegar_ml",
+    "lactic_acid_ml",
+    "lactone_g",
+    "bulk_starter_g",
+    "calcium_g",
+    "calcium_ml",
+    "rennet_ml",
+    "salt_g",
+    "salt_each_turn_g",
+];
 
 /// The figures of one batch, asked by key, so that paper and window never round or hedge differently.
 pub(super) struct Facts {
