@@ -4,6 +4,7 @@ use super::figure::Figure;
 use crate::batch::{Batch, culture_check, is_soured};
 use crate::design::{CultureBy, MilkAcid, SouredBy, Stage, Unit};
 use crate::law::Matter;
+use crate::law::bath::WARMING_SPREAD;
 use crate::law::kitchen::{citric_spoons, spoons};
 use crate::law::souring::{Taste, curd_calcium_share};
 use crate::process::MilkOutcome;
@@ -15,6 +16,7 @@ const CELLS_ASSUMED: &str = "cells assumed: a packet says how much milk it is fo
 const CELLS_ASSUMED_BULK: &str = "cells assumed: a good bulk starter, as it should be when it is fresh";
 const CELLS_CHOSEN: &str = "as chosen";
 const COLD: &str = "balance of the acid against the milk’s own buffers; these may hold 0.65 to 1.2 times as much";
+const WARMING: &str = "time to its temperature on the warming curve; ±25 % until your own log calibrates it";
 const COURSE: &str = "cells grow, lactose turns into lactic acid, buffers give the pH; a culture may be slow or fail: measure";
 const CALCIUM: &str = "what dissolves from the casein before the whey leaves goes with the whey; shares from memory, ±0.08";
 const CURVE: &str = "lactose turns into lactic acid and water; what whey is left carries both";
@@ -28,9 +30,8 @@ pub(super) fn milk(batch: &Batch) -> Vec<Figure> {
 fn added(milk: &MilkOutcome, batch: &Batch) -> Vec<Figure> {
     let (soured, design) = (&milk.soured, &batch.design.milk);
     let number = |key, label, value, unit, decimals, law| Figure::number(Stage::Milk, key, label, value, unit, decimals, law);
-    let poured = |key, label| {
-        number(key, label, soured.acid_ml, Unit::Millilitre, 1, ACID).in_kitchen(spoons(soured.acid_ml)).lead()
-    };
+    let poured =
+        |key, label| number(key, label, soured.acid_ml, Unit::Millilitre, 1, ACID).in_kitchen(spoons(soured.acid_ml)).lead();
     match design.soured_by {
         SouredBy::Nothing => Vec::new(),
         SouredBy::Culture => {
@@ -71,7 +72,8 @@ pub(super) fn vat(batch: &Batch) -> Vec<Figure> {
     let number = |key, label, value, unit, decimals, law| Figure::number(Stage::Vat, key, label, value, unit, decimals, law);
     let mut all = Vec::new();
     if vat.sourness.culture.is_some() {
-        all.push(number("to_culture_min", "Time until the culture goes in", vat.to_culture_min, Unit::Minute, 0, "warming, as above"));
+        let label = "Time until the culture goes in";
+        all.push(number("to_culture_min", label, vat.to_culture_min, Unit::Minute, 0, WARMING).within(WARMING_SPREAD.value));
     }
     let (phosphate, calcium) = (100.0 * vat.phosphate_left, 100.0 * curd_calcium_share(vat.whey_ph));
     all.extend([
@@ -86,8 +88,7 @@ pub(super) fn vat(batch: &Batch) -> Vec<Figure> {
 /// Returns how the curd sours in the moulds.
 pub(super) fn draining(batch: &Batch) -> Vec<Figure> {
     let Some(drained) = batch.draining.done().filter(|_| is_soured(batch)) else { return Vec::new() };
-    let number =
-        |key, label, value, unit, decimals, law| Figure::number(Stage::Draining, key, label, value, unit, decimals, law);
+    let number = |key, label, value, unit, decimals, law| Figure::number(Stage::Draining, key, label, value, unit, decimals, law);
     let first = drained.souring.first().copied().unwrap_or_default();
     let last = drained.souring.last().copied().unwrap_or_default();
     let mut all = vec![number("ladled_curd_ph", "pH of the curd when draining begins", first.ph, Unit::One, 2, COURSE).lead()];

@@ -44,7 +44,28 @@ fn designs() -> Vec<Design> {
         ("acid_g_per_100ml", Value::Number(4.5)),
         ("cream_by", Value::Choice("cream_amount")),
     ]));
+    all.extend(soured().iter().map(|changes| with(changes)));
     all
+}
+
+/// Everything that sours, each in the ways that it is measured; and pHs that a meter said.
+fn soured() -> Vec<Vec<(&'static str, Value)>> {
+    let by = |what| ("soured_by", Value::Choice(what));
+    vec![
+        vec![by("culture")],
+        vec![by("culture"), ("culture_by", Value::Choice("bulk")), ("culture_kind", Value::Choice("mixed"))],
+        vec![
+            by("culture"),
+            ("culture_by", Value::Choice("cells")),
+            ("ladled_ph_from", Value::Choice("measured")),
+            ("unmoulded_ph_from", Value::Choice("measured")),
+            ("cheese_ph_from", Value::Choice("measured")),
+        ],
+        vec![by("acid")],
+        vec![by("acid"), ("acid_by", Value::Choice("amount")), ("milk_acid", Value::Choice("vinegar"))],
+        vec![by("acid"), ("milk_acid", Value::Choice("lactic"))],
+        vec![by("lactone")],
+    ]
 }
 
 /// Returns the values that a choice may be moved to.

@@ -23,6 +23,24 @@ fn no_two_figures_of_a_batch_have_the_same_key() {
     }
 }
 
+/// Returns designs that are soured in every way that figures tell apart.
+fn soured() -> impl Iterator<Item = Design> {
+    use vatsketch::design::{CultureBy, MilkAcid, SouredBy};
+    let by = |soured_by: SouredBy| {
+        let mut design = Design::default();
+        design.milk.soured_by = soured_by;
+        design
+    };
+    let acid = [MilkAcid::Citric, MilkAcid::Vinegar, MilkAcid::Lactic].map(|milk_acid| {
+        let mut design = by(SouredBy::Acid);
+        design.milk.milk_acid = milk_acid;
+        design
+    });
+    let mut bulk = by(SouredBy::Culture);
+    bulk.milk.culture_by = CultureBy::Bulk;
+    [by(SouredBy::Culture), bulk, by(SouredBy::Lactone)].into_iter().chain(acid)
+}
+
 /// Scripts read these keys: a change here is a change of the command line.
 #[test]
 fn the_keys_and_units_are_those_that_scripts_know() {
@@ -30,7 +48,7 @@ fn the_keys_and_units_are_those_that_scripts_know() {
     let mut list = String::new();
     let mut lean = Design::default();
     lean.milk.fat_target_percent = 2.0;
-    for design in [Design::default(), lean, EXAMPLES[4].design().unwrap()] {
+    for design in [Design::default(), lean, EXAMPLES[4].design().unwrap()].into_iter().chain(soured()) {
         for figure in figures(&batch(&design).unwrap()) {
             if all.insert(figure.key) {
                 let kind = match figure.reading {

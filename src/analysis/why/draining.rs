@@ -2,6 +2,7 @@
 
 use super::link::{LINK, Link};
 use crate::law::{brine, coat, food_density, kitchen, salt, syneresis};
+use crate::process::COOLING_CONSTANTS;
 use crate::source::SourceId;
 
 pub(super) const LINKS: &[Link] = &[
@@ -9,11 +10,19 @@ pub(super) const LINKS: &[Link] = &[
     Link { figures: &["draining_h"], inputs: &["turn_count", "turn_gap_h"], locator: "one gap more than there are turns", ..LINK },
     Link {
         figures: &["drip_stops_h", "cold_drip_10_h", "cold_drip_4_h"],
-        inputs: &["draining_temperature_c"],
-        rests_on: &["curd_kg", "drained_curd_kg"],
+        inputs: &["draining_temperature_c", "mould_diameter_mm", "mould_height_mm", "mould_count"],
+        rests_on: &["curd_kg", "drained_curd_kg", "ladled_curd_c", "ladled_curd_ph"],
         source: SourceId::MarshallCastillo,
         locator: "first order with an activation energy; below 20 °C extrapolated",
         constants: &[syneresis::CONSTANTS],
+        ..LINK
+    },
+    Link {
+        figures: &["unmoulded_cheese_c"],
+        inputs: &["draining_temperature_c", "mould_diameter_mm", "mould_height_mm"],
+        rests_on: &["ladled_curd_c", "curd_kg", "cheese_count", "draining_h"],
+        locator: "heat of the curd over what its surface gives to the room",
+        constants: &[COOLING_CONSTANTS],
         ..LINK
     },
     Link {

@@ -6,6 +6,7 @@ mod germs;
 mod jar;
 mod link;
 mod milk;
+mod souring;
 mod vat;
 
 pub use link::Link;
@@ -40,7 +41,7 @@ pub struct Why {
 
 /// Returns every link, in the trade's order.
 pub fn links() -> impl Iterator<Item = &'static Link> {
-    [milk::LINKS, vat::LINKS, draining::LINKS, drying::LINKS, jar::LINKS, germs::LINKS].into_iter().flatten()
+    [milk::LINKS, vat::LINKS, souring::LINKS, draining::LINKS, drying::LINKS, jar::LINKS, germs::LINKS].into_iter().flatten()
 }
 
 /// Returns the link of a figure.

@@ -1,13 +1,13 @@
 //! What the figures of warming, setting and curd are calculated from.
 
 use super::link::{LINK, Link};
-use crate::law::{bath, rennet, syneresis, yields};
+use crate::law::{bath, rennet, souring, syneresis, yields};
 use crate::process::WARMING_CONSTANTS;
 use crate::source::SourceId;
 
 pub(super) const LINKS: &[Link] = &[
     Link {
-        figures: &["to_rennet_min", "to_calcium_min", "energy_kwh"],
+        figures: &["to_rennet_min", "to_calcium_min", "to_culture_min", "energy_kwh"],
         inputs: &[
             "heating",
             "bath_l",
@@ -23,8 +23,11 @@ pub(super) const LINKS: &[Link] = &[
             "rennet_temperature_c",
             "fridge_temperature_c",
             "calcium_dose_percent",
+            "soured_by",
+            "ripening_temperature_c",
+            "ripening_h",
         ],
-        rests_on: &["vat_milk_l", "calcium_g"],
+        rests_on: &["vat_milk_l", "calcium_g", "pure_acid_g"],
         source: SourceId::Cengel2008,
         locator: "lumped capacities, problems 11-17 and 11-18; coefficients of Perry’s table 11-7",
         constants: &[bath::GEOMETRY_CONSTANTS, bath::OTHER_CONSTANTS, bath::WALL_CONSTANTS, WARMING_CONSTANTS],
@@ -42,7 +45,7 @@ pub(super) const LINKS: &[Link] = &[
     Link {
         figures: &["setting_temperature_c"],
         inputs: &["heat_while_setting"],
-        rests_on: &["to_rennet_min", "rennet_imcu_kg", "rennet_water_ml", "milk_ph", "calcium_percent"],
+        rests_on: &["to_rennet_min", "rennet_imcu_kg", "rennet_water_ml", "rennet_ph", "lactone_g", "calcium_percent"],
         source: SourceId::Cengel2008,
         locator: "the same two capacities after the rennet, over the time that it takes to clot",
         constants: &[bath::GEOMETRY_CONSTANTS, rennet::CONSTANTS],
@@ -51,11 +54,20 @@ pub(super) const LINKS: &[Link] = &[
     Link {
         figures: &["clotting_min", "clean_break_min", "cut_min", "tests"],
         inputs: &["firmness_multiple", "first_test_min", "heat_while_setting", "rennet_temperature_c"],
-        rests_on: &["rennet_imcu_kg", "milk_ph", "calcium_percent", "setting_temperature_c"],
+        rests_on: &["rennet_imcu_kg", "rennet_ph", "milk_ph", "lactone_g", "calcium_percent", "setting_temperature_c"],
         source: SourceId::GuelphNotes,
         locator: "clotting time, dose and temperature; activity against temperature after Fleischmann",
-        constants: &[rennet::CONSTANTS],
+        constants: &[rennet::CONSTANTS, souring::GEL_CONSTANTS],
         correlations: &[rennet::CORRELATIONS],
+    },
+    Link {
+        figures: &["ladled_curd_c"],
+        inputs: &["heat_while_setting", "whey_rest_min"],
+        rests_on: &["to_rennet_min", "cut_min", "rennet_water_ml"],
+        source: SourceId::Cengel2008,
+        locator: "the same two capacities, at the ladling",
+        constants: &[bath::GEOMETRY_CONSTANTS],
+        ..LINK
     },
     Link {
         figures: &["to_ladle_min"],
@@ -67,7 +79,7 @@ pub(super) const LINKS: &[Link] = &[
     Link {
         figures: &["drained_curd_kg", "yield_percent", "curd_fat_percent", "curd_protein_percent"],
         inputs: &["milk_treatment", "drip_end_moisture_percent"],
-        rests_on: &["vat_milk_kg", "fat_percent", "casein_percent"],
+        rests_on: &["vat_milk_kg", "fat_percent", "casein_percent", "rennet_ph", "phosphate_left_percent"],
         source: SourceId::VanSlyke1914,
         locator: "balance of casein, fat, serum and moisture; recoveries from the notes, yield ±8 %",
         constants: &[yields::CONSTANTS],
