@@ -35,6 +35,8 @@ crate::constants! {
     POUR_OFF_JAR = { "Work to pour off and fill with oil, a jar", 180.0, "s", (90.0, 360.0), Ourselves, "estimate", Judged }
     /// Measuring pH.
     METER = { "Work to measure pH at a centre and on a blended sample", 600.0, "s", (300.0, 1200.0), Ourselves, "estimate, with the meter's own test", Judged }
+    /// Measuring with another task.
+    METER_MOVES = { "Measuring pH may move by this much, to go with another task", 30.0, "min", (15.0, 60.0), Ourselves, "the pH moves by a tenth or two", Judged }
     /// Rolling.
     ROLL_JAR = { "Work to roll, a jar", 20.0, "s", (10.0, 40.0), Ourselves, "estimate", Judged }
     /// What a shift costs.

@@ -2,10 +2,12 @@
 
 mod air;
 mod jar;
+mod meter;
 mod moulds;
 mod task;
 mod vat;
 
+pub use meter::{MeterTask, meter_task};
 pub use task::Task;
 
 use super::Handling;
@@ -39,7 +41,8 @@ impl Tasks {
 
 /// Returns the tasks of a batch, as far as its stages were calculated.
 ///
-/// Sanitise, measure, warm, calcium, rennet, test, cut, ladle, turns (the salted ones first), unmould and pepper, dry with a swap of the trays,
+/// Sanitise, measure, warm, culture, calcium, rennet, test, cut, ladle, turns (the salted ones first) and a
+/// measured pH where a culture sours, unmould and pepper, dry with a swap of the trays,
 /// vinegar, pour off, oil, and the rolling of the jars. Hands come from volumes and counts times judged seconds; times between tasks from the
 /// batch: the warming curve, the tests, the turns, the drying and the soak.
 ///
@@ -54,11 +57,11 @@ impl Tasks {
 #[must_use]
 pub fn tasks(batch: &Batch) -> Tasks {
     let mut tasks = Tasks { ends_before: batch.first_missing(), ..Tasks::default() };
-    let all = &mut tasks.all;
+    let (all, meter) = (&mut tasks.all, meter_task(batch));
     if let (Some(milk), Some(vat)) = (batch.milk.done(), batch.vat.done()) {
-        all.extend(vat::tasks(&batch.design, milk, vat));
+        all.extend(vat::tasks(&batch.design, milk, vat, meter.as_ref()));
         if let Some(draining) = batch.draining.done() {
-            all.extend(moulds::tasks(batch, vat, draining));
+            all.extend(moulds::tasks(batch, vat, draining, meter.as_ref()));
         }
         if let Some(drying) = batch.drying.done() {
             all.extend(air::tasks(&batch.design, drying));

@@ -1,20 +1,25 @@
 //! From clean ware to the cut curd.
 
+use super::meter::{IF_NOT_SOUR, MEASURE_PH, MeterTask};
 use super::task::{Task, may_wait};
 use crate::design::{Design, Heating, Stage};
 use crate::law::rennet::TEST_AGAIN;
 use crate::plan::Gap;
 use crate::plan::hands::{
-    CLEAN_WAITS, CURD_WAITS, CUT_LITRE, MEASURE_LITRE, STEAMING, STIR_IN, TEST_BREAK, minutes_of, visit_min, whole,
+    CLEAN_WAITS, CURD_WAITS, CUT_LITRE, MEASURE_LITRE, METER, STEAMING, STIR_IN, TEST_BREAK, minutes_of, visit_min, whole,
 };
 use crate::process::{MilkOutcome, VatOutcome};
 
 /// What is said of cleaning: what heat does, and what cold cannot do.
 const CLEANING: &str = "Steam everything made of steel. Use a sanitiser, as its label says, on anything that heat would melt. A cold sanitiser is weaker than steam, vinegar is not enough, and neither kills spores.";
 
-pub(super) fn tasks(design: &Design, milk: &MilkOutcome, vat: &VatOutcome) -> Vec<Task> {
+pub(super) fn tasks(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, meter: Option<&MeterTask>) -> Vec<Task> {
     let mut all = vec![sanitise(), measure(milk)];
-    all.extend(warming(design, milk, vat));
+    all.extend(if milk.soured.sourness.culture.is_some() {
+        warming_with_culture(design, milk, vat, meter)
+    } else {
+        warming(design, milk, vat)
+    });
     all.extend(setting(design, milk, vat));
     all
 }
@@ -30,16 +35,23 @@ fn measure(milk: &MilkOutcome) -> Task {
         (false, true) => "Measure milk and skimmed milk",
         (false, false) => "Measure the milk",
     };
-    let hands_min = visit_min(MEASURE_LITRE.value * milk.vat_milk_l);
+    let with_acid = milk.soured.acid.total_kg() > 0.0;
+    let acid_s = if with_acid { STIR_IN.value } else { 0.0 };
+    let name = if with_acid { format!("{name}, stir in the acid") } else { name.to_owned() };
+    let hands_min = visit_min(MEASURE_LITRE.value * milk.vat_milk_l + acid_s);
     Task::new("measure", Stage::Milk, name, hands_min, may_wait(hands_min, whole(CLEAN_WAITS.value)))
+}
+
+const fn stirring(heating: Heating) -> &'static str {
+    match heating {
+        Heating::Bath => "Stir now and then, and watch the temperature.",
+        Heating::DoubleBoiler | Heating::Hob => "Stir all the time, and watch the temperature.",
+    }
 }
 
 /// Warming is watched from its start to the rennet: the temperature must be caught, not found.
 fn warming(design: &Design, milk: &MilkOutcome, vat: &VatOutcome) -> Vec<Task> {
-    let how = match design.vat.heating {
-        Heating::Bath => "Stir now and then, and watch the temperature.",
-        Heating::DoubleBoiler | Heating::Hob => "Stir all the time, and watch the temperature.",
-    };
+    let how = stirring(design.vat.heating);
     let (calcium_min, rennet_min) = (whole(vat.to_calcium_min), whole(vat.to_rennet_min));
     let watched = |key, name, minutes| Task::new(key, Stage::Vat, name, minutes, Gap::fixed(minutes)).saying(how);
     if milk.calcium_g <= 0.0 {
@@ -50,10 +62,43 @@ fn warming(design: &Design, milk: &MilkOutcome, vat: &VatOutcome) -> Vec<Task> {
     if calcium_min == 0 { vec![on] } else { vec![watched("warm", "Warm", calcium_min), on] }
 }
 
+/// The same with a culture on the way: the milk ripens by itself, and the calcium goes in when it is warm enough, before or after.
+fn warming_with_culture(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, meter: Option<&MeterTask>) -> Vec<Task> {
+    let ripened_min = vat.to_culture_min + 60.0 * milk.soured.ripening_h;
+    let ripens = ripened_min > vat.to_culture_min;
+    let with_calcium = milk.calcium_g > 0.0;
+    let calcium = ("calcium", "Stir in the calcium, go on warming", vat.to_calcium_min);
+    let calcium_first = vat.to_calcium_min <= vat.to_culture_min;
+    let mut all = vec![("warm", "Warm", 0.0)];
+    all.extend((with_calcium && calcium_first).then_some(calcium));
+    let culture = if ripens { "Stir in the culture, let the milk ripen" } else { "Stir in the culture, go on warming" };
+    all.push(("culture", culture, vat.to_culture_min));
+    let in_the_milk = meter.filter(|meter| meter.is_alone() && meter.at_min < ripened_min);
+    all.extend(in_the_milk.map(|meter| (MeterTask::ALONE, MEASURE_PH, meter.at_min)));
+    all.extend(ripens.then_some(("warm_on", "Warm on", ripened_min)));
+    all.extend((with_calcium && !calcium_first).then_some(calcium));
+    let ends_min = all.iter().skip(1).map(|(_, _, at_min)| *at_min).chain([vat.to_rennet_min]);
+    let tasks = all.iter().zip(ends_min).filter_map(|((key, name, from_min), to_min)| {
+        let minutes = whole(to_min) - whole(*from_min);
+        let (hands_min, said) = match *key {
+            "culture" if ripens => (minutes_of(STIR_IN.value).min(minutes), "Keep the milk at the temperature of the culture."),
+            MeterTask::ALONE => (visit_min(METER.value).min(minutes), IF_NOT_SOUR),
+            _ => (minutes, stirring(design.vat.heating)),
+        };
+        let goes_without_saying = minutes == 0 && matches!(*key, "warm" | "warm_on");
+        (!goes_without_saying).then(|| Task::new(*key, Stage::Vat, *name, hands_min, Gap::fixed(minutes)).saying(said))
+    });
+    tasks.collect()
+}
+
 /// Rennet, tests and cut hang together to the minute; the curd sets when it will.
 fn setting(design: &Design, milk: &MilkOutcome, vat: &VatOutcome) -> Vec<Task> {
     let test_min = |test: u32| whole(design.vat.first_test_min + f64::from(test) * TEST_AGAIN.value);
-    let mut all = vec![Task::new("rennet", Stage::Vat, "Stir in the rennet", minutes_of(STIR_IN.value), Gap::fixed(test_min(0)))];
+    let with_lactone = milk.soured.lactone.total_kg() > 0.0;
+    let (name, stirs) =
+        if with_lactone { ("Stir in the glucono-delta-lactone, then the rennet", 2.0) } else { ("Stir in the rennet", 1.0) };
+    let hands_min = minutes_of(stirs * STIR_IN.value);
+    let mut all = vec![Task::new("rennet", Stage::Vat, name, hands_min, Gap::fixed(test_min(0)))];
     let last = vat.tests.saturating_sub(1);
     for test in 0..last {
         let gap = Gap::fixed(test_min(test + 1) - test_min(test));
