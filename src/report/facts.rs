@@ -4,6 +4,7 @@ use super::{Amount, Target};
 use crate::batch::Batch;
 use crate::design::Unit;
 use crate::figure::{Figure, Reading, Weight, figures};
+use crate::law::kitchen::THERMOMETER_SPREAD;
 
 /// Figures that stand in the shopping list or in a step.
 const SAID_ELSEWHERE: [&str; 12] = [
@@ -65,6 +66,11 @@ impl Facts {
             })
             .filter(|target| target.amount.value.is_finite())
             .collect()
+    }
+
+    /// Returns the temperature that the milk is to have, as near as a kitchen thermometer tells.
+    pub(super) fn milk_at(temperature_c: f64) -> Target {
+        Target::near("milk", Amount::new(temperature_c, Unit::Celsius, 1), THERMOMETER_SPREAD.value)
     }
 
     /// Returns a target read in a unit, without asking the figures.

@@ -14,8 +14,15 @@ pub(super) fn ladle(design: &DrainingDesign, vat: &VatOutcome, draining: &Draini
     step.targets.push(Facts::plain("drains at", design.draining_temperature_c, Unit::Celsius, 0));
     "Curd left over: add a mould.".clone_into(&mut step.if_off);
     "moulds filled".clone_into(&mut step.write_down);
-    step.governed_by =
-        &["mould_count", "mould_diameter_mm", "mould_height_mm", "drip_end_moisture_percent", "draining_temperature_c"];
+    step.governed_by = &[
+        "mould_count",
+        "mould_diameter_mm",
+        "mould_height_mm",
+        "drip_end_moisture_percent",
+        "draining_temperature_c",
+        "ladled_ph_from",
+        "ladled_ph",
+    ];
     step
 }
 
@@ -67,7 +74,7 @@ pub(super) fn unmould(vat: &VatOutcome, draining: &DrainingOutcome, facts: &Fact
         format!("The drip stops only {:.0}\u{a0}h after ladling: drain in the cold until it has stopped.", draining.drip_stops_h)
     };
     "one cheese, g".clone_into(&mut step.write_down);
-    step.governed_by = &["turn_count", "turn_gap_h"];
+    step.governed_by = &["turn_count", "turn_gap_h", "unmoulded_ph_from", "unmoulded_ph"];
     step
 }
 

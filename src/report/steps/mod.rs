@@ -5,6 +5,7 @@ mod drying;
 mod keeping;
 mod milk;
 mod pickling;
+mod souring;
 mod step;
 mod vat;
 mod week;
@@ -21,13 +22,17 @@ pub(super) fn steps(batch: &Batch, facts: &Facts) -> Vec<Step> {
     let mut steps = Vec::new();
     let Some(milk) = batch.milk.done() else { return steps };
     steps.push(milk::measure(&design.milk, milk, facts));
+    steps.extend(souring::acid(&design.milk, milk, facts));
     let Some(vat) = batch.vat.done() else { return steps };
     steps.extend(vat::until_rennet(design, milk, vat, facts));
+    steps.extend(souring::lactone(&design.milk, milk, vat, facts));
     steps.extend(vat::from_rennet(design, milk, vat, facts));
     let Some(draining) = batch.draining.done() else { return steps };
     steps.push(draining::ladle(&design.draining, vat, draining));
     steps.extend(draining::turns(batch, vat, draining, facts));
     steps.push(draining::unmould(vat, draining, facts));
+    steps = souring::with_meter(steps, batch, facts);
+    steps.extend(souring::unmoulded(batch, vat, draining, facts));
     let Some(drying) = batch.drying.done() else { return steps };
     let start_min = vat.to_ladle_min + 60.0 * draining.draining_h;
     if let Some(salting) = batch.salting.done() {

@@ -30,6 +30,7 @@ fn cover(design: &PicklingDesign, pickling: &PicklingOutcome, at_min: f64, facts
     "vinegar, mL".clone_into(&mut step.write_down);
     step.governed_by = &[
         "pickled",
+        "cheese_ph_from",
         "cheese_ph",
         "acid_g_per_100ml",
         "vinegar_by",

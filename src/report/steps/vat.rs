@@ -6,49 +6,94 @@ use crate::law::kitchen::THERMOMETER_SPREAD;
 use crate::process::{MilkOutcome, VatOutcome};
 use crate::report::{Amount, StepTime, Target};
 
-/// The steps up to the rennet.
+/// The steps up to the rennet: legs of warming, and what is stirred in between them.
 pub(super) fn until_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Vec<Step> {
+    let calcium_into = (milk.calcium_g > 0.0).then(|| StirredIn {
+        from: Leg { task: "calcium", at_min: vat.to_calcium_min },
+        temperature_c: design.vat.calcium_temperature_c,
+        key: "to_calcium_min",
+        step: calcium(design, milk, vat, facts),
+    });
+    let ripening_min = 60.0 * milk.soured.ripening_h;
+    let culture_into = milk.soured.sourness.culture.map(|_| StirredIn {
+        from: Leg { task: if ripening_min > 0.0 { "warm_on" } else { "culture" }, at_min: vat.to_culture_min + ripening_min },
+        temperature_c: design.milk.ripening_temperature_c,
+        key: "to_culture_min",
+        step: super::souring::culture(&design.milk, milk, vat, facts),
+    });
+    let calcium_first = vat.to_calcium_min <= vat.to_culture_min;
+    let in_order = if calcium_first { [calcium_into, culture_into] } else { [culture_into, calcium_into] };
     let mut steps = Vec::new();
-    let with_calcium = milk.calcium_g > 0.0;
-    if with_calcium {
-        if vat.to_calcium_min >= 0.5 {
-            steps.push(warm("warm", design, vat.to_calcium_min, design.vat.calcium_temperature_c, facts, "to_calcium_min"));
+    // Milk that is warm enough already takes what comes first at once, and is warmed in the same task.
+    let (mut leg, mut warmed) = (Leg { task: "warm", at_min: 0.0 }, false);
+    for stirred in in_order.into_iter().flatten() {
+        let minutes = stirred.step.at_min - leg.at_min;
+        if minutes >= 0.5 {
+            steps.push(leg.warming(design, minutes, stirred.temperature_c, facts, (!warmed).then_some(stirred.key)));
+            warmed = true;
         }
-        steps.push(calcium(design, milk, vat, facts));
+        leg = stirred.from;
+        steps.push(stirred.step);
     }
-    if steps.iter().any(|step| step.verb == "Warm") {
-        let mut on = Step::once(("calcium", "Warm on"), Stage::Vat, vat.to_calcium_min, "Go on warming,", "stirring as before.");
-        on.targets.push(milk_at(design.vat.rennet_temperature_c));
-        on.lasts = Some(Facts::plain("for", (vat.to_rennet_min - vat.to_calcium_min).max(0.0), Unit::Minute, 0));
-        "Too hot: cool the milk before you add rennet. Too cool: wait.".clone_into(&mut on.if_off);
-        "milk, °C".clone_into(&mut on.write_down);
-        on.governed_by = &["rennet_temperature_c"];
-        steps.push(on);
-    } else {
-        // Milk that is warm enough already takes its calcium at once, and is warmed in the same task.
-        let task = if with_calcium { "calcium" } else { "warm" };
-        steps.push(warm(task, design, vat.to_rennet_min, design.vat.rennet_temperature_c, facts, "to_rennet_min"));
+    let minutes = (vat.to_rennet_min - leg.at_min).max(0.0);
+    // Ripened milk may be warm enough for the rennet already.
+    if minutes >= 0.5 || leg.task != "warm_on" {
+        steps.push(leg.warming(design, minutes, design.vat.rennet_temperature_c, facts, (!warmed).then_some("to_rennet_min")));
     }
     steps
 }
 
-fn milk_at(temperature_c: f64) -> Target {
-    Target::near("milk", Amount::new(temperature_c, Unit::Celsius, 1), THERMOMETER_SPREAD.value)
+/// What is stirred in on the way to the rennet.
+struct StirredIn {
+    /// The leg of warming that follows.
+    from: Leg,
+    /// Temperature of the milk for it.
+    temperature_c: f64,
+    /// The figure of the minutes until then.
+    key: &'static str,
+    step: Step,
 }
 
-fn warm(task: &str, design: &Design, lasts_min: f64, to_c: f64, facts: &Facts, key: &str) -> Step {
+/// One leg of warming.
+struct Leg {
+    /// The task that it is part of.
+    task: &'static str,
+    /// When it begins.
+    at_min: f64,
+}
+
+impl Leg {
+    /// Returns its step: told in full if it is the first of all, for which there is a figure.
+    fn warming(&self, design: &Design, minutes: f64, to_c: f64, facts: &Facts, first: Option<&str>) -> Step {
+        if let Some(key) = first {
+            let whole = facts.target(key, "for", Amount::new(minutes, Unit::Minute, 0));
+            // The figure counts from the start; milk that is warm from the start may ripen before it is warmed.
+            let lasts = if self.at_min < 0.5 { whole } else { Facts::plain("for", minutes, Unit::Minute, 0) };
+            return warm((self.task, self.at_min), design, to_c, lasts);
+        }
+        let mut on = Step::once((self.task, "Warm on"), Stage::Vat, self.at_min, "Go on warming,", "stirring as before.");
+        on.targets.push(Facts::milk_at(to_c));
+        on.lasts = Some(Facts::plain("for", minutes, Unit::Minute, 0));
+        "Too hot: cool the milk before you add rennet. Too cool: wait.".clone_into(&mut on.if_off);
+        "milk, °C".clone_into(&mut on.write_down);
+        on.governed_by = &["rennet_temperature_c"];
+        on
+    }
+}
+
+fn warm((task, at_min): (&str, f64), design: &Design, to_c: f64, lasts: Target) -> Step {
     let how = match design.vat.heating {
         Heating::Bath => "the milk in the bath, stirring.",
         Heating::DoubleBoiler => "the milk over boiling water, stirring.",
         Heating::Hob => "the milk on a low hob, stirring.",
     };
-    let mut step = Step::once((task, "Warm"), Stage::Vat, 0.0, "Warm", how);
-    step.targets.push(milk_at(to_c));
+    let mut step = Step::once((task, "Warm"), Stage::Vat, at_min, "Warm", how);
+    step.targets.push(Facts::milk_at(to_c));
     if design.vat.heating == Heating::Bath {
         let bath = Amount::new(design.vat.bath_set_temperature_c, Unit::Celsius, 1);
         step.targets.push(Target::near("bath", bath, THERMOMETER_SPREAD.value));
     }
-    step.lasts = Some(facts.target(key, "for", Amount::new(lasts_min, Unit::Minute, 0)));
+    step.lasts = Some(lasts);
     let if_off = match design.vat.heating {
         Heating::Bath | Heating::DoubleBoiler => "Slow: check the lids and the water. Fast: lift the pot out early.",
         Heating::Hob => "Slow: wait and keep stirring. Fast: take the pot off early.",
@@ -81,7 +126,7 @@ fn calcium(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts)
     if milk.calcium_ml > 0.0 {
         step.targets.push(facts.target("calcium_ml", "or", Amount::new(milk.calcium_ml, Unit::Millilitre, 1)));
     }
-    step.targets.push(milk_at(design.vat.calcium_temperature_c));
+    step.targets.push(Facts::milk_at(design.vat.calcium_temperature_c));
     "Forgot it: add it before the rennet, never after.".clone_into(&mut step.if_off);
     "calcium, g".clone_into(&mut step.write_down);
     step.governed_by = &["calcium_form", "calcium_solution_percent", "calcium_dose_percent", "calcium_temperature_c"];

@@ -1,0 +1,175 @@
+//! What sours the milk: acid into the cold milk, a culture on the way, a lactone before the rennet; and the meter, which alone tells whether it
+//! works.
+
+use super::Step;
+use crate::batch::{Batch, culture_check};
+use crate::design::{CultureBy, CultureKind, DryingPlace, MilkAcid, MilkDesign, SouredBy, Stage, Unit};
+use crate::law::growth::{COLD_DRAINING, SOUR_BEFORE_DRYING_PH, WARM_DRYING};
+use crate::law::souring::STIR_ACID_BELOW_C;
+use crate::plan::{MeterTask, meter_task};
+use crate::process::{DrainingOutcome, MilkOutcome, VatOutcome};
+use crate::report::facts::Facts;
+use crate::report::{Amount, Target};
+
+/// The acid for the cold milk, if one is stirred in.
+pub(super) fn acid(design: &MilkDesign, milk: &MilkOutcome, facts: &Facts) -> Option<Step> {
+    if milk.soured.acid.total_kg() <= 0.0 {
+        return None;
+    }
+    let (name, key, amount) = match design.milk_acid {
+        MilkAcid::Citric => ("citric acid", "citric_acid_g", Amount::new(milk.soured.acid_g, Unit::Gram, 1)),
+        MilkAcid::Vinegar => ("vinegar", "milk_vinegar_ml", Amount::new(milk.soured.acid_ml, Unit::Millilitre, 1)),
+        MilkAcid::Lactic => ("lactic acid", "lactic_acid_ml", Amount::new(milk.soured.acid_ml, Unit::Millilitre, 1)),
+    };
+    let what = "in the acid, diluted in cool water, slowly, while the milk is cold.";
+    let mut step = Step::once(("measure", "Acid"), Stage::Milk, 0.0, "Stir", what);
+    step.targets.push(facts.target(key, name, amount));
+    step.targets.push(Target::exact("milk no warmer than", Amount::new(STIR_ACID_BELOW_C.value, Unit::Celsius, 0)));
+    step.targets.push(facts.target("cold_milk_ph", "pH by the model", Amount::new(milk.soured.cold_ph, Unit::One, 2)));
+    "It flakes where it falls: stir until it is smooth, then go on more slowly (common practice, no source)."
+        .clone_into(&mut step.if_off);
+    "pH of the milk".clone_into(&mut step.write_down);
+    step.governed_by = &[
+        "soured_by",
+        "milk_acid",
+        "acid_by",
+        "soured_milk_ph",
+        "milk_acid_g_l",
+        "milk_vinegar_g_per_100ml",
+        "lactic_acid_percent",
+    ];
+    Some(step)
+}
+
+/// The culture, and the hours in which the milk ripens.
+pub(super) fn culture(design: &MilkDesign, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Step {
+    let what = match (design.culture_kind, design.ripening_h > 0.0) {
+        (CultureKind::Mesophilic, true) => "in the mesophilic culture and let the milk ripen, kept at this temperature.",
+        (CultureKind::Mixed, true) => "in the mixed culture and let the milk ripen, kept at this temperature.",
+        (CultureKind::Thermophilic, true) => "in the thermophilic culture and let the milk ripen, kept at this temperature.",
+        (CultureKind::Mesophilic, false) => "in the mesophilic culture.",
+        (CultureKind::Mixed, false) => "in the mixed culture.",
+        (CultureKind::Thermophilic, false) => "in the thermophilic culture.",
+    };
+    let mut step = Step::once(("culture", "Culture"), Stage::Vat, vat.to_culture_min, "Stir", what);
+    step.targets.push(match design.culture_by {
+        CultureBy::Packet => Facts::plain("packets", design.culture_packets, Unit::One, 2),
+        CultureBy::Bulk => facts.target("bulk_starter_g", "bulk starter", Amount::new(milk.soured.bulk_g, Unit::Gram, 0)),
+        CultureBy::Cells => Facts::plain("living cells in the milk", design.culture_cells_million_g, Unit::MillionPerGram, 1),
+    });
+    step.targets.push(Facts::milk_at(design.ripening_temperature_c));
+    step.lasts = (design.ripening_h > 0.0).then(|| ripening(design.ripening_h));
+    "Cooler: it works more slowly. Much warmer: it may die; cool the milk first.".clone_into(&mut step.if_off);
+    "clock time".clone_into(&mut step.write_down);
+    step.governed_by = &[
+        "soured_by",
+        "culture_kind",
+        "culture_by",
+        "culture_packet_l",
+        "culture_packets",
+        "culture_bulk_percent",
+        "culture_cells_million_g",
+        "ripening_temperature_c",
+        "ripening_h",
+    ];
+    step
+}
+
+/// Returns the time of ripening, in hours where it comes out even.
+fn ripening(hours: f64) -> Target {
+    let halves = 2.0 * hours;
+    if (halves - halves.round()).abs() < 1e-9 {
+        Facts::plain("for", hours, Unit::Hour, 1)
+    } else {
+        Facts::plain("for", 60.0 * hours, Unit::Minute, 0)
+    }
+}
+
+/// The lactone, if one is stirred in before the rennet.
+pub(super) fn lactone(design: &MilkDesign, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Option<Step> {
+    if design.soured_by != SouredBy::Lactone {
+        return None;
+    }
+    let what = "in the glucono-delta-lactone, just before the rennet.";
+    let mut step = Step::once(("rennet", "Lactone"), Stage::Vat, vat.to_rennet_min, "Stir", what);
+    step.targets.push(facts.target("lactone_g", "lactone", Amount::new(milk.soured.acid_g, Unit::Gram, 1)));
+    step.targets.push(facts.target("rennet_ph", "pH before it", Amount::new(vat.rennet_ph, Unit::One, 2)));
+    "Dissolved long before: it has soured already; weigh it anew.".clone_into(&mut step.if_off);
+    "lactone, g".clone_into(&mut step.write_down);
+    step.governed_by = &["soured_by", "lactone_g_l"];
+    Some(step)
+}
+
+/// The check of the culture with a meter; what falls on the unmoulding is measured there anyway.
+pub(super) fn meter(batch: &Batch, facts: &Facts) -> Option<Step> {
+    let (check, meter) = (culture_check(batch)?, meter_task(batch).filter(|meter| meter.task != "unmould")?);
+    let place = if check.stage == Stage::Vat { "milk" } else { "curd" };
+    let what = format!("the pH of the {place} with a meter, about {:.0}\u{a0}h after the culture.", check.after_h);
+    let stage = if meter.is_alone() { check.stage } else { Stage::Draining };
+    let mut step = Step::once((&meter.task, "pH of the culture"), stage, meter.at_min, "Measure", what);
+    step.targets.push(Facts::plain("at or below", check.in_time_ph, Unit::One, 1));
+    step.targets.push(facts.target("culture_check_ph", "pH by the model", Amount::new(check.ph, Unit::One, 2)));
+    step.if_off = format!(
+        "Above {:.1}: the culture is slow or dead. Keep it at {:.0}\u{a0}°C, where the culture works, and measure again after an hour. If the pH has not fallen, the culture has failed: no warm drying; cool the cheeses below {} or discard them.",
+        check.in_time_ph,
+        batch.design.milk.ripening_temperature_c,
+        cold()
+    );
+    "pH".clone_into(&mut step.write_down);
+    Some(step)
+}
+
+/// Puts the check of the culture where it is done, and leaves the rest in order.
+pub(super) fn with_meter(mut steps: Vec<Step>, batch: &Batch, facts: &Facts) -> Vec<Step> {
+    if let Some(step) = meter(batch, facts) {
+        // What belongs to the same task comes first.
+        let later = |other: &Step| other.at_min > step.at_min && !of_task(other, &step);
+        let at = steps.iter().position(later).unwrap_or(steps.len());
+        steps.insert(at, step);
+    }
+    steps
+}
+
+fn of_task(one: &Step, other: &Step) -> bool {
+    one.times.iter().any(|time| time.task != MeterTask::ALONE && other.times.iter().any(|also| also.task == time.task))
+}
+
+/// The pH of a cheese at unmoulding, before it goes to the air, where anything was to sour it.
+pub(super) fn unmoulded(batch: &Batch, vat: &VatOutcome, draining: &DrainingOutcome, facts: &Facts) -> Option<Step> {
+    let milk = batch.milk.done().filter(|milk| milk.soured.is_soured())?;
+    let at_min = vat.to_ladle_min + 60.0 * draining.draining_h;
+    let ph = draining.souring.last()?.ph;
+    let drying = &batch.design.drying;
+    let air_c = match drying.drying_place {
+        DryingPlace::Cabinet => drying.cabinet_temperature_c,
+        DryingPlace::OpenAir => drying.day_temperature_c,
+    };
+    let warm = drying.drying_h > 0.0 && air_c > WARM_DRYING.value;
+    let limit = SOUR_BEFORE_DRYING_PH.value;
+    let what = if drying.drying_h > 0.0 {
+        "the pH of one cheese with a meter, before they go to the air."
+    } else {
+        "the pH of one cheese with a meter."
+    };
+    let mut step = Step::once(("unmould", "pH at unmoulding"), Stage::Draining, at_min, "Measure", what);
+    if warm {
+        step.targets.push(Facts::plain("at or below", limit, Unit::One, 1));
+    }
+    step.targets.push(facts.target("unmoulded_cheese_ph", "pH by the model", Amount::new(ph, Unit::One, 2)));
+    let (above, wait) = (
+        if warm { format!("Above {limit:.1}") } else { "Higher".to_owned() },
+        if milk.soured.sourness.goes_on() { "wait an hour and measure again" } else { "it sours no further by itself" },
+    );
+    let warm_c = format!("{:.0}\u{a0}°C", WARM_DRYING.value);
+    step.if_off = format!(
+        "{above}: {wait}. If the pH does not fall, no drying above {warm_c}: cool the cheeses below {} or discard them.",
+        cold()
+    );
+    "pH".clone_into(&mut step.write_down);
+    Some(step)
+}
+
+/// Returns how cold cheeses are kept whose culture has failed.
+fn cold() -> String {
+    format!("{:.0}\u{a0}°C", COLD_DRAINING.value)
+}
