@@ -48,6 +48,41 @@ fn the_tasks_stand_in_the_order_of_the_trade() {
     assert_eq!(tasks.ends_before, None);
 }
 
+/// A culture goes in on the way to the rennet, and is checked with a meter six hours later; what is printed names only tasks that there are.
+#[test]
+fn a_soured_vat_has_its_culture_its_ripening_and_its_meter() {
+    let culture = ("soured_by", Value::Choice("culture"));
+    let (batch, soured) = made(&[culture]);
+    let at = |key: &str| soured.position(key).unwrap_or_else(|| panic!("{key} is missing: {:?}", keys(&soured)));
+    assert!(at("warm") < at("calcium") && at("calcium") < at("culture") && at("culture") < at("warm_on"));
+    assert!(at("warm_on") < at("rennet") && at("ladle") < at("unmould"));
+    let near = |got: f64, want: f64, by: f64| assert!((got - want).abs() <= by, "{got} for {want}");
+    near(usual_min(&soured, "warm", "rennet"), batch.vat.done().unwrap().to_rennet_min, 1.5);
+    near(usual_min(&soured, "culture", "warm_on"), 60.0 * batch.design.milk.ripening_h, 1.0);
+    near(usual_min(&soured, "ladle", "unmould"), 60.0 * batch.draining.done().unwrap().draining_h, 1.5);
+    let meter = vatsketch::plan::meter_task(&batch).unwrap();
+    near(usual_min(&soured, "culture", &meter.task), 360.0, 31.0);
+    assert!(soured.all[at("unmould")].handling.name.contains("measure the pH"));
+    let ways: [&[(&str, Value)]; 6] = [
+        &[culture, ("ripening_h", Value::Number(0.0))],
+        &[culture, ("ripening_temperature_c", Value::Number(14.0)), ("ripening_h", Value::Number(8.0))],
+        &[culture, ("ripening_temperature_c", Value::Number(35.0))],
+        &[culture, ("calcium_dose_percent", Value::Number(0.0))],
+        &[("soured_by", Value::Choice("acid"))],
+        &[("soured_by", Value::Choice("lactone"))],
+    ];
+    for changes in ways {
+        let (batch, tasks) = made(changes);
+        assert!(batch.draining.done().is_some(), "{changes:?}: {:?}", batch.ending(Stage::Vat).why_not());
+        for step in vatsketch::report::plan(&batch).steps {
+            for time in step.times {
+                assert!(tasks.position(&time.task).is_some(), "{changes:?}: {} is no task", time.task);
+            }
+        }
+    }
+    assert!(vatsketch::plan::meter_task(&made(&[]).0).is_none());
+}
+
 /// The times are those of the stages, each rounded to a minute.
 #[test]
 fn the_usual_times_between_tasks_are_those_that_the_batch_worked_out() {

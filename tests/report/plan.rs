@@ -4,7 +4,7 @@ use super::sample;
 use proptest::prelude::*;
 use std::collections::BTreeSet;
 use vatsketch::batch::batch;
-use vatsketch::design::{Design, PicklingDesign, Stage, Value, fields};
+use vatsketch::design::{Design, PicklingDesign, SouredBy, Stage, Value, fields};
 use vatsketch::report::{Plan, plan};
 use vatsketch::source::{Constant, SourceId};
 use vatsketch::units::Units;
@@ -99,7 +99,13 @@ fn a_caution_stands_before_the_step_whose_input_causes_it() {
 
 #[test]
 fn every_input_is_governed_by_a_step_so_that_its_caution_finds_its_place() {
-    let governed: BTreeSet<&str> = plan(&sample::batch()).steps.iter().flat_map(|step| step.governed_by.iter().copied()).collect();
+    let mut governed: BTreeSet<&str> = BTreeSet::new();
+    for soured_by in [SouredBy::Nothing, SouredBy::Culture, SouredBy::Acid, SouredBy::Lactone] {
+        let mut design = sample::batch().design;
+        design.milk.soured_by = soured_by;
+        let plan = plan(&batch(&design).unwrap());
+        governed.extend(plan.steps.iter().flat_map(|step| step.governed_by.iter().copied()));
+    }
     let inputs: BTreeSet<&str> = fields().map(|field| field.key).collect();
     assert_eq!(governed, inputs);
 }

@@ -10,7 +10,7 @@ pub(super) const LINKS: &[Link] = &[
     Link { figures: &["draining_h"], inputs: &["turn_count", "turn_gap_h"], locator: "one gap more than there are turns", ..LINK },
     Link {
         figures: &["drip_stops_h", "cold_drip_10_h", "cold_drip_4_h"],
-        inputs: &["draining_temperature_c", "mould_diameter_mm", "mould_height_mm", "mould_count"],
+        inputs: &["draining_temperature_c", "mould_diameter_mm", "mould_height_mm", "mould_count", "turn_count", "turn_gap_h"],
         rests_on: &["curd_kg", "drained_curd_kg", "ladled_curd_c", "ladled_curd_ph"],
         source: SourceId::MarshallCastillo,
         locator: "first order with an activation energy; below 20 °C extrapolated",
@@ -19,7 +19,7 @@ pub(super) const LINKS: &[Link] = &[
     },
     Link {
         figures: &["unmoulded_cheese_c"],
-        inputs: &["draining_temperature_c", "mould_diameter_mm", "mould_height_mm"],
+        inputs: &["draining_temperature_c", "mould_diameter_mm", "mould_height_mm", "ladled_ph_from"],
         rests_on: &["ladled_curd_c", "curd_kg", "cheese_count", "draining_h"],
         locator: "heat of the curd over what its surface gives to the room",
         constants: &[COOLING_CONSTANTS],

@@ -56,6 +56,8 @@ pub(super) const LINKS: &[Link] = &[
             "underside_open_percent",
             "tray_count",
             "tray_swap",
+            "unmoulded_ph_from",
+            "unmoulded_ph",
         ],
         rests_on: &["salted_cheese_g", "salted_thickness_mm", "salt_in_moisture_percent", "air_humidity_percent", "coat_s_m"],
         source: SourceId::Crank1975,

@@ -51,6 +51,7 @@ pub(super) fn measure(design: &MilkDesign, milk: &MilkOutcome, facts: &Facts) ->
         "fridge_temperature_c",
         "ph_known",
         "milk_ph",
+        "soured_by",
     ];
     step
 }
