@@ -156,15 +156,14 @@ pub(super) fn unmoulded(batch: &Batch, vat: &VatOutcome, draining: &DrainingOutc
         step.targets.push(Facts::plain("at or below", limit, Unit::One, 1));
     }
     step.targets.push(facts.target("unmoulded_cheese_ph", "pH by the model", Amount::new(ph, Unit::One, 2)));
-    let (above, wait) = (
-        if warm { format!("Above {limit:.1}") } else { "Higher".to_owned() },
-        if milk.soured.sourness.goes_on() { "wait an hour and measure again" } else { "it sours no further by itself" },
-    );
+    let above = if warm { format!("Above {limit:.1}") } else { "Higher".to_owned() };
+    let wait = if milk.soured.sourness.goes_on() {
+        "wait an hour and measure again. If the pH has not fallen by then:"
+    } else {
+        "it sours no further by itself:"
+    };
     let warm_c = format!("{:.0}\u{a0}°C", WARM_DRYING.value);
-    step.if_off = format!(
-        "{above}: {wait}. If the pH does not fall, no drying above {warm_c}: cool the cheeses below {} or discard them.",
-        cold()
-    );
+    step.if_off = format!("{above}: {wait} no drying above {warm_c}; cool the cheeses below {} or discard them.", cold());
     "pH".clone_into(&mut step.write_down);
     Some(step)
 }
