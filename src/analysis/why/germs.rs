@@ -6,9 +6,11 @@ use crate::process::GERM_WATER_CONSTANTS;
 use crate::source::SourceId;
 
 /// What they go through: warmth, water and acid of every stage.
-const WAY: &[&str] = &["to_ladle_min", "draining_h", "dried_moisture_percent", "centre_water_activity", "centre_ph", "soured_water_activity"];
+const WAY: &[&str] =
+    &["to_ladle_min", "draining_h", "dried_moisture_percent", "centre_water_activity", "centre_ph", "soured_water_activity"];
 /// What makes that warm or sour beside what those figures rest on.
-const WARMTH: &[&str] = &["draining_temperature_c", "pickling_temperature_c", "keeping_temperature_c", "keeping_days", "pickling_h"];
+const WARMTH: &[&str] =
+    &["draining_temperature_c", "pickling_temperature_c", "keeping_temperature_c", "keeping_days", "pickling_h"];
 
 pub(super) const LINKS: &[Link] = &[
     Link {

@@ -9,7 +9,7 @@ use crate::ui::curves::plotted::PlottedCurves;
 use crate::ui::results::beside::Beside;
 use crate::ui::results::milk_against::milk_against_ui;
 use crate::ui::state::ask::Ask;
-use crate::ui::state::cut::station_curve;
+use crate::ui::state::cut::{next_curve, shown_curve};
 use crate::ui::state::view::View;
 use crate::ui::widget::room::Room;
 use crate::ui::widget::scroll::read_ui;
@@ -37,6 +37,8 @@ const HEADING: f32 = 44.0;
 const HEADING_LINE: f32 = 34.0;
 /// Width of the buttons at the right of a heading.
 const BUTTON_ROOM: f32 = 136.0;
+/// Width of one more button there.
+const ANOTHER_BUTTON: f32 = 64.0;
 /// Least height of a plot below a heading of several lines.
 const LEAST_PLOT: f32 = 64.0;
 
@@ -72,7 +74,7 @@ pub(in crate::ui) fn curves_ui(ui: &mut Ui, view: &View, batches: Batches<'_>, r
         for key in [CurveKey::Warming, CurveKey::DryingLoss] {
             asks.extend(curve_ui(ui, view, key, batches, each));
         }
-        let key = station_curve(view.station);
+        let Some(key) = shown_curve(view.station, view.curve) else { return };
         let wide = ui.available_width();
         if let Some(beside) = milk {
             // The milk has no curve of its own; its place is taken by what tells the two apart.
@@ -140,8 +142,9 @@ fn curve_ui(ui: &mut Ui, view: &View, key: CurveKey, batches: Batches<'_>, heigh
 fn heading_ui(ui: &mut Ui, view: &View, key: CurveKey, (drawn, second): (&Curve, Option<&Curve>)) -> Vec<Ask> {
     let palette = Palette::of(ui);
     let mut asks = Vec::new();
+    let next = next_curve(view.station, key);
     ui.horizontal_top(|ui| {
-        let words_room = ui.available_width() - BUTTON_ROOM;
+        let words_room = ui.available_width() - BUTTON_ROOM - if next.is_some() { ANOTHER_BUTTON } else { 0.0 };
         ui.allocate_ui(vec2(words_room, 28.0), |ui| {
             ui.set_width(words_room);
             ui.horizontal_wrapped(|ui| {
@@ -167,6 +170,15 @@ fn heading_ui(ui: &mut Ui, view: &View, key: CurveKey, (drawn, second): (&Curve,
                 .widget_info(|| WidgetInfo::labeled(egui::Role::Button, has_paper, format!("{}: copy as a picture", key.title())));
             if response.clicked() {
                 asks.push(Ask::CopyCurve(key));
+            }
+            if let Some(next) = next {
+                let button = egui::Button::new(RichText::new("Next").size(CAPTION)).min_size(vec2(0.0, 24.0));
+                let response = ui.add(button).on_hover_text(format!("Show “{}” here", next.title()));
+                let words = format!("{}: show “{}” instead", key.title(), next.title());
+                response.widget_info(|| WidgetInfo::labeled(egui::Role::Button, true, &words));
+                if response.clicked() {
+                    asks.push(Ask::StationCurve(next));
+                }
             }
         });
     });

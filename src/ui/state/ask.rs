@@ -64,6 +64,8 @@ pub enum Ask {
     Station(Stage),
     /// Bring an input into sight and mark it.
     ToInput(&'static str),
+    /// Show this curve of the station.
+    StationCurve(CurveKey),
     /// Show or hide the table of a curve.
     Table(CurveKey),
     /// Put a curve into the clipboard as a picture.

@@ -16,22 +16,38 @@ pub struct CutView {
 #[must_use]
 pub const fn station_cut(stage: Stage) -> Option<SectionKey> {
     match stage {
-        Stage::Milk | Stage::Vat | Stage::Draining | Stage::Keeping => None,
+        Stage::Milk | Stage::Vat | Stage::Draining => None,
         Stage::Salting => Some(SectionKey::Salt),
         Stage::Drying => Some(SectionKey::Moisture),
         Stage::Pickling => Some(SectionKey::Ph),
+        Stage::Keeping => Some(SectionKey::Germs),
     }
 }
 
-/// Returns the curve that belongs to a station, below the two that are always in sight.
+/// Returns the curves that belong to a station, below the two that are always in sight: the first is shown, the others can be chosen.
 #[must_use]
-pub const fn station_curve(stage: Stage) -> CurveKey {
+pub const fn station_curves(stage: Stage) -> &'static [CurveKey] {
     match stage {
-        Stage::Milk | Stage::Vat => CurveKey::WheyDrip,
-        Stage::Draining => CurveKey::CurdSouring,
-        Stage::Salting => CurveKey::Salt,
-        Stage::Drying => CurveKey::Moisture,
-        Stage::Pickling => CurveKey::Souring,
-        Stage::Keeping => CurveKey::WaterActivity,
+        Stage::Milk | Stage::Vat => &[CurveKey::WheyDrip],
+        Stage::Draining => &[CurveKey::CurdSouring, CurveKey::WheyDrip],
+        Stage::Salting => &[CurveKey::Salt],
+        Stage::Drying => &[CurveKey::Moisture, CurveKey::WaterActivity],
+        Stage::Pickling => &[CurveKey::Souring],
+        Stage::Keeping => &[CurveKey::Germs, CurveKey::WaterActivity],
     }
+}
+
+/// Returns the curve of a station that is shown: the chosen one where it belongs there, otherwise the first; none where there is none.
+#[must_use]
+pub fn shown_curve(stage: Stage, chosen: Option<CurveKey>) -> Option<CurveKey> {
+    let all = station_curves(stage);
+    chosen.filter(|key| all.contains(key)).or_else(|| all.first().copied())
+}
+
+/// Returns the curve that comes after one at a station, if there is another.
+#[must_use]
+pub fn next_curve(stage: Stage, shown: CurveKey) -> Option<CurveKey> {
+    let all = station_curves(stage);
+    let at = all.iter().position(|key| *key == shown)?;
+    all.get((at + 1) % all.len()).copied().filter(|key| *key != shown)
 }

@@ -38,6 +38,8 @@ pub struct View {
     pub note: Option<String>,
     /// The curve whose table is shown.
     pub table: Option<CurveKey>,
+    /// The curve that was chosen at a station with several.
+    pub curve: Option<CurveKey>,
     /// The cut through a cheese that is shown.
     pub cut: CutView,
     /// The part of the plan in sight.
@@ -69,6 +71,7 @@ impl Default for View {
             title: None,
             note: None,
             table: None,
+            curve: None,
             cut: CutView { key: SectionKey::Moisture, share: 1.0 },
             plan_part: PlanPart::Week,
             card: None,

@@ -62,6 +62,7 @@ impl Window {
                     self.view.station = field.stage;
                 }
             }
+            Ask::StationCurve(key) => self.view.curve = Some(key),
             Ask::Table(key) => self.view.table = if self.view.table == Some(key) { None } else { Some(key) },
             Ask::CopyCurve(key) => {
                 if let Err(words) = self.copier.copy(ctx, curve(self.session.batch(), key)) {
