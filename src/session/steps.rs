@@ -80,8 +80,9 @@ impl Session {
         let old_first = std::mem::replace(&mut self.first, first);
         let old_second = std::mem::replace(&mut self.second, second);
         let old_batch = old_first.batch().clone();
-        for closed in [Some(old_first), old_second].into_iter().flatten() {
-            self.put_away(closed);
+        self.put_away(old_first);
+        if let Some(old_second) = old_second {
+            self.put_away(old_second);
         }
         if swapped {
             // The ghost would be drawn over the second design's curve.

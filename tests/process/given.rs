@@ -87,7 +87,8 @@ fn unmoulded_ph(design: &Design, set: &dyn Fn(&mut UncertainParameters)) -> f64 
 /// What is uncertain about souring moves nothing where nothing sours, and the pH where something does, in the way that its words say.
 #[test]
 fn the_constants_of_souring_move_soured_designs_alone() {
-    let settings: [(&str, &dyn Fn(&mut UncertainParameters)); 3] = [
+    type Setting<'a> = (&'a str, &'a dyn Fn(&mut UncertainParameters));
+    let settings: [Setting<'_>; 3] = [
         ("culture_cells", &|parameters| parameters.culture_cells = 0.5),
         ("culture_rate", &|parameters| parameters.culture_rate = 0.8),
         ("souring_buffer", &|parameters| parameters.souring_buffer = 1.2),

@@ -160,12 +160,11 @@ impl Places {
     /// half of a cheese that was whole, the worse of the two halves counts.
     pub(super) fn cut_up(&mut self, from: Option<&DiscField>, to: &DiscField) {
         for doses in &mut self.doses {
-            *doses = match from {
-                Some(from) => super::section::carried(from, doses, to),
-                None => {
-                    let even = doses.first().copied().unwrap_or_default();
-                    vec![even; to.radii_mm.len() * to.heights_mm.len()]
-                }
+            *doses = if let Some(from) = from {
+                super::section::carried(from, doses, to)
+            } else {
+                let even = doses.first().copied().unwrap_or_default();
+                vec![even; to.radii_mm.len() * to.heights_mm.len()]
             };
         }
         (self.centre, self.rim) = super::section::centre_and_rim(to);

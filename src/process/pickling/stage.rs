@@ -118,11 +118,8 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
     let count = f64::from(dried.cheese_count.max(1));
     let start_ph = start_ph(design, dried);
     let cheese = one_cheese(dried, count, start_ph, parameters);
-    let bath = VinegarBath {
-        acid_g_per_100ml: design.acid_g_per_100ml,
-        volume_ml: fill.vinegar_each_ml,
-        temperature_c: design.pickling_temperature_c,
-    };
+    let (acid_g_per_100ml, volume_ml) = (design.acid_g_per_100ml, fill.vinegar_each_ml);
+    let bath = VinegarBath { acid_g_per_100ml, volume_ml, temperature_c: design.pickling_temperature_c };
     let [water, least_water, most_water] = swelling(dried, count, design, parameters).judged(design.pickling_h, given)?;
     let soak = Soak::with(&cheese, &bath, Fineness::SOAK_SHOWN)?.under(parameters);
     let equilibrium_ph = soak.equilibrium_ph()?;
@@ -148,7 +145,7 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
     let end = shown.reported.first().copied().unwrap_or_default();
     let exchange = Exchange {
         vinegar_ml: fill.vinegar_each_ml * count,
-        acid_g_per_100ml: design.acid_g_per_100ml,
+        acid_g_per_100ml,
         acid_percent: end.acid_percent,
         salt_left_share,
         water_gain: gain(&water),

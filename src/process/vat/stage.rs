@@ -108,17 +108,7 @@ pub fn vat_given(
     let parameters = &given.parameters;
     let mut warming = Warming::start(design, milk, parameters);
     let mut souring = MilkOnItsWay::start(milk);
-    let calcium_first = milk.soured.ripening_c >= design.calcium_temperature_c;
-    if milk.soured.sourness.culture.is_none() || calcium_first {
-        add_calcium(&mut warming, design, milk)?;
-    }
-    let mut to_culture_min = 0.0;
-    if milk.soured.sourness.culture.is_some() {
-        to_culture_min = ripen(&mut warming, &mut souring, design, milk)?;
-        if !calcium_first {
-            add_calcium(&mut warming, design, milk)?;
-        }
-    }
+    let to_culture_min = calcium_and_culture(&mut warming, &mut souring, design, milk)?;
     warming.warm_to(design, WarmingEvent::Rennet, design.rennet_temperature_c)?;
     souring.follow(&warming, warming.now_min());
     let rennet_ph = souring.ph();
@@ -134,13 +124,7 @@ pub fn vat_given(
     let mut set = setting(design, milk, (temperature_c, rennet_ph), parameters)?;
     for _ in 0..3 {
         temperature_c = warming.mean_while_setting_c(design, set.clotting_min);
-        let ph = if milk.soured.sourness.goes_on() {
-            let mut ahead = warming.clone();
-            ahead.hold(design, set.clotting_min);
-            souring.mean_ph(&ahead, set.clotting_min)
-        } else {
-            rennet_ph
-        };
+        let ph = mean_ph_while_setting(&warming, &souring, design, set.clotting_min);
         set = setting(design, milk, (temperature_c, ph), parameters)?;
     }
     warming.hold(design, set.cut_min);
@@ -192,6 +176,35 @@ pub fn vat_given(
             goes_on: curd.curd,
         },
     })
+}
+
+/// Adds calcium and culture, whichever goes in colder first; returns the minute at which the culture went in, 0 without one.
+fn calcium_and_culture(
+    warming: &mut Warming,
+    souring: &mut MilkOnItsWay,
+    design: &VatDesign,
+    milk: &MilkOutcome,
+) -> Result<f64, VatError> {
+    if milk.soured.sourness.culture.is_none() {
+        add_calcium(warming, design, milk)?;
+        return Ok(0.0);
+    }
+    let calcium_first = milk.soured.ripening_c >= design.calcium_temperature_c;
+    if calcium_first {
+        add_calcium(warming, design, milk)?;
+    }
+    let culture_min = ripen(warming, souring, design, milk)?;
+    if !calcium_first {
+        add_calcium(warming, design, milk)?;
+    }
+    Ok(culture_min)
+}
+
+/// Returns the mean pH of the milk over the next minutes of setting.
+fn mean_ph_while_setting(warming: &Warming, souring: &MilkOnItsWay, design: &VatDesign, minutes: f64) -> f64 {
+    let mut ahead = warming.clone();
+    ahead.hold(design, minutes);
+    souring.mean_ph(&ahead, minutes)
 }
 
 fn add_calcium(warming: &mut Warming, design: &VatDesign, milk: &MilkOutcome) -> Result<(), VatError> {
