@@ -30,12 +30,23 @@ pub(super) fn of_curd(batch: &Batch, vat: &VatOutcome, drained: &DrainingOutcome
         x: Axis { label: "time from the start", unit: "h", least: 0.0, most: most_h },
         // Much lactone or a thermophilic culture comes below 4.
         y: Axis { label: "pH", unit: "", least: if lowest < 4.0 { 3.0 } else { 4.0 }, most: 7.0 },
-        series: vec![Series { name: "pH", role: Role::Main, points: way.iter().map(|point| [point.at_h, point.ph]).collect() }],
+        series: vec![Series { name: "pH", role: Role::Main, points: ascending(&way) }],
         bands: Vec::new(),
         events,
         empty_because: None,
         in_words: in_words(&way, vat, drained, &end),
     }
+}
+
+/// Returns the points of the line; where one stage follows another, rounding may put the later one a hair before the earlier.
+fn ascending(way: &[SourPoint]) -> Vec<[f64; 2]> {
+    let mut last_h = 0.0_f64;
+    way.iter()
+        .map(|point| {
+            last_h = last_h.max(point.at_h);
+            [last_h, point.ph]
+        })
+        .collect()
 }
 
 fn in_words(way: &[SourPoint], vat: &VatOutcome, drained: &DrainingOutcome, end: &SourPoint) -> String {

@@ -28,7 +28,8 @@ pub fn figures(batch: &Batch) -> Vec<Figure> {
     all.extend(souring::drying(batch));
     all.extend(batch.pickling.done().into_iter().flat_map(|outcome| pickling::figures(outcome, &batch.design)));
     all.extend(batch.keeping.done().into_iter().flat_map(|outcome| keeping::figures(outcome, &batch.design)));
-    all.extend(batch.germs.iter().flat_map(germs::figures));
+    // Of a way that was gone to its end: half a way would look like little growth.
+    all.extend(batch.germs.iter().filter(|_| batch.keeping.done().is_some()).flat_map(germs::figures));
     all.extend(finished::figures(batch));
     if batch.given.runs == Runs::MiddleOnly {
         all.retain(|figure| !rests_on_runs_beside(figure.key));

@@ -99,10 +99,13 @@ pub fn draining_given(design: &DrainingDesign, vat: &VatOutcome, given: &Given) 
         PhFrom::Measured => vat.sourness.measured(&vat.curd, design.ladled_ph),
     };
     let found = ladled - vat.curd;
+    // What a meter finds turned, has turned in the whey that is still to come as in the rest.
+    let turned_share = -found.carbohydrate_kg / vat.curd.carbohydrate_kg;
     let count = f64::from(design.mould_count.max(1));
     let area_mm2 = PI * (0.5 * design.mould_diameter_mm).powi(2);
     let mould_ml = 0.001 * area_mm2 * design.mould_height_mm;
     let to_come = vat.curd - vat.drained_curd;
+    let to_come = to_come + turned(turned_share * to_come.carbohydrate_kg);
     let drained_ml = cheese_volume_ml(&vat.drained_curd) / count;
     let ladled_ml = drained_ml + to_come.total_kg() / WHEY_DENSITY.value * 1000.0 / count;
     let moulds_for = |each_ml: f64| (each_ml * count / mould_ml).ceil() as u32;

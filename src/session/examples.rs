@@ -16,7 +16,7 @@ pub struct Example {
 }
 
 /// Every example; the first opens at the first start.
-pub const EXAMPLES: [Example; 5] = [
+pub const EXAMPLES: [Example; 6] = [
     Example {
         name: "first-vat",
         shows: "Cow's milk, warm cabinet",
@@ -30,6 +30,11 @@ pub const EXAMPLES: [Example; 5] = [
         text: include_str!("../../resources/examples/small-vat.vat.ron"),
     },
     Example { name: "own-carton", shows: "As the labels say", text: include_str!("../../resources/examples/own-carton.vat.ron") },
+    Example {
+        name: "soured-vat",
+        shows: "Soured before it dries",
+        text: include_str!("../../resources/examples/soured-vat.vat.ron"),
+    },
 ];
 
 impl Example {

@@ -2,7 +2,7 @@
 
 use vatsketch::analysis::{DrawnFigures, LikelyFigure, drawn_batch, draws, likely_figures};
 use vatsketch::batch::{Batch, batch};
-use vatsketch::design::Design;
+use vatsketch::design::{Design, Heating};
 use vatsketch::figure::{Reading, figures};
 use vatsketch::process::{UNCERTAIN_PARAMETERS, UncertainParameters};
 use vatsketch::units::Units;
@@ -60,23 +60,24 @@ fn likely_ranges_lie_within_the_draws_and_in_their_order() {
     }
 }
 
-/// The drip stops after ln 50 · τ, and at the temperature of τ nothing else moves it: a tenth of the draws must lie below the tenth of
-/// the distribution that is drawn from, calculated apart: 1 − (1 − 0.5)(1 − √0.2) of 3 h below, by the triangle. In the logarithm, for the range is
-/// 1.5 to 4 h. One draw in 200 to either side is the most that a Latin hypercube can be off.
+/// On a hob that keeps the milk where it is, the clotting time is 2.5 min and a part that is proportional to one constant (chapter 1: t = a + k/E),
+/// which nothing else moves: a tenth of the draws must lie below the tenth of the distribution that is drawn from, calculated apart: by the
+/// triangle, 1 − (1 − 0.7)(1 − √0.2) of the middle below, for the range is 0.7 to 1.3 times the value. One draw in 200 to either side is the most
+/// that a Latin hypercube can be off.
 #[test]
 fn a_figure_that_one_constant_moves_has_the_tenths_of_that_constant() {
     let mut design = Design::default();
-    design.draining.draining_temperature_c = 21.0;
+    design.vat.heating = Heating::Hob;
     design.pickling.pickled = false;
     let figures = likely(&design, &drawn(&design, 200));
-    let likely = find(&figures, "drip_stops_h");
-    let hours = |time_h: f64| 50.0_f64.ln() * time_h;
-    // Least + (value − least) √(2 · 0.1), and likewise from above, of ln 1.5, ln 3 and ln 4.
-    let low = hours((1.5_f64.ln() + (3.0_f64.ln() - 1.5_f64.ln()) * 0.2_f64.sqrt()).exp());
-    let high = hours((4.0_f64.ln() - (4.0_f64.ln() - 3.0_f64.ln()) * 0.2_f64.sqrt()).exp());
+    let likely = find(&figures, "clotting_min");
+    let usual = batch(&design).unwrap().vat.done().unwrap().clotting_min;
+    let minutes = |times: f64| 2.5 + (usual - 2.5) * times;
+    let low = minutes(0.7 + 0.3 * 0.2_f64.sqrt());
+    let high = minutes(1.3 - 0.3 * 0.2_f64.sqrt());
     let (least, most) = (likely.least.unwrap(), likely.most.unwrap());
     assert!((least / low - 1.0).abs() < 0.01 && (most / high - 1.0).abs() < 0.01, "{least} for {low}, {most} for {high}");
-    assert!((likely.middle.unwrap() / hours(3.0) - 1.0).abs() < 0.01);
+    assert!((likely.middle.unwrap() / usual - 1.0).abs() < 0.01);
 }
 
 #[test]

@@ -38,6 +38,16 @@ fn designs() -> Vec<Design> {
         ("keeping_temperature_c", Value::Number(12.0)),
         ("pickled", Value::Switch(false)),
     ]));
+    // Cold and short all the way, so that no germ comes to its greatest density, and then a jar that is not so cold.
+    all.push(with(&[
+        ("draining_temperature_c", Value::Number(4.0)),
+        ("cabinet_temperature_c", Value::Number(22.0)),
+        ("room_air_temperature_c", Value::Number(18.0)),
+        ("drying_h", Value::Number(8.0)),
+        ("pickled", Value::Switch(false)),
+        ("keeping_temperature_c", Value::Number(6.0)),
+        ("keeping_days", Value::Number(5.0)),
+    ]));
     // Vinegar as the jar asks, a weak one.
     all.push(with(&[
         ("vinegar_by", Value::Choice("cover")),

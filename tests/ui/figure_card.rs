@@ -56,7 +56,7 @@ fn a_card_leads_to_the_choices_and_to_the_figures_that_enter() {
     let mut harness = with_card("dried_cheese_g");
     click(&mut harness, "Drying time: 34 h; go to this choice");
     assert_eq!(harness.state().view.marked, Some("drying_h"));
-    click(&mut harness, "Weight of a cheese after salting: 99 g; why");
+    click(&mut harness, "Weight of a cheese after salting: 98 g; why");
     assert_eq!(harness.state().view.card.as_ref().unwrap().figure, "salted_cheese_g");
 }
 

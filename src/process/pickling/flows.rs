@@ -37,7 +37,7 @@ impl Flows {
             acid_kg: (0.01 * exchange.acid_percent * dried.total_kg()).clamp(0.0, vinegar.acid_kg),
             ..Matter::default()
         };
-        let out = Matter { salt_kg: (1.0 - exchange.salt_left_share) * dried.salt_kg, ..Matter::default() };
+        let out = Matter { salt_kg: (1.0 - exchange.salt_left_share).max(0.0) * dried.salt_kg, ..Matter::default() };
         Self { vinegar, spent: vinegar - into + out, cheese: *dried + into - out }
     }
 

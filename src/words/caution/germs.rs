@@ -4,7 +4,7 @@ use crate::caution::{GermCaution, GermDanger};
 use crate::design::Stage;
 use crate::law::growth::{CARELESS_START, SOUR_BEFORE_DRYING_PH, STAPHYLOCOCCI_TEST};
 use crate::process::GermLine;
-use crate::words::model::{MUST_NOT_EAT, POTENTIAL_GROWTH};
+use crate::words::model::MUST_NOT_EAT;
 use crate::words::number::value;
 use crate::words::said::{CautionWords, said};
 
@@ -38,7 +38,7 @@ pub(super) fn words(caution: &GermCaution) -> CautionWords {
     };
     let listeria = *worst == GermLine::Listeria || others.contains(&GermLine::Listeria);
     let who = if listeria { format!(" {MUST_NOT_EAT}") } else { String::new() };
-    said(format!("{grows}{more}{also} {POTENTIAL_GROWTH}"), format!("{}{who}", remedy(*stage, *soured)), short)
+    said(format!("{grows}{more}{also}"), format!("{}{who}", remedy(*stage, *soured)), short)
 }
 
 /// Returns where a stage takes place, within a sentence.
