@@ -10,7 +10,7 @@ use std::f64::consts::LN_10;
 const DRAWN: [(GermLine, &str); 6] = [
     (GermLine::Listeria, "Listeria"),
     (GermLine::Staphylococcus, "S. aureus"),
-    (GermLine::StaphylococcusWithoutLactic, "S. aureus, if lactic acid fails"),
+    (GermLine::StaphylococcusWithoutLactic, "S. aureus, acid not counted"),
     (GermLine::Salmonella, "Salmonella"),
     (GermLine::Coli, "E. coli"),
     (GermLine::Cereus, "B. cereus"),
@@ -52,14 +52,14 @@ pub(super) fn germs(germs: &GermsOutcome) -> Curve {
                 [*at_h, *low, *high]
             })
             .collect();
-        Band { name: "likely range of the worst", points }
+        Band { name: "likely range, worst germ", points }
     });
     let events =
         germs.spans.iter().filter(|span| span.begins_h < end_h).map(|span| Event { name: event(span.stage), at: span.begins_h });
     Curve {
         title: CurveKey::Germs.title(),
         x: Axis { label: "time from the start of warming", unit: "h", least: 0.0, most: round_up(end_h.max(1.0)) },
-        y: Axis { label: "potential growth", unit: "log₁₀", least: 0.0, most: MOST_LOG10 },
+        y: Axis { label: "potential growth", unit: "tenfold steps", least: 0.0, most: MOST_LOG10 },
         series: series.collect(),
         bands: band.into_iter().collect(),
         events: events.collect(),
@@ -92,7 +92,7 @@ const fn event(stage: Stage) -> &'static str {
 fn in_words(germs: &GermsOutcome) -> String {
     let each = germs.courses.iter().map(|course| format!("{} {:.1}", course.line.name(), course.increase_log10()));
     format!(
-        "Potential growth at the worst place by the end of the keeping, in tenfold steps, free of lag, a model: {}. No growth foreseen is no proof.",
+        "Potential growth at the worst place by the end of the keeping, in tenfold steps, for germs that grow at once, a model: {}. No growth in the model proves nothing.",
         each.collect::<Vec<_>>().join("; ")
     )
 }

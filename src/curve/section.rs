@@ -51,7 +51,7 @@ impl SectionKey {
             Self::Moisture => "%",
             Self::Salt => "g/100 g water",
             Self::Ph => "",
-            Self::Germs => "log₁₀",
+            Self::Germs => "tenfold steps",
         }
     }
 

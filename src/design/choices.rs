@@ -97,11 +97,11 @@ choices! {
         /// Nothing.
         Nothing = "nothing", "Nothing";
         /// A culture of lactic acid bacteria.
-        Culture = "culture", "A starter culture";
+        Culture = "culture", "A culture";
         /// An acid, stirred into the cold milk.
         Acid = "acid", "An acid stirred in";
         /// Glucono-delta-lactone, which splits into an acid by and by.
-        Lactone = "lactone", "Glucono-delta-lactone (GDL)";
+        Lactone = "lactone", "GDL (glucono-delta-lactone)";
     }
     /// The kind of culture, by the temperature that it likes.
     CultureKind {

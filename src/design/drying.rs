@@ -8,8 +8,8 @@ stage_design! {
     DryingDesign in Drying {
         DryingPlace drying_place: "Where they dry", DryingPlace::Cabinet; "In a warm cabinet, or in the open air by day and by night.";
         number drying_h: "Drying time", Unit::Hour, 34.0, 0.0..=720.0, 1.0; "Hours spent drying.";
-        PhFrom unmoulded_ph_from: "pH when drying begins", PhFrom::Calculated; "Take the pH of the cheese at unmoulding as it is calculated, or as your meter said; from there on the rest follows.";
-        number unmoulded_ph: "Measured pH when drying begins", Unit::One, 5.2, 4.2..=7.0, 0.05; "pH of a cheese by your own meter when it comes to the air.", when |d| d.unmoulded_ph_from == PhFrom::Measured;
+        PhFrom unmoulded_ph_from: "pH at unmoulding", PhFrom::Calculated; "Take the pH of the cheese at unmoulding as it is calculated, or as your meter said; from there on the rest follows.";
+        number unmoulded_ph: "Measured pH at unmoulding", Unit::One, 5.2, 4.2..=7.0, 0.05; "pH of a cheese by your own meter at unmoulding.", when |d| d.unmoulded_ph_from == PhFrom::Measured;
         number cabinet_temperature_c: "Cabinet temperature", Unit::Celsius, 43.0, 20.0..=60.0, 0.5; "Temperature of the moving air.", when |d| d.drying_place == DryingPlace::Cabinet;
         number room_air_temperature_c: "Room temperature", Unit::Celsius, 20.0, 2.0..=40.0, 0.5; "Temperature of the air that the cabinet draws in.", when |d| d.drying_place == DryingPlace::Cabinet;
         number room_humidity_percent: "Room humidity", Unit::Percent, 50.0, 5.0..=98.0, 1.0; "Relative humidity of the air that the cabinet draws in.", when |d| d.drying_place == DryingPlace::Cabinet;

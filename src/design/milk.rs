@@ -26,21 +26,21 @@ stage_design! {
         number rennet_dilution_times: "Dilution of the rennet", Unit::Times, 15.0, 1.0..=40.0, 1.0; "Cool, unchlorinated water for the rennet, as a multiple of its volume.";
         PhKnown ph_known: "Acidity of the milk", PhKnown::FromKind; "Use the usual pH of this milk, or the one you measured.";
         number milk_ph: "Measured pH of the milk", Unit::One, 6.65, 5.8..=7.0, 0.01; "pH of the milk by your own meter.", when |d| d.ph_known == PhKnown::Measured;
-        SouredBy soured_by: "What sours the milk", SouredBy::Nothing; "A culture or an acid sours the milk and the curd early, before germs have had the time to grow; without either a fresh cheese stays near pH 6.5.";
-        CultureKind culture_kind: "Kind of culture", CultureKind::Mesophilic; "Which temperatures the culture likes; it is named on the packet.", when |d| d.soured_by == SouredBy::Culture;
-        CultureBy culture_by: "Culture measured in", CultureBy::Packet; "How you measure the culture.", when |d| d.soured_by == SouredBy::Culture;
+        SouredBy soured_by: "What sours the milk", SouredBy::Nothing; "A culture or an acid sours milk and curd early, which slows germs but does not undo what has grown; without either a fresh cheese stays near pH 6.5.";
+        CultureKind culture_kind: "Kind of culture", CultureKind::Mesophilic; "The temperatures that it likes; the packet names the kind.", when |d| d.soured_by == SouredBy::Culture;
+        CultureBy culture_by: "Culture measured in", CultureBy::Packet; "Packets as bought; living cells only if a laboratory counted them.", when |d| d.soured_by == SouredBy::Culture;
         number culture_packet_l: "Milk that one packet is for", Unit::Litre, 10.0, 0.5..=1000.0, 0.5; "Litres of milk that one packet sours, as printed on it.", when |d| d.soured_by == SouredBy::Culture && d.culture_by == CultureBy::Packet;
         number culture_packets: "Packets used", Unit::One, 0.6, 0.01..=20.0, 0.05; "How many packets go into the milk; a part of one is a decimal, 0.5 for half.", when |d| d.soured_by == SouredBy::Culture && d.culture_by == CultureBy::Packet;
         number culture_bulk_percent: "Bulk starter", Unit::Percent, 1.0, 0.05..=10.0, 0.1; "Soured milk with a living culture, as a share of the milk by mass.", when |d| d.soured_by == SouredBy::Culture && d.culture_by == CultureBy::Bulk;
         number culture_cells_million_g: "Living cells in the milk", Unit::MillionPerGram, 10.0, 0.01..=500.0, 1.0; "Living cells of the culture in each gram of milk, in millions.", when |d| d.soured_by == SouredBy::Culture && d.culture_by == CultureBy::Cells;
         number ripening_temperature_c: "Add the culture at", Unit::Celsius, 30.0, 10.0..=45.0, 0.5; "Milk temperature at which the culture is stirred in, and at which the milk is kept while it ripens.", when |d| d.soured_by == SouredBy::Culture;
-        number ripening_h: "Hours from the culture to the rennet", Unit::Hour, 1.0, 0.0..=24.0, 0.25; "How long the milk is kept at that temperature before it is warmed on to the rennet.", when |d| d.soured_by == SouredBy::Culture;
+        number ripening_h: "Hours of ripening", Unit::Hour, 1.0, 0.0..=24.0, 0.25; "How long the milk is kept at that temperature with the culture, before it is warmed on to the rennet.", when |d| d.soured_by == SouredBy::Culture;
         MilkAcid milk_acid: "Acid for the milk", MilkAcid::Citric; "Which acid you stir into the cold milk.", when |d| d.soured_by == SouredBy::Acid;
         AcidBy acid_by: "Set the acid from", AcidBy::Ph; "Aim for a pH of the cold milk, or give the amount of acid.", when |d| d.soured_by == SouredBy::Acid;
-        number soured_milk_ph: "pH wanted in the cold milk", Unit::One, 6.2, 5.0..=6.7, 0.05; "pH that the acid is to bring the cold milk to.", when |d| d.soured_by == SouredBy::Acid && d.acid_by == AcidBy::Ph;
+        number soured_milk_ph: "pH wanted in the cold milk", Unit::One, 6.2, 5.2..=6.7, 0.05; "pH that the acid is to bring the cold milk to; lower, warm milk clots before the rennet.", when |d| d.soured_by == SouredBy::Acid && d.acid_by == AcidBy::Ph;
         number milk_acid_g_l: "Acid for each litre of milk", Unit::GramPerLitre, 1.0, 0.0..=12.0, 0.1; "Pure acid for each litre of milk; vinegar of 5 g in 100 mL has 0.5 g in each 10 mL.", when |d| d.soured_by == SouredBy::Acid && d.acid_by == AcidBy::Amount;
         number milk_vinegar_g_per_100ml: "Strength of the vinegar for the milk", Unit::GramIn100Millilitre, 5.0, 1.0..=25.0, 0.5; "Acetic acid, g in 100 mL; the label's per cent.", when |d| d.soured_by == SouredBy::Acid && d.milk_acid == MilkAcid::Vinegar;
         number lactic_acid_percent: "Strength of the lactic acid", Unit::Percent, 80.0, 5.0..=95.0, 1.0; "Lactic acid in the solution, by mass, as printed on its bottle.", when |d| d.soured_by == SouredBy::Acid && d.milk_acid == MilkAcid::Lactic;
-        number lactone_g_l: "Glucono-delta-lactone for each litre", Unit::GramPerLitre, 5.0, 0.5..=25.0, 0.5; "Grams for each litre of milk, stirred in just before the rennet.", when |d| d.soured_by == SouredBy::Lactone;
+        number lactone_g_l: "GDL for each litre", Unit::GramPerLitre, 5.0, 0.5..=25.0, 0.5; "Grams for each litre of milk, stirred in just before the rennet.", when |d| d.soured_by == SouredBy::Lactone;
     }
 }

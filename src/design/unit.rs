@@ -88,7 +88,7 @@ impl Unit {
             Self::GramPerSquareDecimetre => "g/dm²",
             Self::GramIn100Millilitre => "g/100 mL",
             Self::GramPerLitre => "g/L",
-            Self::Log10 => "log₁₀",
+            Self::Log10 => "tenfold steps",
             Self::MillionPerGram => "million/g",
             Self::Kilojoule => "kJ",
             Self::GramPerHour => "g/h",

@@ -4,8 +4,8 @@ use super::figure::Figure;
 use crate::design::{Stage, Unit};
 use crate::process::{GermCourse, GermLine, GermsOutcome};
 
-const DOSE: &str = "potential growth at the worst place of the cheese from the cold milk to the end of the keeping, free of lag, whatever number there is at the start; how many germs there are, new ones and toxin are not in it";
-const LAG: &str = "the same for germs that come fresh into the milk and must first find their feet";
+const DOSE: &str = "potential growth at the worst place of the cheese from the cold milk to the end of the keeping, for germs that grow at once, whatever number there is at the start; how many germs there are, new ones and toxin are not in it";
+const LAG: &str = "the same for germs new to the milk, which start slowly";
 const MEAN: &str = "log₁₀ of the mean increase over the cheese: what a sample of a whole one would find";
 const AIRLESS: &str =
     "hours inside the cheese or in the jar with temperature, pH and water activity above all published least values";
@@ -19,40 +19,43 @@ const fn names(line: GermLine) -> Names {
     match line {
         GermLine::Listeria => [
             ("listeria_log10", "Listeria monocytogenes could grow by"),
-            ("listeria_with_lag_log10", "Listeria monocytogenes, fresh germs, could grow by"),
+            ("listeria_with_lag_log10", "Listeria monocytogenes, newly come, could grow by"),
             ("listeria_mean_log10", "Listeria monocytogenes in a whole cheese could grow by"),
         ],
         GermLine::Staphylococcus => [
             ("staphylococcus_log10", "Staphylococcus aureus could grow by"),
-            ("staphylococcus_with_lag_log10", "Staphylococcus aureus, fresh germs, could grow by"),
+            ("staphylococcus_with_lag_log10", "Staphylococcus aureus, newly come, could grow by"),
             ("staphylococcus_mean_log10", "Staphylococcus aureus in a whole cheese could grow by"),
         ],
         GermLine::StaphylococcusWithoutLactic => [
-            ("staphylococcus_without_lactic_log10", "Staphylococcus aureus could grow by, if lactic acid does not stop it"),
-            ("staphylococcus_without_lactic_with_lag_log10", "Staphylococcus aureus, fresh germs, if lactic acid does not stop it"),
+            ("staphylococcus_without_lactic_log10", "Staphylococcus aureus could grow by, lactic acid not counted"),
+            (
+                "staphylococcus_without_lactic_with_lag_log10",
+                "Staphylococcus aureus, newly come, could grow by, lactic acid not counted",
+            ),
             (
                 "staphylococcus_without_lactic_mean_log10",
-                "Staphylococcus aureus in a whole cheese, if lactic acid does not stop it",
+                "Staphylococcus aureus in a whole cheese could grow by, lactic acid not counted",
             ),
         ],
         GermLine::Salmonella => [
             ("salmonella_log10", "Salmonella could grow by"),
-            ("salmonella_with_lag_log10", "Salmonella, fresh germs, could grow by"),
+            ("salmonella_with_lag_log10", "Salmonella, newly come, could grow by"),
             ("salmonella_mean_log10", "Salmonella in a whole cheese could grow by"),
         ],
         GermLine::Coli => [
             ("coli_log10", "Escherichia coli could grow by"),
-            ("coli_with_lag_log10", "Escherichia coli, fresh germs, could grow by"),
+            ("coli_with_lag_log10", "Escherichia coli, newly come, could grow by"),
             ("coli_mean_log10", "Escherichia coli in a whole cheese could grow by"),
         ],
         GermLine::Cereus => [
             ("cereus_log10", "Bacillus cereus could grow by"),
-            ("cereus_with_lag_log10", "Bacillus cereus, fresh spores, could grow by"),
+            ("cereus_with_lag_log10", "Bacillus cereus, newly come, could grow by"),
             ("cereus_mean_log10", "Bacillus cereus in a whole cheese could grow by"),
         ],
         GermLine::ColdBotulinum => [
             ("cold_botulinum_log10", "Cold-type botulinum could grow by, without air"),
-            ("cold_botulinum_with_lag_log10", "Cold-type botulinum, fresh spores, could grow by, without air"),
+            ("cold_botulinum_with_lag_log10", "Cold-type botulinum, newly come, could grow by, without air"),
             ("cold_botulinum_mean_log10", "Cold-type botulinum in a whole cheese could grow by, without air"),
         ],
     }
@@ -62,7 +65,14 @@ pub(super) fn figures(germs: &GermsOutcome) -> Vec<Figure> {
     let number = |key, label, value, unit, decimals, law| Figure::number(Stage::Keeping, key, label, value, unit, decimals, law);
     let mut all: Vec<Figure> = germs.courses.iter().flat_map(of_course).collect();
     all.extend([
-        number("airless_h", "Hours in which botulinum could grow without air", germs.airless.proteolytic_h, Unit::Hour, 0, AIRLESS),
+        number(
+            "airless_h",
+            "Hours in which warm-type botulinum could grow without air",
+            germs.airless.proteolytic_h,
+            Unit::Hour,
+            0,
+            AIRLESS,
+        ),
         number(
             "cold_airless_h",
             "Hours in which cold-type botulinum could grow without air",

@@ -47,7 +47,7 @@ fn added(milk: &MilkOutcome, batch: &Batch) -> Vec<Figure> {
             if design.culture_by == CultureBy::Bulk { vec![bulk, cells] } else { vec![cells] }
         }
         SouredBy::Lactone => {
-            let label = "Glucono-delta-lactone to add";
+            let label = "GDL to add";
             vec![number("lactone_g", label, soured.acid_g, Unit::Gram, 1, PER_LITRE).lead()]
         }
         SouredBy::Acid => vec![
@@ -93,7 +93,7 @@ pub(super) fn draining(batch: &Batch) -> Vec<Figure> {
     let last = drained.souring.last().copied().unwrap_or_default();
     let mut all = vec![number("ladled_curd_ph", "pH of the curd when draining begins", first.ph, Unit::One, 2, COURSE).lead()];
     if let Some(check) = culture_check(batch) {
-        all.push(number("culture_check_ph", "pH 6 h after the culture", check.ph, Unit::One, 2, COURSE).lead());
+        all.push(number("culture_check_ph", "pH when the culture is checked", check.ph, Unit::One, 2, COURSE).lead());
     }
     all.extend([
         number("unmoulded_cheese_ph", "pH of a cheese at unmoulding", last.ph, Unit::One, 2, COURSE).lead(),

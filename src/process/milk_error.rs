@@ -17,7 +17,7 @@ pub enum MilkError {
     },
     /// The acid clots the milk before the rennet can.
     #[error(
-        "so much acid brings milk of {milk_c:.0} °C to pH {ph:.1} and clots it: below pH {least_ph:.1} acid clots milk that is warmer than {cool_c:.0} °C where it falls, and below pH {rennet_ph:.1} the warmed milk is an acid clot and no rennet curd; take less acid, or a higher pH"
+        "this acid brings the milk of {milk_c:.0} °C to pH {ph:.2}, and it clots: stay above pH {rennet_ph:.1} for rennet curd, and above pH {least_ph:.1} in milk warmer than {cool_c:.0} °C; use less acid, or choose a higher pH"
     )]
     AcidClots {
         /// The pH that the milk would come to.

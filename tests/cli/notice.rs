@@ -72,7 +72,7 @@ fn every_json_has_the_line_and_the_serious_warnings() {
 #[test]
 fn solve_warns_of_the_design_that_it_found() {
     let set = ["--set", "keeping_temperature_c=4"];
-    let goal = ["solve", "FILE", "--for", "drip_stops_h=3", "--by", "draining_temperature_c", "--json"];
+    let goal = ["solve", "FILE", "--for", "drip_stops_h=2", "--by", "draining_temperature_c", "--json"];
     let json = run_all(&goal, &set).json();
     let mut found = first();
     found.set("keeping_temperature_c", vatsketch::design::Value::Number(4.0)).unwrap();

@@ -95,8 +95,7 @@ fn warming_with_culture(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, m
 fn setting(design: &Design, milk: &MilkOutcome, vat: &VatOutcome) -> Vec<Task> {
     let test_min = |test: u32| whole(design.vat.first_test_min + f64::from(test) * TEST_AGAIN.value);
     let with_lactone = milk.soured.lactone.total_kg() > 0.0;
-    let (name, stirs) =
-        if with_lactone { ("Stir in the glucono-delta-lactone, then the rennet", 2.0) } else { ("Stir in the rennet", 1.0) };
+    let (name, stirs) = if with_lactone { ("Stir in the GDL, then the rennet", 2.0) } else { ("Stir in the rennet", 1.0) };
     let hands_min = minutes_of(stirs * STIR_IN.value);
     let mut all = vec![Task::new("rennet", Stage::Vat, name, hands_min, Gap::fixed(test_min(0)))];
     let last = vat.tests.saturating_sub(1);

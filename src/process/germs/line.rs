@@ -61,12 +61,12 @@ impl GermLine {
     /// # Example
     /// ```
     /// use vatsketch::process::GermLine;
-    /// assert_eq!(GermLine::StaphylococcusWithoutLactic.name(), "Staphylococcus aureus, if lactic acid does not stop it");
+    /// assert_eq!(GermLine::StaphylococcusWithoutLactic.name(), "Staphylococcus aureus, lactic acid not counted");
     /// ```
     #[must_use]
     pub const fn name(self) -> &'static str {
         match self {
-            Self::StaphylococcusWithoutLactic => "Staphylococcus aureus, if lactic acid does not stop it",
+            Self::StaphylococcusWithoutLactic => "Staphylococcus aureus, lactic acid not counted",
             _ => self.germ().name(),
         }
     }

@@ -29,7 +29,7 @@ pub enum VatError {
     },
     /// The milk is sour before the rennet comes.
     #[error(
-        "the milk is at pH {ph:.1} when the rennet goes in, and below pH {least_ph:.1} it is an acid clot by then and no rennet curd; shorten the ripening, or take less of what sours it"
+        "the milk is at pH {ph:.2} when the rennet goes in; below pH {least_ph:.1} acid has clotted it before; ripen it for a shorter time, or use less culture"
     )]
     TooSour {
         /// The pH then.

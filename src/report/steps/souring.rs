@@ -4,7 +4,7 @@
 use super::Step;
 use crate::batch::{Batch, culture_check};
 use crate::design::{CultureBy, CultureKind, DryingPlace, MilkAcid, MilkDesign, SouredBy, Stage, Unit};
-use crate::law::growth::{COLD_DRAINING, SOUR_BEFORE_DRYING_PH, WARM_DRYING};
+use crate::law::growth::{COLD_ENOUGH, SOUR_BEFORE_DRYING_PH, WARM_DRYING};
 use crate::law::souring::STIR_ACID_BELOW_C;
 use crate::plan::{MeterTask, meter_task};
 use crate::process::{DrainingOutcome, MilkOutcome, VatOutcome};
@@ -26,7 +26,7 @@ pub(super) fn acid(design: &MilkDesign, milk: &MilkOutcome, facts: &Facts) -> Op
     step.targets.push(facts.target(key, name, amount));
     step.targets.push(Target::exact("milk no warmer than", Amount::new(STIR_ACID_BELOW_C.value, Unit::Celsius, 0)));
     step.targets.push(facts.target("cold_milk_ph", "pH by the model", Amount::new(milk.soured.cold_ph, Unit::One, 2)));
-    "It flakes where it falls: stir until it is smooth, then go on more slowly (common practice, no source)."
+    "Flakes: stir until smooth, then pour more slowly. pH too high: add a little more acid and measure again (common practice, no source)."
         .clone_into(&mut step.if_off);
     "pH of the milk".clone_into(&mut step.write_down);
     step.governed_by = &[
@@ -90,12 +90,12 @@ pub(super) fn lactone(design: &MilkDesign, milk: &MilkOutcome, vat: &VatOutcome,
     if design.soured_by != SouredBy::Lactone {
         return None;
     }
-    let what = "in the glucono-delta-lactone, just before the rennet.";
-    let mut step = Step::once(("rennet", "Lactone"), Stage::Vat, vat.to_rennet_min, "Stir", what);
-    step.targets.push(facts.target("lactone_g", "lactone", Amount::new(milk.soured.acid_g, Unit::Gram, 1)));
-    step.targets.push(facts.target("rennet_ph", "pH before it", Amount::new(vat.rennet_ph, Unit::One, 2)));
-    "Dissolved long before: it has soured already; weigh it anew.".clone_into(&mut step.if_off);
-    "lactone, g".clone_into(&mut step.write_down);
+    let what = "in the GDL, just dissolved in cool water, right before the rennet.";
+    let mut step = Step::once(("rennet", "GDL"), Stage::Vat, vat.to_rennet_min, "Stir", what);
+    step.targets.push(facts.target("lactone_g", "GDL", Amount::new(milk.soured.acid_g, Unit::Gram, 1)));
+    step.targets.push(facts.target("rennet_ph", "pH before the GDL", Amount::new(vat.rennet_ph, Unit::One, 2)));
+    "Dissolved too early: it is acid already; weigh out fresh.".clone_into(&mut step.if_off);
+    "GDL, g".clone_into(&mut step.write_down);
     step.governed_by = &["soured_by", "lactone_g_l"];
     Some(step)
 }
@@ -106,11 +106,11 @@ pub(super) fn meter(batch: &Batch, facts: &Facts) -> Option<Step> {
     let place = if check.stage == Stage::Vat { "milk" } else { "curd" };
     let what = format!("the pH of the {place} with a meter, about {:.0}\u{a0}h after the culture.", check.after_h);
     let stage = if meter.is_alone() { check.stage } else { Stage::Draining };
-    let mut step = Step::once((&meter.task, "pH of the culture"), stage, meter.at_min, "Measure", what);
+    let mut step = Step::once((&meter.task, "pH after the culture"), stage, meter.at_min, "Measure", what);
     step.targets.push(Facts::plain("at or below", check.in_time_ph, Unit::One, 1));
     step.targets.push(facts.target("culture_check_ph", "pH by the model", Amount::new(check.ph, Unit::One, 2)));
     step.if_off = format!(
-        "Above {:.1}: the culture is slow or dead. Keep it at {:.0}\u{a0}°C, where the culture works, and measure again after an hour. If the pH has not fallen, the culture has failed: no warm drying; cool the cheeses below {} or discard them.",
+        "Above {:.1}: the culture is slow or dead. Keep the {place} at {:.0}\u{a0}°C and measure again after an hour. No lower: it has failed. Discard it, or count it as cheese without acid: {} or colder at once, no warm drying.",
         check.in_time_ph,
         batch.design.milk.ripening_temperature_c,
         cold()
@@ -156,19 +156,20 @@ pub(super) fn unmoulded(batch: &Batch, vat: &VatOutcome, draining: &DrainingOutc
         step.targets.push(Facts::plain("at or below", limit, Unit::One, 1));
     }
     step.targets.push(facts.target("unmoulded_cheese_ph", "pH by the model", Amount::new(ph, Unit::One, 2)));
-    let above = if warm { format!("Above {limit:.1}") } else { "Higher".to_owned() };
+    let above = if warm { format!("Above {limit:.1}") } else { "Clearly higher".to_owned() };
     let wait = if milk.soured.sourness.goes_on() {
-        "wait an hour and measure again. If the pH has not fallen by then:"
+        "wait an hour and measure again, as long as it falls. If it stops above that:"
     } else {
         "it sours no further by itself:"
     };
     let warm_c = format!("{:.0}\u{a0}°C", WARM_DRYING.value);
-    step.if_off = format!("{above}: {wait} no drying above {warm_c}; cool the cheeses below {} or discard them.", cold());
+    step.if_off =
+        format!("{above}: {wait} no drying above {warm_c}; keep it at {} or colder as cheese without acid, or discard it.", cold());
     "pH".clone_into(&mut step.write_down);
     Some(step)
 }
 
 /// Returns how cold cheeses are kept whose culture has failed.
 fn cold() -> String {
-    format!("{:.0}\u{a0}°C", COLD_DRAINING.value)
+    format!("{:.0}\u{a0}°C", COLD_ENOUGH.value)
 }

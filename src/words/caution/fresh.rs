@@ -15,7 +15,7 @@ pub(super) fn words(caution: &FreshCaution) -> CautionWords {
                 hours(*zone_h)
             ),
             format!(
-                "{MUST_NOT_EAT} Clean pasteurised milk and strict hygiene lower the risk and do not remove it. Your local food rules and licensed practice come first."
+                "{MUST_NOT_EAT} Clean pasteurised milk, strict hygiene and souring the milk lower the risk and do not remove it. Your local food rules and licensed practice come first."
             ),
             "No acid: Listeria grows. Not for the pregnant, old, very young or ill.",
         ),

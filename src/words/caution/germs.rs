@@ -11,12 +11,12 @@ use crate::words::said::{CautionWords, said};
 pub(super) fn words(caution: &GermCaution) -> CautionWords {
     let GermCaution { stage, danger, worst, log10, others, soured, .. } = caution;
     let there = place(*stage);
-    let grows = format!("{} could grow by up to {log10:.1} tenfold steps {there}.", worst.germ().name());
+    let grows = format!("{} could multiply tenfold {log10:.1} times {there}, or more.", short_name(*worst));
     let (more, short) = match danger {
         GermDanger::Grows => (String::new(), format!("{} could grow {there}.", short_name(*worst))),
         GermDanger::Toxin => (
             format!(
-                " From {} in a gram, as careless hands leave them, they could come to {} in a gram by then, where their toxin has been found. It stays, whatever comes after: heat, vinegar and cold do not remove it.",
+                " From {} in a gram, as careless hands leave it, it could come to {} by then, where its toxin has been found. The toxin stays, whatever comes after: heat, vinegar and cold do not remove it.",
                 tens(CARELESS_START.value),
                 value(&STAPHYLOCOCCI_TEST)
             ),
@@ -24,17 +24,18 @@ pub(super) fn words(caution: &GermCaution) -> CautionWords {
         ),
         GermDanger::ToxinIfLacticFails => (
             format!(
-                " That holds if lactic acid does not stop it. With our own judgement of how much does, it stays below {} in a gram; no published amount was found, so both are shown.",
+                " Here lactic acid is taken not to slow it. With our own guess of how much slows it, the model comes from {} in a gram to less than {}; no published amount was found, so both are shown.",
+                tens(CARELESS_START.value),
                 value(&STAPHYLOCOCCI_TEST)
             ),
-            format!("Staphylococcus, if lactic acid fails, could grow {there}."),
+            format!("Staphylococcus, acid not counted, could grow {there}."),
         ),
     };
     let also = if others.is_empty() {
         String::new()
     } else {
-        let names: Vec<&str> = others.iter().map(|line| line.germ().name()).collect();
-        format!(" Also: {}.", names.join("; "))
+        let names: Vec<&str> = others.iter().map(|line| short_name(*line)).collect();
+        format!(" Also: {}.", names.join(", "))
     };
     let listeria = *worst == GermLine::Listeria || others.contains(&GermLine::Listeria);
     let who = if listeria { format!(" {MUST_NOT_EAT}") } else { String::new() };
@@ -70,16 +71,19 @@ fn tens(log10: f64) -> String {
 }
 
 fn remedy(stage: Stage, soured: bool) -> String {
-    let sour = format!(
-        "Sour the milk with a culture or an acid, so that a pH meter shows {} or less before the cheeses come to warm air.",
-        value(&SOUR_BEFORE_DRYING_PH)
-    );
-    let colder = match stage {
-        Stage::Milk | Stage::Vat => "More culture or a shorter time in the vat shortens the hours before the acid is there.",
-        Stage::Draining | Stage::Salting => "More culture sours sooner; once it is sour, drain and turn colder.",
-        Stage::Drying => "Let it sour further before it is dried, dry it cooler, or cut it thinner.",
+    let cooler = match stage {
+        Stage::Milk | Stage::Vat => "Less time in the vat leaves less time to grow.",
+        Stage::Draining | Stage::Salting => "Drain cooler, or for a shorter time.",
+        Stage::Drying => "Dry cooler, or make thinner cheeses.",
         Stage::Pickling => "Keep the jar colder, use more or stronger vinegar, or thinner cheeses.",
         Stage::Keeping => "Keep it colder and for fewer days.",
     };
-    if soured { colder.to_owned() } else { format!("{sour} {colder}") }
+    // Said where souring begins, not at every stage again.
+    if soured || stage > Stage::Draining {
+        return cooler.to_owned();
+    }
+    format!(
+        "Sour the milk with a culture or GDL until a pH meter shows {} or less before the cheeses come to warm air; an acid stirred in cannot sour it so far. {cooler}",
+        value(&SOUR_BEFORE_DRYING_PH)
+    )
 }

@@ -12,21 +12,21 @@ pub(super) fn words(caution: &SouringCaution) -> CautionWords {
         SouringCaution::NotSourInTime { ph, .. } => late(*ph),
         SouringCaution::WarmBeforeSour { ph, temperature_c, .. } => said(
             format!(
-                "Drying in air of {temperature_c:.0} °C begins when the cheese is foreseen at pH {ph:.2}. In air above {} germs are foreseen to grow unless it is at pH {} or less by then.",
+                "Drying in air of {temperature_c:.0} °C begins when the cheese is foreseen at pH {ph:.2}. In air above {} the model has germs grow at any pH above {}; a lower one is no proof against them.",
                 quantity(&WARM_DRYING),
                 value(&SOUR_BEFORE_DRYING_PH)
             ),
             format!(
-                "Sour further before drying, with more culture or acid or a longer and warmer time in the moulds, or dry at {} or cooler. Measure the pH before the cheeses go into the air.",
+                "With a culture, use more of it or a longer, warmer time in the moulds; an acid stirred in cannot sour so far. Or dry at {} or cooler. Measure the pH before the cheeses go into the air.",
                 quantity(&WARM_DRYING)
             ),
             format!("Warm drying before pH {}: germs grow.", value(&SOUR_BEFORE_DRYING_PH)),
         ),
         SouringCaution::CultureStops { ph, temperature_c, most_c, .. } => said(
             format!(
-                "At {temperature_c:.0} °C it is too hot for the culture, which stops at pH {ph:.2}: above {most_c:.1} °C it does not grow, or the law of souring does not hold."
+                "At {temperature_c:.0} °C it is too hot for the culture, which stops at pH {ph:.2}: above {most_c:.1} °C it does not grow, or this model cannot tell."
             ),
-            "Keep the milk and the cheese cooler until the cheese is sour, or take a culture that likes warmth.",
+            "Keep the milk and the cheese cooler until the cheese is sour, or choose a kind of culture that likes more warmth.",
             "Too hot for the culture: it stops before the cheese is sour.",
         ),
         SouringCaution::CellsAssumed { cells_per_g, by } => assumed(*cells_per_g, *by),
@@ -40,11 +40,11 @@ pub(super) fn words(caution: &SouringCaution) -> CautionWords {
         ),
         SouringCaution::PartlyAcidGel { ph, .. } => said(
             format!(
-                "The milk is foreseen at pH {ph:.2} when it is cut. Below pH {} it is partly an acid gel: softer and more brittle, with less calcium, and it drips slower than is calculated here.",
+                "The milk is foreseen at pH {ph:.2} when it is cut. Below pH {} it is partly an acid curd: softer and more brittle, with less calcium, and it drips slower than is calculated here.",
                 value(&WARM_ACID_CLOT_PH)
             ),
-            "Take less of what sours the milk, or ripen it shorter; or ladle it gently like an acid curd.",
-            "Partly an acid gel: cut late and ladle gently.",
+            "Use less of what sours the milk, or ripen it for a shorter time; or ladle it gently.",
+            "Partly an acid curd: ladle gently.",
         ),
     }
 }
@@ -56,7 +56,7 @@ fn late(ph: f64) -> CautionWords {
             "{hours} after the culture the pH is foreseen at {ph:.2}. Published advice for one raw-milk cheese is {wanted} or less by then, since germs grow until it is sour."
         ),
         format!(
-            "Use more culture, ripen it longer or nearer to the warmth that it likes, or drain warmer until it is sour. Measure the pH {hours} after the culture: if your meter shows more than {wanted}, count this as a cheese without acid."
+            "Use more culture, or ripen the milk longer or nearer to the warmth that the culture likes; draining warmer helps only a culture that works. Measure the pH {hours} after the culture: if your meter shows more than {wanted}, count this as a cheese without acid."
         ),
         format!("Slow souring: above pH {wanted} after {hours}."),
     )

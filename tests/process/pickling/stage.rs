@@ -3,7 +3,7 @@
 use proptest::prelude::*;
 use std::sync::LazyLock;
 use vatsketch::batch::batch;
-use vatsketch::design::{Design, JarLay, PicklingDesign, VinegarBy};
+use vatsketch::design::{Design, JarLay, PhFrom, PicklingDesign, VinegarBy};
 use vatsketch::law::jar::{Disc, Jar, Lay, packing};
 use vatsketch::process::{DryingOutcome, PicklingError, PicklingOutcome, pickling};
 
@@ -117,7 +117,7 @@ proptest! {
         ph in 4.5..7.0_f64, on_edge in any::<bool>(),
     ) {
         let design = PicklingDesign {
-            acid_g_per_100ml: acid, vinegar_ml_per_g: ml_per_g, pickling_temperature_c: temperature, pickling_h: hours, cheese_ph: ph,
+            acid_g_per_100ml: acid, vinegar_ml_per_g: ml_per_g, pickling_temperature_c: temperature, pickling_h: hours, cheese_ph_from: PhFrom::Measured, cheese_ph: ph,
             jar_lay: if on_edge { JarLay::OnEdge } else { JarLay::Flat }, jar_width_mm: 150.0, jar_height_mm: 200.0,
             ..PicklingDesign::default()
         };
