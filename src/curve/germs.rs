@@ -92,7 +92,7 @@ const fn event(stage: Stage) -> &'static str {
 fn in_words(germs: &GermsOutcome) -> String {
     let each = germs.courses.iter().map(|course| format!("{} {:.1}", course.line.name(), course.increase_log10()));
     format!(
-        "Potential growth at the worst place by the end of the keeping, in tenfold steps, for germs that grow at once, a model: {}. No growth in the model proves nothing.",
+        "Potential growth at the worst place by the end of the keeping, in tenfold steps, for germs that grow at once, a model: {}. No growth foreseen by this model is no proof.",
         each.collect::<Vec<_>>().join("; ")
     )
 }

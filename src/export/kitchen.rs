@@ -82,13 +82,21 @@ impl Row {
             lasts: step.lasts.as_ref().map(Aim::of),
             if_off: step.if_off.clone(),
             // What was said under the day before is not said again.
-            cautions: if line.again { Vec::new() } else { step.cautions.iter().map(|caution| Short::of(caution, units)).collect() },
+            cautions: if line.again { Vec::new() } else { Short::all(&step.cautions, units) },
         }
     }
 }
 
+/// A caution of germs that is no serious warning; the page that hangs in the kitchen leaves it to the page on which all are in full.
+const LEFT_TO_READ: &str = "germs_could_grow";
+
 impl Short {
-    pub(super) fn of(caution: &Caution, units: Units) -> Self {
+    /// Returns the cautions of the kitchen in few words.
+    pub(super) fn all(cautions: &[Caution], units: Units) -> Vec<Self> {
+        cautions.iter().filter(|caution| caution.key != LEFT_TO_READ).map(|caution| Self::of(caution, units)).collect()
+    }
+
+    fn of(caution: &Caution, units: Units) -> Self {
         Self {
             word: severity_word(caution.severity),
             grave: caution.severity == Severity::Stop,

@@ -84,7 +84,7 @@ impl Sheet {
             note: plan.note.clone(),
             timing: plan.timing.as_ref().map(|timing| Hours::of(timing, plan.units)),
             no_week: plan.no_week.clone(),
-            before_all: plan.before_all.iter().map(|caution| Short::of(caution, plan.units)).collect(),
+            before_all: Short::all(&plan.before_all, plan.units),
             days: days(&plan.steps, plan.units),
             log: log(&plan.steps),
             stopped: plan.stopped.iter().map(|halt| Halt { stage: halt.stage.title(), why: halt.why.clone() }).collect(),

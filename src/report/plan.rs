@@ -2,7 +2,7 @@
 
 use super::facts::Facts;
 use super::{Cost, LawRow, ShoppingRow, Step, Target, Timing, UsedSource, laws, shopping, sources, steps};
-use crate::batch::Batch;
+use crate::batch::{Batch, is_soured};
 use crate::caution::{Caution, cautions};
 use crate::curve::{Curve, CurveKey, curve};
 use crate::design::Stage;
@@ -54,6 +54,8 @@ pub struct Plan {
     pub laws: Vec<LawRow>,
     /// Where the numbers of the calculation come from.
     pub sources: Vec<UsedSource>,
+    /// Whether anything sours milk or curd before the vinegar.
+    pub soured: bool,
     /// The units that it is shown in; what is said of cautions follows them too.
     pub units: Units,
 }
@@ -130,7 +132,8 @@ pub fn week_plan(batch: &Batch, week: Option<&KitchenWeek>) -> Plan {
         stopped: stopped(batch),
         curves: curves(batch),
         laws: laws::main_laws(batch),
-        sources: sources::used(&all, Units::METRIC),
+        sources: sources::used(&all, Units::METRIC, is_soured(batch)),
+        soured: is_soured(batch),
         cautions: all,
         units: Units::METRIC,
     }

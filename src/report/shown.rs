@@ -46,7 +46,7 @@ impl Plan {
                 })
                 .collect(),
             curves: self.curves.into_iter().map(|curve| curve.shown_in(units)).collect(),
-            sources: super::sources::used(&self.cautions, units),
+            sources: super::sources::used(&self.cautions, units, self.soured),
             ..self
         }
     }

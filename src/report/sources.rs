@@ -3,9 +3,20 @@
 use crate::analysis::{constant_lists, correlation_lists};
 use crate::caution::Caution;
 use crate::law::legal_measures;
-use crate::source::{SourceId, ledger};
+use crate::source::{Constant, SourceId, ledger};
 use crate::units::Units;
 use std::collections::BTreeSet;
+
+/// The lists of constants that are looked at only where something sours milk or curd.
+const OF_SOURING: [&str; 7] = [
+    "acids that sour milk",
+    "glucono-delta-lactone",
+    "acid for the milk",
+    "cultures",
+    "calcium of soured milk",
+    "yield of soured milk",
+    "taste of soured milk",
+];
 
 /// One source that the calculation uses.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -18,11 +29,20 @@ pub struct UsedSource {
 
 /// Returns the sources of every constant and correlation that a batch uses and of its cautions, and of the measures that it is shown in, in the
 /// ledger's order.
-pub(super) fn used(cautions: &[Caution], units: Units) -> Vec<UsedSource> {
+///
+/// # Arguments
+/// * `soured`: whether anything sours milk or curd; where nothing does, the laws of souring enter no number
+pub(super) fn used(cautions: &[Caution], units: Units, soured: bool) -> Vec<UsedSource> {
     // Other measures enter no calculation: they are named where they are shown.
-    let lists = constant_lists().into_iter().filter(|(_, list)| !units.are_metric() || *list != legal_measures::CONSTANTS);
+    let measured = |list: &[Constant]| !units.are_metric() || list != legal_measures::CONSTANTS;
+    let lists = constant_lists().into_iter().filter(|(name, list)| measured(list) && (soured || !OF_SOURING.contains(name)));
     let mut ids: BTreeSet<SourceId> = lists.flat_map(|(_, list)| list.iter().map(|record| record.source)).collect();
-    ids.extend(correlation_lists().into_iter().flat_map(|(_, list)| list.iter().map(|record| record.source)));
+    ids.extend(
+        correlation_lists()
+            .into_iter()
+            .filter(|(name, _)| soured || !OF_SOURING.contains(name))
+            .flat_map(|(_, list)| list.iter().map(|record| record.source)),
+    );
     ids.extend(cautions.iter().map(|caution| caution.source));
     // The ledger is built in and a test reads it; a plan without its list of sources is still a plan.
     let rows = ledger().unwrap_or_default();

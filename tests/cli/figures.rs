@@ -38,7 +38,12 @@ fn the_json_keys_are_the_keys_of_the_figures_and_the_numbers_are_theirs_in_full(
         }
         assert!(json["balance"]["greatest_relative_residual"].as_f64().unwrap() < 1e-9);
         assert!(
-            json["cautions"].as_array().unwrap().iter().any(|caution| caution["key"] == "no_acid" && caution["severity"] == "stop")
+            json["cautions"]
+                .as_array()
+                .unwrap()
+                .iter()
+                .any(|caution| (caution["key"] == "no_acid" || caution["key"] == "acid_is_foreseen")
+                    && caution["severity"] == "stop")
         );
     }
 }

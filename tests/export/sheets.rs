@@ -56,7 +56,8 @@ fn what_goes_without_vinegar_is_one_page_to_do_and_vinegar_takes_a_second_and_th
         for (paper, read) in sheets {
             let (to_do, record, reading) = parts(read);
             let most = if name.starts_with("small-vat") { 1 } else { 2 };
-            assert!(to_do <= most && record == 1 && reading <= 3, "{name}, {paper:?}: {to_do}, {record}, {reading}");
+            // What is read at the desk has three pages, and some lines of the sources on a fourth: the laws of germs alone have twenty sources.
+            assert!(to_do <= most && record == 1 && reading <= 4, "{name}, {paper:?}: {to_do}, {record}, {reading}");
         }
     }
 }

@@ -92,7 +92,7 @@ fn acid_that_clots_the_milk_is_refused_with_what_to_do() {
         let MilkError::AcidClots { ph: at, milk_c, least_ph, cool_c, rennet_ph } = refused else { panic!("{refused}") };
         near(at, ph, 0.01);
         assert_eq!((milk_c, least_ph, cool_c, rennet_ph), (cold_c, 5.3, 15.0, 5.2));
-        assert!(refused.to_string().ends_with("take less acid, or a higher pH"), "{refused}");
+        assert!(refused.to_string().ends_with("use less acid, or choose a higher pH"), "{refused}");
     }
 }
 

@@ -47,7 +47,7 @@ fn milk_that_is_too_sour_for_rennet_is_refused_with_what_to_do() {
     let refused = vat_of(&design).unwrap_err();
     let VatError::TooSour { ph, least_ph } = refused else { panic!("{refused}") };
     assert!(ph < least_ph && least_ph == 5.2);
-    assert!(refused.to_string().contains("shorten the ripening"), "{refused}");
+    assert!(refused.to_string().contains("ripen it for a shorter time"), "{refused}");
     assert!(matches!(way(&design), Err(StageError::Vat(VatError::TooSour { .. }))));
 }
 
