@@ -93,14 +93,14 @@ fn of_stage(batch: &Batch, germs: &GermsOutcome, stage: Stage, (begins_h, ends_h
         log10: grown(worst),
         others: growing.into_iter().filter(|line| line.germ() != worst.germ()).collect(),
         soured,
-        caused_by: if soured { warm_choice(batch, stage) } else { Some("soured_by") },
+        caused_by: warm_choice(batch, stage, soured),
     })
 }
 
 /// Returns the choice that makes a stage warm.
-const fn warm_choice(batch: &Batch, stage: Stage) -> Option<&'static str> {
+const fn warm_choice(batch: &Batch, stage: Stage, soured: bool) -> Option<&'static str> {
     match stage {
-        Stage::Vat => Some("ripening_h"),
+        Stage::Vat => Some(if soured { "ripening_h" } else { "soured_by" }),
         Stage::Draining | Stage::Salting => Some("draining_temperature_c"),
         Stage::Drying => Some(match batch.design.drying.drying_place {
             DryingPlace::Cabinet => "cabinet_temperature_c",

@@ -87,13 +87,15 @@ impl Row {
     }
 }
 
-/// A caution of germs that is no serious warning; the page that hangs in the kitchen leaves it to the page on which all are in full.
-const LEFT_TO_READ: &str = "germs_could_grow";
+/// What germs could do in each stage; the page that hangs in the kitchen says that germs grow and what to do against it, and leaves the rest to the
+/// page on which all cautions are in full.
+const LEFT_TO_READ: [&str; 3] = ["germs_could_grow", "toxin_could_form", "toxin_if_lactic_fails"];
 
 impl Short {
     /// Returns the cautions of the kitchen in few words.
     pub(super) fn all(cautions: &[Caution], units: Units) -> Vec<Self> {
-        cautions.iter().filter(|caution| caution.key != LEFT_TO_READ).map(|caution| Self::of(caution, units)).collect()
+        let said = |caution: &&Caution| !LEFT_TO_READ.contains(&caution.key);
+        cautions.iter().filter(said).map(|caution| Self::of(caution, units)).collect()
     }
 
     fn of(caution: &Caution, units: Units) -> Self {

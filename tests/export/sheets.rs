@@ -5,6 +5,7 @@ use jiff::civil::date;
 use jiff::tz::TimeZone;
 use std::sync::LazyLock;
 use vatsketch::batch::batch;
+use vatsketch::caution::Caution;
 use vatsketch::design::{Design, Wish};
 use vatsketch::export::{Paper, pdf, text};
 use vatsketch::plan::Now;
@@ -109,7 +110,12 @@ fn days_times_steps_and_short_cautions_are_on_the_pages_to_do() {
                 for line in day.lines {
                     line.times.iter().filter(|_| !line.at_once).for_each(|time| said(&time.words()));
                     said(&format!("{} {}", line.step.verb, line.step.what));
-                    line.step.cautions.iter().for_each(|caution| said(&caution_words(caution, Units::METRIC).short));
+                    // What germs could do in each stage is left to the page on which all are in full.
+                    let left = |caution: &Caution| {
+                        ["germs_could_grow", "toxin_could_form", "toxin_if_lactic_fails"].contains(&caution.key)
+                    };
+                    let kitchens = line.step.cautions.iter().filter(|caution| !left(caution));
+                    kitchens.for_each(|caution| said(&caution_words(caution, Units::METRIC).short));
                 }
             }
         }

@@ -20,7 +20,7 @@ pub(super) fn words(caution: &GermCaution) -> CautionWords {
                 tens(CARELESS_START.value),
                 value(&STAPHYLOCOCCI_TEST)
             ),
-            format!("Staphylococcus could leave its toxin {there}."),
+            format!("Staphylococcus toxin could form {there}."),
         ),
         GermDanger::ToxinIfLacticFails => (
             format!(
