@@ -34,7 +34,7 @@ pub enum Chilled {
 /// * `citric_mm`: citric acid, all forms, mmol per kg of water
 ///
 /// # Source
-/// [`CHILLED_LISTERIA`], [`CHILLED_LACTIC`].
+/// `CHILLED_LISTERIA`, `CHILLED_LACTIC`.
 ///
 /// # Example
 /// ```

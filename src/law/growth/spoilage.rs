@@ -39,7 +39,7 @@ crate::correlations! {
 /// * `temperature_c`: 2 to 20 °C; `ph`: 4.0 to 7.5; `water_activity`: 0.95 to 0.994
 ///
 /// # Source
-/// [`YEAST`]. It has no term for acid: yeasts go on in vinegar.
+/// `YEAST`. It has no term for acid: yeasts go on in vinegar.
 ///
 /// # Example
 /// ```
@@ -61,7 +61,7 @@ pub fn yeast_rate_per_h(temperature_c: f64, ph: f64, water_activity: f64) -> Opt
 /// Returns how fast the radius of a blue mould's colony grows, mm per day; it needs air, and hardly minds acid.
 ///
 /// # Source
-/// [`MOULD_RATE`], [`MOULD_TEMPERATURE`], [`MOULD_WATER`].
+/// `MOULD_RATE`, `MOULD_TEMPERATURE`, `MOULD_WATER`.
 ///
 /// # Example
 /// ```
