@@ -77,7 +77,7 @@ impl CurveKey {
             Self::Salt => "Salt in moisture",
             Self::Souring => "pH in the vinegar",
             Self::CurdSouring => "pH of milk and curd",
-            Self::Germs => "Potential growth of germs",
+            Self::Germs => "Growth of germs",
         }
     }
 }

@@ -51,7 +51,7 @@ impl SectionKey {
             Self::Moisture => "%",
             Self::Salt => "g/100 g water",
             Self::Ph => "",
-            Self::Germs => "tenfold steps",
+            Self::Germs => "steps",
         }
     }
 
@@ -73,7 +73,7 @@ impl SectionKey {
             Self::Moisture => &[20.0, 40.0],
             Self::Salt => &[5.0, 10.0],
             Self::Ph => &[4.2, 4.6],
-            Self::Germs => &[1.0, 3.0, 5.0],
+            Self::Germs => &[1.0, 3.0],
         }
     }
 
