@@ -36,19 +36,18 @@ impl Temporary {
                     Held::Gone => {}
                     Held::Taken => number += 1,
                 },
-                Err(error) if error.kind() == ErrorKind::AlreadyExists => {
-                    if !std::fs::symlink_metadata(&path).is_ok_and(|known| known.is_file()) {
-                        if path.symlink_metadata().is_ok() {
-                            return Err(Error::new(
-                                ErrorKind::AlreadyExists,
-                                format!("a folder or link called {} is in the way; rename it", path.display()),
-                            ));
-                        }
-                        // It was there, and went: it was another program's.
-                    } else if !cleared(&path)? {
-                        number += 1;
+                // One look: what is looked at twice may be another program's new file the second time.
+                Err(error) if error.kind() == ErrorKind::AlreadyExists => match std::fs::symlink_metadata(&path) {
+                    Ok(known) if !known.is_file() => {
+                        return Err(Error::new(
+                            ErrorKind::AlreadyExists,
+                            format!("a folder or link called {} is in the way; rename it", path.display()),
+                        ));
                     }
-                }
+                    Ok(_) if !cleared(&path)? => number += 1,
+                    // Cleared away, or it went: it was another program's.
+                    Ok(_) | Err(_) => {}
+                },
                 Err(error) => return Err(error),
             }
             if number >= NAMES_TRIED {
