@@ -4,6 +4,7 @@ import os
 
 import places
 from desk import wait_for
+from dropping import drop
 from trial import UNSAVED, UNTITLED, must
 
 def slider(trial):
@@ -138,4 +139,18 @@ def read_only_home(trial):
     program.has_name(UNTITLED)
 
 
-CHECKS = [slider, number_and_save, save_while_typing, save_over, changed_elsewhere, clipboard, read_only, read_only_home]
+def dropped(trial):
+    """A file that falls into the window is opened; with unsaved changes it asks first."""
+    path = trial.home.file("a cheese & a half.vat.ron")
+    with open(path, "w", encoding="utf-8") as file:
+        file.write('(format: 4, title: "Fell from above")')
+    program = trial.start()
+    hand = program.window()
+    drop(hand.window, path, places.MIDDLE)
+    program.has_name("Fell from above – Vatsketch")
+    trial.type_milk(hand, "7")
+    drop(hand.window, path, places.MIDDLE)
+    trial.asked(hand, "save before another is opened")
+
+
+CHECKS = [slider, number_and_save, save_while_typing, save_over, changed_elsewhere, clipboard, dropped, read_only, read_only_home]

@@ -8,10 +8,15 @@ SIZE = (1280, 800)
 # A corner where nothing stands: by day it is bright, and dark while a question stands in front of the window.
 CORNER = (1270, 790)
 BRIGHT = 0.7
+# Darker than this in dark colours, brighter than this where the colours are light.
+DARK = 0.3
 
 # Where a bar begins that tells something, and where nothing stands otherwise: darker than this then.
 BAR = (1274, 56)
 PAPER = 0.93
+
+# Where nothing is pressed by chance.
+MIDDLE = (640, 400)
 
 TITLE_BOX = (500, 24)
 PAGE_PLAN = (1180, 24)

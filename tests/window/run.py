@@ -3,7 +3,7 @@
 
 Prints a line for each check, keeps pictures, and ends with 1 if a check failed. It needs these packages:
 
-    apt-get install xvfb openbox xdotool xclip x11-utils imagemagick weston
+    apt-get install xvfb openbox xdotool xclip x11-utils imagemagick weston python3-xlib dbus-daemon python3-gi
 """
 
 import argparse
@@ -19,7 +19,7 @@ import starts
 from desk import Desk, Failed, Hand
 from trial import Trial
 
-NEEDED = ["Xvfb", "openbox", "xdotool", "xclip", "xprop", "import", "setpriv", "weston"]
+NEEDED = ["Xvfb", "openbox", "xdotool", "xclip", "xprop", "import", "setpriv", "weston", "dbus-daemon"]
 CHECKS = {check.__name__: check for check in starts.CHECKS + designs.CHECKS}
 
 

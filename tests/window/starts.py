@@ -4,6 +4,7 @@ import subprocess
 
 import places
 from desk import Compositor, wait_for
+from settings_portal import DarkDesktop
 from trial import UNSAVED, UNTITLED, must
 
 # Exit code of the program where no window can be had.
@@ -113,6 +114,16 @@ def wayland(trial):
         wait_for("a drawn window", lambda: ".attach(wl_buffer" in program.words().rpartition("set_title")[2])
 
 
+def dark_desktop(trial):
+    """Where the desktop wishes for dark colours, its settings portal is asked and the window is dark."""
+    hand = trial.start().window()
+    must(hand.brightness(places.CORNER) > places.BRIGHT, "the window is dark though nobody wishes it")
+    with DarkDesktop() as bus:
+        hand = trial.start(DBUS_SESSION_BUS_ADDRESS=bus).window()
+        wait_for("dark colours", lambda: hand.brightness(places.CORNER) < places.DARK)
+        trial.desk.picture("dark-as-the-desktop")
+
+
 def one_sentence(program):
     """Holds a program that can open no window to one line and the exit code for it."""
     code = program.ended(60)
@@ -136,4 +147,4 @@ def no_graphics_driver(trial):
     one_sentence(trial.start(LIBGL_DRIVERS_PATH="/none"))
 
 
-CHECKS = [cold_start, file_named, two_windows, kill_and_recover, closing, scale, wayland, no_display, no_graphics_driver]
+CHECKS = [cold_start, file_named, two_windows, kill_and_recover, closing, scale, wayland, dark_desktop, no_display, no_graphics_driver]
