@@ -30,3 +30,9 @@ mod source;
 mod ui;
 mod units;
 mod words;
+
+/// Returns one of the invented examples.
+fn example(name: &str) -> vatsketch::design::Design {
+    let named = vatsketch::session::EXAMPLES.iter().find(|example| example.name == name);
+    named.unwrap().design().unwrap()
+}

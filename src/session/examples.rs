@@ -15,12 +15,22 @@ pub struct Example {
     pub text: &'static str,
 }
 
-/// Every example; the first opens at the first start.
-pub const EXAMPLES: [Example; 6] = [
+/// Every example; the first opens at the first start. The second is the first without its culture, to compare them.
+pub const EXAMPLES: [Example; 7] = [
     Example {
         name: "first-vat",
-        shows: "Cow's milk, warm cabinet",
+        shows: "Soured before it dries",
         text: include_str!("../../resources/examples/first-vat.vat.ron"),
+    },
+    Example {
+        name: "unsoured-vat",
+        shows: "The same vat, not soured",
+        text: include_str!("../../resources/examples/unsoured-vat.vat.ron"),
+    },
+    Example {
+        name: "warm-cabinet",
+        shows: "Not soured, warm cabinet",
+        text: include_str!("../../resources/examples/warm-cabinet.vat.ron"),
     },
     Example { name: "ewes-milk", shows: "Sheep's milk", text: include_str!("../../resources/examples/ewes-milk.vat.ron") },
     Example { name: "open-air", shows: "Drying in the open air", text: include_str!("../../resources/examples/open-air.vat.ron") },
@@ -30,11 +40,6 @@ pub const EXAMPLES: [Example; 6] = [
         text: include_str!("../../resources/examples/small-vat.vat.ron"),
     },
     Example { name: "own-carton", shows: "As the labels say", text: include_str!("../../resources/examples/own-carton.vat.ron") },
-    Example {
-        name: "soured-vat",
-        shows: "Soured before it dries",
-        text: include_str!("../../resources/examples/soured-vat.vat.ron"),
-    },
 ];
 
 impl Example {

@@ -5,11 +5,10 @@ use vatsketch::analysis::{inputs_of, link, links, why};
 use vatsketch::batch::{Batch, batch, batch_after};
 use vatsketch::design::{Design, Field, Kind, Value, field, fields};
 use vatsketch::figure::{Reading, figures};
-use vatsketch::session::EXAMPLES;
 
 /// Designs in which, between them, every choice has an effect.
 fn designs() -> Vec<Design> {
-    let mut all = vec![EXAMPLES[0].design().unwrap()];
+    let mut all = vec![crate::example("warm-cabinet")];
     let with = |changes: &[(&str, Value)]| {
         let mut design = Design::default();
         for (key, value) in changes {

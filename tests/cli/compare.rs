@@ -3,11 +3,10 @@
 use super::{example, run, run_with};
 use vatsketch::analysis::{compare, differing_choices};
 use vatsketch::batch::batch;
-use vatsketch::session::EXAMPLES;
 
 #[test]
 fn two_files_stand_side_by_side_with_the_choices_first() {
-    let run = run(&["compare", &example("first-vat"), &example("ewes-milk")]);
+    let run = run(&["compare", &example("warm-cabinet"), &example("ewes-milk")]);
     assert_eq!(run.code, 0, "{}", run.words);
     let at = |words: &str| run.data.find(words).unwrap_or_else(|| panic!("{words} is not in {}", run.data));
     assert!(at("A: ") < at("B: ") && at("B: ") < at("Choices that differ") && at("Choices that differ") < at("B − A"));
@@ -17,9 +16,9 @@ fn two_files_stand_side_by_side_with_the_choices_first() {
 
 #[test]
 fn the_json_holds_the_figures_of_both_and_their_difference() {
-    let json = run(&["compare", &example("first-vat"), &example("ewes-milk"), "--json"]).json();
-    let design = |name: &str| EXAMPLES.iter().find(|example| example.name == name).unwrap().design().unwrap();
-    let (a, b) = (design("first-vat"), design("ewes-milk"));
+    let json = run(&["compare", &example("warm-cabinet"), &example("ewes-milk"), "--json"]).json();
+    let design = |name: &str| crate::example(name);
+    let (a, b) = (design("warm-cabinet"), design("ewes-milk"));
     let keys: Vec<&str> = json["choices"].as_array().unwrap().iter().map(|choice| choice["key"].as_str().unwrap()).collect();
     assert_eq!(keys, differing_choices(&a, &b).iter().map(|choice| choice.field.key).collect::<Vec<_>>());
     for difference in compare(&batch(&a).unwrap(), &batch(&b).unwrap()) {
@@ -50,18 +49,18 @@ fn a_design_with_itself_is_the_same_everywhere_and_needs_no_mending() {
 
 #[test]
 fn the_second_design_may_be_the_first_from_another_milk_or_come_from_standard_input() {
-    let sheep = run(&["compare", &example("first-vat"), "--milk", "sheep", "--json"]).json();
+    let sheep = run(&["compare", &example("warm-cabinet"), "--milk", "sheep", "--json"]).json();
     assert_eq!(sheep["choices"].as_array().unwrap().len(), 1);
     assert_eq!((&sheep["choices"][0]["key"], &sheep["choices"][0]["b"]), (&"milk_kind".into(), &"sheep".into()));
     let text = run(&["example", "small-vat"]).data;
-    let piped = run_with(&["compare", &example("first-vat"), "-"], &text);
+    let piped = run_with(&["compare", &example("warm-cabinet"), "-"], &text);
     assert_eq!(piped.code, 0, "{}", piped.words);
 }
 
 #[test]
 fn a_failed_stage_of_either_is_told_and_the_rest_is_compared() {
-    let text = run(&["example", "first-vat"]).data.replace("mould_count: 12", "mould_count: 1");
-    let run = run_with(&["compare", &example("first-vat"), "-"], &text);
+    let text = run(&["example", "warm-cabinet"]).data.replace("mould_count: 12", "mould_count: 1");
+    let run = run_with(&["compare", &example("warm-cabinet"), "-"], &text);
     assert_eq!(run.code, 1);
     assert!(run.words.contains("B: draining: ") && !run.words.contains("A: "), "{}", run.words);
     assert!(run.data.contains("only in A") && run.data.contains("Milk in the vat"));
@@ -70,30 +69,30 @@ fn a_failed_stage_of_either_is_told_and_the_rest_is_compared() {
 #[test]
 fn what_is_missing_or_wrong_is_refused_with_what_to_do() {
     for (arguments, said) in [
-        (&["compare", &example("first-vat")][..], "--milk sheep"),
-        (&["compare", &example("first-vat"), "--milk", "camel"], "cow, sheep, goat, buffalo, label"),
+        (&["compare", &example("warm-cabinet")][..], "--milk sheep"),
+        (&["compare", &example("warm-cabinet"), "--milk", "camel"], "cow, sheep, goat, buffalo, label"),
         (&["compare", "-", "-"], "only one of the two"),
-        (&["compare", &example("first-vat"), &example("open-air"), "--milk", "cow"], "cannot be used with"),
+        (&["compare", &example("warm-cabinet"), &example("open-air"), "--milk", "cow"], "cannot be used with"),
     ] {
-        let run = run_with(arguments, &std::fs::read_to_string(example("first-vat")).unwrap());
+        let run = run_with(arguments, &std::fs::read_to_string(example("warm-cabinet")).unwrap());
         assert_eq!(run.code, 2, "{arguments:?}");
         assert!(run.words.contains(said) && run.data.is_empty(), "{}", run.words);
     }
-    assert_eq!(run(&["compare", &example("first-vat"), "missing.vat.ron"]).code, 3);
+    assert_eq!(run(&["compare", &example("warm-cabinet"), "missing.vat.ron"]).code, 3);
 }
 
 #[test]
 fn pages_to_print_are_a_pdf_and_nothing_else() {
     let folder = tempfile::tempdir().unwrap();
     let file = folder.path().join("both.pdf");
-    let written = run(&["compare", &example("first-vat"), "--milk", "sheep", "--to", file.to_str().unwrap()]);
+    let written = run(&["compare", &example("warm-cabinet"), "--milk", "sheep", "--to", file.to_str().unwrap()]);
     if cfg!(feature = "paper") {
         assert_eq!(written.code, 0, "{}", written.words);
         assert!(std::fs::read(&file).unwrap().starts_with(b"%PDF-"));
     } else {
         assert!(written.words.contains("built without paper") && !file.exists(), "{}", written.words);
     }
-    let refused = run(&["compare", &example("first-vat"), "--milk", "sheep", "--to", "both.docx"]);
+    let refused = run(&["compare", &example("warm-cabinet"), "--milk", "sheep", "--to", "both.docx"]);
     assert_eq!(refused.code, 2);
     assert!(refused.words.contains(".pdf"), "{}", refused.words);
 }

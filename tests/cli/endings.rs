@@ -4,7 +4,7 @@ use super::{example, run, run_with};
 
 #[test]
 fn a_design_that_is_worked_out_ends_with_nought_and_no_words() {
-    let run = run(&["figures", &example("first-vat")]);
+    let run = run(&["figures", &example("warm-cabinet")]);
     assert_eq!((run.code, run.words.as_str()), (0, ""));
     assert!(run.data.starts_with("Twelve for the garden table\n"), "{}", run.data);
     for part in ["Milk in the vat", "Cautions", "Serious warning: ", "not a measurement"] {
@@ -14,7 +14,7 @@ fn a_design_that_is_worked_out_ends_with_nought_and_no_words() {
 
 #[test]
 fn a_stage_that_fails_ends_with_one_and_shows_what_could_be_worked_out() {
-    let run = run(&["figures", &example("first-vat"), "--set", "mould_count=1"]);
+    let run = run(&["figures", &example("warm-cabinet"), "--set", "mould_count=1"]);
     assert_eq!(run.code, 1, "{}", run.words);
     assert!(run.words.starts_with("vatsketch: draining: the curd does not fit"), "{}", run.words);
     assert!(
@@ -27,7 +27,7 @@ fn a_stage_that_fails_ends_with_one_and_shows_what_could_be_worked_out() {
 
 #[test]
 fn bad_arguments_end_with_two_and_say_what_to_do() {
-    let file = example("first-vat");
+    let file = example("warm-cabinet");
     for (arguments, word) in [
         (vec!["figures", &file, "--set", "mlik_l=3"], "did you mean `milk_l`?"),
         (vec!["figures", &file, "--set", "milk_l"], "KEY=VALUE"),
@@ -42,7 +42,7 @@ fn bad_arguments_end_with_two_and_say_what_to_do() {
         (vec!["stage", "drying", "--set", "report_h=5,3"], "ascending"),
         (vec!["stage", "drying", "--set", "report_h=NaN"], "ascending"),
         (vec!["stage", "drying", "--set", "milk_l=3"], "belongs to the stage milk"),
-        (vec!["example", "last-vat"], "first-vat, ewes-milk"),
+        (vec!["example", "last-vat"], "warm-cabinet, ewes-milk"),
         (vec!["export", &file, "--to", "plan.docx"], ".pdf"),
     ] {
         let run = run(&arguments);

@@ -12,12 +12,11 @@ use vatsketch::export::{calendar, curve_csv, figures_csv, text};
 use vatsketch::file::DesignFile;
 use vatsketch::plan::{Now, kitchen_week};
 use vatsketch::report::plan;
-use vatsketch::session::EXAMPLES;
 use vatsketch::units::Units;
 
 /// Exports the first example into a folder, with more arguments.
 fn export(folder: &Path, name: &str, more: &[&str]) -> Run {
-    let (file, to) = (example("first-vat"), folder.join(name));
+    let (file, to) = (example("warm-cabinet"), folder.join(name));
     let mut arguments = vec!["export", &file, "--to", to.to_str().unwrap()];
     arguments.extend(more);
     run(&arguments)
@@ -26,12 +25,12 @@ fn export(folder: &Path, name: &str, more: &[&str]) -> Run {
 #[test]
 fn the_ending_says_what_is_written_and_it_is_what_the_library_gives() {
     let folder = tempfile::tempdir().unwrap();
-    let batch = batch(&EXAMPLES[0].design().unwrap()).unwrap();
+    let batch = batch(&crate::example("warm-cabinet")).unwrap();
     let curve = |key| curve_csv(&curve(&batch, key), &cautions(&batch), Units::METRIC).unwrap();
     let wanted: [(&str, &[&str], Vec<u8>); 5] = [
         ("figures.csv", &[], figures_csv(&batch).unwrap()),
         ("PLAN.TXT", &[], text(&plan(&batch)).into_bytes()),
-        ("figures.json", &[], run(&["figures", &example("first-vat"), "--json"]).data.into_bytes()),
+        ("figures.json", &[], run(&["figures", &example("warm-cabinet"), "--json"]).data.into_bytes()),
         ("warming.csv", &["--curve", "warming"], curve(CurveKey::Warming)),
         ("loss.csv", &["--curve", "drying_loss"], curve(CurveKey::DryingLoss)),
     ];
@@ -49,7 +48,7 @@ fn a_calendar_is_that_of_the_library_for_the_wish_on_the_command_line() {
     let when = ["--start", "2031-05-09T17:20", "--zone", "Etc/UTC", "--as-of", "2031-05-06T08:00"];
     let run = export(folder.path(), "week.ics", &when);
     assert_eq!((run.code, run.data.as_str()), (0, ""), "{}", run.words);
-    let mut design = EXAMPLES[0].design().unwrap();
+    let mut design = crate::example("warm-cabinet");
     design.week.wish = Wish::StartAt(date(2031, 5, 9).at(17, 20, 0, 0));
     let now = Now { at: date(2031, 5, 6).at(8, 0, 0, 0), zone: TimeZone::UTC };
     let batch = batch(&design).unwrap();
@@ -215,7 +214,7 @@ fn a_disk_that_is_full_leaves_the_old_file_and_nothing_half_written() {
         std::fs::write(&to, "as it was").unwrap();
         let limited = std::process::Command::new("sh")
             .args(["-c", "trap '' XFSZ; ulimit -f 2; exec \"$0\" \"$@\"", env!("CARGO_BIN_EXE_vatsketch"), "export"])
-            .args([example("first-vat").as_str(), "--to", to.to_str().unwrap()])
+            .args([example("warm-cabinet").as_str(), "--to", to.to_str().unwrap()])
             .args(more)
             .output()
             .unwrap();

@@ -50,7 +50,7 @@ fn the_json_keys_are_the_keys_of_the_figures_and_the_numbers_are_theirs_in_full(
 
 #[test]
 fn a_failed_stage_is_told_in_json_as_well() {
-    let run = run(&["figures", &example("first-vat"), "--json", "--set", "mould_count=1"]);
+    let run = run(&["figures", &example("warm-cabinet"), "--json", "--set", "mould_count=1"]);
     assert_eq!(run.code, 1);
     let json = run.json();
     assert_eq!((&json["draining"]["status"], &json["drying"]["status"]), (&"failed".into(), &"not_reached".into()));
@@ -62,7 +62,7 @@ fn a_failed_stage_is_told_in_json_as_well() {
 fn settings_on_the_command_line_are_those_of_the_library() {
     let run = run(&[
         "figures",
-        &example("first-vat"),
+        &example("warm-cabinet"),
         "--json",
         "--set",
         "milk_l=7,5",
@@ -71,7 +71,7 @@ fn settings_on_the_command_line_are_those_of_the_library() {
         "--set",
         "tray_swap=no",
     ]);
-    let mut design = EXAMPLES[0].design().unwrap();
+    let mut design = crate::example("warm-cabinet");
     design.set("milk_l", Value::Number(7.5)).unwrap();
     design.set("milk_kind", Value::Choice("goat")).unwrap();
     design.set("tray_swap", Value::Switch(false)).unwrap();
@@ -113,7 +113,7 @@ fn an_example_is_printed_as_a_file_that_opens() {
 /// A number whose uncertainty is large says so to machines as well.
 #[test]
 fn the_json_carries_the_likely_ranges_around_their_figures() {
-    let json = run(&["figures", &example("first-vat"), "--json"]).json();
+    let json = run(&["figures", &example("warm-cabinet"), "--json"]).json();
     let likely = json["likely"].as_object().unwrap();
     for key in ["drained_curd_kg", "clotting_min", "to_rennet_min", "dried_moisture_percent"] {
         assert!(likely.contains_key(key), "{key}");

@@ -4,13 +4,13 @@ use super::{example, run, run_with};
 
 #[test]
 fn a_slip_is_answered_with_what_was_perhaps_meant() {
-    let file = example("first-vat");
+    let file = example("warm-cabinet");
     for (arguments, meant) in [
         (vec!["figurs", &file], "`figures`"),
         (vec!["compair"], "`compare`"),
         (vec!["shopp", &file], "`shop`"),
         (vec!["stage", "dryng"], "`drying`"),
-        (vec!["example", "frist-vat"], "`first-vat`"),
+        (vec!["example", "wram-cabinet"], "`warm-cabinet`"),
         (vec!["export", &file, "--to", "x.svg", "--curve", "wraming"], "`warming`"),
         (vec!["export", &file, "--to", "x.pdf", "--paper", "leter"], "'letter'"),
         (vec!["compare", &file, "--milk", "sheeep"], "`sheep`"),
@@ -33,7 +33,7 @@ fn a_slip_is_answered_with_what_was_perhaps_meant() {
 
 #[test]
 fn a_word_far_from_all_others_is_answered_with_no_guess() {
-    let file = example("first-vat");
+    let file = example("warm-cabinet");
     for arguments in [
         vec!["teapot"],
         vec!["stage", "ageing"],

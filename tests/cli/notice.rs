@@ -4,7 +4,6 @@ use super::{example, run};
 use vatsketch::batch::batch;
 use vatsketch::caution::{Caution, serious_warnings};
 use vatsketch::design::Design;
-use vatsketch::session::EXAMPLES;
 use vatsketch::units::Units;
 use vatsketch::words::{FROM_A_MODEL, caution_line, caution_words};
 
@@ -21,7 +20,7 @@ const COMMANDS: [&[&str]; 8] = [
 ];
 
 fn first() -> Design {
-    EXAMPLES[0].design().unwrap()
+    crate::example("warm-cabinet")
 }
 
 fn warned(design: &Design) -> Vec<Caution> {
@@ -31,7 +30,7 @@ fn warned(design: &Design) -> Vec<Caution> {
 }
 
 fn arguments(command: &[&'static str], more: &[&str]) -> Vec<String> {
-    let file = example("first-vat");
+    let file = example("warm-cabinet");
     command.iter().chain(more).map(|word| if *word == "FILE" { file.clone() } else { (*word).to_owned() }).collect()
 }
 

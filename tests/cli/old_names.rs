@@ -5,7 +5,7 @@ use serde_json::Value;
 
 /// Runs a command on the first example, as JSON.
 fn json(command: &str, more: &[&str]) -> Value {
-    let design = example("first-vat");
+    let design = example("warm-cabinet");
     let run = run(&[&[command, &design, "--json"][..], more].concat());
     assert_eq!(run.code, 0, "{command} {more:?}: {}", run.words);
     run.json()
@@ -64,6 +64,6 @@ fn the_option_ready_is_finished_by_and_help_shows_only_the_new_name() {
     assert_eq!(old, present);
     let help = run(&["plan", "--help"]).data;
     assert!(help.contains("--finished-by") && !help.contains("--ready"), "{help}");
-    let both = run(&["plan", &example("first-vat"), "--ready", "2031-06-20T17:30", "--start", "2031-05-06T08:00"]);
+    let both = run(&["plan", &example("warm-cabinet"), "--ready", "2031-06-20T17:30", "--start", "2031-05-06T08:00"]);
     assert_eq!(both.code, 2, "{}", both.data);
 }

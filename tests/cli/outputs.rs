@@ -11,7 +11,7 @@ fn bytes(arguments: &[&str]) -> (i32, Vec<u8>, String) {
 
 #[test]
 fn standard_output_gets_what_a_file_would_hold_and_nothing_else() {
-    let (file, folder) = (example("first-vat"), tempfile::tempdir().unwrap());
+    let (file, folder) = (example("warm-cabinet"), tempfile::tempdir().unwrap());
     let dated = ["--start", "2031-05-09T17:20", "--as-of", "2031-05-06T08:00"];
     for (kind, more, begins) in [
         ("txt", &dated[..], &b"Twelve"[..]),
@@ -41,7 +41,7 @@ fn standard_output_gets_what_a_file_would_hold_and_nothing_else() {
 
 #[test]
 fn a_comparison_goes_to_standard_output_as_well() {
-    let file = example("first-vat");
+    let file = example("warm-cabinet");
     let compare = |more: &[&str]| bytes(&[&["compare", &file, "--milk", "sheep"], more].concat());
     assert_eq!(compare(&["--to", "-", "--as", "json"]), compare(&["--json"]));
     assert_eq!(compare(&["--to", "-", "--as", "txt"]), compare(&[]));
@@ -56,7 +56,7 @@ fn a_comparison_goes_to_standard_output_as_well() {
 
 #[test]
 fn what_is_missing_is_said_before_anything_is_written() {
-    let file = example("first-vat");
+    let file = example("warm-cabinet");
     for (more, words) in [
         (&["--to", "-"][..], "add --as ("),
         (&["--as", "pdf"], "add --to, as in --to -"),

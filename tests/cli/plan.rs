@@ -6,17 +6,16 @@ use jiff::tz::TimeZone;
 use vatsketch::batch::batch;
 use vatsketch::design::{Reached, Wish};
 use vatsketch::plan::{KitchenWeek, Now, kitchen_week};
-use vatsketch::session::EXAMPLES;
 
 /// Plans the first example as of a Tuesday morning.
 fn plan(more: &[&str]) -> Run {
-    let file = example("first-vat");
+    let file = example("warm-cabinet");
     run(&[&["plan", &file, "--zone", "Etc/UTC", "--as-of", "2031-05-06T08:00"][..], more].concat())
 }
 
 /// Returns what the library plans.
 fn planned(wish: Wish, reached: Option<Reached>) -> KitchenWeek {
-    let mut design = EXAMPLES[0].design().unwrap();
+    let mut design = crate::example("warm-cabinet");
     design.week.wish = wish;
     design.week.reached = reached;
     let now = Now { at: date(2031, 5, 6).at(8, 0, 0, 0), zone: TimeZone::UTC };
@@ -110,7 +109,7 @@ fn from_where_the_maker_stands_only_what_is_left_is_planned() {
     let words = plan(&["--here", "cut@2031-05-06T07:50"]);
     assert!(words.data.contains("From here on: Tuesday 6 May 2031, 07:50") && words.data.contains("already begun"));
     // A start begins again, whatever the file says of where the maker stood.
-    let stood = super::run(&["example", "first-vat"])
+    let stood = super::run(&["example", "warm-cabinet"])
         .data
         .replace("week: (", "week: (\n reached: Some((task: \"cut\", began: \"2031-05-06 07:50\")),");
     let anew = run_with(&["plan", "-", "--start", "2031-05-07T09:00", "--zone", "Etc/UTC", "--json"], &stood).json();
@@ -155,7 +154,7 @@ fn wrong_options_end_with_two_and_say_what_to_write() {
         (&["--start", "2031-05-09T10:00", "--here", "cut@2031-05-09T10:00"], "cannot be used with"),
         (&["--as-of", "noon"], "2031-05-09 18:30"),
     ] {
-        let file = example("first-vat");
+        let file = example("warm-cabinet");
         let run = run(&[&["plan", &file][..], more].concat());
         assert_eq!((run.code, run.data.as_str()), (2, ""), "{more:?}: {}", run.words);
         assert!(run.words.contains(said), "{more:?}: {}", run.words);
@@ -177,7 +176,7 @@ fn a_stage_that_fails_ends_with_one_and_the_tasks_before_it_are_planned() {
 /// `CET` is a zone of the IANA list whose clock goes back on 2031-10-26 at 03:00, the last Sunday of October, from CEST to CET.
 #[test]
 fn the_two_passes_of_a_repeated_hour_are_told_apart() {
-    let file = example("first-vat");
+    let file = example("warm-cabinet");
     let asked = ["--zone", "CET", "--start", "2031-10-26T00:30", "--as-of", "2031-10-25T20:00"];
     let answer = run(&[&["plan", &file, "--json"], &asked[..]].concat()).json();
     let tasks = answer["tasks"].as_array().unwrap();

@@ -48,7 +48,7 @@ fn the_json_is_what_the_library_buys() {
 /// with 0.10 for what is over 8.70. Worked out by hand over all counts.
 #[test]
 fn the_words_say_packages_prices_and_what_is_over_for_each_thing_and_in_all() {
-    let run = run(&["shop", &example("first-vat")]);
+    let run = run(&["shop", &example("warm-cabinet")]);
     assert_eq!(run.code, 0, "{}", run.words);
     for part in [
         "needs 6 L; buy 3 × 1.25 L at 1.72 coins and 3 × 750 mL at 1.15 coins, together 8.61 coins",
@@ -67,16 +67,16 @@ fn the_words_say_packages_prices_and_what_is_over_for_each_thing_and_in_all() {
 
 #[test]
 fn milk_that_is_left_over_can_go_into_the_vat() {
-    let six = run(&["shop", &example("first-vat"), "--set", "milk_l=5.8"]);
+    let six = run(&["shop", &example("warm-cabinet"), "--set", "milk_l=5.8"]);
     assert!(six.data.contains("You will have 6 L of milk, and the vat takes 5.8 L: `--set milk_l=6`"), "{}", six.data);
-    let mut design = EXAMPLES[0].design().unwrap();
+    let mut design = crate::example("warm-cabinet");
     design.set("milk_l", Value::Number(5.8)).unwrap();
     assert!((shop(&batch(&design).unwrap()).unwrap().milk_at_hand_l().unwrap() - 6.0).abs() < 1e-9);
 }
 
 #[test]
 fn what_has_no_supply_is_listed_and_costs_nothing() {
-    let text = run(&["example", "first-vat"]).data.replace("(good: rennet, packages: [(size: 40.0, price: 6.3)]),", "");
+    let text = run(&["example", "warm-cabinet"]).data.replace("(good: rennet, packages: [(size: 40.0, price: 6.3)]),", "");
     let run = run_with(&["shop", "-"], &text);
     assert_eq!(run.code, 0, "{}", run.words);
     let (_, after) = run.data.split_once("no supply entered").unwrap();
@@ -85,7 +85,7 @@ fn what_has_no_supply_is_listed_and_costs_nothing() {
 
 #[test]
 fn a_package_of_no_size_and_one_that_cannot_do_are_refused_by_name() {
-    let text = run(&["example", "first-vat"]).data;
+    let text = run(&["example", "warm-cabinet"]).data;
     let zero = run_with(&["shop", "-"], &text.replace("(size: 180.0,", "(size: 0.0,"));
     assert_eq!((zero.code, zero.data.as_str()), (3, ""), "the file is refused as it is read");
     assert!(zero.words.contains("cream, the size of package 1: cannot be 0; give a number above 0"), "{}", zero.words);
@@ -100,7 +100,7 @@ fn a_package_of_no_size_and_one_that_cannot_do_are_refused_by_name() {
 
 #[test]
 fn a_stage_that_fails_ends_with_one_and_the_needs_before_it_are_bought() {
-    let run = run(&["shop", &example("first-vat"), "--set", "mould_count=1"]);
+    let run = run(&["shop", &example("warm-cabinet"), "--set", "mould_count=1"]);
     assert_eq!(run.code, 1);
     assert!(run.words.starts_with("vatsketch: draining: the curd does not fit"), "{}", run.words);
     assert!(run.data.contains("Milk") && !run.data.contains("Vinegar") && !run.data.contains(" a cheese"), "{}", run.data);

@@ -5,7 +5,7 @@ use serde_json::json;
 
 #[test]
 fn every_json_output_begins_with_the_version_and_the_number_of_its_shape() {
-    let file = example("first-vat");
+    let file = example("warm-cabinet");
     let as_of = ["--as-of", "2031-05-06T08:00"];
     for arguments in [
         vec!["inputs", "--json"],

@@ -3,7 +3,7 @@
 use super::{Run, example, run};
 
 fn solve(goal: &str, by: &str, more: &[&str]) -> Run {
-    run(&[&["solve", &example("first-vat"), "--for", goal, "--by", by][..], more].concat())
+    run(&[&["solve", &example("warm-cabinet"), "--for", goal, "--by", by][..], more].concat())
 }
 
 #[test]
@@ -14,7 +14,7 @@ fn a_goal_that_is_reached_is_said_in_a_sentence_and_in_json() {
     let json = solve("dried_cheese_g=60", "milk_l", &["--json"]).json();
     assert_eq!((&json["reached"], &json["choice"], &json["choice_unit"]), (&true.into(), &"milk_l".into(), &"L".into()));
     // What is said gives what is said.
-    let figures = run(&["figures", &example("first-vat"), "--json", "--set", &format!("milk_l={}", json["value"])]).json();
+    let figures = run(&["figures", &example("warm-cabinet"), "--json", "--set", &format!("milk_l={}", json["value"])]).json();
     let gives = json["gives"].as_f64().unwrap();
     assert!((figures["drying"]["dried_cheese_g"].as_f64().unwrap() - gives).abs() < 1e-9);
     assert!((gives - 60.0).abs() <= 0.5, "to the gram that is shown");

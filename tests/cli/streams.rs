@@ -35,7 +35,7 @@ fn a_reader_that_has_gone_is_no_trouble() {
 #[cfg(target_os = "linux")]
 #[test]
 fn a_full_disk_behind_the_output_ends_with_three() {
-    let file = super::example("first-vat");
+    let file = super::example("warm-cabinet");
     for arguments in [&["inputs"][..], &["plan", &file, "--start", "2031-05-09T17:20"], &["shop", &file, "--json"]] {
         let full = std::fs::OpenOptions::new().write(true).open("/dev/full").unwrap();
         let ran = program().args(arguments).stdout(full).output().unwrap();

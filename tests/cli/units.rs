@@ -2,7 +2,7 @@
 
 use super::run;
 
-const FIRST: &str = "resources/examples/first-vat.vat.ron";
+const FIRST: &str = "resources/examples/warm-cabinet.vat.ron";
 
 #[test]
 fn figures_are_printed_in_the_units_that_are_asked_for() {

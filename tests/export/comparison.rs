@@ -7,12 +7,11 @@ use vatsketch::curve::Role;
 use vatsketch::design::{MilkKind, Value};
 use vatsketch::export::{Paper, comparison_pdf};
 use vatsketch::report::{Comparison, comparison};
-use vatsketch::session::EXAMPLES;
 use vatsketch::units::Units;
 use vatsketch::words::{caution_words, said_of_b};
 
 fn cow_and_sheep() -> Comparison {
-    let cow = EXAMPLES[0].design().unwrap();
+    let cow = crate::example("warm-cabinet");
     comparison(&batch(&cow).unwrap(), &batch(&from_milk(&cow, MilkKind::Sheep)).unwrap(), Units::METRIC)
 }
 
@@ -48,9 +47,9 @@ fn the_same_comparison_gives_the_same_bytes() {
 /// B alone scorches its milk and sours its cheeses: the limits that only its curves have are on paper all the same.
 #[test]
 fn a_limit_that_only_the_second_design_has_is_drawn() {
-    let mut plain = EXAMPLES[0].design().unwrap();
+    let mut plain = crate::example("warm-cabinet");
     plain.set("pickled", Value::Switch(false)).unwrap();
-    let mut sharp = EXAMPLES[0].design().unwrap();
+    let mut sharp = crate::example("warm-cabinet");
     sharp.set("heating", Value::Choice("hob")).unwrap();
     sharp.set("heater_power_w", Value::Number(2500.0)).unwrap();
     let both = comparison(&batch(&plain).unwrap(), &batch(&sharp).unwrap(), Units::METRIC);

@@ -72,7 +72,7 @@ fn wordy() -> Vec<Units> {
 
 #[test]
 fn in_other_units_what_goes_without_vinegar_is_still_one_page_to_do() {
-    let design = || EXAMPLES.iter().find(|example| example.name == "small-vat").unwrap().design().unwrap();
+    let design = || crate::example("small-vat");
     // Clock times are wider than counted ones, and Letter is lower than A4: each is set once without the other.
     let (counted, timed) = (plan(&batch(&design()).unwrap()), timed(design()));
     for units in wordy() {
@@ -86,7 +86,7 @@ fn in_other_units_what_goes_without_vinegar_is_still_one_page_to_do() {
 
 #[test]
 fn paper_and_text_are_in_the_units_that_are_chosen() {
-    let plan = timed(EXAMPLES[0].design().unwrap()).shown_in(Units::US);
+    let plan = timed(crate::example("warm-cabinet")).shown_in(Units::US);
     let read = read(&pdf(&plan, Paper::Letter).unwrap());
     let text = text(&plan);
     for words in ["95 °F", "6 qt 11 fl oz", "2.5 oz", "39 °F or colder"] {
@@ -151,7 +151,7 @@ fn every_time_has_its_row_in_the_log_and_all_else_is_behind() {
 
 #[test]
 fn the_rollings_of_many_months_are_all_printed() {
-    let mut design = EXAMPLES[1].design().unwrap();
+    let mut design = crate::example("ewes-milk");
     design.keeping.keeping_days = 300.0;
     let plan = timed(design);
     let rolled = plan.steps.iter().find(|step| step.by_date).unwrap();

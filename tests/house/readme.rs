@@ -51,6 +51,23 @@ fn the_readme_shows_every_command_and_no_date_that_can_pass() {
     }
 }
 
+/// The table of the soured vat and its twin holds what the program says of them.
+#[test]
+fn the_two_vats_of_the_readme_are_those_of_the_program() {
+    let files = ["resources/examples/first-vat.vat.ron", "resources/examples/unsoured-vat.vat.ron"];
+    let told = std::process::Command::new(env!("CARGO_BIN_EXE_vatsketch")).arg("compare").args(files).current_dir(top()).output();
+    let told = String::from_utf8(told.unwrap().stdout).unwrap();
+    let readme = readme();
+    let table = readme.split_once("| | soured | not soured |\n|---|---|---|\n").unwrap().1.split("\n\n").next().unwrap();
+    assert!(table.lines().count() >= 5);
+    for row in table.lines() {
+        let cells: Vec<&str> = row.trim_matches('|').split('|').map(str::trim).collect();
+        let line = told.lines().find(|line| line.trim_start().starts_with(&format!("{}  ", cells[0]))).unwrap();
+        let shown: Vec<&str> = line.split("  ").map(str::trim).filter(|cell| !cell.is_empty()).collect();
+        assert_eq!(cells[..], shown[..3], "{line}");
+    }
+}
+
 /// The numbers are those of the program and of its help.
 #[test]
 fn the_readme_and_the_help_name_every_exit_code() {

@@ -24,7 +24,7 @@ fn a_design_beside_itself_differs_in_nothing() {
 
 #[test]
 fn swapping_swaps_every_column_and_turns_every_sign() {
-    let cow = EXAMPLES[0].design().unwrap();
+    let cow = crate::example("warm-cabinet");
     let sheep = from_milk(&cow, MilkKind::Sheep);
     let (one, other) = (both(&cow, &sheep), both(&sheep, &cow));
     let find = |of: &Comparison, label: &str| {
@@ -51,7 +51,7 @@ fn swapping_swaps_every_column_and_turns_every_sign() {
 /// Six litres at 1.72 for 1250 mL and 1.15 for 750 mL, invented prices.
 #[test]
 fn costs_are_told_only_where_both_are_wholly_known() {
-    let a = EXAMPLES[0].design().unwrap();
+    let a = crate::example("warm-cabinet");
     let mut b = a.clone();
     b.set("milk_l", Value::Number(9.0)).unwrap();
     let dearer = both(&a, &b);
@@ -69,7 +69,7 @@ fn costs_are_told_only_where_both_are_wholly_known() {
 #[test]
 fn what_is_to_be_known_of_the_costs_is_said() {
     let note = |a: &Design, b: &Design| cost_note(&batch(a).unwrap(), &batch(b).unwrap());
-    let cow = EXAMPLES[0].design().unwrap();
+    let cow = crate::example("warm-cabinet");
     let mut sheep = from_milk(&cow, MilkKind::Sheep);
     assert_eq!(note(&Design::default(), &from_milk(&Design::default(), MilkKind::Sheep)), None, "nothing costs anything");
     // Skimmed milk goes into the fat milk, and nothing says where it comes from.

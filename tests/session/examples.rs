@@ -41,7 +41,7 @@ fn no_two_examples_have_the_same_name_or_title() {
 /// The note tells of the example's amounts: “six litres, twelve small cheeses”.
 #[test]
 fn the_note_of_an_example_goes_when_its_numbers_change_and_comes_back_with_undo() {
-    let design = EXAMPLES[0].design().unwrap();
+    let design = crate::example("warm-cabinet");
     let mut session = Session::open(design.clone(), None).unwrap();
     session.apply(Command::SetTitle("Mine".into())).unwrap();
     assert_eq!(session.design().note, design.note, "the title is no number");

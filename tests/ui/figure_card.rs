@@ -15,7 +15,7 @@ use vatsketch::units::Units;
 const SIZE: [f32; 2] = [1296.0, 816.0];
 
 fn with_card(figure: &'static str) -> Harness<'static, Window> {
-    let mut harness = shown(example(0), SIZE, Theme::Light);
+    let mut harness = shown(example("warm-cabinet"), SIZE, Theme::Light);
     harness.state_mut().view.card = Some(CardView::of(figure));
     settled(&mut harness);
     harness
@@ -41,7 +41,7 @@ fn type_wanted(harness: &mut Harness<'_, Window>, text: &str) {
 
 #[test]
 fn the_name_of_a_figure_opens_its_card_and_a_button_closes_it() {
-    let mut harness = shown(example(0), SIZE, Theme::Light);
+    let mut harness = shown(example("warm-cabinet"), SIZE, Theme::Light);
     harness.state_mut().view.station = Stage::Drying;
     harness.run();
     click(&mut harness, "Weight of a dried cheese: why");
@@ -136,7 +136,7 @@ fn a_spread_is_shown_as_a_band_and_in_words_until_the_design_changes() {
 
 #[test]
 fn a_card_says_when_its_background_work_broke_down() {
-    let mut window = Window::plain(example(0), stopped());
+    let mut window = Window::plain(example("warm-cabinet"), stopped());
     window.find_sensitivity_with(SensitivityJob::with_work(|_, _| panic!("an invented fault"), Box::new(|| ())));
     window.view.card = Some(CardView::of("dried_cheese_g"));
     let mut harness = shown_window(window, SIZE, Theme::Light);

@@ -14,12 +14,12 @@ mod window;
 use egui_kittest::Harness;
 use jiff::{civil::date, tz::TimeZone};
 use vatsketch::plan::Now;
-use vatsketch::session::{EXAMPLES, Session, WallClock};
+use vatsketch::session::{Session, WallClock};
 use vatsketch::ui::{Window, install};
 
 /// Returns a session with an example open.
-fn example(index: usize) -> Session {
-    Session::open(EXAMPLES[index].design().unwrap(), None).unwrap()
+fn example(name: &str) -> Session {
+    Session::open(crate::example(name), None).unwrap()
 }
 
 /// Returns the clock of all tests of the window, which stands still on a Monday: it is invented.

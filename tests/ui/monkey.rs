@@ -128,7 +128,7 @@ fn is_sound(session: &Session) {
 
 fn let_loose(seed: u64, events: usize) {
     let mut chance = Chance(seed);
-    let mut harness = shown_window(Window::plain(example(0), stopped()), SIZE, Theme::Light);
+    let mut harness = shown_window(Window::plain(example("warm-cabinet"), stopped()), SIZE, Theme::Light);
     // As in the program: a letter that no face has is drawn as a box. Tests are stopped by one, since our own texts must have none.
     harness.ctx.set_missing_glyph_policy(MissingGlyphPolicy::Tofu);
     let mut start = open(&harness.state().session);

@@ -10,7 +10,7 @@ use vatsketch::report::plan;
 use vatsketch::ui::Window;
 
 fn plan_page() -> Harness<'static, Window> {
-    let mut harness = shown(example(0), [1296.0, 816.0], Theme::Light);
+    let mut harness = shown(example("warm-cabinet"), [1296.0, 816.0], Theme::Light);
     harness.get_by_label("Page Plan").click();
     settled(&mut harness);
     harness.get_by_label("Plan: Paper").click();
@@ -69,7 +69,7 @@ mod with_paper {
 
     #[test]
     fn it_says_that_it_is_drawing_and_then_shows_every_page() {
-        let mut harness = shown(example(0), [1296.0, 816.0], Theme::Light);
+        let mut harness = shown(example("warm-cabinet"), [1296.0, 816.0], Theme::Light);
         harness.get_by_label("Page Plan").click();
         harness.run();
         harness.get_by_label("Plan: Paper").click();
@@ -111,7 +111,7 @@ mod with_paper {
         let twice = harness.render().unwrap();
         assert!(before != twice, "the title is another");
         // The same as if it had been drawn once, with the last title: no answer to an older question is shown.
-        let mut once = shown(example(0), [1296.0, 816.0], Theme::Light);
+        let mut once = shown(example("warm-cabinet"), [1296.0, 816.0], Theme::Light);
         once.state_mut().session.apply(vatsketch::session::Command::SetTitle("Second thought".to_owned())).unwrap();
         once.get_by_label("Page Plan").click();
         settled(&mut once);
@@ -214,7 +214,7 @@ mod with_paper {
 #[cfg(feature = "paper")]
 #[test]
 fn a_curve_is_copied_as_a_picture() {
-    let mut harness = shown(example(0), [1296.0, 816.0], Theme::Light);
+    let mut harness = shown(example("warm-cabinet"), [1296.0, 816.0], Theme::Light);
     harness.get_by_label("Warming: copy as a picture").click_accesskit();
     harness.step();
     for _ in 0..6000 {

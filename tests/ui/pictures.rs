@@ -9,19 +9,19 @@ use vatsketch::ui::CutView;
 /// Margin of the test's own frame, points.
 const MARGIN: f32 = 8.0;
 
-pub fn picture(name: &str, index: usize, size: [f32; 2], theme: Theme, prepare: impl FnOnce(&mut vatsketch::ui::Window)) {
-    picture_after(name, index, size, theme, |harness| prepare(harness.state_mut()));
+pub fn picture(name: &str, example_name: &str, size: [f32; 2], theme: Theme, prepare: impl FnOnce(&mut vatsketch::ui::Window)) {
+    picture_after(name, example_name, size, theme, |harness| prepare(harness.state_mut()));
 }
 
 fn picture_after(
     name: &str,
-    index: usize,
+    example_name: &str,
     size: [f32; 2],
     theme: Theme,
     prepare: impl FnOnce(&mut egui_kittest::Harness<'static, vatsketch::ui::Window>),
 ) {
     // The test's own frame leaves a margin around the window, which is cut away.
-    let mut harness = shown(example(index), [size[0] + 2.0 * MARGIN, size[1] + 2.0 * MARGIN], theme);
+    let mut harness = shown(example(example_name), [size[0] + 2.0 * MARGIN, size[1] + 2.0 * MARGIN], theme);
     prepare(&mut harness);
     harness.event(egui::Event::PointerGone);
     settled(&mut harness);
@@ -43,44 +43,52 @@ fn at(stage: Stage) -> impl FnOnce(&mut vatsketch::ui::Window) {
 #[test]
 #[ignore = "writes the pictures of the README"]
 fn screenshots() {
-    picture("window-1280-light", 0, [1280.0, 800.0], Theme::Light, at(Stage::Drying));
-    picture("window-1280-dark", 1, [1280.0, 800.0], Theme::Dark, at(Stage::Vat));
-    picture("window-1920-dark", 0, [1920.0, 1080.0], Theme::Dark, |window| {
+    picture("window-1280-light", "first-vat", [1280.0, 800.0], Theme::Light, at(Stage::Drying));
+    picture("window-1280-dark", "ewes-milk", [1280.0, 800.0], Theme::Dark, at(Stage::Vat));
+    picture("window-1920-dark", "first-vat", [1920.0, 1080.0], Theme::Dark, |window| {
         at(Stage::Pickling)(window);
         window.view.cut = CutView { key: SectionKey::Ph, share: 0.4 };
     });
-    picture("window-1920-light", 2, [1920.0, 1080.0], Theme::Light, at(Stage::Draining));
-    picture("narrow-720-light", 4, [720.0, 1000.0], Theme::Light, at(Stage::Draining));
+    picture("window-1920-light", "open-air", [1920.0, 1080.0], Theme::Light, at(Stage::Draining));
+    picture("narrow-720-light", "own-carton", [720.0, 1000.0], Theme::Light, at(Stage::Draining));
     for (name, size, theme) in [("two-1280-light", [1280.0, 800.0], Theme::Light), ("two-1920-dark", [1920.0, 1080.0], Theme::Dark)]
     {
-        picture_after(name, 0, size, theme, |harness| about_second(harness, "The same vat from sheep's milk"));
+        picture_after(name, "first-vat", size, theme, |harness| about_second(harness, "The same vat from sheep's milk"));
     }
-    picture("week-1280-light", 0, [1280.0, 800.0], Theme::Light, crate::ui::week::pictures::on(vatsketch::ui::PlanPart::Week));
+    picture(
+        "week-1280-light",
+        "first-vat",
+        [1280.0, 800.0],
+        Theme::Light,
+        crate::ui::week::pictures::on(vatsketch::ui::PlanPart::Week),
+    );
     picture(
         "shopping-1280-light",
-        0,
+        "first-vat",
         [1280.0, 800.0],
         Theme::Light,
         crate::ui::week::pictures::on(vatsketch::ui::PlanPart::Shopping),
     );
-    picture("plan-1280-light", 0, [1280.0, 800.0], Theme::Light, |window| {
+    picture("plan-1280-light", "first-vat", [1280.0, 800.0], Theme::Light, |window| {
         window.view.page = vatsketch::ui::Page::Plan;
         window.view.plan_part = vatsketch::ui::PlanPart::Paper;
     });
-    picture("figure-1280-light", 0, [1280.0, 800.0], Theme::Light, |window| {
+    picture("figure-1280-light", "first-vat", [1280.0, 800.0], Theme::Light, |window| {
         at(Stage::Drying)(window);
         window.view.card = Some(vatsketch::ui::CardView::of("drying_loss_percent"));
         let work = vatsketch::session::Work { draws: 200, threads: 2, goes_on: &|| true };
         let spread = vatsketch::session::spread(window.session.design(), &work).unwrap().unwrap();
         window.show_spread(std::sync::Arc::new(spread));
     });
-    picture("sources-1280-light", 0, [1280.0, 800.0], Theme::Light, |window| window.view.page = vatsketch::ui::Page::Sources);
+    picture("sources-1280-light", "first-vat", [1280.0, 800.0], Theme::Light, |window| {
+        window.view.page = vatsketch::ui::Page::Sources
+    });
 }
 
 #[test]
 fn the_same_window_gives_the_same_pixels() {
     let draw = || {
-        let mut harness = shown(example(3), [700.0, 500.0], Theme::Light);
+        let mut harness = shown(example("small-vat"), [700.0, 500.0], Theme::Light);
         harness.render().unwrap()
     };
     assert!(draw() == draw(), "two pictures of one window differ");

@@ -38,7 +38,7 @@ fn sentences_are_told_in_other_units() {
 
 /// A design in which as much as can be goes wrong.
 fn careless() -> Design {
-    let mut design = EXAMPLES[0].design().unwrap();
+    let mut design = crate::example("warm-cabinet");
     for (key, value) in [("draining_temperature_c", 25.0), ("pickling_temperature_c", 20.0), ("keeping_temperature_c", 15.0)] {
         design.set(key, Value::Number(value)).unwrap();
     }

@@ -16,7 +16,7 @@ const SIZE: [f32; 2] = [1296.0, 816.0];
 const SHEEP: &str = "The same vat from sheep's milk";
 
 fn with_sheep() -> Harness<'static, Window> {
-    let mut harness = shown(example(0), SIZE, Theme::Light);
+    let mut harness = shown(example("warm-cabinet"), SIZE, Theme::Light);
     about_second(&mut harness, SHEEP);
     harness
 }
@@ -88,7 +88,7 @@ fn a_choice_is_taken_over_and_given_each_time_as_one_step() {
 /// The open air has a day that a cabinet has no use for.
 #[test]
 fn what_only_the_second_design_uses_is_shown_too() {
-    let mut session = example(0);
+    let mut session = example("warm-cabinet");
     session.second_from_first().unwrap();
     session.swap_second().unwrap();
     session.apply(Command::SetInput { key: "drying_place", value: Value::Choice("open_air") }).unwrap();
@@ -175,7 +175,7 @@ fn the_page_of_the_milk_says_what_cream_cannot_mend() {
 
 #[test]
 fn alike_milk_has_nothing_to_mend_and_keeps_the_curve() {
-    let mut harness = shown(example(0), SIZE, Theme::Light);
+    let mut harness = shown(example("warm-cabinet"), SIZE, Theme::Light);
     about_second(&mut harness, "Compare with a copy of A");
     assert!(harness.query_by_label("The milk of A against the milk of B").is_none());
     harness.get_by_label("Whey from the moulds");
@@ -195,7 +195,7 @@ fn hottest(harness: &Harness<'_, Window>) -> f64 {
 
 #[test]
 fn degrees_fahrenheit_apart_are_no_degrees_from_freezing() {
-    let mut session = example(0);
+    let mut session = example("warm-cabinet");
     session.second_from_first().unwrap();
     session.apply(Command::SetInput { key: "draining_temperature_c", value: Value::Number(10.0) }).unwrap();
     session.apply(Command::SetInput { key: "bath_set_temperature_c", value: Value::Number(36.5) }).unwrap();
@@ -215,7 +215,7 @@ fn degrees_fahrenheit_apart_are_no_degrees_from_freezing() {
 
 #[test]
 fn a_stage_that_failed_in_one_design_says_so_and_the_other_is_drawn() {
-    let mut session = example(0);
+    let mut session = example("warm-cabinet");
     session.second_from_first().unwrap();
     session.apply(Command::SetInput { key: "mould_count", value: Value::Number(1.0) }).unwrap();
     let mut harness = shown(session, SIZE, Theme::Light);
@@ -259,7 +259,7 @@ fn a_second_design_that_was_left_behind_is_offered_again() {
     let mut session = Session::open(left.clone(), None).unwrap();
     session.second_from_first().unwrap();
     Recovery::in_folder(folder.path()).keep(session.open_designs()).unwrap();
-    let window = Window::with_folders(example(0), folder.path(), folder.path());
+    let window = Window::with_folders(example("warm-cabinet"), folder.path(), folder.path());
     let mut harness = shown_window(window, SIZE, Theme::Light);
     harness.get_by_label_contains("“Left behind”, changed last on ");
     click(&mut harness, "Recover");

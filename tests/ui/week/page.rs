@@ -15,7 +15,7 @@ fn may(day: i8, hour: i8, minute: i8) -> DateTime {
 }
 
 fn open_page() -> Harness<'static, Window> {
-    let mut harness = shown(example(0), [1296.0, 1216.0], Theme::Light);
+    let mut harness = shown(example("warm-cabinet"), [1296.0, 1216.0], Theme::Light);
     harness.get_by_label("Page Plan").click();
     harness.run();
     harness

@@ -30,14 +30,14 @@ pub fn on(part: PlanPart) -> impl FnOnce(&mut Window) {
 #[test]
 #[ignore = "writes pictures to look at"]
 fn the_week_in_every_size() {
-    picture("week-1280-light", 0, [1280.0, 800.0], Theme::Light, on(PlanPart::Week));
-    picture("week-1280-dark", 0, [1280.0, 800.0], Theme::Dark, on(PlanPart::Week));
-    picture("week-1920-light", 0, [1920.0, 1080.0], Theme::Light, on(PlanPart::Week));
+    picture("week-1280-light", "first-vat", [1280.0, 800.0], Theme::Light, on(PlanPart::Week));
+    picture("week-1280-dark", "first-vat", [1280.0, 800.0], Theme::Dark, on(PlanPart::Week));
+    picture("week-1920-light", "first-vat", [1920.0, 1080.0], Theme::Light, on(PlanPart::Week));
     // As large as everything in 1280 × 800 at 200 %.
-    picture("week-200-percent", 0, [640.0, 400.0], Theme::Light, on(PlanPart::Week));
-    picture("week-720-light", 0, [720.0, 1400.0], Theme::Light, on(PlanPart::Week));
-    picture("shopping-1280-light", 0, [1280.0, 800.0], Theme::Light, on(PlanPart::Shopping));
-    picture("shopping-1920-dark", 0, [1920.0, 1080.0], Theme::Dark, on(PlanPart::Shopping));
-    picture("shopping-720-light", 0, [720.0, 1800.0], Theme::Light, on(PlanPart::Shopping));
-    picture("week-open-1280-light", 0, [1280.0, 800.0], Theme::Light, |window| window.view.page = Page::Plan);
+    picture("week-200-percent", "first-vat", [640.0, 400.0], Theme::Light, on(PlanPart::Week));
+    picture("week-720-light", "first-vat", [720.0, 1400.0], Theme::Light, on(PlanPart::Week));
+    picture("shopping-1280-light", "first-vat", [1280.0, 800.0], Theme::Light, on(PlanPart::Shopping));
+    picture("shopping-1920-dark", "first-vat", [1920.0, 1080.0], Theme::Dark, on(PlanPart::Shopping));
+    picture("shopping-720-light", "first-vat", [720.0, 1800.0], Theme::Light, on(PlanPart::Shopping));
+    picture("week-open-1280-light", "first-vat", [1280.0, 800.0], Theme::Light, |window| window.view.page = Page::Plan);
 }

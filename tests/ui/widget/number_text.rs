@@ -94,7 +94,7 @@ fn fractions_of_any_length_are_read() {
 }
 
 fn first() -> Harness<'static, Window> {
-    shown(example(0), [1296.0, 816.0], Theme::Light)
+    shown(example("warm-cabinet"), [1296.0, 816.0], Theme::Light)
 }
 
 fn type_into(harness: &mut Harness<'_, Window>, label: &str, text: &str, key: Key) {

@@ -10,7 +10,7 @@ use vatsketch::session::Command;
 use vatsketch::ui::Window;
 
 fn first() -> Harness<'static, Window> {
-    shown(example(0), [1296.0, 816.0], Theme::Light)
+    shown(example("warm-cabinet"), [1296.0, 816.0], Theme::Light)
 }
 
 fn milk_l(harness: &Harness<'_, Window>) -> f64 {

@@ -22,7 +22,7 @@ fn some(number: usize) -> Units {
 
 #[test]
 fn switching_a_thousand_times_changes_no_bit_of_the_design() {
-    let mut harness = shown(example(0), [1296.0, 816.0], Theme::Light);
+    let mut harness = shown(example("warm-cabinet"), [1296.0, 816.0], Theme::Light);
     let design = harness.state().session.design().clone();
     let bits = |design: &Design| -> Vec<u64> {
         let number = |field: &Field| if let Value::Number(number) = field.get(design) { Some(number.to_bits()) } else { None };
@@ -43,7 +43,7 @@ fn switching_a_thousand_times_changes_no_bit_of_the_design() {
 /// The menu is as deep as it needs to be to stay in a window of 480 pixels at twice the size.
 #[test]
 fn the_menu_of_units_fits_into_a_low_window_at_twice_the_size() {
-    let mut harness = shown(example(0), [480.0, 240.0], Theme::Light);
+    let mut harness = shown(example("warm-cabinet"), [480.0, 240.0], Theme::Light);
     for label in ["View", "Units"] {
         harness.get_by_label_contains(label).click();
         harness.run();
@@ -81,7 +81,7 @@ fn a_file_of_an_earlier_program_is_still_read() {
 
 #[test]
 fn showing_fahrenheit_changes_neither_the_design_nor_the_dirty_mark() {
-    let mut harness = shown(example(0), [1296.0, 816.0], Theme::Light);
+    let mut harness = shown(example("warm-cabinet"), [1296.0, 816.0], Theme::Light);
     harness.state_mut().view.units.temperatures = Temperatures::Fahrenheit;
     harness.run();
     assert!(!harness.state().session.is_dirty());

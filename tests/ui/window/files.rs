@@ -32,7 +32,7 @@ fn a_file_that_is_there_is_written_over_only_when_that_is_said() {
     let folder = tempfile::tempdir().unwrap();
     let (taken, free) = (folder.path().join("taken.vat.ron"), folder.path().join("free.vat.ron"));
     std::fs::write(&taken, "(format: 1, title: \"of somebody else\")").unwrap();
-    let mut harness = shown(example(0), SIZE, Theme::Light);
+    let mut harness = shown(example("warm-cabinet"), SIZE, Theme::Light);
     // The ending is put after it, and there it is.
     save_as(&mut harness, &folder.path().join("taken"));
     harness.get_by_label("Overwrite the file?");
@@ -101,7 +101,7 @@ fn a_file_that_somebody_else_changed_is_noticed_before_it_is_saved() {
 #[test]
 fn new_and_open_and_quit_ask_for_each_design_that_is_not_saved() {
     for key in [Key::N, Key::O, Key::Q] {
-        let mut harness = shown(example(0), SIZE, Theme::Light);
+        let mut harness = shown(example("warm-cabinet"), SIZE, Theme::Light);
         about_second(&mut harness, "The same vat from sheep's milk");
         harness.state_mut().session.apply(milk(9.0)).unwrap();
         harness.key_press_modifiers(Modifiers::COMMAND, key);
@@ -112,7 +112,7 @@ fn new_and_open_and_quit_ask_for_each_design_that_is_not_saved() {
         click(&mut harness, "Cancel");
         assert!(harness.state().session.is_dirty() && harness.state().session.second().is_some());
     }
-    let mut harness = shown(example(0), SIZE, Theme::Light);
+    let mut harness = shown(example("warm-cabinet"), SIZE, Theme::Light);
     about_second(&mut harness, "The same vat from sheep's milk");
     harness.key_press_modifiers(Modifiers::COMMAND, Key::N);
     harness.run();
@@ -131,7 +131,7 @@ fn unsaved_work_is_listed_recovered_discarded_or_left_for_later() {
     let folder = tempfile::tempdir().unwrap();
     crashed(folder.path(), "Early");
     crashed(folder.path(), "Late");
-    let window = Window::with_folders(example(0), folder.path(), folder.path());
+    let window = Window::with_folders(example("warm-cabinet"), folder.path(), folder.path());
     let mut harness = shown_window(window, SIZE, Theme::Light);
     harness.get_by_label_contains("“Early”, changed last on ");
     harness.get_by_label_contains("“Late”, changed last on ");

@@ -46,7 +46,7 @@ fn in_sight(harness: &Harness<'_, Window>, size: [f32; 2], rect: Rect) -> bool {
 }
 
 fn page(page: Page, part: PlanPart, size: [f32; 2]) -> Harness<'static, Window> {
-    let mut harness = shown(example(0), size, Theme::Light);
+    let mut harness = shown(example("warm-cabinet"), size, Theme::Light);
     harness.state_mut().view.page = page;
     harness.state_mut().view.plan_part = part;
     crate::ui::settled(&mut harness);

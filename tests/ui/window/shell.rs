@@ -13,7 +13,7 @@ use vatsketch::units::{Temperatures, Units};
 const SIZE: [f32; 2] = [1296.0, 816.0];
 
 fn first() -> Harness<'static, Window> {
-    shown(example(0), SIZE, Theme::Light)
+    shown(example("warm-cabinet"), SIZE, Theme::Light)
 }
 
 fn cream_g(harness: &Harness<'_, Window>) -> f64 {
@@ -90,8 +90,8 @@ fn a_refused_number_says_why_beside_the_field_and_changes_nothing() {
 
 #[test]
 fn drawing_changes_nothing() {
-    for index in 0..5 {
-        let mut harness = shown(example(index), SIZE, Theme::Dark);
+    for one in vatsketch::session::EXAMPLES {
+        let mut harness = shown(example(one.name), SIZE, Theme::Dark);
         let before = harness.state().session.design().clone();
         harness.run_steps(5);
         assert_eq!(*harness.state().session.design(), before);
@@ -277,7 +277,7 @@ fn every_control_has_a_name_and_the_tab_key_reaches_many() {
 
 #[test]
 fn the_narrow_window_stands_in_one_column() {
-    let harness = shown(example(0), [720.0, 900.0], Theme::Light);
+    let harness = shown(example("warm-cabinet"), [720.0, 900.0], Theme::Light);
     let left = harness.get_by_role_and_label(Role::Slider, "Milk").rect().left();
     assert!(left < 60.0);
 }

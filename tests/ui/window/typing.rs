@@ -36,7 +36,7 @@ fn text_of(harness: &Harness<'_, Window>, label: &str) -> String {
 
 #[test]
 fn ctrl_z_takes_back_what_is_typed_before_it_takes_back_a_step() {
-    let mut harness = shown(example(0), SIZE, Theme::Light);
+    let mut harness = shown(example("warm-cabinet"), SIZE, Theme::Light);
     let title = harness.state().session.design().title.clone();
     type_text(&mut harness, TITLE, "Another");
     assert_eq!(text_of(&harness, TITLE), "Another");
@@ -56,7 +56,7 @@ fn ctrl_z_takes_back_what_is_typed_before_it_takes_back_a_step() {
 fn what_is_being_typed_is_saved_too() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("a.vat.ron");
-    let mut session = example(0);
+    let mut session = example("warm-cabinet");
     session.save(&path).unwrap();
     let mut harness = shown(Session::open_file(&path).unwrap(), SIZE, Theme::Light);
     type_text(&mut harness, TITLE, "Typed and not left");
@@ -66,7 +66,7 @@ fn what_is_being_typed_is_saved_too() {
 
 #[test]
 fn a_new_design_asks_about_what_is_only_being_typed() {
-    let mut harness = shown(example(0), SIZE, Theme::Light);
+    let mut harness = shown(example("warm-cabinet"), SIZE, Theme::Light);
     type_text(&mut harness, TITLE, "Typed and not left");
     press(&mut harness, Modifiers::COMMAND, Key::N);
     harness.get_by_label("Save your changes first?");
@@ -77,7 +77,7 @@ fn a_new_design_asks_about_what_is_only_being_typed() {
 
 #[test]
 fn the_note_is_edited_where_the_plan_is_seen() {
-    let mut harness = shown(example(0), SIZE, Theme::Light);
+    let mut harness = shown(example("warm-cabinet"), SIZE, Theme::Light);
     harness.state_mut().view.page = Page::Plan;
     harness.state_mut().view.plan_part = PlanPart::Paper;
     harness.run();
@@ -96,7 +96,7 @@ fn the_note_is_edited_where_the_plan_is_seen() {
 /// The box is reached by a key of the window, not by Tab: what is typed takes the place of what it shows all the same.
 #[test]
 fn what_is_typed_into_a_station_takes_the_place_of_its_first_number() {
-    let mut harness = shown(example(0), SIZE, Theme::Light);
+    let mut harness = shown(example("warm-cabinet"), SIZE, Theme::Light);
     press(&mut harness, Modifiers::COMMAND, Key::Num1);
     harness.event(egui::Event::Text("7.5".to_owned()));
     harness.run();
