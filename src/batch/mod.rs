@@ -11,6 +11,6 @@ mod times;
 pub use balance::MassBalance;
 pub use progress::Progress;
 pub use run::{batch, batch_after, batch_given, batch_until};
-pub use souring::{CultureCheck, SourMoment, culture_check, is_soured, souring_course};
+pub use souring::{CultureCheck, culture_check, is_soured};
 pub use stages::Batch;
 pub use times::{dried_min, soaked_min};

@@ -1,20 +1,9 @@
-//! How milk, curd and cheese sour from the start of warming to the last air, and the moment at which a culture is checked.
+//! Whether a batch is soured, and the moment at which its culture is checked.
 
 use super::Batch;
 use crate::design::{PhFrom, Stage};
 use crate::law::growth::{SOURED_IN_TIME_H, SOURED_IN_TIME_PH};
-use crate::process::SourPoint;
-
-/// One moment of souring in a batch.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct SourMoment {
-    /// Minutes from the start of warming.
-    pub at_min: f64,
-    /// The stage: the milk of the vat, the curd in the moulds, or the cheese in the air.
-    pub stage: Stage,
-    /// How sour it is then; its own hours count from the start of the stage.
-    pub point: SourPoint,
-}
+use crate::process::{ph_at, souring_on_the_way};
 
 /// The moment at which a meter tells whether the culture works.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -40,35 +29,6 @@ pub fn is_soured(batch: &Batch) -> bool {
         || measured(batch.design.drying.unmoulded_ph_from)
 }
 
-/// Returns how it sours in vat, moulds and air, one after another, as far as the batch came. Where the milk turns into curd, and where a meter
-/// corrects the calculation, two moments stand at the same minute.
-///
-/// # Example
-/// ```
-/// use vatsketch::{batch::{batch, souring_course}, design::{Design, SouredBy}};
-/// let mut design = Design::default();
-/// design.milk.soured_by = SouredBy::Culture;
-/// let course = souring_course(&batch(&design)?);
-/// let (first, last) = (course.first().unwrap(), course.last().unwrap());
-/// assert!(first.at_min == 0.0 && last.point.ph < first.point.ph);
-/// # Ok::<(), vatsketch::design::DesignError>(())
-/// ```
-#[must_use]
-pub fn souring_course(batch: &Batch) -> Vec<SourMoment> {
-    let mut course = Vec::new();
-    let mut add = |from_min: f64, stage: Stage, points: &[SourPoint]| {
-        course.extend(points.iter().map(|point| SourMoment { at_min: from_min + 60.0 * point.at_h, stage, point: *point }));
-    };
-    let Some(vat) = batch.vat.done() else { return course };
-    add(0.0, Stage::Vat, &vat.souring);
-    let Some(draining) = batch.draining.done() else { return course };
-    add(vat.to_ladle_min, Stage::Draining, &draining.souring);
-    if let Some(drying) = batch.drying.done() {
-        add(vat.to_ladle_min + 60.0 * draining.draining_h, Stage::Drying, &drying.souring);
-    }
-    course
-}
-
 /// Returns the moment at which the culture is checked with a meter; none without a culture, or if the batch did not come so far.
 ///
 /// # Source
@@ -88,19 +48,15 @@ pub fn souring_course(batch: &Batch) -> Vec<SourMoment> {
 pub fn culture_check(batch: &Batch) -> Option<CultureCheck> {
     batch.milk.done()?.soured.sourness.culture?;
     let after_h = SOURED_IN_TIME_H.value;
-    let at_min = batch.vat.done()?.to_culture_min + 60.0 * after_h;
-    let (stage, ph) = ph_at(&souring_course(batch), at_min)?;
+    let vat = batch.vat.done()?;
+    let at_min = vat.to_culture_min + 60.0 * after_h;
+    let way = souring_on_the_way(vat, batch.draining.done(), batch.drying.done());
+    let ph = ph_at(&way, at_min / 60.0)?;
+    let unmoulded_min = vat.to_ladle_min + batch.draining.done().map_or(0.0, |draining| 60.0 * draining.draining_h);
+    let stage = match at_min {
+        in_vat if in_vat < vat.to_ladle_min => Stage::Vat,
+        in_moulds if in_moulds < unmoulded_min => Stage::Draining,
+        _ => Stage::Drying,
+    };
     Some(CultureCheck { at_min, after_h, stage, ph, in_time_ph: SOURED_IN_TIME_PH.value })
-}
-
-/// Returns stage and pH at a minute, straight between two moments; none outside the course.
-fn ph_at(course: &[SourMoment], at_min: f64) -> Option<(Stage, f64)> {
-    let after = course.partition_point(|moment| moment.at_min <= at_min);
-    let before = course.get(after.checked_sub(1)?)?;
-    if before.at_min.to_bits() == at_min.to_bits() {
-        return Some((before.stage, before.point.ph));
-    }
-    let later = course.get(after)?;
-    let share = (at_min - before.at_min) / (later.at_min - before.at_min);
-    Some((before.stage, before.point.ph + share * (later.point.ph - before.point.ph)))
 }

@@ -2,11 +2,11 @@
 
 use super::drying::warmest_air;
 use super::facts::{Facts, Severity};
-use crate::batch::Batch;
+use crate::batch::{Batch, culture_check};
 use crate::design::{AcidBy, CultureBy, MilkDesign, SouredBy};
-use crate::law::growth::{SOUR_BEFORE_DRYING_PH, SOURED_IN_TIME_H, SOURED_IN_TIME_PH, WARM_DRYING};
+use crate::law::growth::{SOUR_BEFORE_DRYING_PH, WARM_DRYING};
 use crate::law::souring::{Beyond, SOURING_WARMEST, STIR_ACID_BELOW_C, WARM_ACID_CLOT_PH};
-use crate::process::{SourPoint, VatOutcome, ph_at, souring_on_the_way};
+use crate::process::{SourPoint, VatOutcome, ph_at};
 use crate::source::SourceId;
 
 crate::constants! {
@@ -88,12 +88,8 @@ pub(super) fn cautions(batch: &Batch) -> Vec<SouringCaution> {
     let design = &batch.design.milk;
     let mut all = Vec::new();
     let Some(vat) = batch.vat.done() else { return all };
-    let way = souring_on_the_way(vat, batch.draining.done(), batch.drying.done());
-    if design.soured_by == SouredBy::Culture {
-        let measured_h = vat.to_culture_min / 60.0 + SOURED_IN_TIME_H.value;
-        let late = ph_at(&way, measured_h).filter(|ph| *ph > SOURED_IN_TIME_PH.value + ROUNDING_PH);
-        all.extend(late.map(|ph| SouringCaution::NotSourInTime { ph, caused_by: amount(design) }));
-    }
+    let check = culture_check(batch).filter(|check| check.ph > check.in_time_ph + ROUNDING_PH);
+    all.extend(check.map(|check| SouringCaution::NotSourInTime { ph: check.ph, caused_by: amount(design) }));
     all.extend(warm_before_sour(batch));
     all.extend(culture_stops(batch, vat));
     if design.soured_by == SouredBy::Culture && design.culture_by != CultureBy::Cells {

@@ -2,6 +2,7 @@
 
 use super::field::Field;
 use super::{Kind, Value};
+use crate::law::growth::Germ;
 
 impl<D: Default> Field<D> {
     /// Returns a value of this input in words, without a unit: a choice by its label, a number without a tail of digits.
@@ -35,15 +36,23 @@ impl<D: Default> Field<D> {
     }
 }
 
-/// Returns words for the middle of a sentence: the first letter small, the others as they are.
+/// Returns words for the middle of a sentence: the first letter small, the others as they are. Abbreviations and the names of germs keep
+/// their capital.
 ///
 /// # Example
 /// ```
 /// use vatsketch::design::lower_first;
 /// assert_eq!(lower_first("Centre below pH 4.2 after"), "centre below pH 4.2 after");
+/// assert_eq!(lower_first("GDL to add"), "GDL to add");
+/// assert_eq!(lower_first("Salmonella could grow by"), "Salmonella could grow by");
 /// ```
 #[must_use]
 pub fn lower_first(words: &str) -> String {
+    let name = words.split_whitespace().next().unwrap_or_default().trim_end_matches(',');
+    let is_abbreviation = name.chars().nth(1).is_some_and(char::is_uppercase);
+    if is_abbreviation || Germ::ALL.iter().any(|germ| germ.name().split_whitespace().next() == Some(name)) {
+        return words.to_owned();
+    }
     let mut letters = words.chars();
     letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
 }

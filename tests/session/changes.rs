@@ -125,3 +125,11 @@ fn a_time_that_became_never_is_named_first_and_so_is_one_that_came_back() {
     let named = session.last_change.rsplit_once("vinegar 6 → 0.5 g/100 mL: ").unwrap().1;
     assert!(named.starts_with("centre below pH 4.2 after never → "), "{}", session.last_change);
 }
+
+/// What an hour of ripening more or less does to germs is said with the change, and their names keep their capital.
+#[test]
+fn a_change_of_the_souring_says_what_it_does_to_germs() {
+    let mut session = Session::open(crate::example("first-vat"), None).unwrap();
+    session.apply(Command::SetInput { key: "culture_packets", value: Value::Number(0.5) }).unwrap();
+    assert!(session.last_change.contains("Listeria monocytogenes could grow by 0.9 tenfold steps → "), "{}", session.last_change);
+}

@@ -55,6 +55,10 @@ fn screenshots() {
     {
         picture_after(name, "first-vat", size, theme, |harness| about_second(harness, "The same vat from sheep's milk"));
     }
+    picture("soured-1280-light", "first-vat", [1280.0, 800.0], Theme::Light, |window| {
+        window.session.second_from_file("resources/examples/unsoured-vat.vat.ron".as_ref()).unwrap();
+        at(Stage::Keeping)(window);
+    });
     picture(
         "week-1280-light",
         "first-vat",
@@ -81,7 +85,7 @@ fn screenshots() {
         window.show_spread(std::sync::Arc::new(spread));
     });
     picture("sources-1280-light", "first-vat", [1280.0, 800.0], Theme::Light, |window| {
-        window.view.page = vatsketch::ui::Page::Sources
+        window.view.page = vatsketch::ui::Page::Sources;
     });
 }
 
