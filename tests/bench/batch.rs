@@ -7,6 +7,7 @@
 )]
 
 mod draws;
+mod germs;
 mod week;
 
 use criterion::{Criterion, SamplingMode};
@@ -147,6 +148,8 @@ fn main() {
         black_box(batch(black_box(&design)).unwrap());
     });
 
+    let soured = germs::measured(&mut criterion);
+
     let design = Design::default();
     let batch = batch(&design).unwrap();
     let salted = batch.salting.done().unwrap();
@@ -203,6 +206,7 @@ fn main() {
     if let Some(vinegar) = vinegar {
         lines.push(format!("The vinegar stage takes {vinegar:.2} ms (aim: at most 3)."));
     }
+    lines.extend(soured);
     lines.extend(week::measured(&mut criterion));
     lines.extend(draws::measured(&mut criterion));
     println!("{}", lines.join("\n"));
