@@ -33,8 +33,8 @@ pub use drying::{
 pub use field::{DiscField, DiscFrame};
 pub use flow::{StageBalance, Stream};
 pub use germs::{
-    AirlessHours, CONSTANTS as GERM_WATER_CONSTANTS, GermCourse, GermLine, GermMap, GermPoint, GermsOutcome, GermsWay, StageSpan,
-    germs, germs_given,
+    AirlessHours, CONSTANTS as GERM_WATER_CONSTANTS, GermCourse, GermHold, GermLine, GermMap, GermPoint, GermsNow, GermsOutcome,
+    GermsWay, MetInStage, MetMoment, StageSpan, germs, germs_given,
 };
 pub use given::{
     CONSTANTS as PARAMETER_CONSTANTS, Distribution, Given, Runs, UNCERTAIN_PARAMETERS, UncertainParameter, UncertainParameters,

@@ -4,10 +4,12 @@ use proptest::prelude::*;
 use std::f64::consts::LN_10;
 use vatsketch::batch::{batch, batch_after, batch_given};
 use vatsketch::design::{CultureBy, Design, KeepingDesign, PicklingDesign, SouredBy, Stage, Value};
-use vatsketch::law::growth::{Conditions, GrowthLaw, increase_log10};
+use vatsketch::law::growth::{Conditions, GrowthLaw, HeldBackBy, increase_log10};
 use vatsketch::process::{
-    DrainingOutcome, GermLine, GermsOutcome, GermsWay, Given, SourPoint, UncertainParameters, VatOutcome, WarmingPoint, germs,
+    DrainingOutcome, GermHold, GermLine, GermsOutcome, GermsWay, Given, SourPoint, UncertainParameters, VatOutcome, WarmingPoint,
+    germs,
 };
+use vatsketch::session::EXAMPLES;
 
 fn log10(germs: &GermsOutcome, line: GermLine) -> f64 {
     germs.of(line).unwrap().dose() / LN_10
@@ -152,8 +154,65 @@ fn nothing_is_taken_over_that_has_changed() {
         let (after, _) = batch_after(&design, Some(&before)).unwrap();
         assert_eq!(after.germs, batch(&design).unwrap().germs, "{key}");
         // What is sour to its centre keeps no germ growing in the jar, however warm.
-        assert_eq!(after.germs != before.germs, key != "keeping_temperature_c", "{key}");
+        let courses = |of: &Option<GermsOutcome>| of.as_ref().unwrap().courses.clone();
+        assert_eq!(courses(&after.germs) != courses(&before.germs), key != "keeping_temperature_c", "{key}");
     }
+}
+
+/// The rate at the centre, looked up afterwards, is the slope of the dose there: by the trapezium rule between two moments of a stage. Water
+/// activities are kept as short numbers (24 bits), so a thousandth of the step or less is asked for.
+#[test]
+fn the_rate_that_is_looked_up_is_the_slope_of_the_dose() {
+    for design in [Design::default(), EXAMPLES[5].design().unwrap()] {
+        let germs = batch(&design).unwrap().germs.unwrap();
+        for course in &germs.courses {
+            for span in &germs.spans {
+                let centre = germs.met_in(span.stage).unwrap().centre;
+                let inside = |at_h: f64| (span.begins_h..=span.ends_h).contains(&at_h);
+                let points: Vec<_> = course.points.iter().filter(|point| inside(point.at_h)).collect();
+                let mut compared = 0;
+                // A stage begins at the moment at which the one before ended, so the first points are of both.
+                for pair in points.windows(2).filter(|pair| pair[0].at_h > span.begins_h && pair[1].at_h > pair[0].at_h) {
+                    let rate = |at_h: f64| germs.now(course.line, span.stage, at_h - span.begins_h, centre).unwrap().rate_per_h;
+                    let wanted = 0.5 * (pair[1].at_h - pair[0].at_h) * (rate(pair[0].at_h) + rate(pair[1].at_h));
+                    let grown = pair[1].centre - pair[0].centre;
+                    assert!(
+                        (grown - wanted).abs() <= 1e-3 * wanted.max(1e-6),
+                        "{}, {}: {grown}, {wanted}",
+                        course.line.key(),
+                        span.stage.key()
+                    );
+                    compared += 1;
+                }
+                assert!(compared > 0 || span.stage == Stage::Keeping, "{}", span.stage.key());
+            }
+        }
+    }
+}
+
+/// Chapter 4, section 2: S. aureus grows from 7.7 °C, so a jar at 4 °C stops it and says by what; Listeria grows from -1.7 °C.
+#[test]
+fn what_stops_a_germ_is_named() {
+    let mut design = Design::default();
+    design.keeping.keeping_temperature_c = 4.0;
+    design.pickling.pickled = false;
+    let germs = batch(&design).unwrap().germs.unwrap();
+    let centre = germs.met_in(Stage::Keeping).unwrap().centre;
+    let now = |line| germs.now(line, Stage::Keeping, 24.0, centre).unwrap();
+    let aureus = now(GermLine::Staphylococcus);
+    assert_eq!((aureus.tenfold_h(), aureus.held_back_by), (None, GermHold::Law(HeldBackBy::Temperature)));
+    assert!(now(GermLine::Listeria).tenfold_h().is_some_and(|hours| hours > 24.0));
+    assert_eq!(germs.now(GermLine::ColdBotulinum, Stage::Vat, 0.5, 0).unwrap().held_back_by, GermHold::Air);
+}
+
+/// A culture that has come to its greatest density leaves no room: what holds the germs back is the culture.
+#[test]
+fn a_crowded_culture_holds_germs_back() {
+    let germs = steady(30.0, 6.5, 0.0, 0.98);
+    let now = germs.now(GermLine::Staphylococcus, Stage::Draining, 6.0, 0).unwrap();
+    assert_eq!(now.held_back_by, GermHold::Culture);
+    let alone = steady(30.0, 6.5, 0.0, 0.0).now(GermLine::Staphylococcus, Stage::Draining, 6.0, 0).unwrap();
+    assert!((now.rate_per_h / alone.rate_per_h - 0.02).abs() < 1e-9 && alone.held_back_by != GermHold::Culture);
 }
 
 #[test]

@@ -87,6 +87,12 @@ impl GrowthFactors {
         self.temperature * self.ph * self.water * self.acids * self.interaction
     }
 
+    /// Returns the smallest factor.
+    #[must_use]
+    pub fn least(&self) -> f64 {
+        self.temperature.min(self.ph).min(self.water).min(self.acids).min(self.interaction)
+    }
+
     /// Returns which factor is the smallest: what holds growth back most.
     ///
     /// # Example

@@ -95,13 +95,18 @@ impl GrowthLaw {
     /// Returns the factors at a place, each 0 to 1; a figure that is no number holds nothing back.
     #[must_use]
     pub fn factors(&self, at: &Conditions) -> GrowthFactors {
-        let place = self.at(at.temperature_c, at.ph, at.lactic_mm, at.acetic_mm);
+        self.factors_at(at.temperature_c, &Sour::of(at.ph, at.lactic_mm, at.acetic_mm), at.water_activity)
+    }
+
+    /// Returns the same where it is known already what of the acids is not split.
+    #[must_use]
+    pub fn factors_at(&self, temperature_c: f64, sour: &Sour, water_activity: f64) -> GrowthFactors {
         GrowthFactors {
-            temperature: self.shape.warmth.factor(at.temperature_c),
-            ph: self.shape.ph.factor(at.ph, super::cardinal::Power::One),
-            water: self.shape.moisture.factor(at.water_activity),
-            acids: self.acids(&Sour::of(at.ph, at.lactic_mm, at.acetic_mm)),
-            interaction: place.interaction(at.water_activity),
+            temperature: self.shape.warmth.factor(temperature_c),
+            ph: self.shape.ph.factor(sour.ph, super::cardinal::Power::One),
+            water: self.shape.moisture.factor(water_activity),
+            acids: self.acids(sour),
+            interaction: self.warmed(temperature_c).at(sour).interaction(water_activity),
         }
     }
 

@@ -71,6 +71,20 @@ impl GermLine {
         }
     }
 
+    /// Returns its name where there is little room.
+    #[must_use]
+    pub const fn short_name(self) -> &'static str {
+        match self {
+            Self::Listeria => "Listeria",
+            Self::Staphylococcus => "S. aureus",
+            Self::StaphylococcusWithoutLactic => "S. aureus, acid not counted",
+            Self::Salmonella => "Salmonella",
+            Self::Coli => "E. coli",
+            Self::Cereus => "B. cereus",
+            Self::ColdBotulinum => "Cold-type botulinum",
+        }
+    }
+
     /// Returns whether it grows only without air: inside a cheese, in the jar, under oil.
     #[must_use]
     pub const fn wants_no_air(self) -> bool {

@@ -6,6 +6,7 @@ mod airless;
 mod drying;
 mod jar;
 mod line;
+mod met;
 mod outcome;
 mod places;
 mod section;
@@ -15,6 +16,7 @@ mod way;
 
 pub use airless::AirlessHours;
 pub use line::GermLine;
+pub use met::{GermHold, GermsNow, MetInStage, MetMoment};
 pub use outcome::{GermCourse, GermMap, GermPoint, GermsOutcome, StageSpan};
 pub use water::CONSTANTS;
 pub use way::{GermsWay, germs, germs_given};

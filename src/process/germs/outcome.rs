@@ -2,6 +2,7 @@
 
 use super::airless::AirlessHours;
 use super::line::GermLine;
+use super::met::{GermsNow, MetInStage};
 use crate::design::Stage;
 use crate::law::growth::{GrowthLaw, increase_log10};
 use crate::process::{DiscField, Distribution};
@@ -29,6 +30,8 @@ pub struct GermPoint {
 pub struct GermCourse {
     /// Whose.
     pub line: GermLine,
+    /// Its law, as it was calculated with.
+    pub law: GrowthLaw,
     /// From the start of warming to the end of the keeping.
     pub points: Vec<GermPoint>,
     /// The dose of each stage at the place that is worst in it.
@@ -66,6 +69,8 @@ pub struct GermsOutcome {
     pub courses: Vec<GermCourse>,
     /// The stages that were counted, as far as the batch came.
     pub spans: Vec<StageSpan>,
+    /// What every place met, stage by stage. Shared, since a batch is copied often.
+    pub met: Arc<Vec<MetInStage>>,
     /// Hours in which spore formers without air lie within their published limits.
     pub airless: AirlessHours,
     /// Yeasts: potential increase in vinegar and jar, log₁₀, where their law holds; none where it does not.
@@ -147,5 +152,31 @@ impl GermsOutcome {
     #[must_use]
     pub fn of(&self, line: GermLine) -> Option<&GermCourse> {
         self.courses.iter().find(|course| course.line == line)
+    }
+
+    /// Returns what the places met in a stage.
+    #[must_use]
+    pub fn met_in(&self, stage: Stage) -> Option<&MetInStage> {
+        self.met.iter().find(|met| met.stage == stage)
+    }
+
+    /// Returns how a germ could grow at a place at some hours after a stage began.
+    ///
+    /// # Arguments
+    /// * `place`: index of the place, as in the map of the stage
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::{batch::batch, design::{Design, Stage}, process::GermLine};
+    /// let germs = batch(&Design::default())?.germs.unwrap();
+    /// let drying = germs.met_in(Stage::Drying).unwrap();
+    /// let now = germs.now(GermLine::Staphylococcus, Stage::Drying, 0.0, drying.centre).unwrap();
+    /// assert!(now.tenfold_h().is_some_and(|hours| hours > 1.0));
+    /// # Ok::<(), vatsketch::design::DesignError>(())
+    /// ```
+    #[must_use]
+    pub fn now(&self, line: GermLine, stage: Stage, after_h: f64, place: usize) -> Option<GermsNow> {
+        let begins_h = self.spans.iter().find(|span| span.stage == stage)?.begins_h;
+        self.met_in(stage)?.now(line, &self.of(line)?.law, begins_h + after_h, place)
     }
 }

@@ -1,6 +1,7 @@
 //! Every place of one cheese with the dose of each germ there, moment by moment.
 
 use super::line::GermLine;
+use super::met::{MetInStage, MetMoment};
 use super::outcome::{GermCourse, GermMap, GermPoint};
 use crate::design::Stage;
 use crate::law::growth::{GrowthLaw, Sour};
@@ -41,6 +42,9 @@ pub(super) struct Places {
     courses: Vec<GermCourse>,
     /// For each line the section of the stage that is gone through.
     maps: Vec<DiscField>,
+    /// What the stages that are over met, and the one that is gone through.
+    met: Vec<MetInStage>,
+    met_now: Vec<MetMoment>,
     at_h: f64,
     centre: usize,
     rim: usize,
@@ -50,14 +54,24 @@ impl Places {
     /// Returns one place at the start, where nothing has grown.
     pub(super) fn start(parameters: &UncertainParameters) -> Self {
         let none = || vec![vec![0.0]; GermLine::ALL.len()];
-        let course = |line| GermCourse { line, points: Vec::new(), by_stage: Vec::new(), maps: Vec::new(), mean_log10: 0.0 };
+        let course = |(line, law): &(GermLine, GrowthLaw)| GermCourse {
+            line: *line,
+            law: *law,
+            points: Vec::new(),
+            by_stage: Vec::new(),
+            maps: Vec::new(),
+            mean_log10: 0.0,
+        };
+        let laws: Vec<_> = GermLine::ALL.into_iter().map(|line| (line, line.law(parameters))).collect();
         Self {
-            laws: GermLine::ALL.into_iter().map(|line| (line, line.law(parameters))).collect(),
             doses: none(),
             before: none(),
             rates: none(),
-            courses: GermLine::ALL.into_iter().map(course).collect(),
+            courses: laws.iter().map(course).collect(),
+            laws,
             maps: Vec::new(),
+            met: Vec::new(),
+            met_now: Vec::new(),
             at_h: 0.0,
             centre: 0,
             rim: 0,
@@ -82,6 +96,7 @@ impl Places {
     /// Begins a stage at a moment: what grows from here on is the stage's.
     pub(super) fn begin(&mut self, moment: &Moment, sourness: Sourness<'_>, water_activities: &[f64]) {
         self.before.clone_from(&self.doses);
+        self.met_now.clear();
         self.at_h = moment.at_h;
         self.look(moment, sourness, water_activities);
         self.note();
@@ -113,6 +128,7 @@ impl Places {
 
     /// Ends a stage.
     pub(super) fn end(&mut self, stage: Stage) {
+        self.met.push(MetInStage { stage, moments: std::mem::take(&mut self.met_now), centre: self.centre, rim: self.rim });
         for (course, field) in self.courses.iter_mut().zip(std::mem::take(&mut self.maps)) {
             course.maps.push(GermMap { stage, field: Arc::new(field) });
         }
@@ -124,6 +140,17 @@ impl Places {
 
     /// Fills the rates of all places.
     fn look(&mut self, moment: &Moment, sourness: Sourness<'_>, water_activities: &[f64]) {
+        self.met_now.push(MetMoment {
+            at_h: moment.at_h,
+            temperature_c: moment.temperature_c,
+            crowd: moment.crowd,
+            air: moment.air,
+            sours: match sourness {
+                Sourness::Even(sour) => vec![sour],
+                Sourness::Each(sours) => sours.to_vec(),
+            },
+            water_activities: water_activities.iter().map(|activity| *activity as f32).collect(),
+        });
         let alone = (1.0 - moment.crowd).clamp(0.0, 1.0);
         for ((line, law), rates) in self.laws.iter().zip(&mut self.rates) {
             rates.resize(water_activities.len(), 0.0);
@@ -173,11 +200,12 @@ impl Places {
         self.maps = vec![empty; GermLine::ALL.len()];
     }
 
-    /// Returns the courses, with the mean over the section.
-    pub(super) fn into_courses(self, field: Option<&DiscField>) -> Vec<GermCourse> {
+    /// Returns the courses, with the mean over the section, and what the places met.
+    pub(super) fn into_courses(self, field: Option<&DiscField>) -> (Vec<GermCourse>, Vec<MetInStage>) {
         let weights = field.map_or_else(|| vec![1.0], super::section::weights);
         let whole: f64 = weights.iter().sum();
-        self.courses
+        let courses = self
+            .courses
             .into_iter()
             .zip(&self.doses)
             .map(|(course, doses)| {
@@ -187,6 +215,7 @@ impl Places {
                 let mean_log10 = ((most + mean.ln()) / LN_10).min(course.line.germ().most_log());
                 GermCourse { mean_log10, ..course }
             })
-            .collect()
+            .collect();
+        (courses, self.met)
     }
 }

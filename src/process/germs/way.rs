@@ -93,8 +93,10 @@ pub fn germs_given(way: &GermsWay<'_>, given: &Given) -> GermsOutcome {
             }
         }
     }
+    let (courses, met) = places.into_courses(section);
     GermsOutcome {
-        courses: places.into_courses(section),
+        courses,
+        met: std::sync::Arc::new(met),
         spans,
         airless,
         yeast_log10: spoilage.yeast_log10,
