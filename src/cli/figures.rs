@@ -8,9 +8,10 @@ use crate::batch::{Batch, batch};
 use crate::caution::cautions;
 use crate::design::Stage;
 use crate::export::{self, printable};
-use crate::figure::{Figure, figures};
+use crate::figure::{Figure, figures, germ_table};
+use crate::process::GermLine;
 use crate::units::Units;
-use crate::words::{FROM_A_MODEL, caution_line};
+use crate::words::{FROM_A_MODEL, POTENTIAL_GROWTH, caution_line};
 use std::io::Write;
 
 pub(super) fn run(
@@ -32,6 +33,21 @@ fn of_stage(figures: &[Figure], stage: Stage) -> Vec<Figure> {
     figures.iter().filter(|figure| figure.stage == stage).cloned().collect()
 }
 
+/// Writes germ by stage as an aligned table, and what it leaves out.
+fn write_germs(batch: &Batch, data: &mut dyn Write) -> std::io::Result<()> {
+    let Some(table) = germ_table(batch) else { return Ok(()) };
+    writeln!(data, "\nPotential growth of germs, tenfold steps")?;
+    let rows: Vec<Vec<String>> = std::iter::once(table.headings()).chain(table.cells(GermLine::name)).collect();
+    let width = rows.iter().filter_map(|row| row.first()).map(|name| name.chars().count()).max().unwrap_or(0);
+    for row in &rows {
+        let (name, cells) = row.split_first().map_or(("", &[][..]), |(name, cells)| (name, cells));
+        let cells: String = cells.iter().map(|cell| format!("{cell:>9}")).collect();
+        writeln!(data, "  {name:<width$}{cells}")?;
+    }
+    table.notes.iter().try_for_each(|note| writeln!(data, "  {note}"))?;
+    writeln!(data, "  {POTENTIAL_GROWTH}")
+}
+
 fn write_text(batch: &Batch, units: Units, data: &mut dyn Write) -> Result<(), CliError> {
     let figures = figures(batch);
     if !batch.design.title.is_empty() {
@@ -45,6 +61,7 @@ fn write_text(batch: &Batch, units: Units, data: &mut dyn Write) -> Result<(), C
         }
         write_figures(&of_stage(&figures, stage), units, data)?;
     }
+    write_germs(batch, data)?;
     writeln!(data, "\nCautions")?;
     for caution in cautions(batch) {
         writeln!(data, "  {}", caution_line(&caution, units))?;

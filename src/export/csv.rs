@@ -3,11 +3,11 @@
 use super::ExportError;
 use crate::batch::Batch;
 use crate::caution::{Caution, Severity, serious_warnings};
-use crate::curve::{Curve, every_point};
+use crate::curve::{Curve, CurveKey, every_point};
 use crate::design::{Stage, field};
-use crate::figure::{Figure, Reading, every_key, figures};
+use crate::figure::{Figure, Reading, every_key, figures, is_of_germs};
 use crate::units::Units;
-use crate::words::{CautionWords, FROM_A_MODEL, caution_line, caution_words, severity_word};
+use crate::words::{CautionWords, FROM_A_MODEL, POTENTIAL_GROWTH, caution_line, caution_words, severity_word};
 use csv::{Terminator, Writer, WriterBuilder};
 
 /// Headings of the table of figures.
@@ -16,7 +16,8 @@ const HEADINGS: [&str; 8] = ["stage", "key", "label", "value", "unit", "likely l
 /// Returns every figure of a batch as a table: stage, key, label, value, unit, likely low, likely high, words.
 ///
 /// The words are what a figure says that is no number, and the kitchen measure of one that is. The first row says what these figures are and
-/// are not (key `notice`), then comes a row for each serious warning under its key. A stage that was not calculated has one row with the
+/// are not (key `notice`), then comes a row for each serious warning under its key, and one that says what figures of germs are and leave out (key
+/// `notice_germs`). A stage that was not calculated has one row with the
 /// key `status`, which says why.
 /// A figure whose key was replaced has a second row with the old key, for sheets that look it up.
 ///
@@ -43,6 +44,9 @@ pub fn figures_csv(batch: &Batch) -> Result<Vec<u8>, ExportError> {
         let CautionWords { what, remedy, .. } = caution_words(&warning, Units::METRIC);
         let words = format!("{what} {remedy}");
         table.write_record([stage, warning.key, severity_word(warning.severity), "", "", "", "", &words]).map_err(refused)?;
+    }
+    if figures.iter().any(|figure| is_of_germs(figure.key)) {
+        table.write_record(["", "notice_germs", "What figures of germs are", "", "", "", "", POTENTIAL_GROWTH]).map_err(refused)?;
     }
     for stage in Stage::ALL {
         let ending = batch.ending(stage);
@@ -103,7 +107,8 @@ pub fn curve_csv(figure: &Curve, cautions: &[Caution], units: Units) -> Result<V
     let mut table = table();
     table.write_record(points.headings.iter().map(String::as_str).chain([EVENT, NOTICE])).map_err(refused)?;
     let serious = cautions.iter().filter(|caution| caution.severity == Severity::Stop).map(|caution| caution_line(caution, units));
-    let mut notices = std::iter::once(FROM_A_MODEL.to_owned()).chain(serious);
+    let of_germs = (figure.title == CurveKey::Germs.title()).then(|| POTENTIAL_GROWTH.to_owned());
+    let mut notices = std::iter::once(FROM_A_MODEL.to_owned()).chain(serious).chain(of_germs);
     let columns = points.headings.len();
     for (row, mark) in points.rows.into_iter().zip(points.marks) {
         let values = row.into_iter().map(|value| value.map(number).unwrap_or_default());

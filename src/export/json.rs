@@ -4,9 +4,9 @@ use super::text::is_printable;
 use crate::batch::{Batch, Progress};
 use crate::caution::{Caution, Severity, cautions};
 use crate::design::Stage;
-use crate::figure::{Figure, Reading, every_key, figures};
+use crate::figure::{Figure, GermTable, Reading, every_key, figures, germ_table};
 use crate::units::Units;
-use crate::words::{CautionWords, FROM_A_MODEL, caution_words};
+use crate::words::{CautionWords, FROM_A_MODEL, POTENTIAL_GROWTH, caution_words};
 use serde_json::{Map, Value, json as object};
 
 /// Returns the figures of a batch as JSON over several lines: how each stage ended and its figures by key, likely ranges, cautions, balance.
@@ -28,6 +28,7 @@ pub fn json(batch: &Batch) -> String {
     }
     let likely = figures.iter().filter(|figure| figure.likely.is_some());
     all.insert("likely".to_owned(), Value::Object(json_by_key(likely, |figure| object!(figure.likely))));
+    all.extend(germ_table(batch).map(|table| ("germs".to_owned(), json_germs(&table))));
     all.insert("cautions".to_owned(), json_cautions(batch));
     all.insert("balance".to_owned(), object!({ "greatest_relative_residual": batch.balance.greatest_relative_residual() }));
     all.extend(json_notice(&cautions(batch)));
@@ -103,6 +104,22 @@ fn json_caution(caution: &Caution) -> Value {
 pub fn json_notice(cautions: &[Caution]) -> Map<String, Value> {
     let serious = cautions.iter().filter(|caution| caution.severity == Severity::Stop).map(json_caution);
     Map::from_iter([("notice".to_owned(), object!(FROM_A_MODEL)), ("serious_warnings".to_owned(), Value::Array(serious.collect()))])
+}
+
+/// Returns germ by stage as a JSON object, in tenfold steps in full; null where a stage was not gone through.
+fn json_germs(table: &GermTable) -> Value {
+    let rows = table.rows.iter().map(|row| {
+        let stages =
+            GermTable::STAGES.iter().map(|stage| stage.key().to_owned()).zip(row.by_stage.iter().map(|log10| object!(log10)));
+        object!({
+            "key": row.line.key(), "name": row.line.name(), "decides": row.decides, "most_log10": row.line.germ().most_log(),
+            "stages": Map::from_iter(stages), "whole": row.whole,
+        })
+    });
+    object!({
+        "potential_growth_log10": Value::Array(rows.collect()), "beside": json_figures(&table.others), "notes": table.notes,
+        "notice": POTENTIAL_GROWTH,
+    })
 }
 
 fn json_stage(batch: &Batch, stage: Stage, figures: &[Figure]) -> Value {

@@ -12,6 +12,21 @@ const AIRLESS: &str =
 const YEAST: &str = "a published law of dairy yeasts, 2 to 20 °C and pH 4 to 7.5; gas in a closed jar";
 const MOULD: &str = "radius of a colony on the face in the air; the law is from fruit";
 
+/// The figures that belong to no course.
+pub(super) const BESIDE: [&str; 4] = ["airless_h", "cold_airless_h", "yeast_log10", "mould_mm"];
+
+/// Returns whether a figure speaks of the growth of germs, so that what is left out of it must be said with it.
+///
+/// # Example
+/// ```
+/// use vatsketch::figure::is_of_germs;
+/// assert!(is_of_germs("listeria_log10") && !is_of_germs("cream_g"));
+/// ```
+#[must_use]
+pub fn is_of_germs(key: &str) -> bool {
+    BESIDE.contains(&key) || GermLine::ALL.into_iter().flat_map(names).any(|(named, _)| named == key)
+}
+
 /// Keys and names of one line's figures: the increase, that with lag, the mean over the cheese.
 type Names = [(&'static str, &'static str); 3];
 

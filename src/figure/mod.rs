@@ -6,6 +6,7 @@ mod every;
 #[expect(clippy::module_inception, reason = "the main type of the folder is in a file of its name, which only the folder sees")]
 mod figure;
 mod finished;
+mod germ_table;
 mod germs;
 mod keeping;
 mod milk;
@@ -17,4 +18,6 @@ mod vat;
 
 pub use every::{figures, rests_on_runs_beside, salting_figures};
 pub use figure::{Figure, Reading, Weight};
+pub use germ_table::{GermRow, GermTable, germ_table};
+pub use germs::is_of_germs;
 pub use old_keys::{current_key, every_key};

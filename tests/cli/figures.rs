@@ -124,3 +124,22 @@ fn the_json_carries_the_likely_ranges_around_their_figures() {
         assert!(low <= figure && figure <= high, "{key}: {low} to {high} around {figure}");
     }
 }
+
+#[test]
+fn germ_by_stage_is_in_both_forms_with_what_it_leaves_out() {
+    let design = example("soured-vat");
+    let json = run(&["figures", &design, "--json"]).json();
+    let rows = json["germs"]["potential_growth_log10"].as_array().unwrap().clone();
+    assert_eq!(rows.len(), 7);
+    let listeria = rows.iter().find(|row| row["key"] == "listeria").unwrap();
+    assert_eq!(listeria["whole"], json["keeping"]["listeria_log10"]);
+    assert!(listeria["stages"]["drying"].is_number());
+    assert_eq!(rows.iter().filter(|row| row["decides"] == true).count(), 1);
+    assert_eq!(json["germs"]["beside"]["airless_h"], json["keeping"]["airless_h"]);
+    assert_eq!(json["germs"]["notice"], vatsketch::words::POTENTIAL_GROWTH);
+    let text = run(&["figures", &design]).data;
+    for part in ["Potential growth of germs, tenfold steps", "Vinegar", "Its warning rests on", vatsketch::words::POTENTIAL_GROWTH]
+    {
+        assert!(text.contains(part), "{part}");
+    }
+}

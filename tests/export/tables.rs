@@ -9,7 +9,7 @@ use vatsketch::design::Design;
 use vatsketch::export::{ExportError, curve_csv, figures_csv, json};
 use vatsketch::figure::{Reading, figures};
 use vatsketch::units::{LongTimes, Units};
-use vatsketch::words::{FROM_A_MODEL, caution_line};
+use vatsketch::words::{FROM_A_MODEL, POTENTIAL_GROWTH, caution_line};
 
 /// Returns the headings and the records; the reader refuses records of another length than the headings.
 fn read(bytes: &[u8]) -> (StringRecord, Vec<StringRecord>) {
@@ -134,11 +134,14 @@ fn both_tables_say_what_they_are_and_hold_every_serious_warning() {
         assert_eq!((&row[1], &row[2]), (warning.key, "Serious warning"));
         assert_eq!(format!("{}: {}", &row[2], &row[7]), caution_line(warning, Units::METRIC));
     }
+    let of_germs = &rows[1 + serious.len()];
+    assert_eq!((&of_germs[1], &of_germs[7]), ("notice_germs", POTENTIAL_GROWTH));
     for key in CurveKey::ALL {
         let (headings, rows) = read(&curve_csv(&curve(&batch, key), &serious, Units::METRIC).unwrap());
         let column: Vec<&str> = rows.iter().map(|row| &row[headings.len() - 1]).filter(|cell| !cell.is_empty()).collect();
         let wanted: Vec<String> = std::iter::once(FROM_A_MODEL.to_owned())
             .chain(serious.iter().map(|caution| caution_line(caution, Units::METRIC)))
+            .chain((key == CurveKey::Germs).then(|| POTENTIAL_GROWTH.to_owned()))
             .collect();
         assert_eq!(column, wanted, "{key:?}");
     }

@@ -1,3 +1,4 @@
 //! What the maker reads.
 
 mod figures;
+mod germ_table;
