@@ -1,6 +1,7 @@
 //! Cautions about draining and moulds.
 
 use super::facts::{Facts, Severity};
+use super::fresh::is_soured_in_moulds;
 use crate::batch::Batch;
 use crate::law::growth::{COLD_DRAINING, SERVICE_HOURS, SERVICE_WARM};
 use crate::source::SourceId;
@@ -62,7 +63,7 @@ pub(super) fn cautions(batch: &Batch) -> Vec<DrainingCaution> {
     let mut all = Vec::new();
     let Some(drained) = batch.draining.done() else { return all };
     let temperature_c = batch.design.draining.draining_temperature_c;
-    if temperature_c > COLD_DRAINING.value && drained.draining_h > SERVICE_HOURS.value {
+    if !is_soured_in_moulds(batch) && temperature_c > COLD_DRAINING.value && drained.draining_h > SERVICE_HOURS.value {
         all.push(DrainingCaution::WarmDraining { hours: drained.draining_h, temperature_c });
     }
     if !drained.drip_has_stopped {

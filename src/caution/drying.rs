@@ -1,7 +1,8 @@
 //! Cautions about drying.
 
 use super::facts::{Facts, Severity};
-use super::fresh::hours_in_zone;
+use super::fresh::{hours_in_zone, is_soured_in_moulds};
+use super::pickling::is_sour_if_slow;
 use crate::batch::Batch;
 use crate::design::DryingPlace;
 use crate::law::brine::{SALT_MOLAR_MASS, SALT_SATURATION};
@@ -23,6 +24,8 @@ pub enum DryingCaution {
         water_activity: f64,
         /// That of the centre.
         centre_water_activity: f64,
+        /// Whether the vinegar sours even a slow cheese to its centre.
+        sour_if_slow: bool,
     },
     /// Dry enough by the model alone.
     DrynessIsEstimated {
@@ -93,7 +96,10 @@ impl DryingCaution {
         use Severity::{Caution, Note, Stop};
         const TRAYS: &str = "trays_do_not_fit";
         match self {
-            Self::NotKeptByDryness { .. } => Facts::caused("not_kept_by_dryness", Stop, "drying_h", SourceId::FoodCode),
+            Self::NotKeptByDryness { sour_if_slow, .. } => {
+                let severity = if *sour_if_slow { Note } else { Stop };
+                Facts::caused("not_kept_by_dryness", severity, "drying_h", SourceId::FoodCode)
+            }
             Self::DrynessIsEstimated { .. } => Facts::caused("dryness_is_estimated", Stop, "drying_h", SourceId::Cfr21),
             Self::WarmDrying { caused_by, .. } => Facts::caused("warm_drying", Stop, caused_by, SourceId::FoodCode),
             Self::DampAir { caused_by } => Facts::caused("damp_air", Caution, caused_by, SourceId::Ourselves),
@@ -114,7 +120,7 @@ impl DryingCaution {
 
 pub(super) fn cautions(batch: &Batch) -> Vec<DryingCaution> {
     let Some(dried) = batch.drying.done() else { return Vec::new() };
-    let mut all = vec![dryness(dried)];
+    let mut all = vec![dryness(batch, dried)];
     all.extend(warmth(batch, dried));
     all.extend(air(batch, dried));
     all.extend(trays(batch, dried));
@@ -132,10 +138,10 @@ pub(super) fn cautions(batch: &Batch) -> Vec<DryingCaution> {
 }
 
 /// Returns what dryness does and does not do.
-fn dryness(dried: &DryingOutcome) -> DryingCaution {
+fn dryness(batch: &Batch, dried: &DryingOutcome) -> DryingCaution {
     let (water_activity, centre_water_activity) = (dried.end.water_activity, dried.end.centre_water_activity);
     if centre_water_activity > SHELF_STABLE.value {
-        DryingCaution::NotKeptByDryness { water_activity, centre_water_activity }
+        DryingCaution::NotKeptByDryness { water_activity, centre_water_activity, sour_if_slow: is_sour_if_slow(batch) }
     } else {
         DryingCaution::DrynessIsEstimated { water_activity, centre_water_activity }
     }
@@ -157,7 +163,7 @@ pub(super) fn warmest_air(batch: &Batch) -> (&'static str, f64) {
 fn warmth(batch: &Batch, dried: &DryingOutcome) -> Option<DryingCaution> {
     let (caused_by, temperature_c) = warmest_air(batch);
     let hours = drying_hours(dried).zone_h;
-    let is_warm = hours > SERVICE_HOURS.value && temperature_c > SERVICE_WARM.value;
+    let is_warm = !is_soured_in_moulds(batch) && hours > SERVICE_HOURS.value && temperature_c > SERVICE_WARM.value;
     is_warm.then(|| DryingCaution::WarmDrying { hours, temperature_c, zone_h: hours_in_zone(batch).unwrap_or(hours), caused_by })
 }
 

@@ -39,11 +39,16 @@ impl FreshCaution {
 
 pub(super) fn caution(batch: &Batch) -> FreshCaution {
     let zone_h = hours_in_zone(batch);
-    match unmoulded_ph(batch) {
-        // As sour as a cheese without acid may be, at the least.
-        Some(ph) if ph < FRESH_PH.range.0 => FreshCaution::Soured { ph, zone_h },
-        _ => FreshCaution::NoAcid { zone_h },
+    match unmoulded_ph(batch).filter(|_| is_soured_in_moulds(batch)) {
+        Some(ph) => FreshCaution::Soured { ph, zone_h },
+        None => FreshCaution::NoAcid { zone_h },
     }
+}
+
+/// Returns whether the cheeses are sourer when they leave the moulds than any cheese without acid is. Rules that count hours are for food without
+/// acid: where this is so, the growth of germs along the way is judged instead, and the hours are figures beside it.
+pub(super) fn is_soured_in_moulds(batch: &Batch) -> bool {
+    unmoulded_ph(batch).is_some_and(|ph| ph < FRESH_PH.range.0)
 }
 
 /// Returns the pH of the cheeses when they leave the moulds: as measured, or as calculated; none where they do not come so far.

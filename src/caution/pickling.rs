@@ -203,17 +203,25 @@ fn souring(soured: &PicklingOutcome) -> Souring {
     }
 }
 
+/// Returns whether the soak sours even a slow cheese to its centre.
+pub(super) fn is_sour_if_slow(batch: &Batch) -> bool {
+    batch.pickling.done().filter(|soured| soured.pickled).is_some_and(|soured| ends_sour_if_slow(soured, &batch.design))
+}
+
+fn ends_sour_if_slow(soured: &PicklingOutcome, design: &Design) -> bool {
+    matches!(souring(soured).slow, SourAfter::Hours(hours) if hours < design.pickling.pickling_h)
+}
+
 /// Returns the cautions about the end of the soak, its warmth and its depth.
 fn soak(soured: &PicklingOutcome, design: &Design) -> Vec<PicklingCaution> {
     let mut all = Vec::new();
     let souring = souring(soured);
     let soak_h = design.pickling.pickling_h;
     let is_sour = soured.end.centre_ph < TABLE_B_PH.value;
-    let is_sour_if_slow = matches!(souring.slow, SourAfter::Hours(hours) if hours < soak_h);
     if !is_sour {
         let (centre_ph, slurry_ph) = (soured.end.centre_ph, soured.end.slurry_ph);
         all.push(PicklingCaution::CentreNotSour { soak_h, centre_ph, slurry_ph, souring });
-    } else if !is_sour_if_slow {
+    } else if !ends_sour_if_slow(soured, design) {
         all.push(PicklingCaution::CentreMayNotBeSour { souring });
     }
     let temperature_c = design.pickling.pickling_temperature_c;

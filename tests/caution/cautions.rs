@@ -254,6 +254,32 @@ fn a_soured_cheese_is_warned_of_as_gravely_and_asked_to_be_measured() {
     }
 }
 
+/// Rules that count hours are for food without acid (US Food Code): where a culture has soured the curd, what germs could do is judged instead, and
+/// the hours stay among the figures.
+#[test]
+fn hours_are_judged_by_growth_where_the_curd_is_sour() {
+    let culture = ["soured_by=culture", "culture_by=cells", "draining_temperature_c=24", "cabinet_temperature_c=40"];
+    let soured = with(&culture);
+    assert_eq!((severity(&soured, "warm_draining"), severity(&soured, "warm_drying")), (None, None));
+    assert!(severity(&soured, "germs_could_grow").or(severity(&soured, "toxin_could_form")).is_some());
+    assert!(soured.keeping.done().unwrap().warm_h > 40.0);
+    let unsoured = with(&culture[2..]);
+    assert_eq!(
+        (severity(&unsoured, "warm_draining"), severity(&unsoured, "warm_drying")),
+        (Some(Severity::Stop), Some(Severity::Stop))
+    );
+}
+
+/// A cheese that its vinegar sours to the centre, slow cheeses too, is not kept by dryness either, and need not be.
+#[test]
+fn dryness_is_serious_only_where_the_vinegar_does_not_sour_a_slow_cheese() {
+    let sour = batch(&crate::example("first-vat")).unwrap();
+    assert_eq!(severity(&sour, "not_kept_by_dryness"), Some(Severity::Note));
+    for settings in [&["pickling_h=20"][..], &["pickled=no"], &["vinegar_ml_per_g=1"]] {
+        assert_eq!(severity(&with(settings), "not_kept_by_dryness"), Some(Severity::Stop), "{settings:?}");
+    }
+}
+
 /// A measured pH that is as high as that of unsoured cheese is no acid, whatever was stirred in.
 #[test]
 fn a_culture_that_failed_leaves_a_cheese_without_acid() {

@@ -1,7 +1,7 @@
 //! How fast a germ grows at one place: the rate where it grows best times a factor for each condition.
 
 use super::best_rates::{BOTULINUM_RATE, CEREUS_RATE, COLI_RATE, LISTERIA_RATE, SALMONELLA_RATE, STAPHYLOCOCCUS_RATE};
-use super::cardinal::{Distances, hindered, undissociated};
+use super::cardinal::{Distances, hindered};
 use super::conditions::{Conditions, GrowthFactors};
 use super::germ::Germ;
 use super::inhibiting as acid;
@@ -167,9 +167,12 @@ impl Sour {
     /// Returns how sour a place is, from all forms of its acids.
     #[must_use]
     pub fn of(ph: f64, lactic_mm: f64, acetic_mm: f64) -> Self {
-        let unsplit =
-            |total: f64, pk: &Constant| if total.abs() < f64::MIN_POSITIVE { total } else { undissociated(total, ph, pk.value) };
-        Self { ph, lactic_mm: unsplit(lactic_mm, &acid::LACTIC_PK), acetic_mm: unsplit(acetic_mm, &acid::ACETIC_PK) }
+        // As `undissociated` has it, with one power of the pH for both: this is asked at every place and moment.
+        let splits = 10.0_f64.powf(ph);
+        let unsplit = |total: f64, pk: f64| {
+            if total.abs() < f64::MIN_POSITIVE { total } else { total / (1.0 + splits / 10.0_f64.powf(pk)) }
+        };
+        Self { ph, lactic_mm: unsplit(lactic_mm, acid::LACTIC_PK.value), acetic_mm: unsplit(acetic_mm, acid::ACETIC_PK.value) }
     }
 }
 
@@ -212,6 +215,12 @@ pub struct GrowthPlace {
 }
 
 impl GrowthPlace {
+    /// Returns whether it grows there at all, were there water enough.
+    #[must_use]
+    pub fn grows(&self) -> bool {
+        self.rate_in_water_per_h > 0.0
+    }
+
     /// Returns the rate of growth at a water activity, ln per hour, never below zero.
     #[must_use]
     pub fn rate_per_h(&self, water_activity: f64) -> f64 {

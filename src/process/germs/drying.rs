@@ -9,10 +9,14 @@ use crate::law::growth::{Sour, mould_mm_per_day};
 use crate::law::sorption::Sorption;
 use crate::process::{DryingOutcome, DryingPoint, SourPoint};
 
-/// Moments lie no further apart than this, h: days and nights are followed.
+/// Moments lie no further apart than this, h: days and nights are followed, and where it stays as warm only the cheese changes.
 const APART_H: f64 = 2.0;
-/// Change of the salt at the centre, as a share, after which the table of water activities is made again.
-const SAME_SALT: f64 = 0.01;
+const APART_IF_STEADY_H: f64 = 4.0;
+/// What stays within this, °C, stays as warm.
+const STEADY_C: f64 = 1.0;
+/// Change of the salt at the centre, as a share, after which the table of water activities is made again. There is less of it before than after, so
+/// that the older table errs to the cautious side.
+const SAME_SALT: f64 = 0.02;
 
 /// The cheese as it comes to the air.
 #[derive(Clone, Copy, Debug)]
@@ -46,7 +50,8 @@ pub(super) fn through_drying(places: &mut Places, air: &InAir<'_>, airless: &mut
             continue;
         };
         let gap_h = frame.at_h - earlier.at_h;
-        let steps = (gap_h / APART_H).ceil().max(1.0);
+        let apart_h = if look.is_steady(earlier.at_h, frame.at_h) { APART_IF_STEADY_H } else { APART_H };
+        let steps = (gap_h / apart_h).ceil().max(1.0);
         for step in 1..=steps as u32 {
             let share = f64::from(step) / steps;
             let at_h = earlier.at_h + share * gap_h;
@@ -88,6 +93,15 @@ impl Look<'_> {
             let (earlier, later) = (f64::from(*earlier), f64::from(*later));
             table.at(water(earlier + share * (later - earlier)))
         }));
+    }
+
+    /// Returns whether the cheese stays as warm from one hour to another.
+    fn is_steady(&self, from_h: f64, to_h: f64) -> bool {
+        let between = self.air.dried.middle.points.iter().filter(|point| (from_h..=to_h).contains(&point.at_h));
+        let (coldest, warmest) = between
+            .map(|point| point.temperature_c)
+            .fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), warm| (low.min(warm), high.max(warm)));
+        warmest - coldest <= STEADY_C
     }
 
     /// Returns the salt in the moisture of the centre over the mean, at most 1: the inside, where it is still lacking, decides.

@@ -38,7 +38,9 @@ pub(super) struct Places {
     doses: Vec<Vec<f64>>,
     /// The same when the stage began.
     before: Vec<Vec<f64>>,
+    /// Rates of each line and place now, and at the moment before.
     rates: Vec<Vec<f64>>,
+    rates_before: Vec<Vec<f64>>,
     courses: Vec<GermCourse>,
     /// For each line the section of the stage that is gone through.
     maps: Vec<DiscField>,
@@ -67,6 +69,7 @@ impl Places {
             doses: none(),
             before: none(),
             rates: none(),
+            rates_before: none(),
             courses: laws.iter().map(course).collect(),
             laws,
             maps: Vec::new(),
@@ -105,14 +108,13 @@ impl Places {
     /// Goes on to a moment, by the mean of the rates before and after.
     pub(super) fn go_on(&mut self, moment: &Moment, sourness: Sourness<'_>, water_activities: &[f64]) {
         let half_h = 0.5 * (moment.at_h - self.at_h);
-        let add = |doses: &mut [Vec<f64>], rates: &[Vec<f64>]| {
-            for (dose, rate) in doses.iter_mut().flatten().zip(rates.iter().flatten()) {
-                *dose += half_h * rate;
-            }
-        };
-        add(&mut self.doses, &self.rates);
+        std::mem::swap(&mut self.rates, &mut self.rates_before);
         self.look(moment, sourness, water_activities);
-        add(&mut self.doses, &self.rates);
+        for (doses, (before, now)) in self.doses.iter_mut().zip(self.rates_before.iter().zip(&self.rates)) {
+            for (dose, (before, now)) in doses.iter_mut().zip(before.iter().zip(now)) {
+                *dose += half_h * (before + now);
+            }
+        }
         self.at_h = moment.at_h;
         self.note();
     }
@@ -162,6 +164,10 @@ impl Places {
             match sourness {
                 Sourness::Even(sour) => {
                     let place = warm.at(&sour);
+                    if !place.grows() {
+                        rates.fill(0.0);
+                        continue;
+                    }
                     for (rate, water_activity) in rates.iter_mut().zip(water_activities) {
                         *rate = alone * place.rate_per_h(*water_activity);
                     }
@@ -178,7 +184,7 @@ impl Places {
     fn note(&mut self) {
         for (course, doses) in self.courses.iter_mut().zip(&self.doses) {
             let of = |at: usize| doses.get(at).copied().unwrap_or_default();
-            let worst = doses.iter().copied().fold(0.0, f64::max);
+            let worst = greatest(doses);
             course.points.push(GermPoint { at_h: self.at_h, worst, centre: of(self.centre), rim: of(self.rim) });
         }
     }
@@ -218,4 +224,15 @@ impl Places {
             .collect();
         (courses, self.met)
     }
+}
+
+/// Returns the greatest of many doses, or 0: eight at a time, since it is asked for every germ at every moment.
+fn greatest(doses: &[f64]) -> f64 {
+    let mut lanes = [0.0_f64; 8];
+    for eight in doses.chunks(lanes.len()) {
+        for (most, dose) in lanes.iter_mut().zip(eight) {
+            *most = if *dose > *most { *dose } else { *most };
+        }
+    }
+    lanes.into_iter().fold(0.0, f64::max)
 }

@@ -13,7 +13,7 @@ const TRAYS: (&str, &str) =
 pub(super) fn words(caution: &DryingCaution) -> CautionWords {
     let trays = |what: String| said(what, TRAYS.0, TRAYS.1);
     match caution {
-        DryingCaution::NotKeptByDryness { water_activity, centre_water_activity } => {
+        DryingCaution::NotKeptByDryness { water_activity, centre_water_activity, .. } => {
             not_kept(*water_activity, *centre_water_activity)
         }
         DryingCaution::DrynessIsEstimated { water_activity, centre_water_activity } => {
