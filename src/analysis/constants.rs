@@ -2,8 +2,8 @@
 
 use crate::law::{
     acidity, air_transfer, bath, brine, buffering, calcium, coat, composition, density, food_density, growth, heat, jar, kitchen,
-    legal_measures, moist_air, moisture_diffusion, nutrition, rennet, salt, soaking, sorption, souring, standardisation, syneresis,
-    yields,
+    legal_measures, moist_air, moisture_diffusion, nutrition, pasteurising, rennet, salt, soaking, sorption, souring,
+    standardisation, syneresis, yields,
 };
 use crate::process;
 use crate::source::{AnyCorrelation, Constant};
@@ -22,6 +22,7 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
         ("other ways to warm", bath::OTHER_CONSTANTS),
         ("wall of the pot", bath::WALL_CONSTANTS),
         ("warming", process::WARMING_CONSTANTS),
+        ("pasteurising", pasteurising::CONSTANTS),
         ("yield", yields::CONSTANTS),
         ("drip", syneresis::CONSTANTS),
         ("salt in cheese", salt::CONSTANTS),

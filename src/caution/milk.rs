@@ -11,14 +11,6 @@ crate::constants! {
     LIGHT_MILK = { "Density below which milk is unlikely", 1.022, "kg/L", (1.020, 1.026), Ourselves, "milk in the fridge is 1.028 to 1.038 kg/L", Judged }
     /// Heaviest milk.
     HEAVY_MILK = { "Density above which milk is unlikely", 1.043, "kg/L", (1.040, 1.046), Ourselves, "milk in the fridge is 1.028 to 1.038 kg/L; our fit gives up to 1.0415 for sheep's", Judged }
-    /// Pasteurising slowly.
-    SLOW_PASTEURISING = { "Temperature of slow pasteurising", 63.0, "°C", (62.8, 63.0), Cfr21, "1240.61, 145 °F", FromMemory }
-    /// For how long.
-    SLOW_PASTEURISING_TIME = { "Time of slow pasteurising", 30.0, "min", (30.0, 30.0), Cfr21, "1240.61", FromMemory }
-    /// Pasteurising quickly.
-    QUICK_PASTEURISING = { "Temperature of quick pasteurising", 72.0, "°C", (71.7, 72.0), Cfr21, "1240.61, 161 °F", FromMemory }
-    /// For how long.
-    QUICK_PASTEURISING_TIME = { "Time of quick pasteurising", 15.0, "s", (15.0, 15.0), Cfr21, "1240.61", FromMemory }
     /// Ageing of raw-milk cheese.
     RAW_MILK_AGEING = { "Ageing that rules ask of raw-milk cheese", 60.0, "d", (60.0, 60.0), Cfr21, "part 133, standards of cheese from milk that is not pasteurised", FromMemory }
 }

@@ -26,9 +26,7 @@ pub use facts::Severity;
 pub use fresh::{FRESH_PH, FreshCaution, hours_in_zone};
 pub use germs::{GermCaution, GermDanger};
 pub use keeping::{COLD_DAYS, KeepingCaution, OIL_DAYS};
-pub use milk::{
-    MilkCaution, QUICK_PASTEURISING, QUICK_PASTEURISING_TIME, RAW_MILK_AGEING, SLOW_PASTEURISING, SLOW_PASTEURISING_TIME,
-};
+pub use milk::{MilkCaution, RAW_MILK_AGEING};
 pub use pickling::{EGG_SLOWNESS, PicklingCaution, SourAfter, Souring};
 pub use salting::{SALT_LITTLE, SALT_USUAL, SPICES_WITH_BACILLI, SPICES_WITH_CEREUS, SaltingCaution};
 pub use souring::{CULTURE_DONE_PH, SouringCaution};

@@ -22,6 +22,7 @@ pub mod matter;
 pub mod moist_air;
 pub mod moisture_diffusion;
 pub mod nutrition;
+pub mod pasteurising;
 pub mod rennet;
 pub mod salt;
 pub mod soaking;

@@ -58,6 +58,8 @@ pub enum SourceId {
     Codex283,
     /// Code of Federal Regulations, title 21.
     Cfr21,
+    /// Grade "A" Pasteurized Milk Ordinance of the United States.
+    PasteurizedMilkOrdinance,
     /// CRC Handbook of Chemistry and Physics, concentrative properties.
     CrcHandbook,
     /// ISO 11815 | IDF 157, total milk-clotting activity.

@@ -136,19 +136,42 @@ impl Course {
         })
     }
 
+    /// Puts the pot into another bath; the milk, with what was stirred into it, stays as it is.
+    ///
+    /// # Arguments
+    /// * `nodes`: the same pot in the other bath
+    /// * `bath_c`: temperature of its water
+    pub const fn put_into(&mut self, nodes: Bath, bath_c: f64) {
+        self.nodes = Bath { milk_j_k: self.nodes.milk_j_k, ..nodes };
+        self.now.bath_c = bath_c;
+    }
+
     /// Returns the warmest bath and the warmest milk of all pieces, °C: at their ends and where they turn.
     #[must_use]
     pub fn warmest_c(&self) -> (f64, f64) {
-        let mut most = (f64::NEG_INFINITY, f64::NEG_INFINITY);
-        for (from_s, to_s, mode) in &self.pieces {
+        self.warmest_since_c(0.0)
+    }
+
+    /// Returns the same of the legs that began at a time or later.
+    #[must_use]
+    pub fn warmest_since_c(&self, since_s: f64) -> (f64, f64) {
+        let least = (f64::NEG_INFINITY, f64::NEG_INFINITY);
+        self.ends_and_turns(since_s).fold(least, |most, (bath_c, milk_c)| (most.0.max(bath_c), most.1.max(milk_c)))
+    }
+
+    /// Returns the coldest milk of the legs that began at a time or later, °C.
+    #[must_use]
+    pub fn coldest_milk_since_c(&self, since_s: f64) -> f64 {
+        self.ends_and_turns(since_s).fold(f64::INFINITY, |least, (_, milk_c)| least.min(milk_c))
+    }
+
+    /// Returns bath and milk where pieces end and where either turns, °C; between two of these both go one way.
+    fn ends_and_turns(&self, since_s: f64) -> impl Iterator<Item = (f64, f64)> {
+        self.pieces.iter().filter(move |(from_s, _, _)| *from_s >= since_s).flat_map(|(from_s, to_s, mode)| {
             let length_s = to_s - from_s;
-            let turns = [mode.turn(Node::Bath), mode.turn(Node::Milk)].into_iter().flatten().filter(|turn| *turn < length_s);
-            for t in [0.0, length_s].into_iter().chain(turns) {
-                let (bath_c, milk_c) = mode.at(t);
-                most = (most.0.max(bath_c), most.1.max(milk_c));
-            }
-        }
-        most
+            let turns = [mode.turn(Node::Bath), mode.turn(Node::Milk)].into_iter().flatten().filter(move |turn| *turn < length_s);
+            [0.0, length_s].into_iter().chain(turns).map(|t| mode.at(t))
+        })
     }
 
     /// Returns what the heater does now, and the bath temperatures at which that changes.

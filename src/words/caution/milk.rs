@@ -1,9 +1,8 @@
 //! Cautions about milk and calcium, in words.
 
-use crate::caution::{
-    MilkCaution, QUICK_PASTEURISING, QUICK_PASTEURISING_TIME, RAW_MILK_AGEING, SLOW_PASTEURISING, SLOW_PASTEURISING_TIME,
-};
+use crate::caution::{MilkCaution, RAW_MILK_AGEING};
 use crate::law::calcium::LEGAL_LIMIT;
+use crate::law::pasteurising::{QUICK_PASTEURISING, QUICK_PASTEURISING_TIME, SLOW_PASTEURISING, SLOW_PASTEURISING_TIME};
 use crate::words::model::MUST_NOT_EAT;
 use crate::words::number::{quantity, value};
 use crate::words::said::{CautionWords, said};

@@ -81,6 +81,51 @@ fn an_addition_mixes_by_heat() {
     near(course.nodes.milk_j_k, 2.0 * lidded_pot().milk_j_k, 1e-9);
 }
 
+/// Closed form: in so much water that it stays as warm as it is, (T_b − T)/(T_b − T₀) = e^(−UA t/C_m).
+#[test]
+fn milk_comes_to_its_hold_as_the_closed_form_says_and_stays_above_it() {
+    let nodes = Bath { bath_j_k: 1e15, bath_loss_w_k: 0.0, milk_loss_w_k: 0.0, ..lidded_pot() };
+    let mut course = Course::new(nodes, 66.0, 5.0);
+    let warm = Leg { heater: None, end: End::MilkAt { milk_c: 63.0, within_s: 21_600.0 } };
+    assert!(course.follow(&warm));
+    let lag_s = nodes.milk_j_k / nodes.between_w_k;
+    let to_hold_s = course.now.at_s;
+    near(to_hold_s, lag_s * (61.0_f64 / 3.0).ln(), 1e-3);
+    assert!(course.follow(&Leg { heater: None, end: End::After(1800.0) }));
+    near(course.now.milk_c, 66.0 - 3.0 * (-1800.0 / lag_s).exp(), 1e-6);
+    near(course.coldest_milk_since_c(to_hold_s), 63.0, 1e-9);
+}
+
+/// Closed form without losses: milk and cold water meet at (C_m T_m + C_b T_b)/(C_m + C_b), with the rate UA (1/C_m + 1/C_b).
+#[test]
+fn a_cold_bath_cools_the_milk_as_the_closed_form_says() {
+    let cold = Bath { bath_loss_w_k: 0.0, milk_loss_w_k: 0.0, ..bath_of(&Pot::new(9.4), 30.0, true, 20.0) };
+    let mut course = Course::new(lidded_pot(), 66.0, 64.0);
+    course.add(1000.0, 64.0);
+    let milk_j_k = lidded_pot().milk_j_k + 1000.0;
+    course.put_into(cold, 10.0);
+    let meet_c = (milk_j_k * 64.0 + cold.bath_j_k * 10.0) / (milk_j_k + cold.bath_j_k);
+    let rate = cold.between_w_k * (1.0 / milk_j_k + 1.0 / cold.bath_j_k);
+    assert!(course.follow(&Leg { heater: None, end: End::MilkAt { milk_c: 30.0, within_s: 7200.0 } }));
+    near(course.now.at_s, ((64.0 - meet_c) / (30.0 - meet_c)).ln() / rate, 1e-3);
+    // It comes no lower than where the two meet.
+    let after_s = course.now.at_s;
+    assert!(!course.follow(&Leg { heater: None, end: End::MilkAt { milk_c: meet_c - 0.1, within_s: 72_000.0 } }));
+    near(course.coldest_milk_since_c(after_s), meet_c, 1e-4);
+}
+
+/// A bath that is hot at the start and set lower warms the milk past its hold and then falls below it: the coldest moment is at the end.
+#[test]
+fn a_hold_that_is_not_kept_is_seen() {
+    let mut course = Course::new(lidded_pot(), 95.0, 50.0);
+    let heater = thermostat(1000.0, 60.0);
+    assert!(course.follow(&warm_to(heater, 63.0)));
+    let began_s = course.now.at_s;
+    assert!(course.follow(&Leg { heater: Some(heater), end: End::After(20_000.0) }));
+    assert!(course.coldest_milk_since_c(began_s) < 60.0);
+    assert!(course.warmest_since_c(began_s).1 > 63.0);
+}
+
 /// A pot on the floor, half out of the water or without lids warms more slowly or loses more.
 #[test]
 fn a_rack_water_up_to_the_milk_and_lids_help() {
