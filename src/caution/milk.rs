@@ -20,6 +20,13 @@ crate::constants! {
 pub enum MilkCaution {
     /// Raw milk.
     RawMilk,
+    /// Raw milk that is pasteurised in the vat.
+    PasteurisedInVat {
+        /// Temperature that it is held at.
+        hold_c: f64,
+        /// For how long.
+        hold_min: f64,
+    },
     /// Ultra-heated milk.
     UltraHeatedMilk,
     /// Homogenised milk.
@@ -41,6 +48,9 @@ impl MilkCaution {
         use Severity::{Caution, Note, Stop};
         match self {
             Self::RawMilk => Facts::caused("raw_milk", Stop, "milk_treatment", SourceId::Cfr21),
+            Self::PasteurisedInVat { .. } => {
+                Facts::caused("pasteurised_in_vat", Stop, "pasteurising_temperature_c", SourceId::Cfr21)
+            }
             Self::UltraHeatedMilk => Facts::caused("ultra_heated_milk", Stop, "milk_treatment", SourceId::GuelphNotes),
             Self::HomogenisedMilk => Facts::caused("homogenised_milk", Note, "milk_treatment", SourceId::GuelphNotes),
             Self::CalciumAboveLimit { .. } => {
@@ -58,7 +68,7 @@ pub(super) fn cautions(batch: &Batch) -> Vec<MilkCaution> {
     let design = &batch.design.milk;
     let mut all = Vec::new();
     match design.milk_treatment {
-        MilkTreatment::Raw => all.push(MilkCaution::RawMilk),
+        MilkTreatment::Raw => all.push(raw(batch)),
         MilkTreatment::UltraHeated => all.push(MilkCaution::UltraHeatedMilk),
         MilkTreatment::Homogenised => all.push(MilkCaution::HomogenisedMilk),
         MilkTreatment::Pasteurised => {}
@@ -73,4 +83,13 @@ pub(super) fn cautions(batch: &Batch) -> Vec<MilkCaution> {
         }
     }
     all
+}
+
+/// Returns the caution about raw milk. Where its heat step could not be calculated it is raw milk still.
+fn raw(batch: &Batch) -> MilkCaution {
+    let heated = batch.vat.done().is_some_and(|vat| vat.heat_step.is_some());
+    match batch.milk.done().and_then(|milk| milk.pasteurising).filter(|_| heated) {
+        Some(step) => MilkCaution::PasteurisedInVat { hold_c: step.hold_c, hold_min: step.hold_min },
+        None => MilkCaution::RawMilk,
+    }
 }

@@ -96,7 +96,7 @@ pub(super) fn cautions(batch: &Batch) -> Vec<SouringCaution> {
         let cells_per_g = batch.milk.done().map_or(0.0, |milk| milk.soured.cells_per_g);
         all.push(SouringCaution::CellsAssumed { cells_per_g, by: design.culture_by });
     }
-    if design.soured_by == SouredBy::Acid && design.fridge_temperature_c > STIR_ACID_BELOW_C.value {
+    if design.soured_by == SouredBy::Acid && !design.pasteurises() && design.fridge_temperature_c > STIR_ACID_BELOW_C.value {
         all.push(SouringCaution::AcidIntoWarmMilk { milk_c: design.fridge_temperature_c });
     }
     let cut_h = (vat.to_rennet_min + vat.cut_min) / 60.0;

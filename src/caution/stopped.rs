@@ -24,8 +24,11 @@ const fn cause(error: &StageError) -> &'static str {
     match error {
         StageError::Milk(MilkError::FatOutOfReach { .. }) => "fat_target_percent",
         StageError::Milk(MilkError::AcidClots { .. }) => "soured_milk_ph",
+        StageError::Milk(MilkError::TooCoolToPasteurise { .. }) => "pasteurising_temperature_c",
         StageError::Vat(VatError::TooSour { .. }) => "ripening_h",
         StageError::Vat(VatError::NeverWarm { .. } | VatError::DoesNotSet { .. }) => "rennet_temperature_c",
+        StageError::Vat(VatError::NeverAtHold { .. } | VatError::HoldNotKept { .. }) => "pasteurising_bath_temperature_c",
+        StageError::Vat(VatError::NeverCool { .. }) => "cooling_water_temperature_c",
         StageError::Vat(VatError::TooMoist { .. }) => "drip_end_moisture_percent",
         StageError::Draining(DrainingError::TooMuchCurd { .. }) => "mould_count",
         StageError::Salting(

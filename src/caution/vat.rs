@@ -105,6 +105,7 @@ pub(super) fn cautions(batch: &Batch) -> Vec<VatCaution> {
     let does = scorching(vat.wall_most_c);
     if does > Scorching::Fine {
         let caused_by = match design.heating {
+            Heating::Bath if heat_step_is_hottest(batch) => "pasteurising_bath_temperature_c",
             Heating::Bath if design.bath_start_temperature_c > design.bath_set_temperature_c => "bath_start_temperature_c",
             Heating::Bath => "bath_set_temperature_c",
             Heating::DoubleBoiler | Heating::Hob => "heater_power_w",
@@ -125,6 +126,13 @@ pub(super) fn cautions(batch: &Batch) -> Vec<VatCaution> {
         all.push(VatCaution::FastClot { clotting_min: vat.clotting_min });
     }
     all
+}
+
+/// Returns whether the bath is hottest while raw milk is pasteurised.
+fn heat_step_is_hottest(batch: &Batch) -> bool {
+    let design = &batch.design.vat;
+    let others_c = design.bath_start_temperature_c.max(design.bath_set_temperature_c);
+    batch.milk.done().and_then(|milk| milk.pasteurising).is_some_and(|step| step.bath_c >= others_c)
 }
 
 /// Returns the caution about milk that warms or cools between rennet and cut.

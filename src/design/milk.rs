@@ -1,7 +1,9 @@
 //! The choices about milk, cream, calcium and rennet.
 
 use super::field::stage_design;
-use super::{AcidBy, CalciumForm, CreamBy, CultureBy, CultureKind, MilkAcid, MilkKind, PhKnown, RennetLabel, SouredBy, Unit};
+use super::{
+    AcidBy, CalciumForm, CreamBy, CultureBy, CultureKind, MilkAcid, MilkKind, MilkTreatment, PhKnown, RennetLabel, SouredBy, Unit,
+};
 
 stage_design! {
     /// Milk, cream, calcium and rennet.
@@ -10,7 +12,13 @@ stage_design! {
         MilkKind milk_kind: "Kind of milk", MilkKind::Cow; "The animal, or the fat and protein printed on your carton.";
         number label_fat_percent: "Fat on the carton", Unit::Percent, 3.6, 0.05..=12.0, 0.1; "Fat as printed, g per 100 g (g per 100 mL is about 3 % more).", when |d| d.milk_kind == MilkKind::Label;
         number label_protein_percent: "Protein on the carton", Unit::Percent, 3.3, 2.0..=8.0, 0.1; "Protein as printed, g per 100 g (g per 100 mL is about 3 % more).", when |d| d.milk_kind == MilkKind::Label;
-        MilkTreatment milk_treatment: "Treatment of the milk", super::MilkTreatment::Homogenised; "What was done to the milk before it was sold; it changes how the curd sets and how much fat it keeps.";
+        MilkTreatment milk_treatment: "Treatment of the milk", MilkTreatment::Homogenised; "What was done to the milk before it was sold; it changes how the curd sets and how much fat it keeps.";
+        switch pasteurised_in_vat: "Pasteurise the raw milk in the vat", false; "Heat the raw milk in its pot, hold it hot and cool it quickly, before anything is stirred in.", when |d| d.milk_treatment == MilkTreatment::Raw;
+        number pasteurising_temperature_c: "Pasteurise at", Unit::Celsius, 63.0, 63.0..=75.0, 0.5; "Temperature that all of the milk is held at or above; the time follows from it by the rules for dairies.", when |d| d.pasteurises();
+        number pasteurising_extra_min: "Pasteurise longer by", Unit::Minute, 0.0, 0.0..=60.0, 1.0; "Minutes of holding on top of what the rules ask for; it can be no shorter than they ask.", when |d| d.pasteurises();
+        number pasteurising_bath_temperature_c: "Bath held at to pasteurise", Unit::Celsius, 68.0, 63.5..=98.0, 0.5; "Where the thermostat of a water bath is set for this step, hotter than the milk is to become; a hob or a double boiler has none.", when |d| d.pasteurises();
+        number cooling_water_l: "Cold water to cool the milk", Unit::Litre, 20.0, 1.0..=400.0, 1.0; "Water in the sink or tub that the hot pot is put into.", when |d| d.pasteurises();
+        number cooling_water_temperature_c: "Temperature of the cold water", Unit::Celsius, 10.0, 0.5..=30.0, 0.5; "Temperature of that water when the pot goes in; with ice it is near 1 °C.", when |d| d.pasteurises();
         CreamBy cream_by: "Set cream from", CreamBy::FatTarget; "Aim for a fat target, or start from the cream that you have.";
         number fat_target_percent: "Fat target", Unit::Percent, 4.2, 0.5..=12.0, 0.1; "Fat of the milk in the vat, by mass.", when |d| d.cream_by == CreamBy::FatTarget;
         number cream_on_hand_ml: "Cream at hand", Unit::Millilitre, 200.0, 0.0..=5000.0, 10.0; "How much cream you have and mean to add.", when |d| d.cream_by == CreamBy::CreamAmount;
@@ -42,5 +50,33 @@ stage_design! {
         number milk_vinegar_g_per_100ml: "Strength of the vinegar for the milk", Unit::GramIn100Millilitre, 5.0, 1.0..=25.0, 0.5; "Acetic acid, g in 100 mL; the label's per cent.", when |d| d.soured_by == SouredBy::Acid && d.milk_acid == MilkAcid::Vinegar;
         number lactic_acid_percent: "Strength of the lactic acid", Unit::Percent, 80.0, 5.0..=95.0, 1.0; "Lactic acid in the solution, by mass, as printed on its bottle.", when |d| d.soured_by == SouredBy::Acid && d.milk_acid == MilkAcid::Lactic;
         number lactone_g_l: "GDL for each litre", Unit::GramPerLitre, 5.0, 0.5..=25.0, 0.5; "Grams for each litre of milk, stirred in just before the rennet.", when |d| d.soured_by == SouredBy::Lactone;
+    }
+}
+
+impl MilkDesign {
+    /// Returns whether raw milk is pasteurised in the vat.
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::design::{MilkDesign, MilkTreatment};
+    /// let bought = MilkDesign { pasteurised_in_vat: true, ..MilkDesign::default() };
+    /// assert!(!bought.pasteurises() && MilkDesign { milk_treatment: MilkTreatment::Raw, ..bought }.pasteurises());
+    /// ```
+    #[must_use]
+    pub const fn pasteurises(&self) -> bool {
+        matches!(self.milk_treatment, MilkTreatment::Raw) && self.pasteurised_in_vat
+    }
+
+    /// Returns what has been done to the milk when the culture or the rennet goes in: raw milk may be pasteurised in the vat.
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::design::{MilkDesign, MilkTreatment};
+    /// let raw = MilkDesign { milk_treatment: MilkTreatment::Raw, pasteurised_in_vat: true, ..MilkDesign::default() };
+    /// assert_eq!(raw.treatment_in_vat(), MilkTreatment::Pasteurised);
+    /// ```
+    #[must_use]
+    pub const fn treatment_in_vat(&self) -> MilkTreatment {
+        if self.pasteurises() { MilkTreatment::Pasteurised } else { self.milk_treatment }
     }
 }

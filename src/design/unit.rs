@@ -21,6 +21,8 @@ pub enum Unit {
     Watt,
     /// Kilowatt hour.
     KilowattHour,
+    /// Second.
+    Second,
     /// Minute.
     Minute,
     /// Hour.
@@ -75,6 +77,7 @@ impl Unit {
             Self::Celsius => "°C",
             Self::Watt => "W",
             Self::KilowattHour => "kWh",
+            Self::Second => "s",
             Self::Minute => "min",
             Self::Hour => "h",
             Self::Day => "d",

@@ -73,3 +73,26 @@ pub fn hold_s(temperature_c: f64, rich: bool) -> Option<f64> {
     let share = (above_k / (QUICK_PASTEURISING.value - SLOW_PASTEURISING.value)).min(1.0);
     enough.then(|| slow_s * (quick_s / slow_s).powf(share))
 }
+
+/// Shorter times are counted in seconds, s.
+const COUNTED_S: f64 = 120.0;
+
+/// Returns whether a time of holding is counted in seconds and not in minutes.
+#[must_use]
+pub fn in_seconds(hold_s: f64) -> bool {
+    hold_s < COUNTED_S
+}
+
+/// Returns a time of holding as a kitchen clock shows it, s: rounded up to whole minutes, or to whole seconds where it is short.
+///
+/// # Example
+/// ```
+/// use vatsketch::law::pasteurising::on_a_clock_s;
+/// assert_eq!((on_a_clock_s(14.2), on_a_clock_s(621.0)), (15.0, 660.0));
+/// ```
+#[must_use]
+pub fn on_a_clock_s(hold_s: f64) -> f64 {
+    // What is whole already may have lost its last digits.
+    let up = |count: f64| (count - 1e-9).ceil();
+    if in_seconds(hold_s) { up(hold_s) } else { 60.0 * up(hold_s / 60.0) }
+}

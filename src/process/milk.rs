@@ -1,6 +1,7 @@
 //! Milk, cream, calcium and rennet: what goes into the vat.
 
 use super::milk_error::MilkError;
+use super::milk_pasteurising::{Pasteurising, pasteurising};
 use super::milk_souring::{MilkSouring, soured};
 use super::{Given, StageBalance, Stream};
 use crate::design::{CalciumForm, CreamBy, MilkDesign, MilkKind, MilkTreatment, PhKnown, RennetLabel};
@@ -42,6 +43,8 @@ pub struct MilkOutcome {
     pub casein_to_fat: f64,
     /// pH of the milk.
     pub milk_ph: f64,
+    /// How it is pasteurised in the vat, if it is.
+    pub pasteurising: Option<Pasteurising>,
     /// What sours it.
     pub soured: MilkSouring,
     /// Calcium chloride of the chosen form to weigh (for a solution, its mass).
@@ -85,7 +88,7 @@ crate::constants! {
 /// * `design`: the choices, each in its range
 ///
 /// # Errors
-/// [`MilkError::FatOutOfReach`], with what can be reached.
+/// [`MilkError`], with what can be reached or what is needed.
 ///
 /// # Example
 /// ```
@@ -146,6 +149,7 @@ pub fn milk_given(design: &MilkDesign, given: &Given) -> Result<MilkOutcome, Mil
         reachable_fat_percent,
         casein_to_fat: vat_milk.casein_kg / vat_milk.fat_kg,
         milk_ph,
+        pasteurising: pasteurising(design, &vat_milk)?,
         soured: soured(design, &vat_milk, vat_milk_l, milk_ph, given)?,
         calcium_g: calcium.weighed_g,
         calcium_anhydrous_g: calcium.anhydrous_g,
@@ -157,7 +161,7 @@ pub fn milk_given(design: &MilkDesign, given: &Given) -> Result<MilkOutcome, Mil
         rennet_imcu_kg: design.rennet_dose_imcu_kg,
         rennet_water_ml,
         rennet: Matter::water(0.001 * (rennet_ml + rennet_water_ml)),
-        fat_kept_share: parameters.fat_kept * fat_kept(design.milk_treatment),
+        fat_kept_share: parameters.fat_kept * fat_kept(design.treatment_in_vat()),
         casein_kept_share: parameters.casein_kept * CASEIN_KEPT.value,
         balance: StageBalance {
             came: bought,

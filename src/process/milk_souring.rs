@@ -6,7 +6,8 @@ use crate::design::{AcidBy, CultureBy, CultureKind, MilkAcid, MilkDesign, Soured
 use crate::law::Matter;
 use crate::law::acidity::{vinegar_density_g_ml, vinegar_mass_percent};
 use crate::law::souring::{
-    ACID_CLOT_C, ACID_CLOT_PH, Acid, BULK_STARTER_CELLS, Culture, CultureLaw, PACKET_CELLS, WARM_ACID_CLOT_PH, clots_where_it_falls,
+    ACID_CLOT_C, ACID_CLOT_PH, Acid, BULK_STARTER_CELLS, Culture, CultureLaw, PACKET_CELLS, STIR_ACID_BELOW_C, WARM_ACID_CLOT_PH,
+    clots_where_it_falls,
 };
 
 crate::constants! {
@@ -86,11 +87,13 @@ pub(super) fn soured(
             let other = if design.milk_acid == MilkAcid::Citric { OtherAcid::Citric } else { OtherAcid::None };
             let sourness = Sourness { other, ..own };
             let cold_ph = sourness.ph(&(*vat_milk + acid));
-            let clots = cold_ph < WARM_ACID_CLOT_PH.value || clots_where_it_falls(design.fridge_temperature_c, cold_ph);
+            // Pasteurised milk is cooled for the acid.
+            let milk_c = if design.pasteurises() { STIR_ACID_BELOW_C.value } else { design.fridge_temperature_c };
+            let clots = cold_ph < WARM_ACID_CLOT_PH.value || clots_where_it_falls(milk_c, cold_ph);
             if clots {
                 return Err(MilkError::AcidClots {
                     ph: cold_ph,
-                    milk_c: design.fridge_temperature_c,
+                    milk_c,
                     least_ph: ACID_CLOT_PH.value,
                     cool_c: ACID_CLOT_C.value,
                     rennet_ph: WARM_ACID_CLOT_PH.value,

@@ -15,6 +15,7 @@ mod jar;
 mod keeping;
 mod milk;
 mod milk_error;
+mod milk_pasteurising;
 mod milk_souring;
 mod pickling;
 mod salting;
@@ -45,6 +46,7 @@ pub use keeping::{
 };
 pub use milk::{CONSTANTS as MILK_CONSTANTS, MilkOutcome, animal, milk, milk_given};
 pub use milk_error::MilkError;
+pub use milk_pasteurising::Pasteurising;
 pub use milk_souring::{CONSTANTS as MILK_ACID_CONSTANTS, MilkSouring};
 pub use pickling::{
     CONSTANTS as PICKLING_CONSTANTS, LONGEST_SOAK_H, PH_TARGETS, PicklePoint, PickleRun, PickledCheese, PicklingError,
@@ -59,5 +61,6 @@ pub use souring::{
 };
 pub use stage_error::StageError;
 pub use vat::{
-    Curd, Setting, VatError, VatOutcome, WARMING_CONSTANTS, WarmingEvent, WarmingMark, WarmingPoint, curd, setting, vat, vat_given,
+    Curd, HeatStep, Setting, VatError, VatOutcome, WARMING_CONSTANTS, WarmingEvent, WarmingMark, WarmingPoint, curd, setting, vat,
+    vat_given,
 };

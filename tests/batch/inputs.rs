@@ -3,7 +3,7 @@
 use crate::design::any::value_at;
 use vatsketch::batch::{Batch, batch};
 use vatsketch::caution::cautions;
-use vatsketch::design::{AcidBy, CultureBy, Design, Field, KeptIn, MilkAcid, PhFrom, PhKnown, SouredBy, fields};
+use vatsketch::design::{AcidBy, CultureBy, Design, Field, KeptIn, MilkAcid, MilkTreatment, PhFrom, PhKnown, SouredBy, fields};
 use vatsketch::session::EXAMPLES;
 
 /// Returns whether two batches say the same; their designs differ by what was asked.
@@ -50,8 +50,11 @@ fn designs() -> Vec<Design> {
     on_the_way.drying.unmoulded_ph_from = PhFrom::Measured;
     let mut dried = Design::default();
     dried.pickling.cheese_ph_from = PhFrom::Measured;
+    // Nor does any pasteurise its raw milk.
+    let mut heated = Design::default();
+    (heated.milk.milk_treatment, heated.milk.pasteurised_in_vat) = (MilkTreatment::Raw, true);
     let examples = EXAMPLES.iter().map(|example| example.design().unwrap());
-    examples.chain([measured, in_oil, lactone, on_the_way, dried]).chain(soured).collect()
+    examples.chain([measured, in_oil, lactone, on_the_way, dried, heated]).chain(soured).collect()
 }
 
 #[test]

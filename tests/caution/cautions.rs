@@ -25,6 +25,13 @@ pub(crate) type Case = (&'static str, Severity, &'static [&'static str], &'stati
 
 pub(crate) const CASES: &[Case] = &[
     ("raw_milk", Severity::Stop, &["milk_treatment=raw"], &["milk_treatment=pasteurised"]),
+    (
+        "pasteurised_in_vat",
+        Severity::Stop,
+        &["milk_treatment=raw", "pasteurised_in_vat=yes"],
+        &["milk_treatment=pasteurised", "pasteurised_in_vat=yes"],
+    ),
+    ("raw_milk", Severity::Stop, &["milk_treatment=raw"], &["milk_treatment=raw", "pasteurised_in_vat=yes"]),
     ("ultra_heated_milk", Severity::Stop, &["milk_treatment=ultra_heated"], &["milk_treatment=homogenised"]),
     ("homogenised_milk", Severity::Note, &["milk_treatment=homogenised"], &["milk_treatment=pasteurised"]),
     ("calcium_above_limit", Severity::Caution, &["calcium_dose_percent=0.021"], &["calcium_dose_percent=0.02"]),

@@ -24,7 +24,7 @@ fn a_short_file_of_any_format_means_what_it_meant() {
         let design = read(saved(&format!("{format}-short.vat.ron")).as_ref()).unwrap();
         let meant = meant(format);
         let keys: BTreeSet<&String> = meant.iter().map(|(key, _)| key).collect();
-        let inputs = if format < 5 { 79 } else { 100 };
+        let inputs = if format < 5 { 79 } else { 106 };
         assert_eq!((keys.len(), meant.len()), (inputs, inputs), "inputs of format {format}");
         for (key, value) in &meant {
             assert_eq!(&design.get(key).unwrap().to_string(), value, "format {format}: {key}");

@@ -139,7 +139,7 @@ fn every_file_of_format_four_opens_and_means_what_it_meant() {
     assert!(from_text("(format: 5, week: (wish: ready_by(\"2031-06-20 17:30\")))").is_err());
 }
 
-/// What format 5 added: what sours the milk, and a pH measured on the way. Each file sours in another way; all else is as in format 4.
+/// What format 5 added: what sours the milk, a pH measured on the way, and raw milk that is pasteurised in the vat. Each file sours in another way; all else is as in format 4.
 #[test]
 fn every_file_of_format_five_opens_and_means_what_it_meant() {
     let path = |format: u32, name: &str| format!("{}/tests/saved/{format}-{name}.vat.ron", env!("CARGO_MANIFEST_DIR"));
@@ -170,6 +170,11 @@ fn every_file_of_format_five_opens_and_means_what_it_meant() {
         (loft.culture_kind, loft.culture_by, loft.culture_cells_million_g),
         (CultureKind::Thermophilic, CultureBy::Cells, 18.0)
     );
+    assert_eq!(
+        (loft.pasteurised_in_vat, loft.pasteurising_temperature_c, loft.pasteurising_extra_min, loft.cooling_water_l),
+        (true, 72.0, 5.0, 45.0)
+    );
+    assert_eq!((loft.pasteurising_bath_temperature_c, loft.cooling_water_temperature_c), (80.0, 1.5));
     assert_eq!((loft.culture_packet_l, loft.culture_packets), (20.0, 0.3));
     let carton = read("own-carton").design.milk;
     assert_eq!((carton.soured_by, carton.milk_acid, carton.acid_by), (SouredBy::Acid, MilkAcid::Vinegar, AcidBy::Amount));
@@ -180,7 +185,13 @@ fn every_file_of_format_five_opens_and_means_what_it_meant() {
 }
 
 /// The inputs that came with format 5.
-const CAME_WITH_FIVE: [&str; 21] = [
+const CAME_WITH_FIVE: [&str; 27] = [
+    "pasteurised_in_vat",
+    "pasteurising_temperature_c",
+    "pasteurising_extra_min",
+    "pasteurising_bath_temperature_c",
+    "cooling_water_l",
+    "cooling_water_temperature_c",
     "soured_by",
     "culture_kind",
     "culture_by",

@@ -8,6 +8,7 @@ mod drying_souring;
 mod drying_stage;
 mod germs;
 mod given;
+mod heat_step;
 mod keeping;
 mod milk_souring;
 mod pickling;

@@ -1,4 +1,4 @@
-//! Format 5, the newest: format 4 with souring, and with a pH of the dried cheese that is calculated unless it was measured.
+//! Format 5, the newest: format 4 with souring, with raw milk that is pasteurised in the vat, and with a pH of the dried cheese that is calculated unless it was measured.
 //!
 //! It alone knows the working design. When a format 6 comes, this one is frozen as it is, and the ways to and from the design move there.
 

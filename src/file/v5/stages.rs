@@ -47,6 +47,12 @@ frozen_stage! {
         + milk_vinegar_g_per_100ml: f64 = 5.0, before 5.0;
         + lactic_acid_percent: f64 = 80.0, before 80.0;
         + lactone_g_l: f64 = 5.0, before 5.0;
+        + pasteurised_in_vat: bool = false, before false;
+        + pasteurising_temperature_c: f64 = 63.0, before 63.0;
+        + pasteurising_extra_min: f64 = 0.0, before 0.0;
+        + pasteurising_bath_temperature_c: f64 = 68.0, before 68.0;
+        + cooling_water_l: f64 = 20.0, before 20.0;
+        + cooling_water_temperature_c: f64 = 10.0, before 10.0;
     }
 }
 

@@ -7,11 +7,16 @@ use crate::design::Stage;
 use crate::law::growth::Sour;
 use crate::process::{DrainingOutcome, SourPoint, VatOutcome};
 
-/// Grows through the vat: along the temperature of the milk, with the pH that it has then.
-pub(super) fn through_vat(places: &mut Places, vat: &VatOutcome) {
+/// Two times no farther apart than this are the same, min.
+const SAME_MIN: f64 = 1e-6;
+
+/// Grows through the vat: along the temperature of the milk, with the pH that it has then. Milk that is pasteurised there counts from the end of
+/// its hold: what grew before has been heated, and what comes in later may grow while it cools. Returns the hour from which it counts.
+pub(super) fn through_vat(places: &mut Places, vat: &VatOutcome) -> f64 {
+    let from_min = vat.heat_step.map_or(0.0, |step| step.hold_ends_min);
     let mut sours = vat.souring.as_slice();
     let mut begun = false;
-    for point in &vat.curve {
+    for point in vat.curve.iter().filter(|point| point.at_min >= from_min - SAME_MIN) {
         let at_h = point.at_min / 60.0;
         while let [_, next, ..] = sours
             && next.at_h <= at_h
@@ -23,6 +28,7 @@ pub(super) fn through_vat(places: &mut Places, vat: &VatOutcome) {
         step(places, &moment, &soured, &mut begun);
     }
     places.end(Stage::Vat);
+    from_min / 60.0
 }
 
 /// Grows through the moulds: along the curd's own temperature and pH. The salt is not counted before it has gone inwards.

@@ -32,8 +32,8 @@ pub struct GermsWay<'a> {
 
 /// Returns how far germs could grow on the whole way, as far as the batch came.
 ///
-/// Growth dose M = ∫ μ(T, pH, a_w, acids) dt at every place of the cheese along what it goes through, free of lag, from the cold milk on; beside a
-/// culture (1 − S/S_most) times as fast. Nothing dies. What is left out: germs that come later, how many there are, toxin that is there already.
+/// Growth dose M = ∫ μ(T, pH, a_w, acids) dt at every place of the cheese along what it goes through, free of lag, from the cold milk on, or from the
+/// end of its hold where raw milk is pasteurised in the vat; beside a culture (1 − S/S_most) times as fast. Nothing dies. What is left out: germs that come later, how many there are, toxin that is there already.
 ///
 /// # Source
 /// [`crate::law::growth::GrowthLaw`].
@@ -59,8 +59,8 @@ pub fn germs_given(way: &GermsWay<'_>, given: &Given) -> GermsOutcome {
     let (mut airless, mut spans, mut spoilage) = (AirlessHours::default(), Vec::new(), Spoilage::default());
     let mut dried_mould_mm = 0.0;
     let mut span = |stage: Stage, begins_h: f64, ends_h: f64| spans.push(StageSpan { stage, begins_h, ends_h });
-    through_vat(&mut places, way.vat);
-    span(Stage::Vat, 0.0, places.at_h());
+    let began_h = through_vat(&mut places, way.vat);
+    span(Stage::Vat, began_h, places.at_h());
     let mut section = None;
     if let Some(drained) = way.drained {
         let began_h = places.at_h();

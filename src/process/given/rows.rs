@@ -197,7 +197,7 @@ impl UncertainParameters {
 }
 
 const fn fat_kept(design: &Design) -> Constant {
-    match design.milk.milk_treatment {
+    match design.milk.treatment_in_vat() {
         MilkTreatment::Raw | MilkTreatment::Pasteurised => FAT_KEPT,
         MilkTreatment::Homogenised | MilkTreatment::UltraHeated => FAT_KEPT_HOMOGENISED,
     }

@@ -18,6 +18,12 @@ pub struct WarmingPoint {
 pub enum WarmingEvent {
     /// The heat goes on; an acid is in the cold milk by then.
     Start,
+    /// All of the milk is as hot as it is held to pasteurise it.
+    HoldBegins,
+    /// It has been held long enough, and is cooled.
+    HoldEnds,
+    /// It is cool enough to go on.
+    Cooled,
     /// The culture goes in.
     Culture,
     /// The calcium goes in.
@@ -45,6 +51,9 @@ impl WarmingEvent {
     pub const fn words(self) -> &'static str {
         match self {
             Self::Start => "start",
+            Self::HoldBegins => "hold begins",
+            Self::HoldEnds => "hold ends",
+            Self::Cooled => "cooled",
             Self::Culture => "culture",
             Self::Calcium => "calcium",
             Self::Rennet => "rennet",

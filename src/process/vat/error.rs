@@ -15,6 +15,42 @@ pub enum VatError {
         /// The longest warming that is looked at.
         hours: f64,
     },
+    /// The milk never comes to the hold of its pasteurising.
+    #[error(
+        "the milk does not reach its hold at {hold_c:.1} °C to be pasteurised: this way of heating brings it to at most {most_c:.1} °C within {hours:.0} h, and it stays raw; set the bath of this step hotter, use more power or less water, and put the lids on"
+    )]
+    NeverAtHold {
+        /// The hold.
+        hold_c: f64,
+        /// The most that is reached.
+        most_c: f64,
+        /// The longest warming that is looked at.
+        hours: f64,
+    },
+    /// The milk falls below its hold while it is held.
+    #[error(
+        "the milk falls to {coldest_c:.1} °C while it is to be held at {hold_c:.1} °C to be pasteurised, and it stays raw; the bath of this step is set to {bath_c:.1} °C: set it hotter, and put the lids on"
+    )]
+    HoldNotKept {
+        /// The hold.
+        hold_c: f64,
+        /// The coldest milk in it.
+        coldest_c: f64,
+        /// Where the bath is set.
+        bath_c: f64,
+    },
+    /// The cold water is too warm or too little.
+    #[error(
+        "the pasteurised milk does not cool to {wanted_c:.1} °C: this cold water brings it to {least_c:.1} °C within {hours:.0} h; use more or colder water, or ice"
+    )]
+    NeverCool {
+        /// The wanted temperature.
+        wanted_c: f64,
+        /// The least that is reached.
+        least_c: f64,
+        /// The longest cooling that is looked at.
+        hours: f64,
+    },
     /// Rennet does not clot milk at this temperature.
     #[error(
         "the milk does not set at {temperature_c:.1} °C: rennet clots milk between {coldest_c:.0} and {hottest_c:.0} °C; choose another rennet temperature, and a bath that keeps the milk near it while it sets"

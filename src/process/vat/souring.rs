@@ -19,13 +19,23 @@ pub(super) struct MilkOnItsWay {
 }
 
 impl MilkOnItsWay {
-    /// Returns the cold milk with the acid that was stirred in, and without a culture yet.
+    /// Returns the milk at the start, without a culture yet: with the acid that was stirred in, unless it is pasteurised first.
     pub(super) fn start(milk: &MilkOutcome) -> Self {
-        let unturned = milk.vat_milk + milk.soured.acid;
+        let acid = if milk.pasteurising.is_some() { Matter::default() } else { milk.soured.acid };
+        let unturned = milk.vat_milk + acid;
         let sourness = Sourness { culture: None, ..milk.soured.sourness };
         let run = SouringRun::new(&sourness, &unturned);
         let points = vec![run.point(0.0, milk.start_c, &unturned)];
         Self { run, unturned, at_h: 0.0, points }
+    }
+
+    /// Stirs the acid into pasteurised milk that has been cooled.
+    pub(super) fn add_acid(&mut self, milk: &MilkOutcome, milk_c: f64) {
+        if milk.soured.acid.total_kg() > 0.0 {
+            self.unturned += milk.soured.acid;
+            self.run = SouringRun::new(&Sourness { culture: None, ..milk.soured.sourness }, &self.unturned);
+            self.points.push(self.run.point(self.at_h, milk_c, &self.unturned));
+        }
     }
 
     /// Stirs the culture in now.

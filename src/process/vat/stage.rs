@@ -3,6 +3,7 @@
 use super::course::{WarmingEvent, WarmingMark, WarmingPoint};
 use super::curd::{SetMilk, curd};
 use super::error::VatError;
+use super::heat_step::{HeatStep, heat_step};
 use super::setting::setting;
 use super::souring::MilkOnItsWay;
 use super::warming::Warming;
@@ -22,6 +23,8 @@ pub struct VatOutcome {
     pub curve: Vec<WarmingPoint>,
     /// What happens on the way, in order.
     pub events: Vec<WarmingMark>,
+    /// How raw milk was pasteurised before anything was stirred in, if it was.
+    pub heat_step: Option<HeatStep>,
     /// Minutes from the start until the calcium goes in.
     pub to_calcium_min: f64,
     /// Minutes from the start until the rennet goes in.
@@ -108,6 +111,11 @@ pub fn vat_given(
     let parameters = &given.parameters;
     let mut warming = Warming::start(design, milk, parameters);
     let mut souring = MilkOnItsWay::start(milk);
+    let heat_step = heat_step(&mut warming, design, milk)?;
+    if heat_step.is_some() {
+        souring.follow(&warming, warming.now_min());
+        souring.add_acid(milk, warming.now_milk_c());
+    }
     let to_culture_min = calcium_and_culture(&mut warming, &mut souring, design, milk)?;
     warming.warm_to(design, WarmingEvent::Rennet, design.rennet_temperature_c)?;
     souring.follow(&warming, warming.now_min());
@@ -143,6 +151,7 @@ pub fn vat_given(
     let sourness = Sourness { own_ph: milk.milk_ph - CURD_PH_FALL.value, culture: sourness.culture.map(in_curd), ..sourness };
     let drawn = warming.drawn();
     Ok(VatOutcome {
+        heat_step,
         to_calcium_min: drawn.at(WarmingEvent::Calcium),
         to_rennet_min: rennet_at_min,
         clotting_min: set.clotting_min,

@@ -7,7 +7,7 @@ use super::course::{WarmingEvent, WarmingMark, WarmingPoint};
 use super::error::VatError;
 use crate::design::{Heating, PotRest, VatDesign};
 use crate::law::Matter;
-use crate::law::bath::{Bath, Course, DoubleBoiler, End, Hob, Leg, Moment, Pot, Thermostat, bath_of, inner_wall_c};
+use crate::law::bath::{Bath, Course, DoubleBoiler, End, Hob, Leg, Mode, Moment, Node, Pot, Thermostat, bath_of, inner_wall_c};
 use crate::law::bath::{MILK_HEAT, POWER_REACHES, SIDE_LOSS, STEAM_TEMPERATURE, THERMOSTAT_BAND};
 use crate::law::heat::LIQUID_WATER_HEAT;
 use crate::process::{MilkOutcome, UncertainParameters};
@@ -22,7 +22,7 @@ const CURVE_POINTS: u32 = 150;
 
 /// What heats the milk, and where it stands.
 #[derive(Clone, Debug)]
-enum Heat {
+pub(super) enum Heat {
     Bath(Course),
     /// One node: (when, temperature) at the ends of the pieces, and how each piece runs.
     Single(Vec<Piece>),
@@ -30,17 +30,19 @@ enum Heat {
 
 /// A piece of a single-node course.
 #[derive(Clone, Copy, Debug)]
-struct Piece {
-    from_s: f64,
-    to_s: f64,
-    from_c: f64,
-    run: Run,
+pub(super) struct Piece {
+    pub(super) from_s: f64,
+    pub(super) to_s: f64,
+    pub(super) from_c: f64,
+    pub(super) run: Run,
 }
 
 #[derive(Clone, Copy, Debug)]
-enum Run {
+pub(super) enum Run {
     Boiler(DoubleBoiler),
     Hob(Hob),
+    /// In cold water.
+    Cold(Mode),
     Hold,
 }
 
@@ -50,6 +52,7 @@ impl Piece {
         match self.run {
             Run::Boiler(boiler) => boiler.milk_c(self.from_c, t),
             Run::Hob(hob) => hob.milk_c(self.from_c, t),
+            Run::Cold(mode) => mode.node(Node::Milk, t),
             Run::Hold => self.from_c,
         }
     }
@@ -58,14 +61,14 @@ impl Piece {
 /// Milk on its way from the fridge to the ladle.
 #[derive(Clone, Debug)]
 pub(super) struct Warming {
-    pot: Pot,
+    pub(super) pot: Pot,
     nodes: Bath,
-    heat: Heat,
+    pub(super) heat: Heat,
     milk_j_k: f64,
     /// What comes to a pot without a bath.
     reaches_w: f64,
-    now: Moment,
-    energy_j: f64,
+    pub(super) now: Moment,
+    pub(super) energy_j: f64,
     events: Vec<WarmingMark>,
 }
 
@@ -112,37 +115,43 @@ impl Warming {
 
     /// Warms the milk to a temperature, with everything on, and notes it; milk that is warm enough already is not cooled.
     pub fn warm_to(&mut self, design: &VatDesign, event: WarmingEvent, milk_c: f64) -> Result<(), VatError> {
-        if self.now.milk_c < milk_c {
-            let hours = LONGEST_WARMING.value;
-            let never = |most_c: f64| VatError::NeverWarm { wanted_c: milk_c, most_c, hours };
-            match &mut self.heat {
-                Heat::Bath(course) => {
-                    let end = End::MilkAt { milk_c, within_s: 3600.0 * hours };
-                    if !course.follow(&Leg { heater: Some(thermostat(design)), end }) {
-                        return Err(never(course.warmest_c().1));
-                    }
-                    self.now = course.now;
-                    self.energy_j = course.energy_j;
+        let never = |most_c: f64| VatError::NeverWarm { wanted_c: milk_c, most_c, hours: LONGEST_WARMING.value };
+        self.heat_up(&thermostat(design), design, milk_c).map_err(never)?;
+        self.note(event);
+        Ok(())
+    }
+
+    /// Warms the milk to a temperature; if it never comes there, returns the most that it comes to, °C.
+    pub(super) fn heat_up(&mut self, heater: &Thermostat, design: &VatDesign, milk_c: f64) -> Result<(), f64> {
+        if self.now.milk_c >= milk_c {
+            return Ok(());
+        }
+        let within_s = 3600.0 * LONGEST_WARMING.value;
+        match &mut self.heat {
+            Heat::Bath(course) => {
+                let began_s = course.now.at_s;
+                if !course.follow(&Leg { heater: Some(*heater), end: End::MilkAt { milk_c, within_s } }) {
+                    return Err(course.warmest_since_c(began_s).1);
                 }
-                Heat::Single(pieces) => {
-                    let run = single(design, &self.pot, &self.nodes, self.milk_j_k, self.reaches_w);
-                    let spent_s = match run {
-                        Run::Boiler(boiler) => boiler.warming_s(self.now.milk_c, milk_c),
-                        Run::Hob(hob) => hob.warming_s(self.now.milk_c, milk_c),
-                        Run::Hold => Some(0.0),
-                    };
-                    let piece = Piece { from_s: self.now.at_s, to_s: self.now.at_s, from_c: self.now.milk_c, run };
-                    let spent_s = spent_s
-                        .filter(|spent_s| *spent_s <= 3600.0 * hours)
-                        .ok_or_else(|| never(piece.milk_c(piece.from_s + 3600.0 * hours)))?;
-                    let to_s = piece.from_s + spent_s;
-                    pieces.push(Piece { to_s, ..piece });
-                    self.energy_j += design.heater_power_w * spent_s;
-                    self.now = Moment { at_s: to_s, bath_c: self.now.bath_c, milk_c };
-                }
+                self.now = course.now;
+                self.energy_j = course.energy_j;
+            }
+            Heat::Single(pieces) => {
+                let run = single(design, &self.pot, &self.nodes, self.milk_j_k, self.reaches_w);
+                let spent_s = match run {
+                    Run::Boiler(boiler) => boiler.warming_s(self.now.milk_c, milk_c),
+                    Run::Hob(hob) => hob.warming_s(self.now.milk_c, milk_c),
+                    Run::Hold | Run::Cold(_) => Some(0.0),
+                };
+                let piece = Piece { from_s: self.now.at_s, to_s: self.now.at_s, from_c: self.now.milk_c, run };
+                let spent_s =
+                    spent_s.filter(|spent_s| *spent_s <= within_s).ok_or_else(|| piece.milk_c(piece.from_s + within_s))?;
+                let to_s = piece.from_s + spent_s;
+                pieces.push(Piece { to_s, ..piece });
+                self.energy_j += design.heater_power_w * spent_s;
+                self.now = Moment { at_s: to_s, bath_c: self.now.bath_c, milk_c };
             }
         }
-        self.note(event);
         Ok(())
     }
 
@@ -253,6 +262,7 @@ impl Warming {
                 let piece = pieces.iter().find(|piece| at_s <= piece.to_s);
                 let milk_c = piece.map_or(self.now.milk_c, |piece| piece.milk_c(at_s));
                 let outside_c = match piece.map(|piece| piece.run) {
+                    Some(Run::Cold(mode)) => mode.node(Node::Bath, piece.map_or(0.0, |piece| at_s - piece.from_s)),
                     Some(Run::Boiler(boiler)) => (milk_c + boiler.most_w / boiler.steam_w_k).min(STEAM_TEMPERATURE.value),
                     Some(Run::Hob(hob)) => hob.wall_c(milk_c),
                     Some(Run::Hold) | None => milk_c,
@@ -267,7 +277,7 @@ impl Warming {
         match &self.heat {
             Heat::Bath(_) => inner_wall_c(&self.pot, moment.bath_c, moment.milk_c),
             Heat::Single(pieces) => match pieces.iter().find(|piece| moment.at_s <= piece.to_s).map(|piece| piece.run) {
-                Some(Run::Boiler(_)) => inner_wall_c(&self.pot, moment.bath_c, moment.milk_c),
+                Some(Run::Boiler(_) | Run::Cold(_)) => inner_wall_c(&self.pot, moment.bath_c, moment.milk_c),
                 Some(Run::Hob(hob)) => hob.wall_c(moment.milk_c),
                 Some(Run::Hold) | None => moment.milk_c,
             },
@@ -294,7 +304,7 @@ impl Warming {
     }
 }
 
-fn thermostat(design: &VatDesign) -> Thermostat {
+pub(super) fn thermostat(design: &VatDesign) -> Thermostat {
     Thermostat { most_w: design.heater_power_w, set_c: design.bath_set_temperature_c, band_k: THERMOSTAT_BAND.value }
 }
 

@@ -2,7 +2,9 @@
 
 use crate::caution::{MilkCaution, RAW_MILK_AGEING};
 use crate::law::calcium::LEGAL_LIMIT;
-use crate::law::pasteurising::{QUICK_PASTEURISING, QUICK_PASTEURISING_TIME, SLOW_PASTEURISING, SLOW_PASTEURISING_TIME};
+use crate::law::pasteurising::{
+    QUICK_PASTEURISING, QUICK_PASTEURISING_TIME, SLOW_PASTEURISING, SLOW_PASTEURISING_TIME, in_seconds,
+};
 use crate::words::model::MUST_NOT_EAT;
 use crate::words::number::{quantity, value};
 use crate::words::said::{CautionWords, said};
@@ -15,13 +17,23 @@ pub(super) fn words(caution: &MilkCaution) -> CautionWords {
                 value(&RAW_MILK_AGEING)
             ),
             format!(
-                "Use pasteurised milk: at least {} for {}, or {} for {}. {MUST_NOT_EAT}",
+                "Use pasteurised milk, or pasteurise it in the vat: at least {} for {}, or {} for {}. {MUST_NOT_EAT}",
                 quantity(&SLOW_PASTEURISING),
                 quantity(&SLOW_PASTEURISING_TIME),
                 quantity(&QUICK_PASTEURISING),
                 quantity(&QUICK_PASTEURISING_TIME)
             ),
             "Raw milk: Listeria. Not for the pregnant, old, very young or ill.",
+        ),
+        MilkCaution::PasteurisedInVat { hold_c, hold_min } => said(
+            format!(
+                "Raw milk is pasteurised here in a kitchen pot, which is no licensed process. It must have had {hold_c:.1} °C or more in its coldest place for {} without a break; otherwise it is raw milk still. That undoes neither toxin that is in the milk already nor careless handling afterwards. Growth of germs is counted from the end of the hold, as if the hold had worked.",
+                length(*hold_min)
+            ),
+            format!(
+                "Keep the lid on, stir, read a checked thermometer in the coldest place and write down what it says. If it was cooler once, count the whole time anew. Local codes come first. {MUST_NOT_EAT}"
+            ),
+            "A kitchen heat step: unless the whole hold is kept, it is raw milk.",
         ),
         MilkCaution::UltraHeatedMilk => said(
             "Ultra-heated milk hardly sets with rennet, and the times and yields here do not hold for it.",
@@ -49,4 +61,10 @@ pub(super) fn words(caution: &MilkCaution) -> CautionWords {
             "No milk is this heavy or this light: read the carton again.",
         ),
     }
+}
+
+/// Returns a time of holding, in seconds where it is short.
+fn length(minutes: f64) -> String {
+    let seconds = 60.0 * minutes;
+    if in_seconds(seconds) { format!("{seconds:.0} s") } else { format!("{minutes:.0} min") }
 }
