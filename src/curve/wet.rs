@@ -42,10 +42,23 @@ pub(super) fn warming(batch: &Batch, vat: &VatOutcome) -> Curve {
             .collect(),
         empty_because: None,
         in_words: format!(
-            "Warming: the milk is warm enough for the rennet after {:.0} min, clots {:.0} min later and is ladled {:.0} min after the start.",
-            vat.to_rennet_min, vat.clotting_min, vat.to_ladle_min
+            "Warming: {}the milk is warm enough for the rennet after {:.0} min, clots {:.0} min later and is ladled {:.0} min after the start.",
+            pasteurised_words(vat),
+            vat.to_rennet_min,
+            vat.clotting_min,
+            vat.to_ladle_min
         ),
     }
+}
+
+/// Returns when raw milk is pasteurised, as the beginning of a sentence; nothing where it is not.
+fn pasteurised_words(vat: &VatOutcome) -> String {
+    vat.heat_step.map_or_else(String::new, |step| {
+        format!(
+            "the raw milk is at its hold after {:.0} min, is held until {:.0} min and has cooled at {:.0} min; ",
+            step.to_hold_min, step.hold_ends_min, step.cooled_min
+        )
+    })
 }
 
 pub(super) fn whey_drip(drained: &DrainingOutcome) -> Curve {

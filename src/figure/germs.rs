@@ -4,7 +4,7 @@ use super::figure::Figure;
 use crate::design::{Stage, Unit};
 use crate::process::{GermCourse, GermLine, GermsOutcome};
 
-const DOSE: &str = "potential growth at the worst place of the cheese from the cold milk to the end of the keeping, for germs that grow at once, whatever number there is at the start; how many germs there are, new ones and toxin are not in it";
+const DOSE: &str = "potential growth at the worst place of the cheese from the cold milk, or from the end of the hold where raw milk is pasteurised in the vat, to the end of the keeping, for germs that grow at once, whatever number there is at the start; how many germs there are, new ones and toxin are not in it";
 const LAG: &str = "the same for germs new to the milk, which start slowly";
 const MEAN: &str = "log₁₀ of the mean increase over the cheese: what a sample of a whole one would find";
 const AIRLESS: &str =

@@ -4,6 +4,7 @@ use super::figure::Figure;
 use crate::design::{Design, Heating, Stage, Unit};
 use crate::law::bath::WARMING_SPREAD;
 use crate::law::density::WHEY_DENSITY;
+use crate::law::pasteurising::in_seconds;
 use crate::law::rennet::CLOTTING_SPREAD;
 use crate::law::yields::YIELD_SPREAD;
 use crate::process::VatOutcome;
@@ -11,6 +12,8 @@ use crate::process::VatOutcome;
 const BATH: &str = "two-node bath, solved exactly in each mode of the heater; ±25 % until your own log calibrates it";
 const BOILER: &str = "C dT/dt = min(P, U A (T_s − T)) − G (T − T_room), solved exactly; ±25 % until your own log calibrates it";
 const HOB: &str = "C dT/dt = P − G (T − T_room), solved exactly; ±25 % until your own log calibrates it";
+const HOLD: &str = "the published times of 63 and 72 °C, 3 °C more for rich milk; between them a straight line in the logarithm, which is our own; and what you hold it longer";
+const COOL: &str = "the same two nodes in a bath of cold water; ±25 % until your own log calibrates it";
 const WALL: &str = "T_m + U (T_b − T_m)/h";
 const WALL_HOB: &str = "T_m + 2 P/(A h) at the hot spot; no more than 110 °C, where milk boils on the wall";
 const CLOT: &str = "t = 2.5 + 600/(E f_T f_pH f_Ca), set on published notes; ±30 % between milks";
@@ -19,19 +22,45 @@ const YIELD: &str = "(R_F F + 1.04 R_C C)/(1 − M (1 + 0.9·0.066)); ±8 % betw
 const WHEY: &str = "milk less curd, component by component";
 
 pub(super) fn figures(vat: &VatOutcome, design: &Design) -> Vec<Figure> {
-    let mut all = heat(vat, design.vat.heating);
+    let mut all = heat_step(vat, design.vat.heating);
+    all.extend(heat(vat, design.vat.heating));
     all.extend(curd(vat));
     all
+}
+
+/// Returns the figures of the heat step of raw milk; none where it is not pasteurised in the vat.
+fn heat_step(vat: &VatOutcome, heating: Heating) -> Vec<Figure> {
+    let Some(step) = &vat.heat_step else { return Vec::new() };
+    let number = |key, label, value, unit, decimals, law| Figure::number(Stage::Vat, key, label, value, unit, decimals, law);
+    let hold_min = step.hold_ends_min - step.to_hold_min;
+    let decimals = if in_seconds(60.0 * hold_min) { 2 } else { 0 };
+    vec![
+        number("to_pasteurising_min", "Time to the hold of pasteurising", step.to_hold_min, Unit::Minute, 0, law_of(heating))
+            .within(WARMING_SPREAD.value),
+        number("pasteurising_min", "Hold of pasteurising", hold_min, Unit::Minute, decimals, HOLD).lead(),
+        number("pasteurising_coldest_c", "Coldest milk in the hold", step.hold_coldest_c, Unit::Celsius, 1, law_of(heating)),
+        number("cooling_min", "Cooling after the hold", step.cooling_min(), Unit::Minute, 0, COOL).within(WARMING_SPREAD.value),
+    ]
+}
+
+/// Returns how warming by a way of heating is calculated.
+const fn law_of(heating: Heating) -> &'static str {
+    match heating {
+        Heating::Bath => BATH,
+        Heating::DoubleBoiler => BOILER,
+        Heating::Hob => HOB,
+    }
 }
 
 /// Returns the figures of warming and setting.
 fn heat(vat: &VatOutcome, heating: Heating) -> Vec<Figure> {
     let number = |key, label, value, unit, decimals, law| Figure::number(Stage::Vat, key, label, value, unit, decimals, law);
-    let (warming, wall, outside) = match heating {
-        Heating::Bath => (BATH, WALL, Some("Hottest bath")),
-        Heating::DoubleBoiler => (BOILER, WALL, Some("Hottest on the steam side")),
+    let warming = law_of(heating);
+    let (wall, outside) = match heating {
+        Heating::Bath => (WALL, Some("Hottest bath")),
+        Heating::DoubleBoiler => (WALL, Some("Hottest on the steam side")),
         // Over a hob the hot spot of the base is the wall itself.
-        Heating::Hob => (HOB, WALL_HOB, None),
+        Heating::Hob => (WALL_HOB, None),
     };
     let mut all = vec![
         number("to_rennet_min", "Time to rennet temperature", vat.to_rennet_min, Unit::Minute, 0, warming)

@@ -53,8 +53,25 @@ fn designs() -> Vec<Design> {
         ("acid_g_per_100ml", Value::Number(4.5)),
         ("cream_by", Value::Choice("cream_amount")),
     ]));
+    all.extend(pasteurised().iter().map(|changes| with(changes)));
     all.extend(soured().iter().map(|changes| with(changes)));
     all
+}
+
+/// Raw milk that is pasteurised in the vat, over every kind of heat and with what goes into it afterwards.
+fn pasteurised() -> Vec<Vec<(&'static str, Value)>> {
+    let raw = || vec![("milk_treatment", Value::Choice("raw")), ("pasteurised_in_vat", Value::Switch(true))];
+    let with = |more: &[(&'static str, Value)]| raw().into_iter().chain(more.iter().copied()).collect();
+    vec![
+        raw(),
+        with(&[("heating", Value::Choice("hob")), ("soured_by", Value::Choice("culture"))]),
+        with(&[
+            ("soured_by", Value::Choice("acid")),
+            ("cooling_water_l", Value::Number(200.0)),
+            ("cooling_water_temperature_c", Value::Number(2.0)),
+        ]),
+        with(&[("milk_kind", Value::Choice("sheep")), ("pasteurising_temperature_c", Value::Number(68.0))]),
+    ]
 }
 
 /// Everything that sours, each in the ways that it is measured; and pHs that a meter said.

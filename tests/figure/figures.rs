@@ -61,7 +61,10 @@ fn the_keys_and_units_are_those_that_scripts_know() {
     let mut list = String::new();
     let mut lean = Design::default();
     lean.milk.fat_target_percent = 2.0;
-    for design in [Design::default(), lean, crate::example("own-carton")].into_iter().chain(soured()) {
+    let mut heated = Design::default();
+    (heated.milk.milk_treatment, heated.milk.pasteurised_in_vat) = (vatsketch::design::MilkTreatment::Raw, true);
+    let designs = [Design::default(), lean, crate::example("own-carton")];
+    for design in designs.into_iter().chain(soured()).chain([heated]) {
         for figure in figures(&batch(&design).unwrap()) {
             if all.insert(figure.key) {
                 let kind = match figure.reading {

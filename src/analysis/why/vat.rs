@@ -1,11 +1,58 @@
 //! What the figures of warming, setting and curd are calculated from.
 
 use super::link::{LINK, Link};
-use crate::law::{bath, rennet, souring, syneresis, yields};
+use crate::law::{bath, pasteurising, rennet, souring, syneresis, yields};
 use crate::process::WARMING_CONSTANTS;
 use crate::source::SourceId;
 
 pub(super) const LINKS: &[Link] = &[
+    Link {
+        figures: &["pasteurising_min"],
+        inputs: &["milk_treatment", "pasteurised_in_vat", "pasteurising_temperature_c", "pasteurising_extra_min"],
+        rests_on: &["fat_percent", "solids_percent"],
+        source: SourceId::Cfr21,
+        locator: "1240.61 (b); for milk rich in solids the Pasteurized Milk Ordinance; between the two points our own line",
+        constants: &[pasteurising::CONSTANTS],
+        ..LINK
+    },
+    Link {
+        figures: &["to_pasteurising_min", "pasteurising_coldest_c"],
+        inputs: &[
+            "heating",
+            "bath_l",
+            "bath_start_temperature_c",
+            "heater_power_w",
+            "room_temperature_c",
+            "pot_rest",
+            "pot_depth_percent",
+            "bath_lid",
+            "pot_lid",
+            "fridge_temperature_c",
+            "pasteurising_bath_temperature_c",
+        ],
+        rests_on: &["vat_milk_l", "pasteurising_min"],
+        source: SourceId::Cengel2008,
+        locator: "lumped capacities, problems 11-17 and 11-18; coefficients of Perry’s table 11-7",
+        constants: &[bath::GEOMETRY_CONSTANTS, bath::OTHER_CONSTANTS, WARMING_CONSTANTS],
+        ..LINK
+    },
+    Link {
+        figures: &["cooling_min"],
+        inputs: &[
+            "cooling_water_l",
+            "cooling_water_temperature_c",
+            "bath_lid",
+            "room_temperature_c",
+            "soured_by",
+            "ripening_temperature_c",
+            "rennet_temperature_c",
+        ],
+        rests_on: &["to_pasteurising_min"],
+        source: SourceId::Cengel2008,
+        locator: "the same two capacities in cold water",
+        constants: &[bath::GEOMETRY_CONSTANTS, pasteurising::CONSTANTS],
+        ..LINK
+    },
     Link {
         figures: &["to_rennet_min", "to_calcium_min", "to_culture_min", "energy_kwh"],
         inputs: &[
@@ -27,7 +74,7 @@ pub(super) const LINKS: &[Link] = &[
             "ripening_temperature_c",
             "ripening_h",
         ],
-        rests_on: &["vat_milk_l", "calcium_g", "pure_acid_g"],
+        rests_on: &["vat_milk_l", "calcium_g", "pure_acid_g", "cooling_min"],
         source: SourceId::Cengel2008,
         locator: "lumped capacities, problems 11-17 and 11-18; coefficients of Perry’s table 11-7",
         constants: &[bath::GEOMETRY_CONSTANTS, bath::OTHER_CONSTANTS, bath::WALL_CONSTANTS, WARMING_CONSTANTS],
