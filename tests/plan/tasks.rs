@@ -83,6 +83,56 @@ fn a_soured_vat_has_its_culture_its_ripening_and_its_meter() {
     assert!(vatsketch::plan::meter_task(&made(&[]).0).is_none());
 }
 
+/// Heat, hold and cool stand before anything is stirred in, and take together what the stage calculates; paper names the same tasks.
+#[test]
+fn raw_milk_has_its_heat_step_before_it_is_warmed() {
+    let raw = [("milk_treatment", Value::Choice("raw")), ("pasteurised_in_vat", Value::Switch(true))];
+    let cold = [("cooling_water_l", Value::Number(100.0)), ("cooling_water_temperature_c", Value::Number(1.0))];
+    let culture = ("soured_by", Value::Choice("culture"));
+    let acid = ("soured_by", Value::Choice("acid"));
+    let ways: [&[(&str, Value)]; 7] = [
+        &[],
+        &[("pasteurising_temperature_c", Value::Number(72.0)), ("pasteurising_bath_temperature_c", Value::Number(80.0))],
+        &[("calcium_dose_percent", Value::Number(0.0))],
+        &[culture],
+        &[culture, ("ripening_h", Value::Number(0.0))],
+        &[acid],
+        &[acid, ("calcium_temperature_c", Value::Number(8.0))],
+    ];
+    for more in ways {
+        let changes: Vec<_> = raw.iter().chain(&cold).chain(more).copied().collect();
+        let (batch, tasks) = made(&changes);
+        let step =
+            batch.vat.done().unwrap_or_else(|| panic!("{more:?}: {:?}", batch.ending(Stage::Vat).why_not())).heat_step.unwrap();
+        let at = |key: &str| tasks.position(key).unwrap_or_else(|| panic!("{key} is missing: {:?}", keys(&tasks)));
+        assert_eq!(
+            (at("measure") + 1, at("pasteurise") + 1, at("hold") + 1),
+            (at("pasteurise"), at("hold"), at("cool")),
+            "{more:?}"
+        );
+        let next = tasks.all[at("cool") + 1].key.clone();
+        let whole = usual_min(&tasks, "pasteurise", &next);
+        assert!((whole - step.cooled_min).abs() <= 0.5, "{more:?}: {whole} for {}", step.cooled_min);
+        let acid_in = tasks.all.iter().filter(|task| task.handling.name.contains("acid"));
+        let acid_keys: Vec<_> = acid_in.map(|task| task.key.clone()).collect();
+        assert_eq!(acid_keys, if more.contains(&acid) { vec![next] } else { Vec::new() }, "{more:?}");
+        for key in ["pasteurise", "hold", "cool"] {
+            // Nobody may leave the pot.
+            assert_eq!(hands_min(&tasks, key), tasks.all[at(key)].handling.then.usual_from_min, "{key}");
+        }
+        let plan = vatsketch::report::plan(&batch);
+        for time in plan.steps.iter().flat_map(|step| &step.times) {
+            assert!(tasks.position(&time.task).is_some(), "{more:?}: {} is no task", time.task);
+        }
+        let verbs: Vec<_> = plan.steps.iter().map(|step| step.verb).collect();
+        let heat = verbs.iter().position(|verb| *verb == "Heat").unwrap();
+        assert_eq!(verbs[heat..heat + 3], ["Heat", "Hold", "Cool"], "{more:?}");
+        let hold = &plan.steps[heat + 1];
+        assert!(hold.if_off.contains("raw milk still") && hold.what.contains("coldest place") && !hold.write_down.is_empty());
+        assert_eq!(plan.steps[heat].cautions.first().map(|caution| caution.key), Some("pasteurised_in_vat"));
+    }
+}
+
 /// The times are those of the stages, each rounded to a minute.
 #[test]
 fn the_usual_times_between_tasks_are_those_that_the_batch_worked_out() {

@@ -4,7 +4,7 @@ use super::sample;
 use proptest::prelude::*;
 use std::collections::BTreeSet;
 use vatsketch::batch::batch;
-use vatsketch::design::{Design, PicklingDesign, SouredBy, Stage, Value, fields};
+use vatsketch::design::{Design, MilkTreatment, PicklingDesign, SouredBy, Stage, Value, fields};
 use vatsketch::report::{Plan, plan};
 use vatsketch::source::{Constant, SourceId};
 use vatsketch::units::Units;
@@ -106,6 +106,10 @@ fn every_input_is_governed_by_a_step_so_that_its_caution_finds_its_place() {
         let plan = plan(&batch(&design).unwrap());
         governed.extend(plan.steps.iter().flat_map(|step| step.governed_by.iter().copied()));
     }
+    let mut heated = sample::batch().design;
+    (heated.milk.milk_treatment, heated.milk.pasteurised_in_vat) = (MilkTreatment::Raw, true);
+    let heated = plan(&batch(&heated).unwrap());
+    governed.extend(heated.steps.iter().flat_map(|step| step.governed_by.iter().copied()));
     let inputs: BTreeSet<&str> = fields().map(|field| field.key).collect();
     assert_eq!(governed, inputs);
 }

@@ -1,12 +1,14 @@
 //! From a batch to its tasks, in the trade's order. Times come from the batch, hands from its volumes and counts.
 
 mod air;
+mod heat_step;
 mod jar;
 mod meter;
 mod moulds;
 mod task;
 mod vat;
 
+pub use heat_step::task_after_cooling;
 pub use meter::{MeterTask, meter_task};
 pub use task::Task;
 
@@ -41,7 +43,7 @@ impl Tasks {
 
 /// Returns the tasks of a batch, as far as its stages were calculated.
 ///
-/// Sanitise, measure, warm, culture, calcium, rennet, test, cut, ladle, turns (the salted ones first) and a
+/// Sanitise, measure, the heat step of raw milk where it is pasteurised in the vat, warm, culture, calcium, rennet, test, cut, ladle, turns (the salted ones first) and a
 /// measured pH where a culture sours, unmould and pepper, dry with a swap of the trays,
 /// vinegar, pour off, oil, and the rolling of the jars. Hands come from volumes and counts times judged seconds; times between tasks from the
 /// batch: the warming curve, the tests, the turns, the drying and the soak.

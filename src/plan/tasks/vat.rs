@@ -1,5 +1,6 @@
 //! From clean ware to the cut curd.
 
+use super::heat_step::{heat_step, ready_min, task_after_cooling};
 use super::meter::{IF_NOT_SOUR, MEASURE_PH, MeterTask};
 use super::task::{Task, may_wait};
 use crate::design::{Design, Heating, Stage};
@@ -15,6 +16,7 @@ const CLEANING: &str = "Steam everything made of steel. Use a sanitiser, as its 
 
 pub(super) fn tasks(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, meter: Option<&MeterTask>) -> Vec<Task> {
     let mut all = vec![sanitise(), measure(milk)];
+    all.extend(heat_step(vat));
     all.extend(if milk.soured.sourness.culture.is_some() {
         warming_with_culture(design, milk, vat, meter)
     } else {
@@ -35,7 +37,7 @@ fn measure(milk: &MilkOutcome) -> Task {
         (false, true) => "Measure milk and skimmed milk",
         (false, false) => "Measure the milk",
     };
-    let with_acid = milk.soured.acid.total_kg() > 0.0;
+    let with_acid = milk.soured.acid.total_kg() > 0.0 && milk.pasteurising.is_none();
     let acid_s = if with_acid { STIR_IN.value } else { 0.0 };
     let name = if with_acid { format!("{name}, stir in the acid") } else { name.to_owned() };
     let hands_min = visit_min(MEASURE_LITRE.value * milk.vat_milk_l + acid_s);
@@ -52,14 +54,20 @@ const fn stirring(heating: Heating) -> &'static str {
 /// Warming is watched from its start to the rennet: the temperature must be caught, not found.
 fn warming(design: &Design, milk: &MilkOutcome, vat: &VatOutcome) -> Vec<Task> {
     let how = stirring(design.vat.heating);
-    let (calcium_min, rennet_min) = (whole(vat.to_calcium_min), whole(vat.to_rennet_min));
-    let watched = |key, name, minutes| Task::new(key, Stage::Vat, name, minutes, Gap::fixed(minutes)).saying(how);
+    let (ready_min, calcium_min, rennet_min) = (whole(ready_min(vat)), whole(vat.to_calcium_min), whole(vat.to_rennet_min));
+    let acid = milk.pasteurising.is_some() && milk.soured.acid.total_kg() > 0.0;
+    // Milk that was cooled to the rennet is warm enough at once; stirring in takes hands all the same.
+    let least_min = if milk.pasteurising.is_some() { minutes_of(STIR_IN.value) } else { 0 };
+    let watched = |key: &'static str, name: &str, minutes: i64| {
+        let name = if acid && key == task_after_cooling(milk, vat) { format!("Stir in the acid. {name}") } else { name.to_owned() };
+        Task::new(key, Stage::Vat, name, minutes.max(least_min), Gap::fixed(minutes)).saying(how)
+    };
     if milk.calcium_g <= 0.0 {
-        return vec![watched("warm", "Warm", rennet_min)];
+        return vec![watched("warm", "Warm", rennet_min - ready_min)];
     }
     let on = watched("calcium", "Stir in the calcium, go on warming", rennet_min - calcium_min);
     // Milk that is warm enough already takes its calcium at once.
-    if calcium_min == 0 { vec![on] } else { vec![watched("warm", "Warm", calcium_min), on] }
+    if calcium_min == ready_min { vec![on] } else { vec![watched("warm", "Warm", calcium_min - ready_min), on] }
 }
 
 /// The same with a culture on the way: the milk ripens by itself, and the calcium goes in when it is warm enough, before or after.
@@ -69,7 +77,7 @@ fn warming_with_culture(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, m
     let with_calcium = milk.calcium_g > 0.0;
     let calcium = ("calcium", "Stir in the calcium, go on warming", vat.to_calcium_min);
     let calcium_first = vat.to_calcium_min <= vat.to_culture_min;
-    let mut all = vec![("warm", "Warm", 0.0)];
+    let mut all = vec![("warm", "Warm", ready_min(vat))];
     all.extend((with_calcium && calcium_first).then_some(calcium));
     let culture = if ripens { "Stir in the culture, let the milk ripen" } else { "Stir in the culture, go on warming" };
     all.push(("culture", culture, vat.to_culture_min));

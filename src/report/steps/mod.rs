@@ -2,6 +2,7 @@
 
 mod draining;
 mod drying;
+mod heat_step;
 mod keeping;
 mod milk;
 mod pickling;
@@ -22,8 +23,10 @@ pub(super) fn steps(batch: &Batch, facts: &Facts) -> Vec<Step> {
     let mut steps = Vec::new();
     let Some(milk) = batch.milk.done() else { return steps };
     steps.push(milk::measure(&design.milk, milk, facts));
-    steps.extend(souring::acid(&design.milk, milk, facts));
-    let Some(vat) = batch.vat.done() else { return steps };
+    let vat = batch.vat.done();
+    steps.extend(vat.into_iter().flat_map(|vat| heat_step::heat_step(design, milk, vat, facts)));
+    steps.extend(souring::acid(&design.milk, milk, vat, facts));
+    let Some(vat) = vat else { return steps };
     steps.extend(vat::until_rennet(design, milk, vat, facts));
     steps.extend(souring::lactone(&design.milk, milk, vat, facts));
     steps.extend(vat::from_rennet(design, milk, vat, facts));

@@ -6,23 +6,28 @@ use crate::batch::{Batch, culture_check};
 use crate::design::{CultureBy, CultureKind, DryingPlace, MilkAcid, MilkDesign, SouredBy, Stage, Unit};
 use crate::law::growth::{COLD_ENOUGH, SOUR_BEFORE_DRYING_PH, WARM_DRYING};
 use crate::law::souring::STIR_ACID_BELOW_C;
-use crate::plan::{MeterTask, meter_task};
+use crate::plan::{MeterTask, meter_task, task_after_cooling};
 use crate::process::{DrainingOutcome, MilkOutcome, VatOutcome};
 use crate::report::facts::Facts;
 use crate::report::{Amount, Target};
 
-/// The acid for the cold milk, if one is stirred in.
-pub(super) fn acid(design: &MilkDesign, milk: &MilkOutcome, facts: &Facts) -> Option<Step> {
+/// The acid for the cold milk, if one is stirred in: when it is measured, or when it was pasteurised and has cooled.
+pub(super) fn acid(design: &MilkDesign, milk: &MilkOutcome, vat: Option<&VatOutcome>, facts: &Facts) -> Option<Step> {
     if milk.soured.acid.total_kg() <= 0.0 {
         return None;
     }
+    let (task, stage, at_min) = match (&milk.pasteurising, vat) {
+        (None, _) => ("measure", Stage::Milk, 0.0),
+        (Some(_), Some(vat)) => (task_after_cooling(milk, vat), Stage::Vat, vat.heat_step?.cooled_min),
+        (Some(_), None) => return None,
+    };
     let (name, key, amount) = match design.milk_acid {
         MilkAcid::Citric => ("citric acid", "citric_acid_g", Amount::new(milk.soured.acid_g, Unit::Gram, 1)),
         MilkAcid::Vinegar => ("vinegar", "milk_vinegar_ml", Amount::new(milk.soured.acid_ml, Unit::Millilitre, 1)),
         MilkAcid::Lactic => ("lactic acid", "lactic_acid_ml", Amount::new(milk.soured.acid_ml, Unit::Millilitre, 1)),
     };
     let what = "in the acid, diluted in cool water, slowly, while the milk is cold.";
-    let mut step = Step::once(("measure", "Acid"), Stage::Milk, 0.0, "Stir", what);
+    let mut step = Step::once((task, "Acid"), stage, at_min, "Stir", what);
     step.targets.push(facts.target(key, name, amount));
     step.targets.push(Target::exact("milk no warmer than", Amount::new(STIR_ACID_BELOW_C.value, Unit::Celsius, 0)));
     step.targets.push(facts.target("cold_milk_ph", "pH by the model", Amount::new(milk.soured.cold_ph, Unit::One, 2)));

@@ -25,7 +25,8 @@ pub(super) fn until_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome
     let in_order = if calcium_first { [calcium_into, culture_into] } else { [culture_into, calcium_into] };
     let mut steps = Vec::new();
     // Milk that is warm enough already takes what comes first at once, and is warmed in the same task.
-    let (mut leg, mut warmed) = (Leg { task: "warm", at_min: 0.0 }, false);
+    let ready_min = vat.heat_step.map_or(0.0, |step| step.cooled_min);
+    let (mut leg, mut warmed) = (Leg { task: "warm", at_min: ready_min }, false);
     for stirred in in_order.into_iter().flatten() {
         let minutes = stirred.step.at_min - leg.at_min;
         if minutes >= 0.5 {
@@ -68,7 +69,9 @@ impl Leg {
         if let Some(key) = first {
             let whole = facts.target(key, "for", Amount::new(minutes, Unit::Minute, 0));
             // The figure counts from the start; milk that is warm from the start may ripen before it is warmed.
-            let lasts = if self.at_min < 0.5 { whole } else { Facts::plain("for", minutes, Unit::Minute, 0) };
+            // And milk that was pasteurised and cooled may be as warm as it is to be.
+            let part = (minutes >= 0.5).then(|| Facts::plain("for", minutes, Unit::Minute, 0));
+            let lasts = if self.at_min < 0.5 { Some(whole) } else { part };
             return warm((self.task, self.at_min), design, to_c, lasts);
         }
         let mut on = Step::once((self.task, "Warm on"), Stage::Vat, self.at_min, "Go on warming,", "stirring as before.");
@@ -81,7 +84,7 @@ impl Leg {
     }
 }
 
-fn warm((task, at_min): (&str, f64), design: &Design, to_c: f64, lasts: Target) -> Step {
+fn warm((task, at_min): (&str, f64), design: &Design, to_c: f64, lasts: Option<Target>) -> Step {
     let how = match design.vat.heating {
         Heating::Bath => "the milk in the bath, stirring.",
         Heating::DoubleBoiler => "the milk over boiling water, stirring.",
@@ -93,7 +96,7 @@ fn warm((task, at_min): (&str, f64), design: &Design, to_c: f64, lasts: Target) 
         let bath = Amount::new(design.vat.bath_set_temperature_c, Unit::Celsius, 1);
         step.targets.push(Target::near("bath", bath, THERMOMETER_SPREAD.value));
     }
-    step.lasts = Some(lasts);
+    step.lasts = lasts;
     let if_off = match design.vat.heating {
         Heating::Bath | Heating::DoubleBoiler => "Slow: check the lids and the water. Fast: lift the pot out early.",
         Heating::Hob => "Slow: wait and keep stirring. Fast: take the pot off early.",
