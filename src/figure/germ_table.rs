@@ -62,6 +62,9 @@ pub fn germ_table(batch: &Batch) -> Option<GermTable> {
         format!("Staphylococcus aureus is in two rows, because no published amount of lactic acid was found that stops it. Its warning rests on “{}”.", deciding.short_name()),
         "Tenfold steps at the worst place of each stage, which need not be the same place in all, so they need not add up to the last column. With ≥ the germ could reach its greatest density.".to_owned(),
     ];
+    if batch.vat.done().is_some_and(|vat| vat.heat_step.is_some()) {
+        notes.push("Counted from the end of the hold in which the raw milk is pasteurised, as if that had worked.".to_owned());
+    }
     if !is_whole {
         notes.push("The batch did not come to its end, so there is no sum.".to_owned());
     } else if germs.yeast_log10.is_none() {

@@ -96,7 +96,7 @@ fn what_cannot_be_held_or_cooled_is_refused_with_what_to_do() {
     (cool.milk.pasteurising_temperature_c, cool.milk.pasteurising_bath_temperature_c) = (66.0, 65.0);
     let mut falls = pasteurised();
     (falls.vat.bath_start_temperature_c, falls.milk.pasteurising_bath_temperature_c) = (95.0, 63.5);
-    (falls.vat.pot_lid, falls.vat.bath_l, falls.milk.pasteurising_extra_min) = (false, 12.0, 60.0);
+    (falls.vat.pot_lid, falls.vat.bath_lid, falls.vat.bath_l, falls.milk.pasteurising_extra_min) = (false, false, 18.0, 60.0);
     let mut warm = pasteurised();
     (warm.milk.cooling_water_l, warm.milk.cooling_water_temperature_c) = (2.0, 25.0);
     for (design, does) in
@@ -157,6 +157,8 @@ fn germs_count_from_the_end_of_the_hold() {
     let heated = batch(&pasteurised()).unwrap();
     let step = vat_of(&heated).1;
     let germs = heated.germs.as_ref().unwrap();
+    let table = vatsketch::figure::germ_table(&heated).unwrap();
+    assert!(table.notes.iter().any(|note| note.contains("end of the hold")), "{:?}", table.notes);
     near(germs.spans[0].begins_h, step.hold_ends_min / 60.0, 1e-6);
     for course in &germs.courses {
         assert_eq!(course.points[0].worst, 0.0);
