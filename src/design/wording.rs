@@ -2,7 +2,6 @@
 
 use super::field::Field;
 use super::{Kind, Value};
-use crate::law::growth::Germ;
 
 impl<D: Default> Field<D> {
     /// Returns a value of this input in words, without a unit: a choice by its label, a number without a tail of digits.
@@ -36,6 +35,9 @@ impl<D: Default> Field<D> {
     }
 }
 
+/// The first words of the names of germs, which keep their capital.
+const GERMS: [&str; 6] = ["Listeria", "Staphylococcus", "Salmonella", "Escherichia", "Bacillus", "Clostridium"];
+
 /// Returns words for the middle of a sentence: the first letter small, the others as they are. Abbreviations and the names of germs keep
 /// their capital.
 ///
@@ -50,7 +52,7 @@ impl<D: Default> Field<D> {
 pub fn lower_first(words: &str) -> String {
     let name = words.split_whitespace().next().unwrap_or_default().trim_end_matches(',');
     let is_abbreviation = name.chars().nth(1).is_some_and(char::is_uppercase);
-    if is_abbreviation || Germ::ALL.iter().any(|germ| germ.name().split_whitespace().next() == Some(name)) {
+    if is_abbreviation || GERMS.contains(&name) {
         return words.to_owned();
     }
     let mut letters = words.chars();

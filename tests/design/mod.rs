@@ -3,3 +3,4 @@
 pub mod any;
 mod reading;
 mod rows;
+mod wording;

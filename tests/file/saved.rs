@@ -7,7 +7,7 @@ use vatsketch::design::{
 };
 use vatsketch::file::{DesignFile, from_text, read, to_text};
 
-const FILES: [&str; 5] = ["ewes-milk", "warm-cabinet", "open-air", "own-carton", "small-vat"];
+const FILES: [&str; 5] = ["ewes-milk", "first-vat", "open-air", "own-carton", "small-vat"];
 
 fn saved(name: &str) -> vatsketch::design::Design {
     let path = format!("{}/tests/saved/1-{name}.vat.ron", env!("CARGO_MANIFEST_DIR"));
@@ -43,7 +43,7 @@ fn files_of_format_one_mean_what_they_meant() {
 /// Format 1 is frozen: each of its members stands in the files, so none can be dropped unseen.
 #[test]
 fn a_saved_file_holds_every_input() {
-    let path = format!("{}/tests/saved/1-warm-cabinet.vat.ron", env!("CARGO_MANIFEST_DIR"));
+    let path = format!("{}/tests/saved/1-first-vat.vat.ron", env!("CARGO_MANIFEST_DIR"));
     let text = std::fs::read_to_string(path).unwrap();
     // What came with format 2 and format 5.
     let newer =
@@ -66,7 +66,7 @@ fn every_file_of_format_two_opens_and_means_what_it_meant() {
     let open_air = saved("open-air");
     assert_eq!((open_air.pickling.vinegar_by, open_air.salting.pepper_g_dm2), (VinegarBy::Cover, 1.4));
     assert!(!saved("small-vat").pickling.pickled && !saved("own-carton").salting.pepper_treated);
-    let text = std::fs::read_to_string(format!("{}/tests/saved/2-warm-cabinet.vat.ron", env!("CARGO_MANIFEST_DIR"))).unwrap();
+    let text = std::fs::read_to_string(format!("{}/tests/saved/2-first-vat.vat.ron", env!("CARGO_MANIFEST_DIR"))).unwrap();
     let mut before_five = fields().filter(|field| !CAME_WITH_FIVE.contains(&field.key));
     assert!(before_five.all(|field| text.contains(&format!("{}: ", field.key))), "an input is in no file");
 }
@@ -79,7 +79,7 @@ fn every_file_of_format_three_opens_and_means_what_it_meant() {
         let design = read(path(name).as_ref()).unwrap();
         assert_eq!(from_text(&to_text(&design)).unwrap(), design, "{name}");
     }
-    let first = read(path("warm-cabinet").as_ref()).unwrap();
+    let first = read(path("first-vat").as_ref()).unwrap();
     assert_eq!(first.week.wish, Wish::FinishedBy(read_moment("2031-06-20 17:30").unwrap()));
     assert_eq!(first.week.taken[1].by, Habitual::Work);
     assert_eq!(first.week.taken[1].days, [false, true, true, true, false, false, false]);
@@ -94,7 +94,7 @@ fn every_file_of_format_three_opens_and_means_what_it_meant() {
     let ewes = read(path("ewes-milk").as_ref()).unwrap();
     assert_eq!((ewes.supplies.buy_for, ewes.supplies.goods[&Good::Milk].offers[0].at_most), (BuyFor::LeastWaste, Some(5)));
     assert_eq!(ewes.supplies.goods[&Good::Oil].at_home, 300.0);
-    let text = std::fs::read_to_string(path("warm-cabinet")).unwrap();
+    let text = std::fs::read_to_string(path("first-vat")).unwrap();
     let mut before_five = fields().filter(|field| !CAME_WITH_FIVE.contains(&field.key));
     assert!(before_five.all(|field| text.contains(&format!("{}: ", field.key))), "an input is in no file");
     for member in [
@@ -132,7 +132,7 @@ fn every_file_of_format_four_opens_and_means_what_it_meant() {
         assert_eq!(DesignFile::from_text(&file.to_text()).unwrap(), file, "{name}");
         assert_eq!(file.design, read(path(3, name).as_ref()).unwrap(), "{name}");
     }
-    let text = std::fs::read_to_string(path(4, "warm-cabinet")).unwrap();
+    let text = std::fs::read_to_string(path(4, "first-vat")).unwrap();
     assert!(text.contains("wish: finished_by(\"2031-06-20 17:30\")"), "the wish has another word");
     // The formats do not take each other's word.
     assert!(from_text("(format: 3, week: (wish: finished_by(\"2031-06-20 17:30\")))").is_err());
