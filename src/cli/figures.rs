@@ -41,8 +41,9 @@ fn write_germs(batch: &Batch, data: &mut dyn Write) -> std::io::Result<()> {
     let width = rows.iter().filter_map(|row| row.first()).map(|name| name.chars().count()).max().unwrap_or(0);
     for row in &rows {
         let (name, cells) = row.split_first().map_or(("", &[][..]), |(name, cells)| (name, cells));
-        let cells: String = cells.iter().map(|cell| format!("{cell:>9}")).collect();
-        writeln!(data, "  {name:<width$}{cells}")?;
+        write!(data, "  {name:<width$}")?;
+        cells.iter().try_for_each(|cell| write!(data, "{cell:>9}"))?;
+        writeln!(data)?;
     }
     table.notes.iter().try_for_each(|note| writeln!(data, "  {note}"))?;
     writeln!(data, "  {POTENTIAL_GROWTH}")

@@ -113,7 +113,7 @@ fn json_germs(table: &GermTable) -> Value {
             GermTable::STAGES.iter().map(|stage| stage.key().to_owned()).zip(row.by_stage.iter().map(|log10| object!(log10)));
         object!({
             "key": row.line.key(), "name": row.line.name(), "decides": row.decides, "most_log10": row.line.germ().most_log(),
-            "stages": Map::from_iter(stages), "whole": row.whole,
+            "stages": stages.collect::<Map<_, _>>(), "whole": row.whole,
         })
     });
     object!({

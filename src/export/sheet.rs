@@ -6,11 +6,9 @@ use super::chart::Chart;
 use super::kitchen::{DayRow, LogRow, Short, days, log};
 use crate::analysis::ComparedCaution;
 use crate::caution::{Caution, Severity};
-use crate::figure::GermTable;
-use crate::process::GermLine;
 use crate::report::{LawRow, Plan, ShoppingRow, Timing, UsedSource, short_moment};
 use crate::units::Units;
-use crate::words::{CautionWords, POTENTIAL_GROWTH, caution_words, said_of_b, severity_word};
+use crate::words::{CautionWords, caution_words, said_of_b, severity_word};
 use serde::Serialize;
 
 /// The whole plan in words.
@@ -36,7 +34,6 @@ pub(super) struct Sheet {
     shopping_trouble: Option<String>,
     cautions: Vec<Warning>,
     figures: Vec<Aim>,
-    germs: Option<Germs>,
     charts: Vec<Chart>,
     laws: Vec<String>,
     sources: Vec<String>,
@@ -58,14 +55,6 @@ struct Bought {
     look_for: String,
     buy: Option<String>,
     rest: String,
-}
-
-/// Germ by stage.
-#[derive(Debug, Serialize)]
-struct Germs {
-    headings: Vec<String>,
-    rows: Vec<Vec<String>>,
-    said: String,
 }
 
 /// A caution in full.
@@ -104,7 +93,6 @@ impl Sheet {
             shopping_trouble: plan.shopping_trouble.clone(),
             cautions: plan.cautions.iter().map(|caution| Warning::of(caution, plan.units)).collect(),
             figures: plan.figures.iter().map(Aim::of).collect(),
-            germs: plan.germs.as_ref().map(Germs::of),
             charts: plan.curves.iter().map(Chart::of).collect(),
             laws: plan.laws.iter().map(|row| law(row, &plan.sources, plan.units)).collect(),
             sources: plan
@@ -138,13 +126,6 @@ impl Bought {
             buy: row.buy.as_ref().map(crate::report::Purchase::words),
             rest: row.buy.as_ref().map(crate::report::Purchase::rest).unwrap_or_default(),
         }
-    }
-}
-
-impl Germs {
-    fn of(table: &GermTable) -> Self {
-        let notes = table.notes.iter().map(String::as_str).chain(std::iter::once(POTENTIAL_GROWTH));
-        Self { headings: table.headings(), rows: table.cells(GermLine::name), said: notes.collect::<Vec<_>>().join(" ") }
     }
 }
 

@@ -6,7 +6,6 @@ use crate::batch::{Batch, is_soured};
 use crate::caution::{Caution, cautions};
 use crate::curve::{Curve, CurveKey, curve};
 use crate::design::Stage;
-use crate::figure::{GermTable, germ_table};
 use crate::plan::{KitchenWeek, Now, kitchen_week};
 use crate::units::Units;
 use crate::words::FROM_A_MODEL;
@@ -49,8 +48,6 @@ pub struct Plan {
     pub steps: Vec<Step>,
     /// Stages that could not be calculated.
     pub stopped: Vec<Stopped>,
-    /// Germ by stage.
-    pub germs: Option<GermTable>,
     /// The curves: warming, loss in drying, and the pH where there is vinegar.
     pub curves: Vec<Curve>,
     /// The laws behind the main figures.
@@ -133,7 +130,6 @@ pub fn week_plan(batch: &Batch, week: Option<&KitchenWeek>) -> Plan {
         before_all,
         steps,
         stopped: stopped(batch),
-        germs: germ_table(batch),
         curves: curves(batch),
         laws: laws::main_laws(batch),
         sources: sources::used(&all, Units::METRIC, is_soured(batch)),

@@ -56,23 +56,6 @@ fn the_text_can_be_searched_for_title_verbs_amounts_and_cautions() {
     assert!(!letters.contains('\u{fffd}'), "a letter has no meaning for a reader");
 }
 
-/// Germ by stage is at the end of what is read, where the last page has room for it: it makes no page more.
-#[test]
-fn germ_by_stage_is_on_the_paper_where_there_is_room_and_takes_no_page_more() {
-    let mut shown = 0;
-    for index in [0, 3, 5] {
-        let with = plan(&vatsketch::batch::batch(&vatsketch::session::EXAMPLES[index].design().unwrap()).unwrap());
-        let printed = read(&pdf(&with, Paper::A4).unwrap());
-        let has = |part: &str| printed.letters.contains(&squeezed(part));
-        let table = has("Potential growth of germs, tenfold steps");
-        assert_eq!(table, has(vatsketch::words::POTENTIAL_GROWTH), "the table and what it leaves out go together");
-        shown += usize::from(table);
-        let without = read(&pdf(&Plan { germs: None, ..with }, Paper::A4).unwrap());
-        assert_eq!(printed.pages.len(), without.pages.len(), "example {index}");
-    }
-    assert!(shown > 0, "no paper has room");
-}
-
 #[test]
 fn the_pages_are_a4_and_letter() {
     // ISO 216: A4 is 210 × 297 mm. ANSI/ASME Y14.1: Letter is 8.5 × 11 in. A point is 1/72 in.
