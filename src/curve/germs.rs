@@ -6,14 +6,14 @@ use crate::design::Stage;
 use crate::process::{GermCourse, GermLine, GermsOutcome};
 use std::f64::consts::LN_10;
 
-/// The germs that are drawn, and what stands at the end of each line.
-const DRAWN: [(GermLine, &str); 6] = [
-    (GermLine::Listeria, "Listeria"),
-    (GermLine::Staphylococcus, "S. aureus"),
-    (GermLine::StaphylococcusWithoutLactic, "S. aureus, acid not counted"),
-    (GermLine::Salmonella, "Salmonella"),
-    (GermLine::Coli, "E. coli"),
-    (GermLine::Cereus, "B. cereus"),
+/// The germs that are drawn; their short names stand at the ends of the lines.
+const DRAWN: [GermLine; 6] = [
+    GermLine::Listeria,
+    GermLine::Staphylococcus,
+    GermLine::StaphylococcusWithoutLactic,
+    GermLine::Salmonella,
+    GermLine::Coli,
+    GermLine::Cereus,
 ];
 /// What is left of the way is left out where so little grows on it, log₁₀.
 const LITTLE_LOG10: f64 = 0.05;
@@ -34,10 +34,10 @@ pub(super) fn germs(germs: &GermsOutcome) -> Curve {
         .iter()
         .filter(|course| course.line != GermLine::StaphylococcusWithoutLactic && !course.line.wants_no_air())
         .max_by(|one, other| one.dose().total_cmp(&other.dose()));
-    let series = DRAWN.iter().filter_map(|(which, name)| {
+    let series = DRAWN.iter().filter_map(|which| {
         let course = germs.of(*which)?;
         let role = if worst.is_some_and(|worst| worst.line == *which) { Role::Main } else { Role::Companion };
-        Some(Series { name, role, points: line(course, end_h, 1.0) })
+        Some(Series { name: which.short_name(), role, points: line(course, end_h, 1.0) })
     });
     let band = worst.map(|course| {
         let (slow, fast) = course.likely_log10();

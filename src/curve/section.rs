@@ -1,9 +1,11 @@
 //! The cut through a cheese: a quantity at every place of it, at a chosen moment.
 
+use super::mirror::{whole, whole_heights};
+use super::section_growth::{SectionGrowth, growth, worst};
 use crate::batch::Batch;
 use crate::design::Stage;
 use crate::numeric::Half;
-use crate::process::{DiscField, DiscFrame, GermCourse, GermLine, GermsOutcome};
+use crate::process::{DiscField, DiscFrame, GermLine};
 
 /// Which quantity.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -77,24 +79,37 @@ impl SectionKey {
         }
     }
 
-    /// Returns the fields in which the quantity is known, each with the hour at which it begins.
-    fn fields(self, batch: &Batch) -> Vec<(f64, &DiscField)> {
+    /// Returns the fields in which the quantity is known.
+    fn fields<'a>(self, batch: &'a Batch, germ: Option<GermLine>) -> Vec<Part<'a>> {
         let (salting, drying, pickling) = (batch.salting.done(), batch.drying.done(), batch.pickling.done());
         let unmoulded_h = batch.draining.done().map_or(0.0, |drained| drained.draining_h);
         let fields = match self {
-            Self::Moisture => vec![(0.0, drying.map(|dried| &dried.moisture))],
-            Self::Salt => {
-                vec![(0.0, salting.map(|salted| &salted.profile.field)), (unmoulded_h, drying.map(|dried| &dried.salt.field))]
-            }
-            Self::Ph => vec![(0.0, pickling.and_then(|pickled| pickled.field.as_ref()))],
+            Self::Moisture => vec![(0.0, Stage::Drying, drying.map(|dried| &dried.moisture))],
+            Self::Salt => vec![
+                (0.0, Stage::Salting, salting.map(|salted| &salted.profile.field)),
+                (unmoulded_h, Stage::Drying, drying.map(|dried| &dried.salt.field)),
+            ],
+            Self::Ph => vec![(0.0, Stage::Pickling, pickling.and_then(|pickled| pickled.field.as_ref()))],
             Self::Germs => {
-                let maps = batch.germs.iter().filter_map(worst).flat_map(|course| &course.maps);
+                let maps = batch.germs.iter().filter_map(|germs| germs.of(germ?)).flat_map(|course| &course.maps);
                 let begins_h = |stage| if stage == Stage::Pickling { batch.design.drying.drying_h } else { 0.0 };
-                maps.map(|map| (begins_h(map.stage), Some(&*map.field))).collect()
+                maps.map(|map| (begins_h(map.stage), map.stage, Some(&*map.field))).collect()
             }
         };
-        fields.into_iter().filter_map(|(from_h, field)| Some((from_h, field.filter(|field| !field.frames.is_empty())?))).collect()
+        let known = |(from_h, stage, field): (f64, Stage, Option<&'a DiscField>)| {
+            Some(Part { from_h, stage, field: field.filter(|field| !field.frames.is_empty())? })
+        };
+        fields.into_iter().filter_map(known).collect()
     }
+}
+
+/// A field of one stage.
+#[derive(Clone, Copy)]
+struct Part<'a> {
+    /// The hour of the cut at which it begins.
+    from_h: f64,
+    stage: Stage,
+    field: &'a DiscField,
 }
 
 /// The half of a cut from the axis to the rim; the other half is its mirror image.
@@ -116,36 +131,42 @@ pub struct Section {
     pub size_at_start_mm: (f64, f64),
     /// One sentence that says what the picture shows.
     pub in_words: String,
+    /// Of a cut that shows germs: how fast they could grow at each place.
+    pub growth: Option<SectionGrowth>,
 }
 
 /// Returns the cut through a cheese of the middle tray; none where its stage was not calculated.
 ///
 /// # Arguments
 /// * `share`: of the time that the quantity is known for, 0 to 1
+/// * `germ`: whose growth a cut with germs shows; none is the germ that could grow furthest
 ///
 /// # Example
 /// ```
 /// use vatsketch::{batch::batch, design::Design, curve::{section, SectionKey}};
-/// let cut = section(&batch(&Design::default())?, SectionKey::Moisture, 1.0).unwrap();
+/// let cut = section(&batch(&Design::default())?, SectionKey::Moisture, 1.0, None).unwrap();
 /// assert_eq!(cut.values.len(), cut.radii_mm.len() * cut.heights_mm.len());
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```
 #[must_use]
-pub fn section(batch: &Batch, key: SectionKey, share: f64) -> Option<Section> {
-    let fields = key.fields(batch);
-    let last_h = fields.last().and_then(|(from_h, field)| Some(from_h + field.frames.last()?.at_h))?;
+pub fn section(batch: &Batch, key: SectionKey, share: f64, germ: Option<GermLine>) -> Option<Section> {
+    let germ = germ.or_else(|| batch.germs.as_ref().and_then(worst)).filter(|_| key == SectionKey::Germs);
+    let parts = key.fields(batch, germ);
+    let last_h = parts.last().and_then(|part| Some(part.from_h + part.field.frames.last()?.at_h))?;
     let at_h = share.clamp(0.0, 1.0) * last_h;
-    let (from_h, field) = fields.iter().rev().find(|(from_h, _)| *from_h <= at_h).or_else(|| fields.first())?;
-    let (before, after, part) = around(&field.frames, at_h - from_h)?;
-    let between = |one: f64, other: f64| one + part * (other - one);
+    let part = parts.iter().rev().find(|part| part.from_h <= at_h).or_else(|| parts.first())?;
+    let Part { from_h, stage, field } = *part;
+    let (before, after, gone) = around(&field.frames, at_h - from_h)?;
+    let between = |one: f64, other: f64| one + gone * (other - one);
     let shrunk = between(before.shrunk, after.shrunk);
     let half: Vec<f64> =
         before.values.iter().zip(&after.values).map(|(one, other)| between(f64::from(*one), f64::from(*other))).collect();
     let whole_mm = |mm: &[f64]| mm.last().copied().unwrap_or(0.0);
     let height_mm = if field.half == Half::Upper { 2.0 * whole_mm(&field.heights_mm) } else { whole_mm(&field.heights_mm) };
-    let (heights_mm, values) = whole(field, &half);
-    let whose = batch.germs.as_ref().and_then(worst).filter(|_| key == SectionKey::Germs).map(|course| course.line.germ().name());
-    let in_words = in_words(key, at_h, &values, whose);
+    let (heights_mm, values) = (whole_heights(field), whole(field, &half));
+    let growth =
+        batch.germs.as_ref().zip(germ).and_then(|(germs, line)| growth(germs, line, (stage, at_h - from_h), (field, &half)));
+    let in_words = in_words(key, at_h, &values, growth.as_ref());
     Some(Section {
         key,
         at_h,
@@ -155,6 +176,7 @@ pub fn section(batch: &Batch, key: SectionKey, share: f64) -> Option<Section> {
         values,
         size_at_start_mm: (2.0 * whole_mm(&field.radii_mm), height_mm),
         in_words,
+        growth,
     })
 }
 
@@ -166,38 +188,18 @@ fn around(frames: &[DiscFrame], at_h: f64) -> Option<(&DiscFrame, &DiscFrame, f6
     Some((before, after, if gap_h > 0.0 { ((at_h - before.at_h) / gap_h).clamp(0.0, 1.0) } else { 0.0 }))
 }
 
-/// Returns heights and values from the underside to the top, the mirror image below the middle added where only the upper half is known.
-fn whole(field: &DiscField, values: &[f64]) -> (Vec<f64>, Vec<f64>) {
-    if field.half == Half::Whole {
-        return (field.heights_mm.clone(), values.to_vec());
-    }
-    let middle_mm = field.heights_mm.last().copied().unwrap_or(0.0);
-    let mirrored = |column: &[f64], sign: f64, from: f64| -> Vec<f64> {
-        let below = column.iter().skip(1).rev().map(|mm| from + sign * mm);
-        below.chain(column.iter().map(|mm| from + mm)).collect()
-    };
-    let heights_mm = mirrored(&field.heights_mm, -1.0, middle_mm);
-    let columns = values.chunks_exact(field.heights_mm.len().max(1));
-    (heights_mm, columns.flat_map(|column| mirrored(column, 1.0, 0.0)).collect())
-}
-
-/// Returns the germ that could grow furthest, but those that want no air.
-fn worst(germs: &GermsOutcome) -> Option<&GermCourse> {
-    let counted =
-        germs.courses.iter().filter(|course| !course.line.wants_no_air() && course.line != GermLine::StaphylococcusWithoutLactic);
-    counted.max_by(|one, other| one.dose().total_cmp(&other.dose()))
-}
-
-fn in_words(key: SectionKey, at_h: f64, values: &[f64], whose: Option<&str>) -> String {
+fn in_words(key: SectionKey, at_h: f64, values: &[f64], growth: Option<&SectionGrowth>) -> String {
     let least = values.iter().copied().fold(f64::INFINITY, f64::min);
     let most = values.iter().copied().fold(f64::NEG_INFINITY, f64::max);
     let unit = if key.unit().is_empty() { String::new() } else { format!(" {}", key.unit()) };
     let decimals = usize::from(matches!(key, SectionKey::Ph | SectionKey::Germs));
     let range = format!("{least:.decimals$} to {most:.decimals$}{unit}");
-    if let Some(name) = whose {
+    if let Some(growth) = growth {
         return format!(
-            "Potential growth of {name} in a cheese cut through the middle, after {at_h:.0} {}: {range}.",
-            key.counted_from()
+            "Potential growth of {} in a cheese cut through the middle, after {at_h:.0} {}: {range}. {}",
+            growth.line.name(),
+            key.counted_from(),
+            growth.lines().join(" ")
         );
     }
     format!("{} of a cheese cut through the middle, after {at_h:.0} {}: {range}.", key.title(), key.counted_from())

@@ -4,5 +4,6 @@ mod axes;
 mod both;
 mod curd_souring;
 mod run;
+mod section_growth;
 mod spread;
 mod tables;

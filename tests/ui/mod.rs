@@ -1,6 +1,7 @@
 //! Tests of `src/ui`, by accessible label; no display and no graphics driver is needed.
 
 mod figure_card;
+mod germs;
 mod monkey;
 mod paper;
 mod pictures;

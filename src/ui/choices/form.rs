@@ -48,8 +48,8 @@ fn stage_ui(ui: &mut Ui, view: &mut View, design: &Design, (stage, marks): (Stag
             let changed = fields().any(|field| field.stage == stage && field.get(design) != field.default());
             if changed {
                 ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-                    let button = egui::Button::new(RichText::new("Reset to defaults").size(CAPTION)).frame(false);
-                    let response = ui.add(button);
+                    let button = egui::Button::new(RichText::new("Reset").size(CAPTION)).frame(false);
+                    let response = ui.add(button).on_hover_text("Reset all choices of this stage to their defaults");
                     response
                         .widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{}: reset to defaults", stage.title())));
                     if response.clicked() {

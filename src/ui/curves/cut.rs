@@ -1,21 +1,29 @@
 //! The cut through a cheese: a picture of moisture, salt or pH, with a slider for the hour.
 
 use crate::batch::Batch;
-use crate::curve::{Section, SectionKey, section};
+use crate::curve::{Section, SectionKey, growth_words, section};
+use crate::process::GermLine;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::cut::CutView;
 use crate::ui::widget::pill::{pill_ui, pills_ui};
 use crate::ui::widget::slider::{Limits, SliderMarks, SliderWords, slider_ui};
 use crate::ui::widget::theme::{CAPTION, Palette, plain};
 use crate::units::Units;
-use egui::{Align2, Color32, Pos2, Rect, RichText, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
+use egui::{Align2, Color32, ComboBox, Pos2, Rect, RichText, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
 
 /// Colours from the lowest value to the highest: one hue, so that lightness alone tells the order, also in grey.
 const RAMP: [[f32; 3]; 4] = [[251.0, 236.0, 214.0], [240.0, 168.0, 110.0], [194.0, 65.0, 12.0], [74.0, 22.0, 4.0]];
 /// Height of the bar that explains the colours, with its numbers.
 const SCALE_HEIGHT: f32 = 30.0;
-/// Height of what stands above and below the picture.
-const AROUND: f32 = 34.0 + 24.0 + 20.0 + SCALE_HEIGHT + 36.0;
+/// Height of the slider, and of the choice of a germ.
+const RAIL_HEIGHT: f32 = 24.0;
+const CHOOSER_HEIGHT: f32 = 30.0;
+/// Height of the list of germs, so that all are in sight.
+const LIST_HEIGHT: f32 = 320.0;
+/// Gap between the parts.
+const GAP: f32 = 3.0;
+/// Least height of the picture.
+const LEAST_PICTURE: f32 = 40.0;
 /// Steps of the slider.
 const RAIL_STEP: f64 = 0.02;
 
@@ -27,8 +35,12 @@ pub(in crate::ui) fn cross_section_ui(
     whose: &str,
     height: f32,
 ) -> Vec<Ask> {
-    let mut asks = Vec::new();
+    let (mut asks, top) = (Vec::new(), ui.cursor().top());
+    ui.spacing_mut().item_spacing.y = GAP;
+    // All four next to each other in a narrow window too.
+    ui.spacing_mut().button_padding.x = 7.0;
     pills_ui(ui, "Cut through a cheese", |ui| {
+        ui.spacing_mut().item_spacing.x = 4.0;
         for key in SectionKey::ALL {
             let words = format!("Cut through a cheese: {}", key.title());
             if pill_ui(ui, key.title(), &words, "What the picture shows", (key == cut.key, key == cut.key)) {
@@ -36,20 +48,57 @@ pub(in crate::ui) fn cross_section_ui(
             }
         }
     });
-    let Some(drawn) = section(batch, cut.key, cut.share) else {
+    let Some(drawn) = drawn_cut(batch, cut) else {
         ui.label(RichText::new(format!("No {} to show: its stage was not calculated.", cut.key.title())).size(CAPTION));
         return asks;
     };
-    picture_ui(ui, &drawn, (height - AROUND).max(40.0));
-    scale_ui(ui, cut.key);
-    let limits = Limits { least: 0.0, most: 1.0, step: RAIL_STEP, whole: false };
+    // The picture gives what the choices above it take and the lines below it will take.
     let value = units.told(&format!("{:.0} {}", drawn.at_h, cut.key.counted_from()));
     let last = units.in_days(60.0 * drawn.last_h).unwrap_or_else(|| format!("{:.0}", drawn.last_h));
-    let words = SliderWords { label: "Hour of the cross-section", value: value.clone() };
+    let below = format!("{whose}after {value}, of {last}");
+    let below_height = ui.painter().layout(below.clone(), plain(CAPTION), Color32::GRAY, ui.available_width()).size().y;
+    let chooser_height = if cut.key == SectionKey::Germs { CHOOSER_HEIGHT } else { 0.0 };
+    let left = height - (ui.cursor().top() - top) - SCALE_HEIGHT - RAIL_HEIGHT - below_height - chooser_height - 6.0 * GAP;
+    picture_ui(ui, &drawn, left.max(LEAST_PICTURE));
+    scale_ui(ui, cut.key);
+    let limits = Limits { least: 0.0, most: 1.0, step: RAIL_STEP, whole: false };
+    let words = SliderWords { label: "Hour of the cross-section", value };
     let moved = slider_ui(ui, limits, cut.share, SliderMarks::default(), &words);
     asks.extend(moved.to.map(|share| Ask::Cut(CutView { share, ..cut })));
-    ui.label(RichText::new(format!("{whose}after {value}, of {last}")).size(CAPTION).color(Palette::of(ui).soft));
+    ui.label(RichText::new(below).size(CAPTION).color(Palette::of(ui).soft));
+    if let Some(growth) = &drawn.growth {
+        asks.extend(germ_ui(ui, cut, growth.line));
+    }
     asks
+}
+
+/// Draws the choice of the germ whose growth is shown.
+fn germ_ui(ui: &mut Ui, cut: CutView, shown: GermLine) -> Option<Ask> {
+    let mut chosen = cut.germ;
+    let words = |germ: Option<GermLine>| match germ {
+        Some(line) => line.short_name().to_owned(),
+        None => format!("Furthest: {}", shown.short_name()),
+    };
+    let shown_words = if cut.germ.is_some() { shown.short_name().to_owned() } else { words(None) };
+    let list = ComboBox::from_id_salt("germ of the cut")
+        .selected_text(RichText::new(&shown_words).size(CAPTION))
+        .width(ui.available_width())
+        .height(LIST_HEIGHT);
+    let response = list
+        .show_ui(ui, |ui| {
+            ui.selectable_value(&mut chosen, None, "The germ that could grow furthest");
+            for line in GermLine::ALL {
+                ui.selectable_value(&mut chosen, Some(line), line.name());
+            }
+        })
+        .response;
+    response.widget_info(|| WidgetInfo::labeled(Role::ComboBox, true, format!("Germ in the cut: {shown_words}")));
+    (chosen != cut.germ).then_some(Ask::Cut(CutView { germ: chosen, ..cut }))
+}
+
+/// Returns what the cut shows; none where its stage was not calculated.
+pub(in crate::ui) fn drawn_cut(batch: &Batch, cut: CutView) -> Option<Section> {
+    section(batch, cut.key, cut.share, cut.germ)
 }
 
 /// Returns the colour of a value on its scale.
@@ -86,7 +135,30 @@ fn picture_ui(ui: &mut Ui, drawn: &Section, height: f32) {
         }
     }
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &drawn.in_words));
-    response.on_hover_text(&drawn.in_words);
+    let pointed = response.hover_pos().and_then(|pointer| {
+        let from_floor = (pointer - floor) / per_mm;
+        growth_at(drawn, f64::from(from_floor.x.abs()), f64::from(-from_floor.y))
+    });
+    response.on_hover_text_at_pointer(pointed.as_deref().unwrap_or(&drawn.in_words));
+}
+
+/// Returns what a germ could do at the place that is nearest to a point in the cheese; none beside the cheese, and where no germs are shown.
+fn growth_at(drawn: &Section, radius_mm: f64, height_mm: f64) -> Option<String> {
+    let growth = drawn.growth.as_ref()?;
+    let nearest = |nodes: &[f64], at: f64| {
+        let inside = nodes.first().is_some_and(|least| at >= *least) && nodes.last().is_some_and(|most| at <= *most);
+        let apart = |node: &f64| (node - at).abs();
+        let near = nodes.iter().enumerate().min_by(|one, other| apart(one.1).total_cmp(&apart(other.1)));
+        near.filter(|_| inside).map(|(index, mm)| (index, *mm))
+    };
+    let ((radius, from_axis_mm), (layer, above_mm)) =
+        (nearest(&drawn.radii_mm, radius_mm)?, nearest(&drawn.heights_mm, height_mm)?);
+    let (log10, now) = growth.places.get(radius * drawn.heights_mm.len() + layer)?;
+    Some(format!(
+        "{}, {from_axis_mm:.0} mm from the axis, {above_mm:.0} mm above the underside: {}.",
+        growth.line.name(),
+        growth_words(*log10, now)
+    ))
 }
 
 /// Returns one half of the cut as coloured triangles.

@@ -1,7 +1,10 @@
 //! The curves, and the cut through a cheese.
 
 pub(super) mod cut;
+pub(super) mod germs_foot;
+pub(super) mod heading;
 pub(super) mod labels;
 pub(super) mod page;
 pub(super) mod plot;
 pub(super) mod plotted;
+pub(super) mod tables;

@@ -18,8 +18,7 @@ const TICK: f64 = 0.1;
 pub(in crate::ui) fn plot_ui(ui: &mut Ui, drawn: &PlottedCurves<'_>, height: f32) {
     let palette = Palette::of(ui);
     let frame = drawn.a;
-    let (x_unit, y_most) = (frame.x.unit, frame.y.most - frame.y.least);
-    let decimals = if y_most < 1.5 { 2 } else { 0 };
+    let x_unit = frame.x.unit;
     let (x_marks, y_marks) = ((ui.available_width() / 90.0) as usize, (height / 32.0) as usize);
     let plot = Plot::new(("curve", frame.title))
         .height(height)
@@ -45,7 +44,7 @@ pub(in crate::ui) fn plot_ui(ui: &mut Ui, drawn: &PlottedCurves<'_>, height: f32
             let last = mark.value + mark.step_size > *range.end() + 1e-9;
             if last { format!("{} {x_unit}", trimmed(mark.value)) } else { trimmed(mark.value) }
         })
-        .y_axis_formatter(move |mark, _| format!("{:.*}", decimals, mark.value))
+        .y_axis_formatter(move |mark, _| format!("{:.*}", decimals(mark.step_size), mark.value))
         .label_formatter(|_| None);
     let response = plot.show(ui, |plot| {
         plot.set_plot_bounds_x(frame.x.least..=frame.x.most);
@@ -103,6 +102,11 @@ fn marks((from, to): (f64, f64), most: usize) -> Vec<GridMark> {
     let first = (from / step_size).ceil() as i64;
     let last = ((to + 1e-9 * step_size) / step_size).floor() as i64;
     (first..=last).map(|mark| GridMark { value: mark as f64 * step_size, step_size }).collect()
+}
+
+/// Returns the decimals that tell marks apart that are a step from each other.
+fn decimals(step: f64) -> usize {
+    (-step.log10()).ceil().clamp(0.0, 3.0) as usize
 }
 
 /// Returns a line as its role needs it.

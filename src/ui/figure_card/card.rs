@@ -1,10 +1,12 @@
 //! One figure in full, in the place of the results: why it is what it is, what changes it most, and how to reach a target.
 
 use crate::analysis::DRAWS;
+use crate::figure::is_of_germs;
 use crate::report::{WhyWords, why_words};
 use crate::ui::figure_card::aim_form::aim_ui;
 use crate::ui::figure_card::known::{Card, Known};
 use crate::ui::figure_card::sensitivity::sensitivity_ui;
+use crate::ui::results::one::potential_ui;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::card::CardView;
 use crate::ui::widget::record::record_ui;
@@ -43,6 +45,9 @@ fn card_ui(ui: &mut Ui, units: Units, view: &mut CardView, known: Known<'_>) -> 
     heading_ui(ui, &card.figure.label_in(units));
     ui.label(RichText::new(card.figure.text_in(units)).font(bold(FIGURE)));
     ui.label(RichText::new(&words.spread).size(CAPTION).color(palette.soft));
+    if is_of_germs(card.figure.key) {
+        potential_ui(ui);
+    }
     if let Some(likely) = known.likely {
         ui.label(RichText::new(format!("{}; {DRAWS} trial runs in all", likely.in_words(units))).size(CAPTION).color(palette.soft));
     }

@@ -3,10 +3,11 @@
 use crate::analysis::{Difference, Whose};
 use crate::curve::Run;
 use crate::design::Stage;
-use crate::figure::Weight;
+use crate::figure::{Weight, is_of_germs};
 use crate::ui::results::beside::Beside;
 use crate::ui::results::caution::caution_ui;
 use crate::ui::results::compared::{compared_ui, costs_ui, heads_ui, stroke};
+use crate::ui::results::one::potential_ui;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::widget::room::Room;
@@ -89,11 +90,15 @@ fn stage_ui(ui: &mut Ui, view: &View, stage: Stage, run: &Run, beside: &Beside) 
         beside.figures.iter().filter(move |figure| figure.stage == stage && figure.weight == weight).collect::<Vec<&Difference>>()
     };
     let (lead, details) = (of(Weight::Lead), of(Weight::Detail));
+    let lead_of_germs = lead.iter().any(|figure| is_of_germs(figure.key));
     if !lead.is_empty() || !details.is_empty() {
         heads_ui(ui);
     }
     for figure in lead {
         asks.extend(compared_ui(ui, view.units, figure));
+    }
+    if lead_of_germs {
+        potential_ui(ui);
     }
     if !details.is_empty() {
         egui::CollapsingHeader::new(RichText::new(format!("More about {}", stage.in_a_sentence())).size(CAPTION))

@@ -2,7 +2,7 @@
 
 use crate::curve::Station;
 use crate::design::Stage;
-use crate::figure::{Figure, Reading, Weight};
+use crate::figure::{Figure, Reading, Weight, is_of_germs};
 use crate::ui::results::caution::caution_ui;
 use crate::ui::results::shown::Shown;
 use crate::ui::state::ask::Ask;
@@ -12,6 +12,7 @@ use crate::ui::widget::spoken::heading_ui;
 use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, bold};
 use crate::ui::widget::tip::tip;
 use crate::units::Units;
+use crate::words::POTENTIAL_GROWTH;
 use egui::{Align, Layout, RichText, Role, Sense, Stroke, Ui, WidgetInfo, vec2};
 
 /// Share of the height that the results take, above the cautions.
@@ -74,6 +75,9 @@ fn stage_ui(ui: &mut Ui, units: Units, stage: Stage, figures: &[Figure], station
             }
         });
     }
+    if own.iter().any(|figure| is_of_germs(figure.key)) {
+        potential_ui(ui);
+    }
     let details: Vec<&Figure> = own.into_iter().filter(|figure| figure.weight == Weight::Detail).collect();
     if !details.is_empty() {
         egui::CollapsingHeader::new(RichText::new(format!("More about {}", stage.in_a_sentence())).size(CAPTION))
@@ -88,13 +92,20 @@ fn stage_ui(ui: &mut Ui, units: Units, stage: Stage, figures: &[Figure], station
     asks
 }
 
+/// Says what potential growth is and is not.
+pub(in crate::ui) fn potential_ui(ui: &mut Ui) {
+    ui.add(egui::Label::new(RichText::new(POTENTIAL_GROWTH).size(CAPTION).color(Palette::of(ui).soft)).wrap());
+    ui.add_space(4.0);
+}
+
 fn lead_ui(ui: &mut Ui, units: Units, figure: &Figure) -> Option<Ask> {
     let palette = Palette::of(ui);
     ui.spacing_mut().item_spacing.y = 0.0;
     let whole = format!("{}: {}", figure.label_in(units), figure.text_in(units));
     let asked = name_ui(ui, units, figure);
-    // Words, such as why a pH is never reached, take less room than a number.
-    let size = if matches!(figure.reading, Reading::Words(_)) { BODY } else { FIGURE };
+    // Words, such as why a pH is never reached, take less room than a number; so does a number whose unit would come on a line of its own.
+    let width = ui.painter().layout_no_wrap(figure.text_in(units), bold(FIGURE), palette.text).size().x;
+    let size = if matches!(figure.reading, Reading::Words(_)) || width > ui.available_width() { BODY } else { FIGURE };
     let response = ui.label(RichText::new(figure.text_in(units)).font(bold(size)));
     response.widget_info(|| WidgetInfo::labeled(Role::Label, true, &whole));
     response.on_hover_text(tip(&figure.label_in(units), &units.told(figure.law)));

@@ -2,6 +2,7 @@
 
 use crate::curve::{CurveKey, SectionKey};
 use crate::design::Stage;
+use crate::process::GermLine;
 
 /// Which cut through a cheese is shown.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -10,6 +11,8 @@ pub struct CutView {
     pub key: SectionKey,
     /// The moment, as a share of the time that the quantity is known for.
     pub share: f64,
+    /// Whose growth a cut with germs shows; none is the germ that could grow furthest.
+    pub germ: Option<GermLine>,
 }
 
 /// Returns the quantity that the cut through a cheese shows at a station; none where the last one stays.
@@ -24,14 +27,14 @@ pub const fn station_cut(stage: Stage) -> Option<SectionKey> {
     }
 }
 
-/// Returns the curves that belong to a station, below the two that are always in sight: the first is shown, the others can be chosen.
+/// Returns the curves that belong to a station: the first is shown large, the others can be chosen.
 #[must_use]
 pub const fn station_curves(stage: Stage) -> &'static [CurveKey] {
     match stage {
-        Stage::Milk | Stage::Vat => &[CurveKey::WheyDrip],
+        Stage::Milk | Stage::Vat => &[CurveKey::Warming, CurveKey::WheyDrip],
         Stage::Draining => &[CurveKey::CurdSouring, CurveKey::WheyDrip],
         Stage::Salting => &[CurveKey::Salt],
-        Stage::Drying => &[CurveKey::Moisture, CurveKey::WaterActivity],
+        Stage::Drying => &[CurveKey::Moisture, CurveKey::WaterActivity, CurveKey::DryingLoss],
         Stage::Pickling => &[CurveKey::Souring],
         Stage::Keeping => &[CurveKey::Germs, CurveKey::WaterActivity],
     }
@@ -42,6 +45,17 @@ pub const fn station_curves(stage: Stage) -> &'static [CurveKey] {
 pub fn shown_curve(stage: Stage, chosen: Option<CurveKey>) -> Option<CurveKey> {
     let all = station_curves(stage);
     chosen.filter(|key| all.contains(key)).or_else(|| all.first().copied())
+}
+
+/// Returns the two curves that are in sight above the chosen one: warming and drying loss, and in the place of one that is shown large itself what
+/// comes of it.
+#[must_use]
+pub const fn always_shown(large: Option<CurveKey>) -> [CurveKey; 2] {
+    match large {
+        Some(CurveKey::Warming) => [CurveKey::WheyDrip, CurveKey::DryingLoss],
+        Some(CurveKey::DryingLoss) => [CurveKey::Warming, CurveKey::Moisture],
+        _ => [CurveKey::Warming, CurveKey::DryingLoss],
+    }
 }
 
 /// Returns the curve that comes after one at a station, if there is another.

@@ -72,7 +72,7 @@ impl Default for View {
             note: None,
             table: None,
             curve: None,
-            cut: CutView { key: SectionKey::Moisture, share: 1.0 },
+            cut: CutView { key: SectionKey::Moisture, share: 1.0, germ: None },
             plan_part: PlanPart::Week,
             card: None,
             paper: Paper::A4,

@@ -4,6 +4,9 @@ use crate::ui::widget::theme::{CAPTION, TITLE, bold};
 use egui::accesskit::Live;
 use egui::{Grid, Id, Rect, Response, RichText, Role, Sense, Ui, UiBuilder, WidgetInfo, vec2};
 
+/// Least height of a row of a table.
+const ROW: f32 = 20.0;
+
 /// Draws a heading.
 pub(in crate::ui) fn heading_ui(ui: &mut Ui, words: &str) -> Response {
     let response = ui.label(RichText::new(words).font(bold(TITLE)));
@@ -28,7 +31,7 @@ pub(in crate::ui) fn alert_ui(ui: &mut Ui, words: RichText) {
 pub(in crate::ui) fn table_ui(ui: &mut Ui, name: &str, headings: &[String], rows: &[Vec<String>]) {
     let table = UiBuilder::new().accessibility_role(Role::Table).accessibility_label(name);
     ui.scope_builder(table, |ui| {
-        Grid::new((name, "grid")).striped(true).spacing(vec2(24.0, 4.0)).show(ui, |ui| {
+        Grid::new((name, "grid")).striped(true).min_row_height(ROW).spacing(vec2(16.0, 4.0)).show(ui, |ui| {
             let row = row_of(ui, (name, 0));
             for heading in headings {
                 cell_ui(ui, row, Role::ColumnHeader, RichText::new(heading).font(bold(CAPTION)));
