@@ -127,7 +127,7 @@ fn the_json_carries_the_likely_ranges_around_their_figures() {
 
 #[test]
 fn germ_by_stage_is_in_both_forms_with_what_it_leaves_out() {
-    let design = example("soured-vat");
+    let design = example("first-vat");
     let json = run(&["figures", &design, "--json"]).json();
     let rows = json["germs"]["potential_growth_log10"].as_array().unwrap().clone();
     assert_eq!(rows.len(), 7);

@@ -9,7 +9,6 @@ use vatsketch::process::{
     DrainingOutcome, GermHold, GermLine, GermsOutcome, GermsWay, Given, SourPoint, UncertainParameters, VatOutcome, WarmingPoint,
     germs,
 };
-use vatsketch::session::EXAMPLES;
 
 fn log10(germs: &GermsOutcome, line: GermLine) -> f64 {
     germs.of(line).unwrap().dose() / LN_10
@@ -163,7 +162,7 @@ fn nothing_is_taken_over_that_has_changed() {
 /// activities are kept as short numbers (24 bits), so a thousandth of the step or less is asked for.
 #[test]
 fn the_rate_that_is_looked_up_is_the_slope_of_the_dose() {
-    for design in [Design::default(), EXAMPLES[5].design().unwrap()] {
+    for design in [Design::default(), crate::example("first-vat")] {
         let germs = batch(&design).unwrap().germs.unwrap();
         for course in &germs.courses {
             for span in &germs.spans {

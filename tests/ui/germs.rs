@@ -18,8 +18,8 @@ const SIZE: [f32; 2] = [1296.0, 816.0];
 const CURVES: egui::Rect = egui::Rect { min: egui::pos2(348.0, 168.0), max: egui::pos2(928.0, 726.0) };
 
 /// Returns the window of an example at the jar, its cut showing germs.
-fn at_jar(index: usize) -> Harness<'static, Window> {
-    let mut harness = shown(example(index), SIZE, Theme::Light);
+fn at_jar(name: &str) -> Harness<'static, Window> {
+    let mut harness = shown(example(name), SIZE, Theme::Light);
     harness.state_mut().view.station = Stage::Keeping;
     harness.state_mut().view.cut = CutView { key: SectionKey::Germs, share: 0.03, germ: None };
     harness.run();
@@ -28,7 +28,7 @@ fn at_jar(index: usize) -> Harness<'static, Window> {
 
 #[test]
 fn what_potential_growth_leaves_out_is_said_wherever_germs_are_shown() {
-    let mut harness = at_jar(0);
+    let mut harness = at_jar("warm-cabinet");
     // Under curve and cut, and in the results.
     assert!(harness.query_all_by_label(POTENTIAL_GROWTH).count() >= 2);
     harness.state_mut().view.table = Some(CurveKey::Germs);
@@ -37,7 +37,7 @@ fn what_potential_growth_leaves_out_is_said_wherever_germs_are_shown() {
     harness.state_mut().view.card = Some(vatsketch::ui::CardView::of("listeria_log10"));
     settled(&mut harness);
     assert!(harness.query_all_by_label(POTENTIAL_GROWTH).count() >= 2, "on the card of the figure");
-    let mut harness = at_jar(0);
+    let mut harness = at_jar("warm-cabinet");
     harness.state_mut().view.station = Stage::Vat;
     harness.run();
     assert!(harness.query_all_by_label(POTENTIAL_GROWTH).count() <= 1, "only in the results, which show every stage");
@@ -45,8 +45,8 @@ fn what_potential_growth_leaves_out_is_said_wherever_germs_are_shown() {
 
 #[test]
 fn everything_at_the_jar_is_in_sight_in_the_least_window() {
-    for index in [0, 5] {
-        let harness = at_jar(index);
+    for name in ["warm-cabinet", "first-vat"] {
+        let harness = at_jar(name);
         let said = harness.query_all_by_label(POTENTIAL_GROWTH).find(|node| CURVES.contains(node.rect().center())).unwrap();
         assert!(CURVES.contains_rect(said.rect()), "{:?} in {CURVES:?}", said.rect());
         let plot = harness.get_by_label_contains("Potential growth at the worst place by the end").rect();
@@ -59,7 +59,7 @@ fn everything_at_the_jar_is_in_sight_in_the_least_window() {
 
 #[test]
 fn the_growth_at_centre_and_rim_is_in_words_and_another_germ_can_be_chosen() {
-    let mut harness = at_jar(0);
+    let mut harness = at_jar("warm-cabinet");
     let centre = |harness: &Harness<'_, Window>| {
         let mut words = harness.root().children_recursive().filter_map(|node| {
             let node = node.accesskit_node();
@@ -85,7 +85,7 @@ fn the_growth_at_centre_and_rim_is_in_words_and_another_germ_can_be_chosen() {
 
 #[test]
 fn the_pointer_in_the_cut_is_told_what_holds_growth_back_there() {
-    let mut harness = at_jar(0);
+    let mut harness = at_jar("warm-cabinet");
     let cut = harness.get_by_label_contains("in a cheese cut through the middle").rect();
     harness.hover_at(cut.center());
     // A tip comes after a moment.
@@ -95,7 +95,7 @@ fn the_pointer_in_the_cut_is_told_what_holds_growth_back_there() {
 
 #[test]
 fn germ_by_stage_is_the_table_of_the_curve() {
-    let mut harness = at_jar(5);
+    let mut harness = at_jar("first-vat");
     harness.get_by_label("Growth of germs: show as a table").click();
     harness.run();
     harness.get_by_role_and_label(Role::Table, "Tenfold steps in each stage");
@@ -113,7 +113,7 @@ fn germ_by_stage_is_the_table_of_the_curve() {
 
 #[test]
 fn with_two_designs_there_is_a_table_of_each() {
-    let mut harness = at_jar(0);
+    let mut harness = at_jar("warm-cabinet");
     about_second(&mut harness, "The same vat from sheep's milk");
     harness.state_mut().view.table = Some(CurveKey::Germs);
     settled(&mut harness);
