@@ -119,7 +119,8 @@ fn stroke<'a>(series: &'a Series, colour: Color32, palette: &Palette) -> Line<'a
 }
 
 fn line(series: &Series, colour: Color32, width: f32) -> Line<'_> {
-    Line::new(series.name, PlotPoints::from(series.points.clone())).color(colour).width(width).allow_hover(false)
+    // As a band, which the plot would make of points close together, a line is the thinner the steeper it is.
+    Line::new(series.name, PlotPoints::from(series.points.clone())).color(colour).width(width).allow_hover(false).allow_band(false)
 }
 
 /// Returns what the lines read at the pointer.
