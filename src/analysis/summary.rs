@@ -12,7 +12,7 @@ pub struct Summary {
     pub dried_cheese_g: Option<f64>,
     /// Hours from the start of warming to the last air, and to the end of the soak where there is one.
     pub finished_h: Option<f64>,
-    /// Serious warnings, cautions and notes.
+    /// Serious warnings, cautions and notes, without what is true of every cheese like this.
     pub cautions: [usize; 3],
 }
 
@@ -27,8 +27,8 @@ pub struct Summary {
 /// ```
 #[must_use]
 pub fn summary(batch: &Batch) -> Summary {
-    let all = cautions(batch);
-    let count = |severity| all.iter().filter(|caution| caution.severity == severity).count();
+    let own: Vec<_> = cautions(batch).into_iter().filter(|caution| !caution.always).collect();
+    let count = |severity| own.iter().filter(|caution| caution.severity == severity).count();
     Summary {
         cheese_count: batch.draining.done().map(|drained| drained.cheese_count),
         dried_cheese_g: batch.drying.done().map(|dried| dried.end.cheese_g),

@@ -52,13 +52,15 @@ pub struct Caution {
     pub caused_by: Option<&'static str>,
     /// Where it is written.
     pub source: SourceId,
+    /// Whether it is true of every cheese like this: no choice of the design lifts it, and it is not counted among what the design has.
+    pub always: bool,
     /// What it is about, with its numbers.
     pub kind: CautionKind,
 }
 
 impl From<CautionKind> for Caution {
     fn from(kind: CautionKind) -> Self {
-        let Facts { key, severity, caused_by, source } = match &kind {
+        let Facts { key, severity, caused_by, source, always } = match &kind {
             CautionKind::Stopped(failed) => failed.facts(),
             CautionKind::Fresh(caution) => caution.facts(),
             CautionKind::Germs(caution) => caution.facts(),
@@ -71,6 +73,6 @@ impl From<CautionKind> for Caution {
             CautionKind::Pickling(caution) => caution.facts(),
             CautionKind::Keeping(caution) => caution.facts(),
         };
-        Self { key, severity, caused_by, source, kind }
+        Self { key, severity, caused_by, source, always, kind }
     }
 }

@@ -40,11 +40,18 @@ pub(super) struct Facts {
     pub(super) severity: Severity,
     pub(super) caused_by: Option<&'static str>,
     pub(super) source: SourceId,
+    /// Whether it is true of every cheese like this, so that no choice lifts it.
+    pub(super) always: bool,
 }
 
 impl Facts {
     /// Returns the facts of a caution that a choice causes.
     pub(super) const fn caused(key: &'static str, severity: Severity, caused_by: &'static str, source: SourceId) -> Self {
-        Self { key, severity, caused_by: Some(caused_by), source }
+        Self { key, severity, caused_by: Some(caused_by), source, always: false }
+    }
+
+    /// Returns the facts of a caution that is true of every cheese like this.
+    pub(super) const fn always(key: &'static str, severity: Severity, source: SourceId) -> Self {
+        Self { key, severity, caused_by: None, source, always: true }
     }
 }

@@ -29,11 +29,10 @@ pub enum FreshCaution {
 
 impl FreshCaution {
     pub(super) const fn facts(&self) -> Facts {
-        let (key, source) = match self {
-            Self::NoAcid { .. } => ("no_acid", SourceId::FoodCode),
-            Self::Soured { .. } => ("acid_is_foreseen", SourceId::EuMicrobiology),
-        };
-        Facts { key, severity: Severity::Stop, caused_by: None, source }
+        match self {
+            Self::NoAcid { .. } => Facts::caused("no_acid", Severity::Stop, "soured_by", SourceId::FoodCode),
+            Self::Soured { .. } => Facts::always("acid_is_foreseen", Severity::Stop, SourceId::EuMicrobiology),
+        }
     }
 }
 

@@ -44,7 +44,7 @@ impl GermCaution {
             GermDanger::Toxin => ("toxin_could_form", Severity::Stop, SourceId::EuMicrobiology),
             GermDanger::ToxinIfLacticFails => ("toxin_if_lactic_fails", Severity::Caution, SourceId::StaphylococcusAcid),
         };
-        Facts { key, severity, caused_by: self.caused_by, source }
+        Facts { key, severity, caused_by: self.caused_by, source, always: false }
     }
 }
 

@@ -11,7 +11,7 @@ use crate::export::{self, printable};
 use crate::figure::{Figure, figures, germ_table};
 use crate::process::GermLine;
 use crate::units::Units;
-use crate::words::{FROM_A_MODEL, POTENTIAL_GROWTH, caution_line};
+use crate::words::{FROM_A_MODEL, POTENTIAL_GROWTH, TRUE_OF_ALL, caution_line};
 use std::io::Write;
 
 pub(super) fn run(
@@ -63,9 +63,14 @@ fn write_text(batch: &Batch, units: Units, data: &mut dyn Write) -> Result<(), C
         write_figures(&of_stage(&figures, stage), units, data)?;
     }
     write_germs(batch, data)?;
-    writeln!(data, "\nCautions")?;
-    for caution in cautions(batch) {
-        writeln!(data, "  {}", caution_line(&caution, units))?;
+    let (always, own): (Vec<_>, Vec<_>) = cautions(batch).into_iter().partition(|caution| caution.always);
+    for (title, cautions) in [("Cautions", own), (TRUE_OF_ALL, always)] {
+        if !cautions.is_empty() {
+            writeln!(data, "\n{title}")?;
+        }
+        for caution in cautions {
+            writeln!(data, "  {}", caution_line(&caution, units))?;
+        }
     }
     writeln!(data, "\n{FROM_A_MODEL}")?;
     Ok(())

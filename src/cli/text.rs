@@ -64,7 +64,8 @@ pub(super) fn write_head(batch: &Batch, units: Units, data: &mut dyn Write) -> s
         writeln!(data, "{}", printable(&batch.design.title))?;
     }
     let all = cautions(batch);
-    let counts = Severity::ALL.map(|severity| counted(severity, all.iter().filter(|caution| caution.severity == severity).count()));
+    let own = || all.iter().filter(|caution| !caution.always);
+    let counts = Severity::ALL.map(|severity| counted(severity, own().filter(|caution| caution.severity == severity).count()));
     writeln!(data, "{}: `vatsketch figures` shows them all.", counts.join(", "))?;
     write_serious(&all, units, data)
 }

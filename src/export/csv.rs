@@ -7,7 +7,7 @@ use crate::curve::{Curve, CurveKey, every_point};
 use crate::design::{Stage, field};
 use crate::figure::{Figure, Reading, every_key, figures, is_of_germs};
 use crate::units::Units;
-use crate::words::{CautionWords, FROM_A_MODEL, POTENTIAL_GROWTH, caution_line, caution_words, severity_word};
+use crate::words::{CautionWords, FROM_A_MODEL, POTENTIAL_GROWTH, caution_line, caution_word, caution_words};
 use csv::{Terminator, Writer, WriterBuilder};
 
 /// Headings of the table of figures.
@@ -43,7 +43,7 @@ pub fn figures_csv(batch: &Batch) -> Result<Vec<u8>, ExportError> {
         let stage = warning.caused_by.and_then(|key| field(key).ok()).map_or("", |field| field.stage.key());
         let CautionWords { what, remedy, .. } = caution_words(&warning, Units::METRIC);
         let words = format!("{what} {remedy}");
-        table.write_record([stage, warning.key, severity_word(warning.severity), "", "", "", "", &words]).map_err(refused)?;
+        table.write_record([stage, warning.key, caution_word(&warning), "", "", "", "", &words]).map_err(refused)?;
     }
     if figures.iter().any(|figure| is_of_germs(figure.key)) {
         table.write_record(["", "notice_germs", "What figures of germs are", "", "", "", "", POTENTIAL_GROWTH]).map_err(refused)?;

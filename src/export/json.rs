@@ -82,7 +82,7 @@ pub fn json_cautions(batch: &Batch) -> Value {
 fn json_caution(caution: &Caution) -> Value {
     let CautionWords { what, remedy, .. } = caution_words(caution, Units::METRIC);
     object!({
-        "key": caution.key, "severity": caution.severity.key(), "caused_by": caution.caused_by,
+        "key": caution.key, "severity": caution.severity.key(), "caused_by": caution.caused_by, "always": caution.always,
         "what": what, "remedy": remedy, "source": caution.source,
     })
 }

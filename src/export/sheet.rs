@@ -8,7 +8,7 @@ use crate::analysis::ComparedCaution;
 use crate::caution::{Caution, Severity};
 use crate::report::{LawRow, Plan, ShoppingRow, Timing, UsedSource, short_moment};
 use crate::units::Units;
-use crate::words::{CautionWords, caution_words, said_of_b, severity_word};
+use crate::words::{CautionWords, caution_word, caution_words, said_of_b};
 use serde::Serialize;
 
 /// The whole plan in words.
@@ -152,7 +152,7 @@ impl Warning {
     pub(super) fn of(caution: &Caution, units: Units) -> Self {
         let CautionWords { what, remedy, .. } = caution_words(caution, units);
         Self {
-            word: severity_word(caution.severity),
+            word: caution_word(caution),
             grave: caution.severity == Severity::Stop,
             note: caution.severity == Severity::Note,
             what,

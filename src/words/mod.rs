@@ -6,8 +6,8 @@ mod model;
 mod number;
 mod said;
 
-pub use caution::{caution_line, caution_words, counted, said_of_b, severity_word};
+pub use caution::{caution_line, caution_word, caution_words, counted, said_of_b, severity_word};
 pub use glossary::{GLOSSARY, Term, explained};
-pub use model::{FROM_A_MODEL, MUST_NOT_EAT, POTENTIAL_GROWTH};
+pub use model::{FROM_A_MODEL, MUST_NOT_EAT, POTENTIAL_GROWTH, TRUE_OF_ALL};
 pub use number::{number_words, quantity, range_words, value};
 pub use said::CautionWords;

@@ -8,3 +8,6 @@ pub const POTENTIAL_GROWTH: &str = "Local food rules and licensed practice come 
 
 /// Who must not eat it; said wherever Listeria or raw milk is the subject.
 pub const MUST_NOT_EAT: &str = "People who are pregnant, old, very young or have a weakened immune system must not eat it.";
+
+/// Over the cautions that no choice lifts.
+pub const TRUE_OF_ALL: &str = "True of every cheese like this";

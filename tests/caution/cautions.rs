@@ -277,6 +277,29 @@ fn hours_are_judged_by_growth_where_the_curd_is_sour() {
     );
 }
 
+/// What is true of every cheese like this is told apart: no choice leads out of it, and it is not counted among what the design has. The word
+/// before it is not how grave it is, and who must not eat the cheese stands in it.
+#[test]
+fn what_no_choice_lifts_is_told_apart_and_not_counted() {
+    let sour = batch(&crate::example("first-vat")).unwrap();
+    let (always, own): (Vec<_>, Vec<_>) = cautions(&sour).into_iter().partition(|caution| caution.always);
+    let keys: Vec<_> = always.iter().map(|caution| caution.key).collect();
+    assert_eq!(keys, ["acid_is_foreseen", "model_uncertainty", "measure_the_ph", "in_the_jar", "class_is_no_proof"]);
+    assert!(
+        always
+            .iter()
+            .all(|caution| caution.caused_by.is_none() && caution_line(caution, Units::METRIC).starts_with("Always true: "))
+    );
+    assert!(caution_words(&always[0], Units::METRIC).remedy.contains(MUST_NOT_EAT));
+    assert_eq!(vatsketch::analysis::summary(&sour).cautions.iter().sum::<usize>(), own.len());
+    // A careful maker's choice: nothing serious that another choice would lift.
+    assert!(own.iter().all(|caution| caution.severity < Severity::Stop), "{own:?}");
+    // Without a culture there is no acid, and a choice leads out of that.
+    let unsoured = batch(&crate::example("unsoured-vat")).unwrap();
+    let no_acid = cautions(&unsoured).into_iter().find(|caution| caution.key == "no_acid").unwrap();
+    assert_eq!((no_acid.always, no_acid.caused_by), (false, Some("soured_by")));
+}
+
 /// A cheese that its vinegar sours to the centre, slow cheeses too, is not kept by dryness either, and need not be.
 #[test]
 fn dryness_is_serious_only_where_the_vinegar_does_not_sour_a_slow_cheese() {

@@ -13,7 +13,7 @@ use crate::ui::state::view::View;
 use crate::ui::widget::room::Room;
 use crate::ui::widget::spoken::heading_ui;
 use crate::ui::widget::theme::{CAPTION, Palette, bold};
-use crate::words::said_of_b;
+use crate::words::{TRUE_OF_ALL, said_of_b};
 use egui::{Rect, RichText, Sense, Stroke, Ui, vec2};
 
 /// Share of the height that the results take, above the cautions.
@@ -42,7 +42,12 @@ pub(in crate::ui) fn results_both_ui(ui: &mut Ui, view: &View, run: &Run, beside
     heading_ui(ui, "Cautions");
     room.scrolled(ui, "cautions of both", |ui| {
         ui.label(RichText::new(counted(beside)).size(CAPTION).color(palette.soft));
-        for compared in &beside.cautions {
+        let (always, own): (Vec<_>, Vec<_>) = beside.cautions.iter().partition(|compared| compared.caution.always);
+        let heading_at = own.len();
+        for (at, compared) in own.into_iter().chain(always).enumerate() {
+            if at == heading_at {
+                heading_ui(ui, TRUE_OF_ALL);
+            }
             let whose = compared.whose.words();
             asks.extend(caution_ui(ui, view.units, &compared.caution, Some((whose, said_of_b(compared, view.units).as_deref()))));
             ui.add_space(6.0);
@@ -113,8 +118,9 @@ fn stage_ui(ui: &mut Ui, view: &View, stage: Stage, run: &Run, beside: &Beside) 
     asks
 }
 
-/// Returns how many cautions both have, and each alone.
+/// Returns how many cautions both have, and each alone; without what is true of every cheese like this.
 fn counted(beside: &Beside) -> String {
-    let count = |whose: Whose| beside.cautions.iter().filter(|compared| compared.whose == whose).count();
+    let count =
+        |whose: Whose| beside.cautions.iter().filter(|compared| compared.whose == whose && !compared.caution.always).count();
     format!("{} in A and B, {} only in A, {} only in B", count(Whose::Both), count(Whose::OnlyA), count(Whose::OnlyB))
 }

@@ -6,13 +6,15 @@ use crate::ui::state::ask::Ask;
 use crate::ui::widget::severity::{colours, sign};
 use crate::ui::widget::theme::{CAPTION, Palette, bold};
 use crate::units::Units;
-use crate::words::{CautionWords, caution_words, severity_word};
+use crate::words::{CautionWords, caution_word, caution_words};
 use egui::{RichText, Ui, vec2};
 
 /// Draws one caution; of two designs with whose it is, and what the second says where it says something else.
 pub(in crate::ui) fn caution_ui(ui: &mut Ui, units: Units, caution: &Caution, whose: Option<(&str, Option<&str>)>) -> Option<Ask> {
     let palette = Palette::of(ui);
-    let (text, fill) = colours(&palette, caution.severity);
+    // Red is for what this design can change.
+    let severity = if caution.always { Severity::Note } else { caution.severity };
+    let (text, fill) = colours(&palette, severity);
     let mut asked = None;
     let card = egui::Frame::new().fill(palette.panel).corner_radius(8).inner_margin(egui::Margin {
         left: 16,
@@ -25,8 +27,8 @@ pub(in crate::ui) fn caution_ui(ui: &mut Ui, units: Units, caution: &Caution, wh
         ui.horizontal(|ui| {
             egui::Frame::new().fill(fill).corner_radius(12).inner_margin(egui::Margin::symmetric(8, 2)).show(ui, |ui| {
                 ui.horizontal(|ui| {
-                    sign(ui, caution.severity, text);
-                    ui.label(RichText::new(severity_word(caution.severity)).font(bold(CAPTION)).color(text));
+                    sign(ui, severity, text);
+                    ui.label(RichText::new(caution_word(caution)).font(bold(CAPTION)).color(text));
                 });
             });
             if let Some((whose, _)) = whose {
@@ -54,7 +56,7 @@ pub(in crate::ui) fn caution_ui(ui: &mut Ui, units: Units, caution: &Caution, wh
     ui.painter().rect_filled(
         bar,
         egui::CornerRadius { nw: 8, sw: 8, ne: 0, se: 0 },
-        if caution.severity == Severity::Note { palette.edge } else { fill },
+        if severity == Severity::Note { palette.edge } else { fill },
     );
     asked
 }

@@ -12,7 +12,7 @@ use crate::ui::widget::spoken::heading_ui;
 use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, bold};
 use crate::ui::widget::tip::tip;
 use crate::units::Units;
-use crate::words::POTENTIAL_GROWTH;
+use crate::words::{POTENTIAL_GROWTH, TRUE_OF_ALL};
 use egui::{Align, Layout, RichText, Role, Sense, Stroke, Ui, WidgetInfo, vec2};
 
 /// Share of the height that the results take, above the cautions.
@@ -43,7 +43,15 @@ pub(in crate::ui) fn results_ui(ui: &mut Ui, view: &View, shown: &Shown, room: R
     ui.add_space(8.0);
     heading_ui(ui, "Cautions");
     room.scrolled(ui, "cautions", |ui| {
-        for caution in &shown.cautions {
+        let (always, own): (Vec<_>, Vec<_>) = shown.cautions.iter().partition(|caution| caution.always);
+        for caution in own {
+            asks.extend(caution_ui(ui, view.units, caution, None));
+            ui.add_space(6.0);
+        }
+        if !always.is_empty() {
+            heading_ui(ui, TRUE_OF_ALL);
+        }
+        for caution in always {
             asks.extend(caution_ui(ui, view.units, caution, None));
             ui.add_space(6.0);
         }

@@ -49,11 +49,14 @@ fn metric(caution: &Caution) -> CautionWords {
     }
 }
 
+/// The word before what no choice lifts.
+const ALWAYS_TRUE: &str = "Always true";
+
 /// Returns a caution in full on one line: how grave, what is the matter, what to do.
 #[must_use]
 pub fn caution_line(caution: &Caution, units: Units) -> String {
     let CautionWords { what, remedy, .. } = caution_words(caution, units);
-    format!("{}: {what} {remedy}", severity_word(caution.severity))
+    format!("{}: {what} {remedy}", caution_word(caution))
 }
 
 /// Returns what the second of two designs is told, where both have a caution and its words differ.
@@ -63,7 +66,13 @@ pub fn said_of_b(compared: &ComparedCaution, units: Units) -> Option<String> {
     (of_b != caution_words(&compared.caution, units).what).then_some(of_b)
 }
 
-/// Returns the word before a caution.
+/// Returns the word before a caution: how grave it is, or that it is true of every cheese like this.
+#[must_use]
+pub const fn caution_word(caution: &Caution) -> &'static str {
+    if caution.always { ALWAYS_TRUE } else { severity_word(caution.severity) }
+}
+
+/// Returns the word for a severity.
 ///
 /// # Example
 /// ```
