@@ -111,7 +111,7 @@ impl DryingCaution {
             Self::TraysTooClose { .. } => Facts::caused(TRAYS, Caution, "tray_clearance_mm", SourceId::Ourselves),
             Self::SaltCrystals { .. } => Facts::caused("salt_crystals", Note, "salt_percent", SourceId::Textbook),
             Self::WetCentre { .. } => Facts::caused("wet_centre", Note, "drying_h", SourceId::Ourselves),
-            Self::ModelUncertainty => Facts::always("model_uncertainty", Note, SourceId::Ourselves),
+            Self::ModelUncertainty => Facts::always("model_uncertainty", Note, None, SourceId::Ourselves),
         }
     }
 }

@@ -50,8 +50,8 @@ impl Facts {
         Self { key, severity, caused_by: Some(caused_by), source, always: false }
     }
 
-    /// Returns the facts of a caution that is true of every cheese like this.
-    pub(super) const fn always(key: &'static str, severity: Severity, source: SourceId) -> Self {
-        Self { key, severity, caused_by: None, source, always: true }
+    /// Returns the same as true of every cheese like this, whatever is chosen.
+    pub(super) const fn always(key: &'static str, severity: Severity, caused_by: Option<&'static str>, source: SourceId) -> Self {
+        Self { key, severity, caused_by, source, always: true }
     }
 }

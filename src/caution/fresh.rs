@@ -31,7 +31,7 @@ impl FreshCaution {
     pub(super) const fn facts(&self) -> Facts {
         match self {
             Self::NoAcid { .. } => Facts::caused("no_acid", Severity::Stop, "soured_by", SourceId::FoodCode),
-            Self::Soured { .. } => Facts::always("acid_is_foreseen", Severity::Stop, SourceId::EuMicrobiology),
+            Self::Soured { .. } => Facts::always("acid_is_foreseen", Severity::Stop, None, SourceId::EuMicrobiology),
         }
     }
 }

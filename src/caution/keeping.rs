@@ -62,6 +62,8 @@ pub enum KeepingCaution {
         centre_ph: f64,
         /// The higher of its water activities.
         water_activity: f64,
+        /// The input that decides it.
+        caused_by: &'static str,
     },
 }
 
@@ -75,7 +77,7 @@ impl KeepingCaution {
             Self::NoVinegarToKeepIn => Facts::caused("no_vinegar_to_keep_in", Caution, "kept_in", SourceId::Ourselves),
             Self::WarmKeeping { .. } => Facts::caused("warm_keeping", Stop, "keeping_temperature_c", SourceId::BadBugBook),
             Self::NeedsCold { caused_by, .. } => Facts::caused("needs_cold", Caution, caused_by, SourceId::FoodCode),
-            Self::ClassIsNoProof { .. } => Facts::always("class_is_no_proof", Note, SourceId::FoodCode),
+            Self::ClassIsNoProof { caused_by, .. } => Facts::always("class_is_no_proof", Note, Some(caused_by), SourceId::FoodCode),
         }
     }
 }
@@ -119,6 +121,6 @@ fn class(kept: &KeepingOutcome, pickled: bool) -> KeepingCaution {
         Control::AssessmentRequired => {
             KeepingCaution::NeedsCold { centre_ph, water_activity, growers: kept.growers.clone(), caused_by }
         }
-        Control::NotRequired => KeepingCaution::ClassIsNoProof { centre_ph, water_activity },
+        Control::NotRequired => KeepingCaution::ClassIsNoProof { centre_ph, water_activity, caused_by },
     }
 }

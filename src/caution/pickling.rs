@@ -118,8 +118,8 @@ impl PicklingCaution {
             }
             Self::WarmPickling { .. } => Facts::caused("warm_pickling", Stop, "pickling_temperature_c", SourceId::FoodCode),
             Self::NotSubmerged { .. } => Facts::caused("not_submerged", Stop, "vinegar_ml_per_g", SourceId::PickledEggs),
-            Self::MeasureThePh => Facts::always("measure_the_ph", Note, SourceId::Cfr21),
-            Self::InTheJar => Facts::always("in_the_jar", Note, SourceId::PickledEggs),
+            Self::MeasureThePh => Facts::always("measure_the_ph", Note, Some("pickled"), SourceId::Cfr21),
+            Self::InTheJar => Facts::always("in_the_jar", Note, Some("pickled"), SourceId::PickledEggs),
         }
     }
 }

@@ -3,7 +3,7 @@
 use super::facts::Facts;
 use super::{Cost, LawRow, ShoppingRow, Step, Target, Timing, UsedSource, laws, shopping, sources, steps};
 use crate::batch::{Batch, is_soured};
-use crate::caution::{Caution, cautions};
+use crate::caution::{Caution, CautionKind, cautions};
 use crate::curve::{Curve, CurveKey, curve};
 use crate::design::Stage;
 use crate::plan::{KitchenWeek, Now, kitchen_week};
@@ -146,11 +146,13 @@ fn curves(batch: &Batch) -> Vec<Curve> {
     keys.map(|key| curve(batch, key)).collect()
 }
 
-/// Puts each caution before the first step that its input governs, and returns those that no step owns.
+/// Puts each caution before the first step that its input governs, and returns those that no step owns, and what is said of a cheese without
+/// acid: that counts from the first step on, whatever could sour it.
 fn place_cautions(cautions: &[Caution], steps: &mut [Step]) -> Vec<Caution> {
     let mut before_all = Vec::new();
     for caution in cautions {
-        let owner = caution.caused_by.and_then(|key| steps.iter_mut().find(|step| step.governed_by.contains(&key)));
+        let cause = caution.caused_by.filter(|_| !matches!(caution.kind, CautionKind::Fresh(_)));
+        let owner = cause.and_then(|key| steps.iter_mut().find(|step| step.governed_by.contains(&key)));
         match owner {
             Some(step) => step.cautions.push(caution.clone()),
             None => before_all.push(caution.clone()),

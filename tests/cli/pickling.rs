@@ -50,7 +50,7 @@ fn as_text_the_figures_go_to_the_data_and_the_cautions_to_the_words() {
     let run = run(&["stage", "pickling", "--set", "vinegar_ml=20", "--set", "report_h=6,24"]);
     assert_eq!(run.code, 0, "{}", run.words);
     assert!(run.data.contains("blended") && run.data.contains("pH 4.2: centre never, blended never"), "{}", run.data);
-    assert!(!run.data.contains("Note: ") && run.words.contains("Note: A modelled pH is no proof"), "{}", run.words);
+    assert!(!run.data.contains("Always true: ") && run.words.contains("Always true: A modelled pH is no proof"), "{}", run.words);
 }
 
 #[test]

@@ -43,7 +43,9 @@ pub(in crate::ui) fn caution_ui(ui: &mut Ui, units: Units, caution: &Caution, wh
             ui.label(RichText::new(format!("B: {of_b}")).size(CAPTION));
         }
         ui.label(RichText::new(remedy).size(CAPTION).color(palette.soft));
-        if let Some((key, label)) = caution.caused_by.and_then(|key| field(key).ok()).map(|field| (field.key, field.label)) {
+        // What no choice lifts leads nowhere.
+        let cause = caution.caused_by.filter(|_| !caution.always);
+        if let Some((key, label)) = cause.and_then(|key| field(key).ok()).map(|field| (field.key, field.label)) {
             let button = egui::Button::new(RichText::new(format!("Go to “{label}”")).size(CAPTION).color(palette.link))
                 .fill(palette.background);
             let response = ui.add(button);
