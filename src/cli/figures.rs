@@ -45,7 +45,7 @@ fn write_germs(batch: &Batch, data: &mut dyn Write) -> std::io::Result<()> {
         cells.iter().try_for_each(|cell| write!(data, "{cell:>9}"))?;
         writeln!(data)?;
     }
-    table.notes.iter().try_for_each(|note| writeln!(data, "  {note}"))?;
+    table.notes(GermLine::name).iter().try_for_each(|note| writeln!(data, "  {note}"))?;
     writeln!(data, "  {POTENTIAL_GROWTH}")
 }
 

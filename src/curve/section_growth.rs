@@ -58,7 +58,7 @@ impl SectionGrowth {
 /// ```
 /// use vatsketch::{curve::growth_words, law::growth::HeldBackBy, process::{GermHold, GermsNow}};
 /// let now = GermsNow { rate_per_h: 1.151_293, held_back_by: GermHold::Law(HeldBackBy::Acidity) };
-/// assert_eq!(growth_words(3.04, &now), "3.0 steps so far; could grow tenfold in 2.0 h; held back most by pH");
+/// assert_eq!(growth_words(3.04, &now), "3.0 tenfold steps so far; could grow tenfold in 2.0 h; held back most by pH");
 /// ```
 #[must_use]
 pub fn growth_words(log10: f64, now: &GermsNow) -> String {
@@ -68,7 +68,7 @@ pub fn growth_words(log10: f64, now: &GermsNow) -> String {
         Some(hours) if hours < 24.0 * MOST_DAYS => format!("could grow tenfold in {:.0} days", hours / 24.0),
         Some(_) => format!("could grow tenfold in more than {MOST_DAYS:.0} days"),
     };
-    format!("{log10:.1} steps so far; {speed}; held back most by {}", now.held_back_by.words())
+    format!("{log10:.1} tenfold steps so far; {speed}; held back most by {}", now.held_back_by.words())
 }
 
 /// Returns the germ that could grow furthest, but those that want no air.

@@ -5,6 +5,7 @@ use crate::batch::{Batch, Progress};
 use crate::caution::{Caution, Severity, cautions};
 use crate::design::Stage;
 use crate::figure::{Figure, GermTable, Reading, every_key, figures, germ_table};
+use crate::process::GermLine;
 use crate::units::Units;
 use crate::words::{CautionWords, FROM_A_MODEL, POTENTIAL_GROWTH, caution_words};
 use serde_json::{Map, Value, json as object};
@@ -117,7 +118,7 @@ fn json_germs(table: &GermTable) -> Value {
         })
     });
     object!({
-        "potential_growth_log10": Value::Array(rows.collect()), "beside": json_figures(&table.others), "notes": table.notes,
+        "potential_growth_log10": Value::Array(rows.collect()), "beside": json_figures(&table.others), "notes": table.notes(GermLine::name),
         "notice": POTENTIAL_GROWTH,
     })
 }

@@ -28,8 +28,8 @@ pub struct GermTable {
     pub rows: Vec<GermRow>,
     /// What has no stages: hours without air, yeasts, mould.
     pub others: Vec<Figure>,
-    /// What must be said of the table, a sentence each.
-    pub notes: Vec<String>,
+    /// What must be said of this table alone, a sentence each; [`GermTable::notes`] has all.
+    own_notes: Vec<&'static str>,
 }
 
 /// Returns how far each germ could grow in each stage; none where nothing was calculated.
@@ -58,19 +58,16 @@ pub fn germ_table(batch: &Batch) -> Option<GermTable> {
     } else {
         Vec::new()
     };
-    let mut notes = vec![
-        format!("Staphylococcus aureus is in two rows, because no published amount of lactic acid was found that stops it. Its warning rests on “{}”.", deciding.short_name()),
-        "Tenfold steps at the worst place of each stage, which need not be the same place in all, so they need not add up to the last column. With ≥ the germ could reach its greatest density.".to_owned(),
-    ];
+    let mut own_notes = Vec::new();
     if batch.vat.done().is_some_and(|vat| vat.heat_step.is_some()) {
-        notes.push("Counted from the end of the hold in which the raw milk is pasteurised, as if that had worked.".to_owned());
+        own_notes.push("Counted from the end of the hold in which the raw milk is pasteurised, as if that had worked.");
     }
     if !is_whole {
-        notes.push("The batch did not come to its end, so there is no sum.".to_owned());
+        own_notes.push("The batch did not come to its end, so there is no sum.");
     } else if germs.yeast_log10.is_none() {
-        notes.push("Yeasts have no figure: their law does not hold at this temperature or pH.".to_owned());
+        own_notes.push("Yeasts have no figure: their law does not hold at this temperature or pH.");
     }
-    Some(GermTable { rows: rows.collect(), others, notes })
+    Some(GermTable { rows: rows.collect(), others, own_notes })
 }
 
 fn in_stage(germs: &GermsOutcome, course: &GermCourse, stage: Stage) -> Option<f64> {
@@ -113,6 +110,22 @@ impl GermTable {
     #[must_use]
     pub fn cells(&self, name: impl Fn(GermLine) -> &'static str) -> Vec<Vec<String>> {
         self.rows.iter().map(|row| std::iter::once(name(row.line).to_owned()).chain(row.values()).collect()).collect()
+    }
+
+    /// Returns what must be said of the table, a sentence or a few each.
+    ///
+    /// # Arguments
+    /// * `name`: of a row, as it is shown beside ([`GermTable::cells`])
+    #[must_use]
+    pub fn notes(&self, name: impl Fn(GermLine) -> &'static str) -> Vec<String> {
+        let deciding = self.rows.iter().filter(|row| row.decides).map(|row| {
+            format!(
+                "Staphylococcus aureus is in two rows, because no published amount of lactic acid was found that stops it. Its warning rests on “{}”.",
+                name(row.line)
+            )
+        });
+        let shown = "Each column: tenfold steps at its worst place; these differ, so a row need not add up. ≥: as many germs as can live there. Warnings use a more cautious figure.";
+        deciding.chain(std::iter::once(shown).chain(self.own_notes.iter().copied()).map(str::to_owned)).collect()
     }
 }
 

@@ -4,7 +4,7 @@
 pub const FROM_A_MODEL: &str = "A plan from a model, not a measurement. Local food rules and licensed practice come first.";
 
 /// What potential growth is and is not: beside every figure of it.
-pub const POTENTIAL_GROWTH: &str = "Local food rules and licensed practice come first. Potential growth only compares designs; where this model foresees none, that is no proof. Left out: germs that come later, numbers at the start, toxin already formed, strains, lag.";
+pub const POTENTIAL_GROWTH: &str = "Local food rules and licensed practice come first. Potential growth only compares designs; none foreseen is no proof: germs may still grow. Left out: later germs, numbers, toxin already there, strains, slow starts (see “newly come”).";
 
 /// Who must not eat it; said wherever Listeria or raw milk is the subject.
 pub const MUST_NOT_EAT: &str = "People who are pregnant, old, very young or have a weakened immune system must not eat it.";

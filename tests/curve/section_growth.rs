@@ -36,7 +36,10 @@ fn the_dry_rim_is_held_back_by_water() {
 #[test]
 fn no_growth_is_said_to_be_no_proof() {
     let said = |rate_per_h| growth_words(1.0, &GermsNow { rate_per_h, held_back_by: GermHold::Culture });
-    assert_eq!(said(0.0), "1.0 steps so far; no growth foreseen by this model, not a proof; held back most by the crowded culture");
+    assert_eq!(
+        said(0.0),
+        "1.0 tenfold steps so far; no growth foreseen by this model, not a proof; held back most by the culture, grown dense"
+    );
     // By hand: ln 10 / 0.01 = 230.3 h = 9.6 days.
     assert!(said(0.01).contains("tenfold in 10 days"), "{}", said(0.01));
     assert!(said(1e-9).contains("more than 999 days"), "{}", said(1e-9));

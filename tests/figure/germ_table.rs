@@ -70,9 +70,18 @@ fn a_batch_that_stops_half_way_has_cells_as_far_as_it_came_and_no_sum() {
         assert_eq!((row.whole, row.by_stage.iter().flatten().count()), (None, 1));
     }
     assert!(table.cells(GermLine::name).iter().all(|row| row[2..].iter().all(|cell| cell == "–")));
-    assert!(table.notes.iter().any(|note| note.contains("did not come to its end")));
+    assert!(table.notes(GermLine::name).iter().any(|note| note.contains("did not come to its end")));
     design.vat.bath_set_temperature_c = 25.0;
     assert_eq!(germ_table(&batch(&design).unwrap()), None);
+}
+
+#[test]
+fn the_note_about_the_two_readings_quotes_the_row_as_it_is_shown() {
+    let table = germ_table(&batch(&Design::default()).unwrap()).unwrap();
+    for name in [GermLine::name, GermLine::short_name] {
+        let deciding = table.rows.iter().find(|row| row.decides).unwrap();
+        assert!(table.notes(name)[0].contains(&format!("rests on “{}”", name(deciding.line))), "{:?}", table.notes(name));
+    }
 }
 
 #[test]

@@ -74,7 +74,7 @@ impl HeldBackBy {
             Self::Temperature => "temperature",
             Self::Acidity => "pH",
             Self::Water => "water activity",
-            Self::Acids => "undissociated acid",
+            Self::Acids => "acid (its undissociated part)",
             Self::Together => "several conditions together",
         }
     }

@@ -77,7 +77,7 @@ impl GermLine {
         match self {
             Self::Listeria => "Listeria",
             Self::Staphylococcus => "S. aureus",
-            Self::StaphylococcusWithoutLactic => "S. aureus, acid not counted",
+            Self::StaphylococcusWithoutLactic => "S. aureus, lactic acid not counted",
             Self::Salmonella => "Salmonella",
             Self::Coli => "E. coli",
             Self::Cereus => "B. cereus",

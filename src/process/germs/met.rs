@@ -52,8 +52,8 @@ impl GermHold {
     pub const fn words(self) -> &'static str {
         match self {
             Self::Law(factor) => factor.words(),
-            Self::Culture => "the crowded culture",
-            Self::Air => "air",
+            Self::Culture => "the culture, grown dense",
+            Self::Air => "air, in which it cannot grow",
         }
     }
 }

@@ -77,7 +77,7 @@ fn germ_ui(ui: &mut Ui, cut: CutView, shown: GermLine) -> Option<Ask> {
     let mut chosen = cut.germ;
     let words = |germ: Option<GermLine>| match germ {
         Some(line) => line.short_name().to_owned(),
-        None => format!("Furthest: {}", shown.short_name()),
+        None => format!("Grows furthest: {}", shown.short_name()),
     };
     let shown_words = if cut.germ.is_some() { shown.short_name().to_owned() } else { words(None) };
     let list = ComboBox::from_id_salt("germ of the cut")

@@ -69,7 +69,7 @@ fn stages_ui(ui: &mut Ui, (units, width): (Units, f32), whose: &str, table: &Ger
     for figure in &table.others {
         said(ui, &format!("{}: {}", figure.label_in(units), figure.text_in(units)), text);
     }
-    for note in &table.notes {
-        said(ui, note, soft);
+    for note in table.notes(GermLine::short_name) {
+        said(ui, &note, soft);
     }
 }

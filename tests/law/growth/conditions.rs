@@ -23,7 +23,7 @@ fn the_smallest_factor_is_named() {
         (GrowthFactors { temperature: 0.5, ph: 0.6, ..one }, HeldBackBy::Temperature, "temperature"),
         (GrowthFactors { ph: 0.2, water: 0.9, ..one }, HeldBackBy::Acidity, "pH"),
         (GrowthFactors { water: 0.0, acids: 0.1, ..one }, HeldBackBy::Water, "water activity"),
-        (GrowthFactors { acids: 0.3, ph: 0.4, ..one }, HeldBackBy::Acids, "undissociated acid"),
+        (GrowthFactors { acids: 0.3, ph: 0.4, ..one }, HeldBackBy::Acids, "acid (its undissociated part)"),
         (GrowthFactors { interaction: 0.0, ph: 0.4, ..one }, HeldBackBy::Together, "several conditions together"),
     ];
     for (factors, held, words) in all {
