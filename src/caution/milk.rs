@@ -4,6 +4,8 @@ use super::facts::{Facts, Severity};
 use crate::batch::Batch;
 use crate::design::MilkTreatment;
 use crate::law::calcium::LEGAL_LIMIT;
+use crate::law::pasteurising::is_of_a_rule;
+use crate::process::Pasteurising;
 use crate::source::SourceId;
 
 crate::constants! {
@@ -26,6 +28,8 @@ pub enum MilkCaution {
         hold_c: f64,
         /// For how long.
         hold_min: f64,
+        /// Whether a rule has this time at this temperature; else it is our own line between two rules.
+        of_a_rule: bool,
     },
     /// Ultra-heated milk.
     UltraHeatedMilk,
@@ -89,7 +93,9 @@ pub(super) fn cautions(batch: &Batch) -> Vec<MilkCaution> {
 fn raw(batch: &Batch) -> MilkCaution {
     let heated = batch.vat.done().is_some_and(|vat| vat.heat_step.is_some());
     match batch.milk.done().and_then(|milk| milk.pasteurising).filter(|_| heated) {
-        Some(step) => MilkCaution::PasteurisedInVat { hold_c: step.hold_c, hold_min: step.hold_min },
+        Some(Pasteurising { hold_c, hold_min, rich, .. }) => {
+            MilkCaution::PasteurisedInVat { hold_c, hold_min, of_a_rule: is_of_a_rule(hold_c, 60.0 * hold_min, rich) }
+        }
         None => MilkCaution::RawMilk,
     }
 }

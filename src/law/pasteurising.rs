@@ -74,6 +74,30 @@ pub fn hold_s(temperature_c: f64, rich: bool) -> Option<f64> {
     enough.then(|| slow_s * (quick_s / slow_s).powf(share))
 }
 
+/// Returns whether a rule has milk held at this temperature for so long: at either published point, or hotter or longer than it. Where not, the
+/// time is by our own line.
+///
+/// # Arguments
+/// * `temperature_c`, `held_s`: of every drop of the milk, all the time
+/// * `rich`: whether the milk is rich ([`is_rich`])
+///
+/// # Source
+/// [`SLOW_PASTEURISING`], [`QUICK_PASTEURISING`].
+///
+/// # Example
+/// ```
+/// use vatsketch::law::pasteurising::is_of_a_rule;
+/// assert!(is_of_a_rule(63.0, 1800.0, false) && is_of_a_rule(66.0, 1800.0, false) && is_of_a_rule(73.0, 15.0, false));
+/// assert!(!is_of_a_rule(66.0, 420.0, false) && !is_of_a_rule(72.0, 60.0, true));
+/// ```
+#[must_use]
+pub fn is_of_a_rule(temperature_c: f64, held_s: f64, rich: bool) -> bool {
+    let hotter_k = least_c(rich) - least_c(false);
+    let points = [(&SLOW_PASTEURISING, 60.0 * SLOW_PASTEURISING_TIME.value), (&QUICK_PASTEURISING, QUICK_PASTEURISING_TIME.value)];
+    // Minutes in seconds may have lost their last digits.
+    points.into_iter().any(|(point, least_s)| temperature_c >= point.value + hotter_k && held_s >= least_s - 1e-6)
+}
+
 /// Shorter times are counted in seconds, s.
 const COUNTED_S: f64 = 120.0;
 

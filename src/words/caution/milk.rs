@@ -3,10 +3,11 @@
 use crate::caution::{MilkCaution, RAW_MILK_AGEING};
 use crate::law::calcium::LEGAL_LIMIT;
 use crate::law::pasteurising::{
-    QUICK_PASTEURISING, QUICK_PASTEURISING_TIME, SLOW_PASTEURISING, SLOW_PASTEURISING_TIME, in_seconds,
+    QUICK_PASTEURISING, QUICK_PASTEURISING_TIME, RICH_HOTTER, SLOW_PASTEURISING, SLOW_PASTEURISING_TIME, in_seconds,
 };
+use crate::source::Constant;
 use crate::words::model::MUST_NOT_EAT;
-use crate::words::number::{quantity, value};
+use crate::words::number::{number_words, quantity, value};
 use crate::words::said::{CautionWords, said};
 
 pub(super) fn words(caution: &MilkCaution) -> CautionWords {
@@ -17,21 +18,24 @@ pub(super) fn words(caution: &MilkCaution) -> CautionWords {
                 value(&RAW_MILK_AGEING)
             ),
             format!(
-                "Use pasteurised milk, or pasteurise it in the vat: at least {} for {}, or {} for {}. {MUST_NOT_EAT}",
+                "Use pasteurised milk, or pasteurise the raw milk in the vat: at least {} for {}, or {} for {}; milk that is rich in fat or solids at {} or {}. {MUST_NOT_EAT}",
                 quantity(&SLOW_PASTEURISING),
                 quantity(&SLOW_PASTEURISING_TIME),
                 quantity(&QUICK_PASTEURISING),
-                quantity(&QUICK_PASTEURISING_TIME)
+                quantity(&QUICK_PASTEURISING_TIME),
+                rich(&SLOW_PASTEURISING),
+                rich(&QUICK_PASTEURISING)
             ),
             "Raw milk: Listeria. Not for the pregnant, old, very young or ill.",
         ),
-        MilkCaution::PasteurisedInVat { hold_c, hold_min } => said(
+        MilkCaution::PasteurisedInVat { hold_c, hold_min, of_a_rule } => said(
             format!(
-                "Raw milk is pasteurised here in a kitchen pot, which is no licensed process. It must have had {hold_c:.1} °C or more in its coldest place for {} without a break; otherwise it is raw milk still. That undoes neither toxin that is in the milk already nor careless handling afterwards. Growth of germs is counted from the end of the hold, as if the hold had worked.",
-                length(*hold_min)
+                "Raw milk is pasteurised here in a kitchen pot, which is no licensed process. It must have had {hold_c:.1} °C or more in its coldest place for {} without a break; otherwise it is raw milk still.{} Heating undoes neither toxin that is in the milk already nor careless handling afterwards. Growth of germs is counted from the end of the hold, as if the hold had worked.",
+                length(*hold_min),
+                if *of_a_rule { "" } else { " No rule has this time: it is our own line between two rules." }
             ),
             format!(
-                "Keep the lid on, stir, read a checked thermometer in the coldest place and write down what it says. If it was cooler once, count the whole time anew. Local codes come first. {MUST_NOT_EAT}"
+                "Stir, read a checked thermometer in the coldest place and write down what it says; lid on in between. Spoon and thermometer stay in the hot milk. If it was cooler once, count the whole time anew. Local food rules and licensed practice come first. {MUST_NOT_EAT}"
             ),
             "A kitchen heat step: unless the whole hold is kept, it is raw milk.",
         ),
@@ -61,6 +65,11 @@ pub(super) fn words(caution: &MilkCaution) -> CautionWords {
             "No milk is this heavy or this light: read the carton again.",
         ),
     }
+}
+
+/// Returns the temperature that a rule has for rich milk: in full, since a difference would be told wrongly in other units.
+fn rich(usual: &Constant) -> String {
+    format!("{} {}", number_words(usual.value + RICH_HOTTER.value), usual.unit)
 }
 
 /// Returns a time of holding, in seconds where it is short.

@@ -7,6 +7,11 @@ use crate::words::said::{CautionWords, said};
 
 pub(super) fn words(caution: &VatCaution) -> CautionWords {
     match caution {
+        VatCaution::HotWall { wall_c, does, caused_by: "pasteurising_bath_temperature_c" } => said(
+            hot_wall(*wall_c, *does),
+            "Stir without a pause. A bath set nearer to the temperature of pasteurising is gentler but slower; it must stay hotter than that.",
+            "The wall of the pot gets very hot: stir without a pause.",
+        ),
         VatCaution::HotWall { wall_c, does, .. } => said(
             hot_wall(*wall_c, *does),
             "Warm with less power or a cooler bath, and stir without a pause.",
