@@ -17,7 +17,8 @@ pub enum VatError {
     },
     /// The milk never comes to the hold of its pasteurising.
     #[error(
-        "the milk does not reach its hold at {hold_c:.1} °C to be pasteurised: this way of heating brings it to at most {most_c:.1} °C within {hours:.0} h, and it stays raw; set the bath of this step hotter, use more power or less water, and put the lids on"
+        "the milk does not reach the {hold_c:.1} °C at which it is to be pasteurised: this way of heating brings it to at most {most_c:.1} °C within {hours:.0} h, and it stays raw; {}",
+        hotter(*.hold_c, *.bath_c)
     )]
     NeverAtHold {
         /// The hold.
@@ -26,6 +27,8 @@ pub enum VatError {
         most_c: f64,
         /// The longest warming that is looked at.
         hours: f64,
+        /// Where the bath is set; none where there is no bath.
+        bath_c: Option<f64>,
     },
     /// The milk falls below its hold while it is held.
     #[error(
@@ -41,7 +44,7 @@ pub enum VatError {
     },
     /// The cold water is too warm or too little.
     #[error(
-        "the pasteurised milk does not cool to {wanted_c:.1} °C: this cold water brings it to {least_c:.1} °C within {hours:.0} h; use more or colder water, or ice"
+        "the pasteurised milk does not cool to {wanted_c:.1} °C, at which the {goes_in} goes in: this cold water brings it to {least_c:.1} °C within {hours:.0} h; use ice, or more and colder water"
     )]
     NeverCool {
         /// The wanted temperature.
@@ -50,6 +53,8 @@ pub enum VatError {
         least_c: f64,
         /// The longest cooling that is looked at.
         hours: f64,
+        /// What goes in at the wanted temperature.
+        goes_in: &'static str,
     },
     /// Rennet does not clot milk at this temperature.
     #[error(
@@ -85,4 +90,15 @@ pub enum VatError {
         /// What the milk weighs.
         milk_kg: f64,
     },
+}
+
+/// Returns what brings the milk to where it is pasteurised: the one choice that helps, where there is one.
+fn hotter(hold_c: f64, bath_c: Option<f64>) -> String {
+    match bath_c {
+        Some(bath_c) if bath_c <= hold_c => {
+            format!("the bath of this step is set to {bath_c:.1} °C: set it hotter than {hold_c:.1} °C")
+        }
+        Some(_) => "set the bath of this step hotter, use more power or less water, and put the lids on".to_owned(),
+        None => "use more power and put the lid on".to_owned(),
+    }
 }

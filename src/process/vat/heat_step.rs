@@ -3,7 +3,7 @@
 use super::course::WarmingEvent;
 use super::error::VatError;
 use super::warming::{Heat, LONGEST_WARMING, Piece, Run, Warming, thermostat};
-use crate::design::VatDesign;
+use crate::design::{Heating, VatDesign};
 use crate::law::bath::{End, Leg, Mode, Moment, Node, Power, Thermostat, bath_of};
 use crate::law::pasteurising::LONGEST_COOLING;
 use crate::law::souring::STIR_ACID_BELOW_C;
@@ -35,14 +35,14 @@ impl HeatStep {
 /// What the milk may be cooler by than its hold without being counted so, K: the last digits of a calculation.
 const ROUNDING_K: f64 = 1e-6;
 
-/// Returns the temperature that pasteurised milk is cooled to: that of what is stirred in first, acid or culture, and else of the rennet.
-fn cool_to_c(milk: &MilkOutcome, design: &VatDesign) -> f64 {
+/// Returns the temperature that pasteurised milk is cooled to and what goes in at it: acid or culture, and else the rennet.
+fn cool_to(milk: &MilkOutcome, design: &VatDesign) -> (f64, &'static str) {
     if milk.soured.acid.total_kg() > 0.0 {
-        STIR_ACID_BELOW_C.value
+        (STIR_ACID_BELOW_C.value, "acid")
     } else if milk.soured.sourness.culture.is_some() {
-        milk.soured.ripening_c
+        (milk.soured.ripening_c, "culture")
     } else {
-        design.rennet_temperature_c
+        (design.rennet_temperature_c, "rennet")
     }
 }
 
@@ -59,8 +59,8 @@ pub(super) fn heat_step(warming: &mut Warming, design: &VatDesign, milk: &MilkOu
         return Err(VatError::HoldNotKept { hold_c: step.hold_c, coldest_c: hold_coldest_c, bath_c: step.bath_c });
     }
     let hold_ends_min = warming.now_min();
-    let cooled_c = cool_to_c(milk, design);
-    warming.cool_to(design, step, cooled_c)?;
+    let (cooled_c, goes_in) = cool_to(milk, design);
+    warming.cool_to(design, step, cooled_c, goes_in)?;
     Ok(Some(HeatStep { to_hold_min, hold_ends_min, cooled_min: warming.now_min(), hold_coldest_c, cooled_c }))
 }
 
@@ -68,7 +68,8 @@ impl Warming {
     /// Warms the milk to its hold.
     fn come_to_hold(&mut self, design: &VatDesign, step: &Pasteurising) -> Result<(), VatError> {
         let hours = LONGEST_WARMING.value;
-        let never = |most_c: f64| VatError::NeverAtHold { hold_c: step.hold_c, most_c, hours };
+        let bath_c = (design.heating == Heating::Bath).then_some(step.bath_c);
+        let never = |most_c: f64| VatError::NeverAtHold { hold_c: step.hold_c, most_c, hours, bath_c };
         match self.heat_up(&hot(design, step), design, step.hold_c) {
             Ok(()) => self.note(WarmingEvent::HoldBegins),
             Err(most_c) => return Err(never(most_c)),
@@ -95,11 +96,11 @@ impl Warming {
         coldest_c
     }
 
-    /// Cools the milk in cold water.
-    fn cool_to(&mut self, design: &VatDesign, step: &Pasteurising, milk_c: f64) -> Result<(), VatError> {
+    /// Cools the milk in cold water, to where something goes in.
+    fn cool_to(&mut self, design: &VatDesign, step: &Pasteurising, milk_c: f64, goes_in: &'static str) -> Result<(), VatError> {
         let cold = bath_of(&self.pot, step.cold_water_l, design.bath_lid, design.room_temperature_c);
         let (hours, began) = (LONGEST_COOLING.value, self.now);
-        let never = |least_c: f64| VatError::NeverCool { wanted_c: milk_c, least_c, hours };
+        let never = |least_c: f64| VatError::NeverCool { wanted_c: milk_c, least_c, hours, goes_in };
         match &mut self.heat {
             Heat::Bath(course) => {
                 let warm = course.nodes;
