@@ -155,7 +155,7 @@ impl Page {
         for caution in &step.cautions {
             self.paragraph("  ! ", "    ", &caution_line(caution, self.1));
         }
-        let lasts = step.lasts.as_ref().map(|lasts| format!(" {}", amount(lasts))).unwrap_or_default();
+        let lasts = step.lasts.as_ref().map(lasting).unwrap_or_default();
         let first = line.times.first().filter(|_| !line.by_date).map(StepTime::words).unwrap_or_default();
         let at = format!("[ ] {first:<width$}", width = MARGIN - 4);
         self.paragraph(&at, &indent, &format!("{} {}{lasts}", step.verb, step.what));
@@ -196,6 +196,13 @@ fn bought(row: &ShoppingRow) -> String {
     let rest = row.buy.as_ref().map(Purchase::rest).filter(|rest| !rest.is_empty()).map(|rest| format!(" ({rest})"));
     let buy = row.buy.as_ref().map(|buy| format!("; {}{}", buy.words(), rest.unwrap_or_default())).unwrap_or_default();
     format!("{}: {}{also}{kitchen}{buy}; {}", row.what, row.amount, row.look_for)
+}
+
+/// Returns how long a step takes as a sentence of its own behind it: that it is the least of a time must not be lost.
+fn lasting(lasts: &Target) -> String {
+    let mut label = lasts.label.chars();
+    let first = label.next().map(|letter| letter.to_uppercase().to_string()).unwrap_or_default();
+    format!(" {first}{} {}.", label.as_str(), amount(lasts))
 }
 
 fn aim(target: &Target) -> String {

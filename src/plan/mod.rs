@@ -48,7 +48,7 @@ pub use schedule::{Placed, Schedule, horizon_min, schedule};
 pub use shopping::{Bought, Need, Shopping, ShoppingError, needs, shop, shopping};
 pub use spoken::{Lean, SpokenError, spoken_time};
 pub use start::Start;
-pub use tasks::{MeterTask, Task, Tasks, meter_task, task_after_cooling, tasks};
+pub use tasks::{LEAST_LEG_MIN, MeterTask, Task, Tasks, meter_task, task_after_cooling, tasks};
 pub use timeline::{Timeline, TimelineBand, TimelineBlock, TimelineDay, TimelineRow, TimelineWait, timeline};
 pub use week::{Stretch, WeekError, on_from_here, stretches, week};
 pub use why::Reason;

@@ -106,6 +106,7 @@ impl Step {
         Self {
             targets: self.targets.into_iter().map(|target| target.shown_in(units)).collect(),
             lasts: self.lasts.map(|lasts| lasts.shown_in(units)),
+            what: units.told(&self.what),
             if_off: units.told(&self.if_off),
             write_down,
             times,

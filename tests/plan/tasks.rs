@@ -120,6 +120,20 @@ fn raw_milk_has_its_heat_step_before_it_is_warmed() {
             // Nobody may leave the pot.
             assert_eq!(hands_min(&tasks, key), tasks.all[at(key)].handling.then.usual_from_min, "{key}");
         }
+        // The bath is hot from the hold; it is brought to the milk before the pot goes back.
+        let bath = format!("bring the bath to {:.1} °C", step.cooled_c);
+        assert!(tasks.all[at("cool")].what.contains(&bath), "{}", tasks.all[at("cool")].what);
+        // Milk that has cooled to more than the calcium wants is not warmed for it.
+        if let Some(calcium) = tasks.position("calcium") {
+            let warms = more.contains(&acid);
+            assert_eq!(
+                tasks.all[calcium].handling.name.contains("warming"),
+                warms,
+                "{more:?}: {}",
+                tasks.all[calcium].handling.name
+            );
+        }
+        assert!(tasks.all.iter().filter(|task| task.key == "warm").all(|task| task.handling.then.usual_from_min > 0), "{more:?}");
         let plan = vatsketch::report::plan(&batch);
         for time in plan.steps.iter().flat_map(|step| &step.times) {
             assert!(tasks.position(&time.task).is_some(), "{more:?}: {} is no task", time.task);

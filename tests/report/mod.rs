@@ -2,6 +2,7 @@
 
 mod amounts;
 mod comparison;
+mod heat_step;
 mod plan;
 pub mod sample;
 mod shopping;

@@ -8,7 +8,7 @@ mod moulds;
 mod task;
 mod vat;
 
-pub use heat_step::task_after_cooling;
+pub use heat_step::{LEAST_LEG_MIN, task_after_cooling};
 pub use meter::{MeterTask, meter_task};
 pub use task::Task;
 

@@ -1,6 +1,6 @@
 //! From clean ware to the cut curd.
 
-use super::heat_step::{heat_step, ready_min, task_after_cooling};
+use super::heat_step::{LEAST_LEG_MIN, heat_step, ready_min, task_after_cooling};
 use super::meter::{IF_NOT_SOUR, MEASURE_PH, MeterTask};
 use super::task::{Task, may_wait};
 use crate::design::{Design, Heating, Stage};
@@ -16,7 +16,7 @@ const CLEANING: &str = "Steam everything made of steel. Use a sanitiser, as its 
 
 pub(super) fn tasks(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, meter: Option<&MeterTask>) -> Vec<Task> {
     let mut all = vec![sanitise(), measure(milk)];
-    all.extend(heat_step(vat));
+    all.extend(heat_step(vat, design.vat.heating));
     all.extend(if milk.soured.sourness.culture.is_some() {
         warming_with_culture(design, milk, vat, meter)
     } else {
@@ -59,15 +59,28 @@ fn warming(design: &Design, milk: &MilkOutcome, vat: &VatOutcome) -> Vec<Task> {
     // Milk that was cooled to the rennet is warm enough at once; stirring in takes hands all the same.
     let least_min = if milk.pasteurising.is_some() { minutes_of(STIR_IN.value) } else { 0 };
     let watched = |key: &'static str, name: &str, minutes: i64| {
-        let name = if acid && key == task_after_cooling(milk, vat) { format!("Stir in the acid. {name}") } else { name.to_owned() };
+        let name = if acid && key == task_after_cooling(milk, vat) {
+            format!("Stir in the acid, then {}", name.to_lowercase())
+        } else {
+            name.to_owned()
+        };
         Task::new(key, Stage::Vat, name, minutes.max(least_min), Gap::fixed(minutes)).saying(how)
     };
     if milk.calcium_g <= 0.0 {
-        return vec![watched("warm", "Warm", rennet_min - ready_min)];
+        let warms = vat.to_rennet_min - self::ready_min(vat) >= LEAST_LEG_MIN;
+        return if warms { vec![watched("warm", "Warm", rennet_min - ready_min)] } else { Vec::new() };
     }
-    let on = watched("calcium", "Stir in the calcium, go on warming", rennet_min - calcium_min);
+    let calcium = calcium_words(vat.to_rennet_min - vat.to_calcium_min);
     // Milk that is warm enough already takes its calcium at once.
-    if calcium_min == ready_min { vec![on] } else { vec![watched("warm", "Warm", calcium_min - ready_min), on] }
+    if task_after_cooling(milk, vat) == "calcium" {
+        return vec![watched("calcium", calcium, rennet_min - ready_min)];
+    }
+    vec![watched("warm", "Warm", calcium_min - ready_min), watched("calcium", calcium, rennet_min - calcium_min)]
+}
+
+/// Returns what is done with the calcium, of which the milk is warmed on for some minutes or not at all.
+fn calcium_words(minutes: f64) -> &'static str {
+    if minutes >= LEAST_LEG_MIN { "Stir in the calcium, go on warming" } else { "Stir in the calcium" }
 }
 
 /// The same with a culture on the way: the milk ripens by itself, and the calcium goes in when it is warm enough, before or after.
@@ -75,11 +88,19 @@ fn warming_with_culture(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, m
     let ripened_min = vat.to_culture_min + 60.0 * milk.soured.ripening_h;
     let ripens = ripened_min > vat.to_culture_min;
     let with_calcium = milk.calcium_g > 0.0;
-    let calcium = ("calcium", "Stir in the calcium, go on warming", vat.to_calcium_min);
     let calcium_first = vat.to_calcium_min <= vat.to_culture_min;
+    let then_min = if calcium_first { vat.to_culture_min } else { vat.to_rennet_min };
+    let calcium = ("calcium", calcium_words(then_min - vat.to_calcium_min), vat.to_calcium_min);
     let mut all = vec![("warm", "Warm", ready_min(vat))];
     all.extend((with_calcium && calcium_first).then_some(calcium));
-    let culture = if ripens { "Stir in the culture, let the milk ripen" } else { "Stir in the culture, go on warming" };
+    let then_min = if with_calcium && !calcium_first { vat.to_calcium_min } else { vat.to_rennet_min };
+    let culture = if ripens {
+        "Stir in the culture, let the milk ripen"
+    } else if then_min - vat.to_culture_min >= LEAST_LEG_MIN {
+        "Stir in the culture, go on warming"
+    } else {
+        "Stir in the culture"
+    };
     all.push(("culture", culture, vat.to_culture_min));
     let in_the_milk = meter.filter(|meter| meter.is_alone() && meter.at_min < ripened_min);
     all.extend(in_the_milk.map(|meter| (MeterTask::ALONE, MEASURE_PH, meter.at_min)));
@@ -91,9 +112,11 @@ fn warming_with_culture(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, m
         let (hands_min, said) = match *key {
             "culture" if ripens => (minutes_of(STIR_IN.value).min(minutes), "Keep the milk at the temperature of the culture."),
             MeterTask::ALONE => (visit_min(METER.value).min(minutes), IF_NOT_SOUR),
+            // Stirring in takes hands even where nothing is warmed.
+            "calcium" | "culture" => (minutes.max(minutes_of(STIR_IN.value)), stirring(design.vat.heating)),
             _ => (minutes, stirring(design.vat.heating)),
         };
-        let goes_without_saying = minutes == 0 && matches!(*key, "warm" | "warm_on");
+        let goes_without_saying = minutes == 0 && to_min - from_min < LEAST_LEG_MIN && matches!(*key, "warm" | "warm_on");
         (!goes_without_saying).then(|| Task::new(*key, Stage::Vat, *name, hands_min, Gap::fixed(minutes)).saying(said))
     });
     tasks.collect()

@@ -11,14 +11,18 @@ use crate::report::{Amount, Target};
 /// Returns the steps in which raw milk is pasteurised in the vat; none where it is not.
 pub(super) fn heat_step(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Vec<Step> {
     let (Some(asked), Some(went)) = (&milk.pasteurising, &vat.heat_step) else { return Vec::new() };
-    vec![heat(design, asked, went, facts), hold(asked, went), cool(asked, went, facts)]
+    vec![heat(design, asked, went, facts), hold(asked, went), cool(design, asked, went, facts)]
 }
 
 fn heat(design: &Design, asked: &Pasteurising, went: &HeatStep, facts: &Facts) -> Step {
     let how = match design.vat.heating {
-        Heating::Bath => "the raw milk in the bath to its hold, stirring so that every drop gets hot.",
-        Heating::DoubleBoiler => "the raw milk over boiling water to its hold, stirring so that every drop gets hot.",
-        Heating::Hob => "the raw milk on the hob to its hold, stirring so that every drop gets hot and none burns.",
+        Heating::Bath => "the raw milk in the bath until its coldest place is hot enough, stirring so that every drop gets there.",
+        Heating::DoubleBoiler => {
+            "the raw milk over boiling water until its coldest place is hot enough, stirring so that every drop gets there."
+        }
+        Heating::Hob => {
+            "the raw milk on the hob until its coldest place is hot enough, stirring so that every drop gets there and none burns."
+        }
     };
     let mut step = Step::once(("pasteurise", "Heat"), Stage::Vat, 0.0, "Heat", how);
     step.targets.push(Target::exact("coldest place at least", Amount::new(asked.hold_c, Unit::Celsius, 1)));
@@ -33,7 +37,7 @@ fn heat(design: &Design, asked: &Pasteurising, went: &HeatStep, facts: &Facts) -
 }
 
 fn hold(asked: &Pasteurising, went: &HeatStep) -> Step {
-    let what = "the milk there, covered, stirring; read the thermometer in the coldest place.";
+    let what = "the milk there: stir and read its coldest place, lid on in between. Spoon and thermometer stay in the hot milk.";
     let mut step = Step::once(("hold", "Hold"), Stage::Vat, went.to_hold_min, "Hold", what);
     step.targets.push(Target::exact("always at least", Amount::new(asked.hold_c, Unit::Celsius, 1)));
     let seconds = 60.0 * asked.hold_min;
@@ -49,12 +53,25 @@ fn hold(asked: &Pasteurising, went: &HeatStep) -> Step {
     step
 }
 
-fn cool(asked: &Pasteurising, went: &HeatStep, facts: &Facts) -> Step {
-    let what = "the covered pot quickly in cold water, stirring with a clean spoon.";
+fn cool(design: &Design, asked: &Pasteurising, went: &HeatStep, facts: &Facts) -> Step {
+    let in_bath = design.vat.heating == Heating::Bath;
+    let what = if in_bath {
+        "the covered pot quickly in cold water, stirring with a clean spoon. Meanwhile cool the bath: pour off hot water, add cold."
+    } else {
+        "the covered pot quickly in cold water, stirring with a clean spoon."
+    };
     let mut step = Step::once(("cool", "Cool"), Stage::Vat, went.hold_ends_min, "Cool", what);
     step.targets.push(Facts::milk_at(went.cooled_c));
     step.targets.push(Facts::plain("cold water", asked.cold_water_l, Unit::Litre, 0));
-    step.targets.push(Facts::plain("at most", asked.cold_water_c, Unit::Celsius, 1));
+    step.targets.push(Facts::plain("cold water at most", asked.cold_water_c, Unit::Celsius, 1));
+    if in_bath {
+        // The calculation goes on from a bath as warm as the milk.
+        step.targets.push(Target::near(
+            "bath for the pot to go back",
+            Amount::new(went.cooled_c, Unit::Celsius, 1),
+            THERMOMETER_SPREAD.value,
+        ));
+    }
     step.lasts = Some(facts.target("cooling_min", "for", Amount::new(went.cooling_min(), Unit::Minute, 0)));
     "Slow: change the water, or add ice. Only clean things touch the milk from now on.".clone_into(&mut step.if_off);
     "milk, °C".clone_into(&mut step.write_down);

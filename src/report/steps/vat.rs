@@ -3,21 +3,22 @@
 use super::{Facts, Step};
 use crate::design::{CalciumForm, Design, Heating, Stage, Unit};
 use crate::law::kitchen::THERMOMETER_SPREAD;
-use crate::process::{MilkOutcome, VatOutcome};
+use crate::plan::LEAST_LEG_MIN;
+use crate::process::{MilkOutcome, VatOutcome, WarmingEvent};
 use crate::report::{Amount, StepTime, Target};
 
 /// The steps up to the rennet: legs of warming, and what is stirred in between them.
 pub(super) fn until_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Vec<Step> {
     let calcium_into = (milk.calcium_g > 0.0).then(|| StirredIn {
         from: Leg { task: "calcium", at_min: vat.to_calcium_min },
-        temperature_c: design.vat.calcium_temperature_c,
+        temperature_c: milk_c(vat, WarmingEvent::Calcium, design.vat.calcium_temperature_c),
         key: "to_calcium_min",
         step: calcium(design, milk, vat, facts),
     });
     let ripening_min = 60.0 * milk.soured.ripening_h;
     let culture_into = milk.soured.sourness.culture.map(|_| StirredIn {
         from: Leg { task: if ripening_min > 0.0 { "warm_on" } else { "culture" }, at_min: vat.to_culture_min + ripening_min },
-        temperature_c: design.milk.ripening_temperature_c,
+        temperature_c: milk_c(vat, WarmingEvent::Culture, design.milk.ripening_temperature_c),
         key: "to_culture_min",
         step: super::souring::culture(&design.milk, milk, vat, facts),
     });
@@ -29,7 +30,7 @@ pub(super) fn until_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome
     let (mut leg, mut warmed) = (Leg { task: "warm", at_min: ready_min }, false);
     for stirred in in_order.into_iter().flatten() {
         let minutes = stirred.step.at_min - leg.at_min;
-        if minutes >= 0.5 {
+        if minutes >= LEAST_LEG_MIN {
             steps.push(leg.warming(design, minutes, stirred.temperature_c, facts, (!warmed).then_some(stirred.key)));
             warmed = true;
         }
@@ -37,11 +38,16 @@ pub(super) fn until_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome
         steps.push(stirred.step);
     }
     let minutes = (vat.to_rennet_min - leg.at_min).max(0.0);
-    // Ripened milk may be warm enough for the rennet already.
-    if minutes >= 0.5 || leg.task != "warm_on" {
+    // Milk that has ripened or was pasteurised may be warm enough for the rennet already.
+    if minutes >= LEAST_LEG_MIN {
         steps.push(leg.warming(design, minutes, design.vat.rennet_temperature_c, facts, (!warmed).then_some("to_rennet_min")));
     }
     steps
+}
+
+/// Returns how warm the milk is when something goes in: as chosen, or warmer where it was so already, because nobody cools it for that.
+fn milk_c(vat: &VatOutcome, event: WarmingEvent, chosen_c: f64) -> f64 {
+    vat.events.iter().find(|mark| mark.event == event).map_or(chosen_c, |mark| mark.milk_c)
 }
 
 /// What is stirred in on the way to the rennet.
@@ -69,9 +75,7 @@ impl Leg {
         if let Some(key) = first {
             let whole = facts.target(key, "for", Amount::new(minutes, Unit::Minute, 0));
             // The figure counts from the start; milk that is warm from the start may ripen before it is warmed.
-            // And milk that was pasteurised and cooled may be as warm as it is to be.
-            let part = (minutes >= 0.5).then(|| Facts::plain("for", minutes, Unit::Minute, 0));
-            let lasts = if self.at_min < 0.5 { Some(whole) } else { part };
+            let lasts = if self.at_min < 0.5 { whole } else { Facts::plain("for", minutes, Unit::Minute, 0) };
             return warm((self.task, self.at_min), design, to_c, lasts);
         }
         let mut on = Step::once((self.task, "Warm on"), Stage::Vat, self.at_min, "Go on warming,", "stirring as before.");
@@ -84,7 +88,7 @@ impl Leg {
     }
 }
 
-fn warm((task, at_min): (&str, f64), design: &Design, to_c: f64, lasts: Option<Target>) -> Step {
+fn warm((task, at_min): (&str, f64), design: &Design, to_c: f64, lasts: Target) -> Step {
     let how = match design.vat.heating {
         Heating::Bath => "the milk in the bath, stirring.",
         Heating::DoubleBoiler => "the milk over boiling water, stirring.",
@@ -96,7 +100,7 @@ fn warm((task, at_min): (&str, f64), design: &Design, to_c: f64, lasts: Option<T
         let bath = Amount::new(design.vat.bath_set_temperature_c, Unit::Celsius, 1);
         step.targets.push(Target::near("bath", bath, THERMOMETER_SPREAD.value));
     }
-    step.lasts = lasts;
+    step.lasts = Some(lasts);
     let if_off = match design.vat.heating {
         Heating::Bath | Heating::DoubleBoiler => "Slow: check the lids and the water. Fast: lift the pot out early.",
         Heating::Hob => "Slow: wait and keep stirring. Fast: take the pot off early.",
@@ -129,7 +133,7 @@ fn calcium(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts)
     if milk.calcium_ml > 0.0 {
         step.targets.push(facts.target("calcium_ml", "or", Amount::new(milk.calcium_ml, Unit::Millilitre, 1)));
     }
-    step.targets.push(Facts::milk_at(design.vat.calcium_temperature_c));
+    step.targets.push(Facts::milk_at(milk_c(vat, WarmingEvent::Calcium, design.vat.calcium_temperature_c)));
     "Forgot it: add it before the rennet, never after.".clone_into(&mut step.if_off);
     "calcium, g".clone_into(&mut step.write_down);
     step.governed_by = &["calcium_form", "calcium_solution_percent", "calcium_dose_percent", "calcium_temperature_c"];
