@@ -55,7 +55,7 @@ pub(super) fn warming(batch: &Batch, vat: &VatOutcome) -> Curve {
 fn pasteurised_words(vat: &VatOutcome) -> String {
     vat.heat_step.map_or_else(String::new, |step| {
         format!(
-            "the raw milk is at its hold after {:.0} min, is held until {:.0} min and has cooled at {:.0} min; ",
+            "the raw milk is hot enough after {:.0} min, is held until {:.0} min and has cooled at {:.0} min; ",
             step.to_hold_min, step.hold_ends_min, step.cooled_min
         )
     })

@@ -35,11 +35,12 @@ fn heat_step(vat: &VatOutcome, heating: Heating) -> Vec<Figure> {
     let hold_min = step.hold_ends_min - step.to_hold_min;
     let decimals = if in_seconds(60.0 * hold_min) { 2 } else { 0 };
     vec![
-        number("to_pasteurising_min", "Time to the hold of pasteurising", step.to_hold_min, Unit::Minute, 0, law_of(heating))
+        number("to_pasteurising_min", "Time until the raw milk is hot enough", step.to_hold_min, Unit::Minute, 0, law_of(heating))
             .within(WARMING_SPREAD.value),
-        number("pasteurising_min", "Hold of pasteurising", hold_min, Unit::Minute, decimals, HOLD).lead(),
-        number("pasteurising_coldest_c", "Coldest milk in the hold", step.hold_coldest_c, Unit::Celsius, 1, law_of(heating)),
-        number("cooling_min", "Cooling after the hold", step.cooling_min(), Unit::Minute, 0, COOL).within(WARMING_SPREAD.value),
+        number("pasteurising_min", "Time held hot to pasteurise", hold_min, Unit::Minute, decimals, HOLD).lead(),
+        number("pasteurising_coldest_c", "Coldest milk while held hot", step.hold_coldest_c, Unit::Celsius, 1, law_of(heating)),
+        number("cooling_min", "Time to cool the pasteurised milk", step.cooling_min(), Unit::Minute, 0, COOL)
+            .within(WARMING_SPREAD.value),
     ]
 }
 

@@ -5,6 +5,9 @@ use super::{LongTimes, Masses, Scale, Units};
 use crate::design::Unit;
 use crate::law::legal_measures::{OUNCE_G, POUND};
 
+/// Minutes with parts of them are told in seconds below so many.
+const SECONDS_BELOW_MIN: f64 = 2.0;
+
 /// An amount in two units: so many of the large one, and the rest in the small one.
 struct Parts {
     large: &'static str,
@@ -28,9 +31,14 @@ impl Units {
     /// assert_eq!(Units::US.text(Unit::Gram, 61.0, 0).as_deref(), Some("2.2 oz"));
     /// assert_eq!(Units::US.text(Unit::Celsius, 35.0, 1).as_deref(), Some("95 °F"));
     /// assert_eq!(Units::US.text(Unit::Gram, 0.43, 2), None);
+    /// assert_eq!(Units::METRIC.text(Unit::Minute, 0.25, 2).as_deref(), Some("15 s"));
     /// ```
     #[must_use]
     pub fn text(self, unit: Unit, value: f64, decimals: usize) -> Option<String> {
+        // No clock shows parts of a minute.
+        if unit == Unit::Minute && decimals > 0 && value.abs() < SECONDS_BELOW_MIN {
+            return Some(format!("{:.0} {}", 60.0 * value, Unit::Second.symbol()));
+        }
         if let Some(parts) = self.parts(unit, value) {
             return Some(parts.text(value, decimals));
         }

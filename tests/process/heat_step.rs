@@ -5,6 +5,7 @@ use vatsketch::batch::{Batch, batch};
 use vatsketch::caution::{Severity, cautions};
 use vatsketch::design::{Design, Heating, MilkKind, MilkTreatment, SouredBy, Stage};
 use vatsketch::law::bath::{Course, End, Leg, Pot, bath_of};
+use vatsketch::law::pasteurising::{QUICK_PASTEURISING, RICH_HOTTER, SLOW_PASTEURISING};
 use vatsketch::process::{HeatStep, MilkError, StageError, VatError, VatOutcome, WarmingEvent};
 
 /// Invented: six litres of raw cow's milk, pasteurised as the rules have it.
@@ -94,14 +95,26 @@ fn rich_milk_is_refused_below_its_own_hold() {
 fn what_cannot_be_held_or_cooled_is_refused_with_what_to_do() {
     let mut cool = pasteurised();
     (cool.milk.pasteurising_temperature_c, cool.milk.pasteurising_bath_temperature_c) = (66.0, 65.0);
+    let mut weak = pasteurised();
+    (weak.milk.pasteurising_bath_temperature_c, weak.vat.heater_power_w) = (64.0, 100.0);
+    let mut hob = pasteurised();
+    (hob.vat.heating, hob.vat.heater_power_w) = (Heating::Hob, 100.0);
+    (hob.milk.milk_l, hob.milk.pasteurising_temperature_c) = (20.0, 75.0);
     let mut falls = pasteurised();
     (falls.vat.bath_start_temperature_c, falls.milk.pasteurising_bath_temperature_c) = (95.0, 63.5);
     (falls.vat.pot_lid, falls.vat.bath_lid, falls.vat.bath_l, falls.milk.pasteurising_extra_min) = (false, false, 18.0, 60.0);
     let mut warm = pasteurised();
     (warm.milk.cooling_water_l, warm.milk.cooling_water_temperature_c) = (2.0, 25.0);
-    for (design, does) in
-        [(cool, "set the bath of this step hotter"), (falls, "set it hotter"), (warm, "use more or colder water, or ice")]
-    {
+    let mut acid = pasteurised();
+    acid.milk.soured_by = SouredBy::Acid;
+    for (design, does) in [
+        (cool, "the bath of this step is set to 65.0 °C: set it hotter than 66.0 °C"),
+        (weak, "set the bath of this step hotter, use more power"),
+        (hob, "it stays raw; use more power and put the lid on"),
+        (falls, "set it hotter"),
+        (warm, "at which the rennet goes in: this cold water brings it to"),
+        (acid, "does not cool to 10.0 °C, at which the acid goes in"),
+    ] {
         let error = refused(&design);
         assert!(error.to_string().contains(does), "{error}");
         assert!(
@@ -157,8 +170,8 @@ fn germs_count_from_the_end_of_the_hold() {
     let heated = batch(&pasteurised()).unwrap();
     let step = vat_of(&heated).1;
     let germs = heated.germs.as_ref().unwrap();
-    let table = vatsketch::figure::germ_table(&heated).unwrap();
-    assert!(table.notes.iter().any(|note| note.contains("end of the hold")), "{:?}", table.notes);
+    let notes = vatsketch::figure::germ_table(&heated).unwrap().notes(vatsketch::process::GermLine::name);
+    assert!(notes.iter().any(|note| note.contains("end of the hold")), "{notes:?}");
     near(germs.spans[0].begins_h, step.hold_ends_min / 60.0, 1e-6);
     for course in &germs.courses {
         assert_eq!(course.points[0].worst, 0.0);
@@ -176,7 +189,51 @@ fn the_raw_milk_caution_gives_way_to_one_about_the_heat_step() {
     for said in ["no licensed process", "63.0 °C or more", "30 min", "toxin", "careless handling", "end of the hold"] {
         assert!(words.what.contains(said), "{said}: {}", words.what);
     }
-    assert!(words.remedy.contains("Local codes come first"), "{}", words.remedy);
+    assert!(words.remedy.contains("Local food rules and licensed practice come first"), "{}", words.remedy);
+}
+
+/// 21 CFR 1240.61 (b) has 63 °C for 30 min and 72 °C for 15 s; at 66 °C it has no time, unless the milk is held for the 30 min of 63 °C.
+#[test]
+fn a_time_that_no_rule_has_is_said_to_be_ours() {
+    for (hold_c, extra_min, ours) in
+        [(63.0, 0.0, false), (66.0, 0.0, true), (66.0, 30.0, false), (72.0, 0.0, false), (71.5, 0.0, true)]
+    {
+        let mut design = pasteurised();
+        (design.milk.pasteurising_temperature_c, design.milk.pasteurising_extra_min) = (hold_c, extra_min);
+        design.milk.pasteurising_bath_temperature_c = 80.0;
+        let all = cautions(&batch(&design).unwrap());
+        let caution = all.iter().find(|caution| caution.key == "pasteurised_in_vat").unwrap();
+        let words = vatsketch::words::caution_words(caution, vatsketch::units::Units::METRIC);
+        assert_eq!(words.what.contains("No rule has this time"), ours, "{hold_c} °C: {}", words.what);
+    }
+}
+
+/// The bath of the heat step must stay hotter than the milk, so the advice about a hot wall must not be to cool it.
+#[test]
+fn the_hot_wall_of_the_heat_step_has_advice_of_its_own() {
+    let all = cautions(&batch(&pasteurised()).unwrap());
+    let wall = all.iter().find(|caution| caution.key == "hot_wall").unwrap();
+    assert_eq!(wall.caused_by, Some("pasteurising_bath_temperature_c"));
+    let words = vatsketch::words::caution_words(wall, vatsketch::units::Units::METRIC);
+    assert!(words.remedy.contains("must stay hotter") && !words.remedy.contains("cooler"), "{}", words.remedy);
+}
+
+/// The numbers in the help of the choice are those of the records.
+#[test]
+fn the_help_of_the_temperature_names_the_points_of_the_rules() {
+    let field = vatsketch::design::fields().find(|field| field.key == "pasteurising_temperature_c").unwrap();
+    let (slow_c, quick_c, more_k) = (SLOW_PASTEURISING.value, QUICK_PASTEURISING.value, RICH_HOTTER.value);
+    let points = format!("{slow_c} and {quick_c} °C (rich milk: {} and {} °C)", slow_c + more_k, quick_c + more_k);
+    assert!(field.help.contains(&points), "{points}: {}", field.help);
+}
+
+#[test]
+fn a_short_hold_is_told_in_seconds_and_kept_in_minutes() {
+    let mut design = pasteurised();
+    (design.milk.pasteurising_temperature_c, design.milk.pasteurising_bath_temperature_c) = (72.0, 80.0);
+    let all = vatsketch::figure::figures(&batch(&design).unwrap());
+    let held = all.iter().find(|figure| figure.key == "pasteurising_min").unwrap();
+    assert_eq!((held.text().as_str(), &held.reading), ("15 s", &vatsketch::figure::Reading::Number(0.25)));
 }
 
 #[test]
@@ -186,5 +243,5 @@ fn the_warming_curve_shows_heating_hold_and_cooling() {
     let curve = vatsketch::curve::curve(&made, vatsketch::curve::CurveKey::Warming);
     let first: Vec<_> = curve.events.iter().take(3).map(|event| (event.name, event.at)).collect();
     assert_eq!(first, [("hold begins", step.to_hold_min), ("hold ends", step.hold_ends_min), ("cooled", step.cooled_min)]);
-    assert!(curve.y.most > 68.0 && curve.in_words.contains("the raw milk is at its hold after"), "{}", curve.in_words);
+    assert!(curve.y.most > 68.0 && curve.in_words.contains("the raw milk is hot enough after"), "{}", curve.in_words);
 }
