@@ -111,7 +111,7 @@ pub(super) fn meter(batch: &Batch, facts: &Facts) -> Option<Step> {
     let place = if check.stage == Stage::Vat { "milk" } else { "curd" };
     let what = format!("the pH of the {place} with a meter, about {:.0}\u{a0}h after the culture.", check.after_h);
     let stage = if meter.is_alone() { check.stage } else { Stage::Draining };
-    let mut step = Step::once((&meter.task, "pH after the culture"), stage, meter.at_min, "Measure", what);
+    let mut step = Step::once((&meter.task, "pH of the curd"), stage, meter.at_min, "Measure", what);
     step.targets.push(Facts::plain("at or below", check.in_time_ph, Unit::One, 1));
     step.targets.push(facts.target("culture_check_ph", "pH by the model", Amount::new(check.ph, Unit::One, 2)));
     step.if_off = format!(
