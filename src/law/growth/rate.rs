@@ -227,6 +227,26 @@ impl GrowthPlace {
         self.rate_in_water_per_h * self.moisture.factor(water_activity) * self.interaction(water_activity)
     }
 
+    /// Fills in how fast it grows at each of many water activities, as [`Self::rate_per_h`], times a share.
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::law::growth::{Germ, GrowthLaw};
+    /// let place = GrowthLaw::of(Germ::Listeria).at(10.0, 5.5, 0.0, 0.0);
+    /// let mut rates = [0.0; 2];
+    /// place.fill_rates(&mut rates, &[0.98, 0.9], 0.5);
+    /// assert!((rates[0] - 0.5 * place.rate_per_h(0.98)).abs() < 1e-15 && rates[1] == 0.0);
+    /// ```
+    pub fn fill_rates(&self, rates: &mut [f64], water_activities: &[f64], share: f64) {
+        rates.fill(share * self.rate_in_water_per_h);
+        self.moisture.hold_back(rates, water_activities);
+        if self.others.is_some() {
+            for (rate, water_activity) in rates.iter_mut().zip(water_activities) {
+                *rate *= self.interaction(*water_activity);
+            }
+        }
+    }
+
     fn interaction(&self, water_activity: f64) -> f64 {
         self.others.map_or(1.0, |others| others.interaction_with(self.moisture.distance(water_activity)))
     }

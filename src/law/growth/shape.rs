@@ -51,12 +51,21 @@ pub(super) enum Moisture {
 impl Moisture {
     /// Returns the factor at a water activity.
     pub(super) fn factor(&self, water_activity: f64) -> f64 {
-        // A comparison instead of `min`, which would turn what is no number into pure water.
-        let held = if water_activity > WETTEST { WETTEST } else { water_activity };
+        let held = wettest(water_activity);
         match self {
             Self::Cardinal(values, power) => values.factor(held, *power),
             Self::Squared(values) => values.squared(held),
             Self::Line(least) => line(water_activity, *least),
+        }
+    }
+
+    /// Multiplies each of many values by the factor of the water activity beside it; one kind of law at a time, so that it is quick.
+    pub(super) fn hold_back(&self, values: &mut [f64], water_activities: &[f64]) {
+        match *self {
+            Self::Cardinal(law, Power::One) => multiply(values, water_activities, |x| law.factor(wettest(x), Power::One)),
+            Self::Cardinal(law, Power::Two) => multiply(values, water_activities, |x| law.factor(wettest(x), Power::Two)),
+            Self::Squared(law) => multiply(values, water_activities, |x| law.squared(wettest(x))),
+            Self::Line(least) => multiply(values, water_activities, |x| line(x, least)),
         }
     }
 
@@ -66,6 +75,18 @@ impl Moisture {
             Self::Cardinal(values, _) | Self::Squared(values) => values.distance(water_activity),
             Self::Line(least) => Cardinal { least: *least, best: 1.0, most: 1.0 }.distance(water_activity),
         }
+    }
+}
+
+/// Returns a water activity that is not wetter than the laws bear.
+fn wettest(water_activity: f64) -> f64 {
+    // A comparison instead of `min`, which would turn what is no number into pure water.
+    if water_activity > WETTEST { WETTEST } else { water_activity }
+}
+
+fn multiply(values: &mut [f64], water_activities: &[f64], factor: impl Fn(f64) -> f64) {
+    for (value, water_activity) in values.iter_mut().zip(water_activities) {
+        *value *= factor(*water_activity);
     }
 }
 

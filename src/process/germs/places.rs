@@ -168,9 +168,7 @@ impl Places {
                         rates.fill(0.0);
                         continue;
                     }
-                    for (rate, water_activity) in rates.iter_mut().zip(water_activities) {
-                        *rate = alone * place.rate_per_h(*water_activity);
-                    }
+                    place.fill_rates(rates, water_activities, alone);
                 }
                 Sourness::Each(sours) => {
                     for ((rate, water_activity), sour) in rates.iter_mut().zip(water_activities).zip(sours) {
