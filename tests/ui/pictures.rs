@@ -10,18 +10,18 @@ use vatsketch::ui::CutView;
 const MARGIN: f32 = 8.0;
 
 pub fn picture(name: &str, example_name: &str, size: [f32; 2], theme: Theme, prepare: impl FnOnce(&mut vatsketch::ui::Window)) {
-    picture_after(name, example_name, size, theme, |harness| prepare(harness.state_mut()));
+    picture_after(name, example(example_name), size, theme, |harness| prepare(harness.state_mut()));
 }
 
 fn picture_after(
     name: &str,
-    example_name: &str,
+    session: vatsketch::session::Session,
     size: [f32; 2],
     theme: Theme,
     prepare: impl FnOnce(&mut egui_kittest::Harness<'static, vatsketch::ui::Window>),
 ) {
     // The test's own frame leaves a margin around the window, which is cut away.
-    let mut harness = shown(example(example_name), [size[0] + 2.0 * MARGIN, size[1] + 2.0 * MARGIN], theme);
+    let mut harness = shown(session, [size[0] + 2.0 * MARGIN, size[1] + 2.0 * MARGIN], theme);
     prepare(&mut harness);
     harness.event(egui::Event::PointerGone);
     settled(&mut harness);
@@ -53,12 +53,11 @@ fn screenshots() {
     picture("narrow-720-light", "own-carton", [720.0, 1000.0], Theme::Light, at(Stage::Draining));
     for (name, size, theme) in [("two-1280-light", [1280.0, 800.0], Theme::Light), ("two-1920-dark", [1920.0, 1080.0], Theme::Dark)]
     {
-        picture_after(name, "first-vat", size, theme, |harness| about_second(harness, "The same vat from sheep's milk"));
+        picture_after(name, example("first-vat"), size, theme, |harness| about_second(harness, "The same vat from sheep's milk"));
     }
-    picture("soured-1280-light", "first-vat", [1280.0, 800.0], Theme::Light, |window| {
-        window.session.second_from_file("resources/examples/unsoured-vat.vat.ron".as_ref()).unwrap();
-        at(Stage::Keeping)(window);
-    });
+    let mut both = example("first-vat");
+    both.second_from_file("resources/examples/unsoured-vat.vat.ron".as_ref()).unwrap();
+    picture_after("soured-1280-light", both, [1280.0, 800.0], Theme::Light, |harness| at(Stage::Keeping)(harness.state_mut()));
     picture(
         "week-1280-light",
         "first-vat",
