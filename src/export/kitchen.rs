@@ -5,7 +5,7 @@ use crate::caution::{Caution, Severity};
 use crate::plan::whole_day_words;
 use crate::report::{Line, Step, agenda, short_day};
 use crate::units::Units;
-use crate::words::{caution_word, caution_words};
+use crate::words::{caution_words, severity_word};
 use serde::Serialize;
 
 /// One day.
@@ -100,7 +100,8 @@ impl Short {
 
     fn of(caution: &Caution, units: Units) -> Self {
         Self {
-            word: caution_word(caution),
+            // Short, as all on this page; the page of all cautions says what is always true.
+            word: severity_word(caution.severity),
             grave: caution.severity == Severity::Stop,
             note: caution.severity == Severity::Note,
             what: caution_words(caution, units).short,

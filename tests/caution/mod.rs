@@ -1,3 +1,4 @@
 //! What the maker must be told.
 
 pub(crate) mod cautions;
+mod soured;
