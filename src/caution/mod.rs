@@ -27,7 +27,7 @@ pub use fresh::{FRESH_PH, FreshCaution, hours_in_zone};
 pub use germs::{GermCaution, GermDanger};
 pub use keeping::{COLD_DAYS, KeepingCaution, OIL_DAYS};
 pub use milk::{MilkCaution, RAW_MILK_AGEING};
-pub use pickling::{EGG_SLOWNESS, PicklingCaution, SourAfter, Souring};
+pub use pickling::{EGG_HOURS, PicklingCaution, SourAfter, Souring};
 pub use salting::{SALT_LITTLE, SALT_USUAL, SPICES_WITH_BACILLI, SPICES_WITH_CEREUS, SaltingCaution};
 pub use souring::{CULTURE_DONE_PH, SouringCaution};
 pub use stopped::StageFailed;

@@ -1,6 +1,6 @@
 //! Cautions about souring in vinegar, in words.
 
-use crate::caution::{EGG_SLOWNESS, PicklingCaution, SourAfter, Souring};
+use crate::caution::{EGG_HOURS, PicklingCaution, SourAfter, Souring};
 use crate::law::acidity::{LEAST_ML_PER_G, LEAST_VINEGAR, USUAL_VINEGAR};
 use crate::law::growth::{ACIDIFIED_PH, TABLE_B_PH};
 use crate::process::STRONGEST_BUFFER;
@@ -48,9 +48,9 @@ pub(super) fn words(caution: &PicklingCaution) -> CautionWords {
         ),
         PicklingCaution::CentreMayNotBeSour { souring } => said(
             format!(
-                "By the best estimate the centre is below pH {sour} when the soak ends, but a slow cheese takes longer ({}). In trials, eggs in vinegar took {} times as long as a model like this predicts.",
+                "By the best estimate the centre is below pH {sour} when the soak ends, but a slow cheese takes longer ({}). In four published trials eggs in vinegar took {} times the hours of this model.",
                 when(souring),
-                range_words(&EGG_SLOWNESS)
+                range_words(&EGG_HOURS)
             ),
             format!("Soak longer, until {}. Do not go by the hours.", measured()),
             "The centre may not be sour yet: go by a pH meter.",
@@ -84,7 +84,7 @@ fn measure_the_ph() -> CautionWords {
     let sour = value(&TABLE_B_PH);
     said(
         format!(
-            "A modelled pH is no proof, and there is no tested process for this soak; the real hours are likely longer. Moist food that is not heated in its package needs less than pH {sour} throughout: {} is not enough.",
+            "A modelled pH is no proof, and there is no tested process for this soak; the real hours may be longer. Moist food that is not heated in its package needs less than pH {sour} throughout: {} is not enough.",
             value(&ACIDIFIED_PH)
         ),
         "Measure with a pH meter at the centre of a cheese and in a blended sample before you rely on the acid. Local food rules and licensed practice come first.",
