@@ -2,6 +2,7 @@
 
 use super::facts::{Facts, Severity};
 use crate::batch::Batch;
+use crate::law::growth::LISTERIA_STOPS_PH;
 use crate::process::{draining_hours, drying_hours, vat_hours};
 use crate::source::SourceId;
 
@@ -31,6 +32,10 @@ impl FreshCaution {
     pub(super) const fn facts(&self) -> Facts {
         match self {
             Self::NoAcid { .. } => Facts::caused("no_acid", Severity::Stop, "soured_by", SourceId::FoodCode),
+            // Sourer cheese is a choice; that even the sourest is only foreseen to be so is not.
+            Self::Soured { ph, .. } if *ph > LISTERIA_STOPS_PH.value => {
+                Facts::caused("acid_is_foreseen", Severity::Stop, "soured_by", SourceId::EuMicrobiology)
+            }
             Self::Soured { .. } => Facts::always("acid_is_foreseen", Severity::Stop, None, SourceId::EuMicrobiology),
         }
     }

@@ -5,8 +5,7 @@ use crate::design::{Design, Stage, Unit};
 use crate::law::kitchen::spoons;
 use crate::process::{LONGEST_SOAK_H, PicklePoint, PicklingOutcome};
 
-const ACID: &str =
-    "acid diffuses into finite rings and is held by the cheese's buffers; in four trials eggs took 0.4 to 1.8 times these hours";
+const ACID: &str = "acid diffuses into finite rings and is held by the cheese's buffers; of four trials with eggs it meets two, is early in one and late in one";
 const BALANCE: &str = "balance of acid, split acid and the cheese's buffers; these may hold 0.7 to 1.8 times as much";
 const LEACHING: &str = "salt diffuses into the vinegar of one cheese";
 const UPTAKE: &str = "water diffuses in towards the moisture of a wetted face, which is our own judgement";
