@@ -1,6 +1,7 @@
 //! The command line: the same path without a window. Data goes to one writer, words to another; nothing here exits.
 
 mod arguments;
+mod columns;
 mod compare;
 mod definition;
 mod described;

@@ -33,7 +33,7 @@ pub struct UnitOptions {
     /// Show quantities in these units: metric, us, imperial, or a list such as fahrenheit,pounds,12h.
     ///
     /// A list has, with commas: celsius or fahrenheit; litres, cups, quarts (of the United States) or pints (imperial); kilograms or pounds; days
-    /// or hours for long times; 24h or 12h. JSON and tables of figures stay metric, and inputs are set in their own units.
+    /// or hours for long times; 24h or 12h. JSON and the table of all figures stay metric, and inputs are set in their own units.
     #[arg(long, value_name = "UNITS", default_value = "metric", hide_default_value = true)]
     pub units: Units,
 }

@@ -1,13 +1,14 @@
 //! `vatsketch stage pickling`: one described cheese in its share of the vinegar.
 
+use super::columns::{Column, write_columns};
 use super::described::{described_matter, hours, not_here};
 use super::ending::{CliError, Ending};
 use super::open;
 use super::options::FormOptions;
-use super::text::write_json;
+use super::text::{amount_text, write_json};
 use crate::caution::{Caution, soak_cautions};
 use crate::design::{DESCRIBED_PICKLING_FIELDS, DescribedCheese, DescribedPickling, Field, Stage, Unit};
-use crate::process::{LONGEST_SOAK_H, PickleRun, PickledCheese, STRONGEST_BUFFER, TargetHours, VinegarBath, pickle};
+use crate::process::{LONGEST_SOAK_H, PicklePoint, PickleRun, PickledCheese, STRONGEST_BUFFER, TargetHours, VinegarBath, pickle};
 use crate::units::Units;
 use crate::words::{CautionWords, caution_line, caution_words};
 use serde_json::{Value, json};
@@ -125,25 +126,30 @@ fn never(run: &PickleRun, target: &TargetHours) -> bool {
 }
 
 fn write_text(run: &PickleRun, cheese_g: f64, units: Units, data: &mut dyn Write) -> Result<(), CliError> {
-    writeln!(data, "{:>8} {:>9} {:>9} {:>9} {:>10} {:>9}", "h", "centre", "blended", "surface", "vinegar", "acid, %")?;
-    for point in &run.points {
-        writeln!(
-            data,
-            "{:>8.2} {:>9.2} {:>9.2} {:>9.2} {:>10.2} {:>9.2}",
-            point.at_h, point.centre_ph, point.slurry_ph, point.surface_ph, point.bath_ph, point.acid_percent
-        )?;
-    }
-    let cheese = units.text(Unit::Gram, cheese_g, 1).unwrap_or_else(|| format!("{cheese_g:.1} g"));
+    write_columns(&columns(&run.points), units, data)?;
+    let cheese = amount_text(units, Unit::Gram, cheese_g, 1);
     writeln!(data, "  {cheese} of cheese, {:.2} mL of vinegar for each g", run.vinegar_ml_per_g)?;
     let (likely, strong) = (run.equilibrium_ph, run.strong_equilibrium_ph);
     writeln!(data, "  equilibrium pH {likely:.2}; {strong:.2} if the cheese takes up {STRONGEST_BUFFER} times as much acid")?;
     for target in &run.targets {
         let when = |hours: Option<f64>| match hours {
-            Some(hours) => format!("{hours:.0} h"),
+            Some(hours) => amount_text(units, Unit::Hour, hours, 0),
             None if never(run, target) => "never".to_owned(),
-            None => format!("not within {LONGEST_SOAK_H:.0} h"),
+            None => format!("not within {}", amount_text(units, Unit::Hour, LONGEST_SOAK_H, 0)),
         };
         writeln!(data, "  pH {:.1}: centre {}, blended {}", target.ph, when(target.centre_h), when(target.slurry_h))?;
     }
     Ok(())
+}
+
+fn columns(points: &[PicklePoint]) -> Vec<Column> {
+    let column = |heading, unit, of: fn(&PicklePoint) -> f64| Column::new(heading, unit, 2, points.iter().map(of).collect());
+    vec![
+        column("time", Unit::Hour, |point| point.at_h),
+        column("pH at the centre", Unit::One, |point| point.centre_ph),
+        column("blended", Unit::One, |point| point.slurry_ph),
+        column("at the surface", Unit::One, |point| point.surface_ph),
+        column("of the vinegar", Unit::One, |point| point.bath_ph),
+        column("acid", Unit::Percent, |point| point.acid_percent),
+    ]
 }

@@ -1,12 +1,13 @@
 //! `vatsketch stage`: one stage alone, for a maker who starts from bought curd and for checks from outside.
 
+use super::columns::{Column, write_columns};
 use super::described::{described_matter, hours, not_here};
 use super::ending::{CliError, Ending};
 use super::options::FormOptions;
 use super::text::{write_figures, write_json};
 use super::{open, pickling};
 use crate::batch::{Batch, batch};
-use crate::design::{DESCRIBED_CHEESE_FIELDS, DescribedCheese, Design, Field, Stage, fields};
+use crate::design::{DESCRIBED_CHEESE_FIELDS, DescribedCheese, Design, Field, Stage, Unit, fields};
 use crate::export::json_figures;
 use crate::figure::{Figure, figures};
 use crate::process::{Cheese, DrainingOutcome, DryingPoint, StageError, dry_cheese, salting};
@@ -140,28 +141,25 @@ fn dried(described: &Described, form: &FormOptions, data: &mut dyn Write) -> Res
         write_json(json!({ "cheese_g": 1000.0 * cheese.matter.total_kg(), "points": points }), data)?;
         return Ok(Ending::Done);
     }
-    writeln!(
-        data,
-        "{:>8} {:>10} {:>8} {:>10} {:>10} {:>8} {:>8} {:>16}",
-        "h", "weight, g", "loss, %", "moisture,%", "centre, %", "activity", "°C", "size, mm"
-    )?;
-    for point in &run.points {
-        writeln!(
-            data,
-            "{:>8.2} {:>10.1} {:>8.1} {:>10.1} {:>10.1} {:>8.3} {:>8.1} {:>9.1} × {:.1}",
-            point.at_h,
-            point.cheese_g,
-            // Rounded first, so that nothing lost is not shown as "-0.0".
-            (10.0 * point.loss_percent).round() / 10.0 + 0.0,
-            point.moisture_percent,
-            point.centre_moisture_percent,
-            point.water_activity,
-            point.temperature_c,
-            point.diameter_mm,
-            point.thickness_mm
-        )?;
-    }
+    write_columns(&drying_columns(&run.points), form.shown.units, data)?;
     Ok(Ending::Done)
+}
+
+fn drying_columns(points: &[DryingPoint]) -> Vec<Column> {
+    let column = |heading, unit, decimals, of: fn(&DryingPoint) -> f64| {
+        Column::new(heading, unit, decimals, points.iter().map(of).collect())
+    };
+    vec![
+        column("time", Unit::Hour, 2, |point| point.at_h),
+        column("weight", Unit::Gram, 1, |point| point.cheese_g),
+        column("loss", Unit::Percent, 1, |point| point.loss_percent),
+        column("moisture", Unit::Percent, 1, |point| point.moisture_percent),
+        column("at the centre", Unit::Percent, 1, |point| point.centre_moisture_percent),
+        column("water activity", Unit::One, 3, |point| point.water_activity),
+        column("", Unit::Celsius, 1, |point| point.temperature_c),
+        column("diameter", Unit::Millimetre, 1, |point| point.diameter_mm),
+        column("thickness", Unit::Millimetre, 1, |point| point.thickness_mm),
+    ]
 }
 
 fn as_json(point: &DryingPoint) -> Value {

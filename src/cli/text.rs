@@ -3,7 +3,7 @@
 use super::ending::Ending;
 use crate::batch::Batch;
 use crate::caution::{Caution, Severity, cautions};
-use crate::design::{Design, Stage};
+use crate::design::{Design, Stage, Unit};
 use crate::export::{json_notice, json_signed, json_text, missing_letters_of, printable};
 use crate::figure::Figure;
 use crate::units::Units;
@@ -21,6 +21,14 @@ pub(super) fn write_figures(figures: &[Figure], units: Units, data: &mut dyn Wri
         writeln!(data, "  {label:<width$}  {}{likely}{kitchen}", figure.text_in(units))?;
     }
     Ok(())
+}
+
+/// Returns an amount with its unit, as it is shown.
+///
+/// # Arguments
+/// * `decimals`: that it has in the unit of the calculation
+pub(super) fn amount_text(units: Units, unit: Unit, value: f64, decimals: usize) -> String {
+    units.text(unit, value, decimals).unwrap_or_else(|| format!("{value:.decimals$} {}", unit.symbol()))
 }
 
 /// Writes labels and what belongs to them as aligned lines.

@@ -151,3 +151,17 @@ fn a_described_cheese_that_cannot_be_is_refused_on_standard_error() {
     let run = stage("drying", &["moisture_percent=85", "fat_percent=60"]);
     assert!(run.code != 0 && run.data.is_empty() && run.words.starts_with("vatsketch: "), "{} {}", run.code, run.words);
 }
+
+/// 18 °C are 64.4 °F, 70.4 g are 2.48 oz and 168 h are 7 d by their legal definitions; read as a kitchen can.
+#[test]
+fn tables_of_one_stage_are_shown_in_the_chosen_units() {
+    let drying = run(&["stage", "drying", "--units", "us", "--set", "start_temperature_c=18", "--set", "report_h=0,6"]);
+    let lines: Vec<Vec<&str>> = drying.data.lines().map(|line| line.split_whitespace().collect()).collect();
+    assert!(drying.data.contains("weight, oz") && drying.data.contains(" °F "), "{}", drying.data);
+    assert_eq!(lines.get(1).and_then(|row| row.get(1)).copied(), Some("2.5"), "{}", drying.data);
+    assert_eq!(lines.get(1).and_then(|row| row.get(6)).copied(), Some("64"), "{}", drying.data);
+    let soaking = run(&["stage", "pickling", "--units", "days", "--set", "report_h=24,168"]);
+    let last = soaking.data.lines().nth(2).map(str::trim_start).unwrap_or_default();
+    assert!(soaking.data.contains("time, d") && last.starts_with("7.0 "), "{}", soaking.data);
+    assert_eq!(run(&["stage", "drying", "--json", "--units", "us"]).data, run(&["stage", "drying", "--json"]).data);
+}

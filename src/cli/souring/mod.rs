@@ -6,9 +6,11 @@ mod settings;
 
 pub(super) use keys::{NUMBERS, choices};
 
+use super::columns::{Column, write_columns};
 use super::ending::{CliError, Ending};
 use super::options::FormOptions;
-use super::text::write_json;
+use super::text::{amount_text, write_json};
+use crate::design::Unit;
 use crate::law::acidity::USUAL_VINEGAR;
 use crate::law::souring::{Acid, SouringPoint, Taste, hours_to, lactose_percent, souring_at};
 use serde_json::{Map, Value, json};
@@ -39,16 +41,13 @@ pub(super) fn run(set: &[String], form: &FormOptions, data: &mut dyn Write, word
         write_json(Value::Object(members), data)?;
         return Ok(Ending::Done);
     }
-    writeln!(data, "{:>8} {:>7} {:>20} {:>15} {:>12}", "h", "pH", "lactic acid, mmol/kg", "cells in each g", "lactose, %")?;
-    for point in &points {
-        let SouringPoint { at_h, ph, lactic_mol_kg, cells_per_g, lactose_mol_kg, .. } = point;
-        let (lactic, lactose) = (1000.0 * lactic_mol_kg, lactose_percent(*lactose_mol_kg));
-        let cells = if *cells_per_g > 0.0 { format!("{cells_per_g:.1e}") } else { "none".to_owned() };
-        writeln!(data, "{at_h:>8.2} {ph:>7.2} {lactic:>20.1} {cells:>15} {lactose:>12.2}")?;
-    }
+    let units = form.shown.units;
+    write_columns(&columns(&points), units, data)?;
     for ph in TARGETS {
-        let when =
-            hours_to(&course, ph).map_or_else(|| format!("not within {} h", settings.hours), |hours| format!("{hours:.1} h"));
+        let when = hours_to(&course, ph).map_or_else(
+            || format!("not within {}", amount_text(units, Unit::Hour, settings.hours, 0)),
+            |hours| amount_text(units, Unit::Hour, hours, 1),
+        );
         writeln!(data, "  pH {ph:.1}: {when}")?;
     }
     writeln!(data, "  taste and body at pH {end_ph:.2}, from memory: {}", Taste::at(end_ph).words())?;
@@ -56,9 +55,22 @@ pub(super) fn run(set: &[String], form: &FormOptions, data: &mut dyn Write, word
         writeln!(data, "  {}", wanted.words())?;
     }
     for note in &notes {
-        writeln!(words, "{}", form.shown.units.told(note))?;
+        writeln!(words, "{}", units.told(note))?;
     }
     Ok(Ending::Done)
+}
+
+fn columns(points: &[SouringPoint]) -> Vec<Column> {
+    let column = |heading, unit, decimals, of: fn(&SouringPoint) -> f64| {
+        Column::new(heading, unit, decimals, points.iter().map(of).collect())
+    };
+    vec![
+        column("time", Unit::Hour, 2, |point| point.at_h),
+        column("pH", Unit::One, 2, |point| point.ph),
+        column("lactic acid, mmol/kg", Unit::One, 1, |point| 1000.0 * point.lactic_mol_kg),
+        column("million cells in each g", Unit::One, 1, |point| 1e-6 * point.cells_per_g),
+        column("lactose", Unit::Percent, 2, |point| lactose_percent(point.lactose_mol_kg)),
+    ]
 }
 
 fn as_json(point: &SouringPoint) -> Value {

@@ -9,8 +9,8 @@ use crate::ui::state::ask::{Ask, SecondAsk};
 use crate::ui::state::view::View;
 use crate::ui::widget::focus::focus_first_inside;
 use crate::ui::widget::pill::{pill_ui, pills_ui};
-use crate::ui::widget::pin::pin_ui;
-use crate::ui::widget::reset::reset_ui;
+use crate::ui::widget::pin::{PIN_WIDTH, pin_ui};
+use crate::ui::widget::reset::{RESET_WIDTH, reset_ui};
 use crate::ui::widget::room::Room;
 use crate::ui::widget::spoken::heading_ui;
 use crate::ui::widget::theme::{CAPTION, Palette, bold};
@@ -139,17 +139,20 @@ fn number_row(ui: &mut Ui, view: &mut View, design: &Design, (field, pinned): (&
     ui.horizontal(|ui| {
         let room = ui.available_width() - BOX_WIDTH - 68.0;
         let label = label_ui(ui, field, room);
-        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            let (asked, words) = box_ui(ui, view, field, value, label);
-            asks.extend(asked);
-            said = words;
-            if pin_ui(ui, field, pinned) {
-                asks.push(Ask::Pin(field.key));
-            }
-            if value.to_bits() != default.to_bits() && reset_ui(ui, field) {
-                asks.push(Ask::Do(Command::SetInput { key: field.key, value: field.default() }));
-            }
-        });
+        // Drawn from the left, for a reader of the screen reads them as they are drawn.
+        let differs = value.to_bits() != default.to_bits();
+        let gap = ui.spacing().item_spacing.x;
+        let taken = BOX_WIDTH + gap + PIN_WIDTH + if differs { gap + RESET_WIDTH } else { 0.0 };
+        ui.add_space((ui.available_width() - taken - gap).max(0.0));
+        if differs && reset_ui(ui, field) {
+            asks.push(Ask::Do(Command::SetInput { key: field.key, value: field.default() }));
+        }
+        if pin_ui(ui, field, pinned) {
+            asks.push(Ask::Pin(field.key));
+        }
+        let (asked, words) = box_ui(ui, view, field, value, label);
+        asks.extend(asked);
+        said = words;
     });
     asks.extend(number_slider_ui(ui, view.units, field, value, default));
     if let Some(said) = said {

@@ -4,6 +4,9 @@ use crate::design::Field;
 use crate::ui::widget::theme::Palette;
 use egui::{Color32, Painter, Pos2, Role, Sense, Shape, Stroke, Ui, Vec2, WidgetInfo, vec2};
 
+/// Width of its place.
+pub(in crate::ui) const PIN_WIDTH: f32 = 24.0;
+
 /// How far the pin leans to the right.
 const LEAN: f32 = 0.62;
 /// Half widths across the pin and distances along it from its middle, of the cap, the waist, the collar and the needle.
@@ -16,7 +19,7 @@ const NEEDLE: f32 = 9.0;
 
 /// Draws the pin of a choice, filled where it is in; returns whether it was chosen.
 pub(in crate::ui) fn pin_ui(ui: &mut Ui, field: &'static Field, pinned: bool) -> bool {
-    let (rect, response) = ui.allocate_exact_size(vec2(24.0, 26.0), Sense::CLICK);
+    let (rect, response) = ui.allocate_exact_size(vec2(PIN_WIDTH, 26.0), Sense::CLICK);
     // No stop of the Tab key: on the slider below it the key P does the same.
     let palette = Palette::of(ui);
     let colour = if pinned || response.hovered() || response.has_focus() { palette.link } else { palette.edge };

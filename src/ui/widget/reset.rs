@@ -1,12 +1,17 @@
 //! The way back to the default.
 
-use crate::design::Field;
+use crate::design::{Field, Kind};
 use crate::ui::widget::theme::Palette;
 use egui::{Pos2, Sense, Stroke, Ui, WidgetInfo, vec2};
 
+/// Width of its place.
+pub(in crate::ui) const RESET_WIDTH: f32 = 26.0;
+
 /// Draws a small arrow that turns back: the sign of "back to the default".
 pub(in crate::ui) fn reset_ui(ui: &mut Ui, field: &Field) -> bool {
-    let (rect, response) = ui.allocate_exact_size(vec2(26.0, 26.0), Sense::click());
+    // The slider of a number does the same with the key Delete, so that the Tab key need not stop here.
+    let sense = if matches!(field.kind, Kind::Number { .. }) { Sense::CLICK } else { Sense::click() };
+    let (rect, response) = ui.allocate_exact_size(vec2(RESET_WIDTH, 26.0), sense);
     let palette = Palette::of(ui);
     let colour = if response.hovered() || response.has_focus() { palette.text } else { palette.link };
     let (centre, radius) = (rect.center(), 6.5_f32);

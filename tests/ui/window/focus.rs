@@ -8,7 +8,8 @@ use egui::{Key, Modifiers, Rect, Theme};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT, Queryable};
 use std::collections::BTreeSet;
-use vatsketch::design::Stage;
+use vatsketch::design::{Stage, Value};
+use vatsketch::session::Command;
 use vatsketch::ui::{Page, PlanPart, Window};
 
 const SIZE: [f32; 2] = [1296.0, 816.0];
@@ -276,4 +277,26 @@ fn every_entry_of_every_menu_can_be_reached_at_two_hundred_per_cent() {
         }
         assert!(!seen.is_empty(), "{menu}");
     }
+}
+
+/// WCAG 2.2, 1.3.2: a row of a number is read in the order in which it is seen.
+#[test]
+fn a_number_row_is_read_from_left_to_right() {
+    let mut session = example("warm-cabinet");
+    session.apply(Command::SetInput { key: "milk_l", value: Value::Number(7.0) }).unwrap();
+    let mut harness = shown(session, SIZE, Theme::Light);
+    harness.run();
+    let parts: Vec<(String, f64)> = harness
+        .root()
+        .children_recursive()
+        .map(|node| node.accesskit_node())
+        .filter(|node| matches!(node.role(), Role::Button | Role::CheckBox | Role::TextInput))
+        .filter_map(|node| {
+            let name = node.label().or_else(|| node.labelled_by().find_map(|label| label.value())).unwrap_or_default();
+            let place = node.raw_bounds().map_or(f64::NAN, |bounds| bounds.x0);
+            (name == "Milk" || name.starts_with("Milk: back to") || name.starts_with("Milk: pin")).then_some((name, place))
+        })
+        .collect();
+    assert_eq!(parts.len(), 3, "{parts:?}");
+    assert!(parts.is_sorted_by(|before, after| before.1 < after.1), "{parts:?}");
 }
