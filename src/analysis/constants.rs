@@ -23,6 +23,7 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
         ("wall of the pot", bath::WALL_CONSTANTS),
         ("warming", process::WARMING_CONSTANTS),
         ("pasteurising", pasteurising::CONSTANTS),
+        ("places in a kitchen", process::PLACE_CONSTANTS),
         ("yield", yields::CONSTANTS),
         ("drip", syneresis::CONSTANTS),
         ("salt in cheese", salt::CONSTANTS),

@@ -25,4 +25,4 @@ pub use solve::{Answer, Goal, SolveError, Solved, offered, offered_pairs, solve}
 pub use spread::{DRAWS, DrawnFigures, LIKELY_SHARES, LikelyFigure, drawn_batch, draws, likely_figures};
 pub use standardisation::{MilkStandardisation, standardisation};
 pub use summary::{Summary, summary};
-pub use why::{Link, Why, inputs_of, link, links, why};
+pub use why::{Link, Why, constants_of, inputs_of, link, links, why};

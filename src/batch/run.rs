@@ -4,8 +4,8 @@ use super::reuse::Reuse;
 use super::{Batch, MassBalance};
 use crate::design::{Design, DesignError, Stage};
 use crate::process::{
-    GermsOutcome, GermsWay, Given, SoFar, draining_given, drying_given, germs_given, keeping_given, milk_given, pickling_given,
-    salting_given, vat_given,
+    GermsOutcome, GermsWay, Given, KitchenPlaces, SoFar, draining_given, drying_given, germs_given, keeping_given, milk_given,
+    pickling_given, salting_given, vat_given,
 };
 
 /// Returns everything that follows from a design. It never fails as a whole: each stage is done, failed or not reached.
@@ -76,6 +76,7 @@ pub fn batch_until(
 ) -> Result<(Batch, Vec<Stage>), DesignError> {
     design.check()?;
     let mut reuse = Reuse::of(before, given, last);
+    let met = KitchenPlaces::of(design, &given.parameters);
     let milk = reuse.first(Stage::Milk, |b| (b.design.milk == design.milk).then_some(&b.milk), || milk_given(&design.milk, given));
     let drip_end_percent = design.draining.drip_end_moisture_percent;
     let vat = reuse.stage(
@@ -91,7 +92,7 @@ pub fn batch_until(
         Stage::Draining,
         (Stage::Vat, &vat),
         |b| (b.design.draining == design.draining && b.vat == vat).then_some(&b.draining),
-        |vat| draining_given(&design.draining, vat, given),
+        |vat| draining_given(&met.draining, vat, given),
     );
     let salting = reuse.stage(
         Stage::Salting,
@@ -100,7 +101,7 @@ pub fn batch_until(
             let same = b.design.salting == design.salting && b.design.draining == design.draining;
             (same && b.draining == draining).then_some(&b.salting)
         },
-        |drained| salting_given(&design.salting, drained, design.draining.draining_temperature_c, given),
+        |drained| salting_given(&design.salting, drained, met.draining.draining_temperature_c, given),
     );
     let drying = reuse.stage(
         Stage::Drying,
@@ -109,20 +110,20 @@ pub fn batch_until(
             let same = b.design.drying == design.drying && b.design.draining == design.draining;
             (same && b.salting == salting).then_some(&b.drying)
         },
-        |salted| drying_given(&design.drying, salted, salted.temperature_c, given),
+        |salted| drying_given(&met.drying, salted, salted.temperature_c, given),
     );
     let pickling = reuse.stage(
         Stage::Pickling,
         (Stage::Drying, &drying),
         |b| (b.design.pickling == design.pickling && b.drying == drying).then_some(&b.pickling),
-        |dried| pickling_given(&design.pickling, dried, given),
+        |dried| pickling_given(&met.pickling, dried, given),
     );
     let way = || {
         Some(SoFar {
             vat: vat.done()?,
             drained: draining.done()?,
             dried: drying.done()?,
-            pickling_design: &design.pickling,
+            pickling_design: &met.pickling,
             pickled: pickling.done()?,
         })
     };
@@ -131,7 +132,7 @@ pub fn batch_until(
         Stage::Keeping,
         (Stage::Pickling, &pickling.and(way())),
         |_| None,
-        |way| keeping_given(&design.keeping, way, given),
+        |way| keeping_given(&met.keeping, way, given),
     );
     let anew = reuse.anew;
     let mut batch = Batch {
@@ -148,7 +149,7 @@ pub fn batch_until(
         balance: MassBalance::default(),
     };
     if last == Stage::Keeping {
-        batch.germs = germs_after(&batch, before);
+        batch.germs = germs_after(&batch, &met, before);
         let done = |stage| Some((stage, (*batch.ending(stage).done()?).clone()));
         batch.balance = MassBalance { stages: Stage::ALL.into_iter().filter_map(done).collect() };
     }
@@ -156,11 +157,10 @@ pub fn batch_until(
 }
 
 /// Returns how far germs could grow, taken over from the batch before where all that they went through is as it was.
-fn germs_after(batch: &Batch, before: Option<&Batch>) -> Option<GermsOutcome> {
-    let (pickling, keeping) = (&batch.design.pickling, &batch.design.keeping);
+fn germs_after(batch: &Batch, met: &KitchenPlaces, before: Option<&Batch>) -> Option<GermsOutcome> {
     let same = |b: &&Batch| {
         let stages = b.vat == batch.vat && b.draining == batch.draining && b.drying == batch.drying && b.pickling == batch.pickling;
-        stages && b.design.keeping == *keeping && b.given.same_for(Stage::Keeping, &batch.given)
+        stages && b.design.keeping == batch.design.keeping && b.given.same_for(Stage::Keeping, &batch.given)
     };
     if let Some(served) = before.filter(same) {
         return served.germs.clone();
@@ -171,8 +171,8 @@ fn germs_after(batch: &Batch, before: Option<&Batch>) -> Option<GermsOutcome> {
         salted: batch.salting.done(),
         dried: batch.drying.done(),
         pickled: batch.pickling.done(),
-        pickling,
-        keeping,
+        pickling: &met.pickling,
+        keeping: &met.keeping,
     };
     Some(germs_given(&way, &batch.given))
 }

@@ -2,7 +2,7 @@
 
 use super::facts::{Facts, Severity};
 use crate::batch::Batch;
-use crate::design::Stage;
+use crate::design::{AcidBy, Design, Stage};
 use crate::process::{DrainingError, DryingError, KeepingError, MilkError, PicklingError, SaltingError, StageError, VatError};
 use crate::source::SourceId;
 
@@ -11,19 +11,24 @@ use crate::source::SourceId;
 pub struct StageFailed {
     /// Why.
     pub error: StageError,
+    /// The input whose change most likely removes it.
+    pub caused_by: &'static str,
 }
 
 impl StageFailed {
     pub(super) const fn facts(&self) -> Facts {
-        Facts::caused("stage_failed", Severity::Stop, cause(&self.error), SourceId::Ourselves)
+        Facts::caused("stage_failed", Severity::Stop, self.caused_by, SourceId::Ourselves)
     }
 }
 
 /// Returns the input whose change most likely removes an error.
-const fn cause(error: &StageError) -> &'static str {
+const fn cause(error: &StageError, design: &Design) -> &'static str {
     match error {
         StageError::Milk(MilkError::FatOutOfReach { .. }) => "fat_target_percent",
-        StageError::Milk(MilkError::AcidClots { .. }) => "soured_milk_ph",
+        StageError::Milk(MilkError::AcidClots { .. }) => match design.milk.acid_by {
+            AcidBy::Ph => "soured_milk_ph",
+            AcidBy::Amount => "milk_acid_g_l",
+        },
         StageError::Milk(MilkError::TooCoolToPasteurise { .. }) => "pasteurising_temperature_c",
         StageError::Vat(VatError::TooSour { .. }) => "ripening_h",
         StageError::Vat(VatError::NeverWarm { .. } | VatError::DoesNotSet { .. }) => "rennet_temperature_c",
@@ -46,5 +51,5 @@ const fn cause(error: &StageError) -> &'static str {
 
 pub(super) fn cautions(batch: &Batch) -> Vec<StageFailed> {
     let failures = Stage::ALL.into_iter().filter_map(|stage| batch.ending(stage).failed().cloned());
-    failures.map(|error| StageFailed { error }).collect()
+    failures.map(|error| StageFailed { caused_by: cause(&error, &batch.design), error }).collect()
 }

@@ -37,8 +37,10 @@ pub use germs::{
     AirlessHours, CONSTANTS as GERM_WATER_CONSTANTS, GermCourse, GermHold, GermLine, GermMap, GermPoint, GermsNow, GermsOutcome,
     GermsWay, MetInStage, MetMoment, StageSpan, germs, germs_given,
 };
+pub(crate) use given::KitchenPlaces;
 pub use given::{
-    CONSTANTS as PARAMETER_CONSTANTS, Distribution, Given, Runs, UNCERTAIN_PARAMETERS, UncertainParameter, UncertainParameters,
+    CONSTANTS as PARAMETER_CONSTANTS, Distribution, Given, PLACE_CONSTANTS, Runs, UNCERTAIN_PARAMETERS, UncertainParameter,
+    UncertainParameters, place_warmth,
 };
 pub use jar::jar_packing;
 pub use keeping::{

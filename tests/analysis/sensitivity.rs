@@ -1,7 +1,7 @@
 //! What moves a figure.
 
 use std::collections::BTreeSet;
-use vatsketch::analysis::{Cause, Effect, FigureError, link, sensitivity};
+use vatsketch::analysis::{Cause, Effect, FigureError, constants_of, link, sensitivity};
 use vatsketch::batch::{Batch, batch, batch_given};
 use vatsketch::design::{Design, Kind, Value};
 use vatsketch::figure::{Reading, figures};
@@ -93,7 +93,7 @@ fn an_uncertain_constant_is_ranked_by_what_its_whole_range_does() {
 fn records_behind(key: &str) -> BTreeSet<&'static str> {
     let (mut records, mut seen, mut open) = (BTreeSet::new(), BTreeSet::new(), vec![link(key).unwrap()]);
     while let Some(link) = open.pop() {
-        records.extend(link.constants.iter().flat_map(|list| list.iter().map(|record| record.name)));
+        records.extend(constants_of(link).map(|record| record.name));
         open.extend(link.rests_on.iter().filter(|figure| seen.insert(**figure)).filter_map(|figure| self::link(figure)));
     }
     records

@@ -15,6 +15,7 @@ use super::moved::FigureError;
 use crate::batch::Batch;
 use crate::design::{Field, Value, fields, nearest};
 use crate::figure::{Figure, current_key, figures};
+use crate::process::place_warmth;
 use crate::source::{AnyCorrelation, Constant, SourceRow, ledger};
 use std::collections::BTreeSet;
 
@@ -49,6 +50,13 @@ pub fn links() -> impl Iterator<Item = &'static Link> {
 pub fn link(key: &str) -> Option<&'static Link> {
     let key = current_key(key);
     links().find(|link| link.figures.contains(&key))
+}
+
+/// Returns the constants that enter at a link: its own, and how far each place may be off whose temperature is chosen there.
+pub fn constants_of(link: &Link) -> impl Iterator<Item = Constant> {
+    let places = link.inputs.iter().filter_map(|choice| place_warmth(choice));
+    let mut seen = BTreeSet::new();
+    link.constants.iter().flat_map(|list| list.iter().copied()).chain(places).filter(move |record| seen.insert(record.name))
 }
 
 /// Returns the keys of all choices that enter a figure, at its own link and further up.
@@ -105,7 +113,7 @@ pub fn why(batch: &Batch, key: &str) -> Result<Why, FigureError> {
         rests_on: link.rests_on.iter().filter_map(|key| all.iter().find(|figure| figure.key == *key).cloned()).collect(),
         source: ledger().ok().and_then(|rows| rows.iter().find(|row| row.id == link.source).cloned()),
         locator: link.locator,
-        constants: link.constants.iter().flat_map(|list| list.iter().copied()).collect(),
+        constants: constants_of(link).collect(),
         correlations: link.correlations.iter().flat_map(|list| list.iter().copied()).collect(),
         figure,
     })

@@ -9,6 +9,10 @@ crate::constants! {
     SERVICE_WARM = { "Above this, food-service limits are 2 to 4 hours", 21.0, "°C", (21.0, 21.1), FoodCode, "hazard guide, appendix 4", Published }
     /// Those limits.
     SERVICE_HOURS = { "Hours that food-service rules allow without control", 4.0, "h", (2.0, 4.0), FoodCode, "time as a control", Published }
+    /// Where cool begins.
+    COOL_ABOVE = { "Colder than this, growth is slow enough to be counted in days of keeping", 7.0, "°C", (4.0, 10.0), FoodCode, "the tables of the hazard guide's appendix 4 begin or change at 5 to 10 °C", FromMemory }
+    /// A day there.
+    COOL_HOURS = { "Hours between 7 and 21 °C from which on they are too many without acid", 24.0, "h", (5.0, 48.0), Ourselves, "hazard guide, appendix 4: 5 h (Salmonella) to 12 h (staphylococci) from 11 to 21 °C, two days from 7 to 10 °C, from memory; a day lies between", Judged }
     /// Draining this cold or colder is offered.
     COLD_DRAINING = { "Draining at or below this slows growth", 10.0, "°C", (7.0, 10.0), Ourselves, "Staphylococcus makes its toxin above about 10 °C", Secondhand }
 }

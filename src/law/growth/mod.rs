@@ -31,7 +31,7 @@ pub use crowd::{LogisticCrowd, Start, beside_crowd};
 pub use germ::Germ;
 pub use germ_numbers::{
     AIRLESS_LIMITS, CARELESS_START, CLEAN_START, COLD_AIRLESS_LIMITS, CONSTANTS as GERM_CONSTANTS,
-    CORRELATIONS as GERM_CORRELATIONS, CURD_CONCENTRATION, RAW_MILK_START, TOXIN_DENSITY, TOXIN_LIMITS,
+    CORRELATIONS as GERM_CORRELATIONS, CURD_CONCENTRATION, RAW_MILK_START, TOXIN_DENSITY, TOXIN_LIMITS, USUAL_LAG_WORK,
 };
 pub use history::{Moment, dose_along, hours_within};
 pub use inhibiting::{
@@ -40,7 +40,8 @@ pub use inhibiting::{
 };
 pub use lag::{increase_capped_log10, increase_log10};
 pub use limits::{
-    COLD_DRAINING, COLD_ENOUGH, CONSTANTS as LIMIT_CONSTANTS, HOT_ENOUGH, SERVICE_HOURS, SERVICE_WARM, above_service_warm, in_zone,
+    COLD_DRAINING, COLD_ENOUGH, CONSTANTS as LIMIT_CONSTANTS, COOL_ABOVE, COOL_HOURS, HOT_ENOUGH, SERVICE_HOURS, SERVICE_WARM,
+    above_service_warm, in_zone,
 };
 pub use mejlholm_dalgaard::{CORRELATIONS as CHILLED_CORRELATIONS, Chilled, mejlholm_dalgaard};
 pub use organisms::{CORRELATIONS, Organism, growers};

@@ -32,6 +32,8 @@ pub struct GermCourse {
     pub line: GermLine,
     /// Its law, as it was calculated with.
     pub law: GrowthLaw,
+    /// Work of its lag, as it was calculated with.
+    pub h0: f64,
     /// From the start of warming to the end of the keeping.
     pub points: Vec<GermPoint>,
     /// The dose of each stage at the place that is worst in it.
@@ -96,7 +98,7 @@ impl GermCourse {
     /// Returns the same with the lag of germs that come fresh into the milk.
     #[must_use]
     pub fn increase_with_lag_log10(&self) -> f64 {
-        self.capped(increase_log10(self.dose(), self.line.germ().h0()))
+        self.capped(increase_log10(self.dose(), self.h0))
     }
 
     /// Returns the potential increase of one stage at the place that is worst in it, log₁₀.

@@ -59,6 +59,7 @@ impl Places {
         let course = |(line, law): &(GermLine, GrowthLaw)| GermCourse {
             line: *line,
             law: *law,
+            h0: parameters.lag_work * line.germ().h0(),
             points: Vec::new(),
             by_stage: Vec::new(),
             maps: Vec::new(),

@@ -1,9 +1,13 @@
 //! What a batch is calculated with besides its design: the uncertain parameters, and which runs are needed.
 
 mod distribution;
+mod place_temperature;
+mod places;
 mod rows;
 
 pub use distribution::{CONSTANTS, Distribution};
+pub use place_temperature::{CONSTANTS as PLACE_CONSTANTS, place_warmth};
+pub(crate) use places::KitchenPlaces;
 pub use rows::{UNCERTAIN_PARAMETERS, UncertainParameter, UncertainParameters};
 
 use crate::design::Stage;

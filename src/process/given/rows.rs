@@ -5,13 +5,14 @@
 //! two per cent over their whole range (radiation, the second term of the sorption, the pepper's porosity).
 
 use super::distribution::Distribution;
+use super::place_temperature::{AIR_WARMTH, JAR_WARMTH, MOULDS_WARMTH};
 use crate::design::{CultureBy, CultureKind, Design, MilkTreatment, Stage};
 use crate::law::acidity::{ACETATE_MOBILITY, ACID_OBSTRUCTION, CONDITIONAL_PK};
 use crate::law::air_transfer::PLATE_SCALE;
 use crate::law::bath::{BATH_SIDE, MILK_SIDE, POWER_REACHES};
 use crate::law::buffering::BUFFER_SCALE;
 use crate::law::composition::PROTEIN_SCALE;
-use crate::law::growth::{Germ, GrowthLaw, LISTERIA_ACETIC, STAPHYLOCOCCUS_LACTIC};
+use crate::law::growth::{Germ, GrowthLaw, LISTERIA_ACETIC, STAPHYLOCOCCUS_LACTIC, USUAL_LAG_WORK};
 use crate::law::moisture_diffusion::{DIFFUSION_ENERGY, MOISTURE_DIFFUSIVITY};
 use crate::law::rennet::CLOTTING_PRODUCT;
 use crate::law::salt::SALT_DIFFUSIVITY;
@@ -144,8 +145,12 @@ parameters! {
     drip_energy = { |_| SYNERESIS_ENERGY, [Vat, Draining, Salting, Keeping], "slowing of the drip by cold" }
     /// Time constant of the drip in the moulds, at any temperature.
     mould_time = { |_| MOULD_TIME, [Draining, Salting, Keeping], "time that the drip from the moulds takes" }
+    /// Absolute temperature around the moulds over what is chosen.
+    warmth_of_moulds = { |_| MOULDS_WARMTH, [Draining, Salting, Drying, Keeping], "temperature around the moulds" }
     /// Diffusivity of salt in the moisture of a fresh cheese.
     salt_diffusivity = { |_| SALT_DIFFUSIVITY, [Salting, Drying], "speed of salt into the cheese" }
+    /// Absolute temperature of the drying air over what is chosen.
+    warmth_of_air = { |_| AIR_WARMTH, [Drying, Keeping], "temperature of the drying air" }
     /// Diffusivity of water in cheese.
     moisture_diffusivity = { |_| MOISTURE_DIFFUSIVITY, [Drying, Pickling], "speed of water inside the cheese" }
     /// Activation energy of that.
@@ -156,6 +161,8 @@ parameters! {
     tray_cooling = { |_| TRAY_COOLING, [Drying], "difference in air from tray to tray" }
     /// Water that the solids hold at each water activity.
     solids_hold = { |_| OSWIN_A, [Drying, Pickling], "water held by the solids" }
+    /// Absolute temperature around the jar over what is chosen.
+    warmth_of_jar = { |_| JAR_WARMTH, [Pickling, Keeping], "temperature around the jar" }
     /// Diffusivity of acid in the cheese.
     acid_obstruction = { |_| ACID_OBSTRUCTION, [Pickling], "speed of acid inside the cheese" }
     /// Diffusivity of acetate over that of the acid.
@@ -176,6 +183,8 @@ parameters! {
     coli_rate = { |_| GrowthLaw::rate_record(Germ::Coli), [Keeping], "growth of Escherichia coli" }
     /// Growth rate of B. cereus.
     cereus_rate = { |_| GrowthLaw::rate_record(Germ::Cereus), [Keeping], "growth of Bacillus cereus" }
+    /// Work of the lag of every germ, over its record.
+    lag_work = { |_| USUAL_LAG_WORK, [Keeping], "time that newly come germs need before they grow" }
     /// Lactic acid that stops germs, over the records.
     lactic_inhibits = { |_| STAPHYLOCOCCUS_LACTIC, [Keeping], "lactic acid that stops germs" }
     /// Acetic acid that stops germs, over the records.
