@@ -5,6 +5,7 @@ use super::drying::DryingCaution;
 use super::facts::{Facts, Severity};
 use super::fresh::FreshCaution;
 use super::germs::GermCaution;
+use super::hours::HoursCaution;
 use super::keeping::KeepingCaution;
 use super::milk::MilkCaution;
 use super::pickling::PicklingCaution;
@@ -23,6 +24,8 @@ pub enum CautionKind {
     Fresh(FreshCaution),
     /// Germs could grow in a stage.
     Germs(GermCaution),
+    /// Hours that add up.
+    Hours(HoursCaution),
     /// About draining and moulds.
     Draining(DrainingCaution),
     /// About milk and calcium.
@@ -64,6 +67,7 @@ impl From<CautionKind> for Caution {
             CautionKind::Stopped(failed) => failed.facts(),
             CautionKind::Fresh(caution) => caution.facts(),
             CautionKind::Germs(caution) => caution.facts(),
+            CautionKind::Hours(caution) => caution.facts(),
             CautionKind::Draining(caution) => caution.facts(),
             CautionKind::Milk(caution) => caution.facts(),
             CautionKind::Vat(caution) => caution.facts(),

@@ -3,7 +3,7 @@
 use super::facts::{Facts, Severity};
 use super::fresh::is_soured_in_moulds;
 use crate::batch::Batch;
-use crate::law::growth::{COLD_DRAINING, SERVICE_HOURS, SERVICE_WARM};
+use crate::law::growth::{COLD_DRAINING, COOL_HOURS, SERVICE_HOURS, SERVICE_WARM};
 use crate::source::SourceId;
 
 crate::constants! {
@@ -48,8 +48,9 @@ impl DrainingCaution {
     pub(super) fn facts(&self) -> Facts {
         use Severity::{Caution, Note, Stop};
         match self {
-            Self::WarmDraining { temperature_c, .. } => {
-                let severity = if *temperature_c > SERVICE_WARM.value { Stop } else { Caution };
+            Self::WarmDraining { hours, temperature_c } => {
+                let too_long = *temperature_c > SERVICE_WARM.value || *hours > COOL_HOURS.value;
+                let severity = if too_long { Stop } else { Caution };
                 Facts::caused("warm_draining", severity, "draining_temperature_c", SourceId::FoodCode)
             }
             Self::DripGoesOn { .. } => Facts::caused("drip_goes_on", Caution, "turn_gap_h", SourceId::MarshallCastillo),

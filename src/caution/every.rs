@@ -2,7 +2,7 @@
 
 use super::caution::{Caution, CautionKind};
 use super::facts::Severity;
-use super::{draining, drying, fresh, germs, keeping, milk, pickling, salting, souring, stopped, vat};
+use super::{draining, drying, fresh, germs, hours, keeping, milk, pickling, salting, souring, stopped, vat};
 use crate::batch::Batch;
 use crate::process::{PickleRun, Runs, VinegarBath};
 
@@ -25,6 +25,7 @@ pub fn cautions(batch: &Batch) -> Vec<Caution> {
     all.extend(stopped::cautions(batch).into_iter().map(CautionKind::Stopped));
     all.push(CautionKind::Fresh(fresh::caution(batch)));
     all.extend(germs::cautions(batch).into_iter().map(CautionKind::Germs));
+    all.extend(hours::cautions(batch).into_iter().map(CautionKind::Hours));
     all.extend(draining::cautions(batch).into_iter().map(CautionKind::Draining));
     all.extend(milk::cautions(batch).into_iter().map(CautionKind::Milk));
     all.extend(souring::cautions(batch).into_iter().map(CautionKind::Souring));

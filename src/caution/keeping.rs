@@ -31,6 +31,8 @@ pub enum KeepingCaution {
         /// The higher of its water activities.
         water_activity: f64,
     },
+    /// Under oil, where nobody can say how sour it is: a stage before could not be calculated.
+    OilUnjudged,
     /// Too long in oil.
     LongInOil {
         /// How long.
@@ -72,7 +74,9 @@ impl KeepingCaution {
         use Severity::{Caution, Note, Stop};
         match self {
             Self::OilIsUntested { .. } => Facts::caused("oil_is_untested", Stop, "kept_in", SourceId::OilGuidance),
-            Self::OilBeforeAcid { .. } => Facts::caused("oil_before_acid", Stop, "kept_in", SourceId::BotulismReports),
+            Self::OilUnjudged | Self::OilBeforeAcid { .. } => {
+                Facts::caused("oil_before_acid", Stop, "kept_in", SourceId::BotulismReports)
+            }
             Self::LongInOil { .. } => Facts::caused("long_in_oil", Stop, "keeping_days", SourceId::OilGuidance),
             Self::NoVinegarToKeepIn => Facts::caused("no_vinegar_to_keep_in", Caution, "kept_in", SourceId::Ourselves),
             Self::WarmKeeping { .. } => Facts::caused("warm_keeping", Stop, "keeping_temperature_c", SourceId::BadBugBook),
@@ -85,10 +89,11 @@ impl KeepingCaution {
 pub(super) fn cautions(batch: &Batch) -> Vec<KeepingCaution> {
     let mut all = Vec::new();
     let design = &batch.design.keeping;
-    let Some(kept) = batch.keeping.done() else { return all };
     let pickled = batch.design.pickling.pickled;
+    // Of a batch that does not come so far, what its choices alone say stays said.
+    let kept = batch.keeping.done();
     if design.kept_in == KeptIn::Oil {
-        all.push(oil(kept));
+        all.push(kept.map_or(KeepingCaution::OilUnjudged, oil));
         if design.keeping_days > OIL_DAYS.value {
             all.push(KeepingCaution::LongInOil { days: design.keeping_days });
         }
@@ -97,9 +102,10 @@ pub(super) fn cautions(batch: &Batch) -> Vec<KeepingCaution> {
         all.push(KeepingCaution::NoVinegarToKeepIn);
     }
     if design.keeping_temperature_c > COLD_ENOUGH.value {
-        all.push(KeepingCaution::WarmKeeping { temperature_c: design.keeping_temperature_c, growers: kept.growers.clone() });
+        let growers = kept.map(|kept| kept.growers.clone()).unwrap_or_default();
+        all.push(KeepingCaution::WarmKeeping { temperature_c: design.keeping_temperature_c, growers });
     }
-    all.push(class(kept, pickled));
+    all.extend(kept.map(|kept| class(kept, pickled)));
     all
 }
 

@@ -88,8 +88,8 @@ pub enum PicklingCaution {
     WarmPickling {
         /// How warm.
         temperature_c: f64,
-        /// When the centre is sour.
-        souring: Souring,
+        /// When the centre is sour, if that was calculated.
+        souring: Option<Souring>,
     },
     /// Cheeses stick out.
     NotSubmerged {
@@ -135,7 +135,10 @@ struct AcidOfSoak {
 
 pub(super) fn cautions(batch: &Batch) -> Vec<PicklingCaution> {
     let design = &batch.design;
-    let Some(soured) = batch.pickling.done().filter(|soured| soured.pickled) else { return Vec::new() };
+    let Some(soured) = batch.pickling.done() else { return chosen_warm(design) };
+    if !soured.pickled {
+        return Vec::new();
+    }
     let mut all = acid(&AcidOfSoak {
         ph: soured.equilibrium_ph,
         strong_ph: soured.likely_equilibrium_ph.1,
@@ -149,6 +152,13 @@ pub(super) fn cautions(batch: &Batch) -> Vec<PicklingCaution> {
     all.extend(soak(soured, design));
     all.extend([PicklingCaution::MeasureThePh, PicklingCaution::InTheJar]);
     all
+}
+
+/// Returns what is true of the choices alone, where a stage before the soak could not be calculated.
+fn chosen_warm(design: &Design) -> Vec<PicklingCaution> {
+    let temperature_c = design.pickling.pickling_temperature_c;
+    let is_warm = design.pickling.pickled && temperature_c > COLD_ENOUGH.value;
+    is_warm.then_some(PicklingCaution::WarmPickling { temperature_c, souring: None }).into_iter().collect()
 }
 
 /// Returns the cautions of one described cheese in its share of the vinegar.
@@ -226,7 +236,7 @@ fn soak(soured: &PicklingOutcome, design: &Design) -> Vec<PicklingCaution> {
     }
     let temperature_c = design.pickling.pickling_temperature_c;
     if temperature_c > COLD_ENOUGH.value {
-        all.push(PicklingCaution::WarmPickling { temperature_c, souring });
+        all.push(PicklingCaution::WarmPickling { temperature_c, souring: Some(souring) });
     }
     let by_hand = design.pickling.vinegar_by == VinegarBy::PerGram;
     let (ml_per_g, cover_ml_per_g) = (soured.vinegar_ml_per_g, soured.cover_ml_per_g);

@@ -8,6 +8,7 @@ use crate::process::{ColdKeeping, KeepingOutcome, LONGEST_SOAK_H};
 
 const ZONE: &str = "hours of the food itself between 4 and 60 °C, as food-service rules count them, until its centre has pH 4.2";
 const WARM: &str = "hours of the food itself above 21 °C, where guidance allows 2 to 4 h";
+const COOL: &str = "hours of the food itself between 7 and 21 °C, until its centre has pH 4.2";
 const COLD: &str = "the same batch with draining, vinegar and jar at 4 °C: what is left is vat and drying";
 const DRIP: &str = "τ at that temperature by its activation energy, which no source backs below 20 °C";
 const LABEL: &str = "energy by Regulation (EU) 1169/2011, annex XIV: fat 37, protein and carbohydrate 17, organic acid 13 kJ/g";
@@ -46,6 +47,7 @@ fn hours(kept: &KeepingOutcome) -> Vec<Figure> {
         Some(number(key, label, stage.zone_h, Unit::Hour, 1, ZONE))
     }));
     all.push(number("warm_h", "Hours above 21 °C", kept.warm_h, Unit::Hour, 0, WARM));
+    all.push(number("cool_h", "Hours between 7 and 21 °C", kept.cool_h, Unit::Hour, 0, COOL));
     all
 }
 

@@ -45,7 +45,7 @@ pub(crate) const CASES: &[Case] = &[
         &["salt_percent=6", "salted_turns=1", "turn_count=1", "turn_gap_h=2"],
         &["salted_turns=1", "turn_count=4"],
     ),
-    ("warm_draining", Severity::Caution, &["draining_temperature_c=16"], &["draining_temperature_c=9"]),
+    ("warm_draining", Severity::Caution, &["draining_temperature_c=16", "turn_gap_h=3"], &["draining_temperature_c=9"]),
     ("warm_draining", Severity::Stop, &["draining_temperature_c=24"], &["turn_count=1", "turn_gap_h=1"]),
     // Curd that comes warm from the vat drips quickly at first: after six hours hardly any whey is left.
     ("drip_goes_on", Severity::Caution, &["turn_gap_h=0.5"], &["turn_gap_h=24"]),

@@ -1,4 +1,5 @@
 //! What the maker must be told.
 
 pub(crate) mod cautions;
+mod hours;
 mod soured;

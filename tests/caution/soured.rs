@@ -75,3 +75,16 @@ fn dryness_is_serious_only_where_the_vinegar_does_not_sour_a_slow_cheese() {
         assert_eq!(severity(&with(settings), "not_kept_by_dryness"), Some(Severity::Stop), "{settings:?}");
     }
 }
+
+/// Too much acid is taken back where it was chosen: as an amount, or as a pH.
+#[test]
+fn milk_that_clots_leads_to_the_choice_of_its_acid() {
+    for (settings, choice) in [
+        (&["soured_by=acid", "acid_by=amount", "milk_acid_g_l=9"][..], "milk_acid_g_l"),
+        (&["soured_by=acid", "acid_by=ph", "soured_milk_ph=5.2", "fridge_temperature_c=16"], "soured_milk_ph"),
+    ] {
+        let batch = with(settings);
+        let failed = cautions(&batch).into_iter().find(|caution| caution.key == "stage_failed").unwrap();
+        assert_eq!(failed.caused_by, Some(choice), "{settings:?}");
+    }
+}

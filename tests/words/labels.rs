@@ -4,7 +4,7 @@ use vatsketch::batch::batch;
 use vatsketch::curve::{CurveKey, curve};
 use vatsketch::design::fields;
 use vatsketch::figure::figures;
-use vatsketch::law::growth::{ACIDIFIED_PH, COLD_DRAINING, COLD_ENOUGH, HOT_ENOUGH, SERVICE_WARM, TABLE_B_PH};
+use vatsketch::law::growth::{ACIDIFIED_PH, COLD_DRAINING, COLD_ENOUGH, COOL_ABOVE, HOT_ENOUGH, SERVICE_WARM, TABLE_B_PH};
 use vatsketch::session::EXAMPLES;
 use vatsketch::source::Constant;
 
@@ -44,7 +44,7 @@ fn every_number_in_a_label_is_that_of_a_record() {
         let (ph, celsius) = numbers(label);
         seen += ph.len() + celsius.len();
         assert!(ph.iter().all(|ph| is(*ph, &[&ACIDIFIED_PH, &TABLE_B_PH])), "{label}");
-        let known = [&COLD_ENOUGH, &HOT_ENOUGH, &SERVICE_WARM, &COLD_DRAINING];
+        let known = [&COLD_ENOUGH, &HOT_ENOUGH, &SERVICE_WARM, &COLD_DRAINING, &COOL_ABOVE];
         assert!(celsius.iter().all(|celsius| is(*celsius, &known)), "{label}");
     }
     assert!(seen > 20, "only {seen} numbers were found");

@@ -88,6 +88,7 @@ pub(super) const LINKS: &[Link] = &[
             "pickling_zone_h",
             "keeping_zone_h",
             "warm_h",
+            "cool_h",
             "cold_zone_h",
             "cold_warm_h",
             "cold_centre_to_4_2_h",

@@ -40,6 +40,8 @@ pub struct KeepingOutcome {
     pub zone_h: f64,
     /// Hours of the whole batch above 21 °C, likewise.
     pub warm_h: f64,
+    /// Hours of the whole batch between 7 and 21 °C, likewise.
+    pub cool_h: f64,
     /// The case for the cold.
     pub cold: ColdKeeping,
     /// The highest pH in a cheese at the end of the soak, at its centre.
@@ -123,6 +125,7 @@ pub fn keeping_given(design: &KeepingDesign, way: &SoFar<'_>, given: &Given) -> 
         each: Nutrients::of(&(cheese * (1.0 / f64::from(cheese_count.max(1))))),
         zone_h: hours.iter().map(|stage| stage.zone_h).sum(),
         warm_h: hours.iter().map(|stage| stage.warm_h).sum(),
+        cool_h: hours.iter().map(|stage| stage.cool_h).sum(),
         cold: cold_way(&hours, way, given),
         hours,
         centre_ph,

@@ -2,7 +2,7 @@
 
 use super::so_far::SoFar;
 use crate::design::{KeepingDesign, KeptIn, Stage};
-use crate::law::growth::{COLD_ENOUGH, HOT_ENOUGH, SERVICE_WARM, above_service_warm, in_zone};
+use crate::law::growth::{COLD_ENOUGH, COOL_ABOVE, HOT_ENOUGH, SERVICE_WARM, above_service_warm, in_zone};
 use crate::process::{DrainingOutcome, DryingOutcome, VatOutcome};
 
 /// The hours of one stage.
@@ -16,6 +16,8 @@ pub struct StageHours {
     pub zone_h: f64,
     /// Hours of it above 21 °C, where food-service limits are short, while the food is not sour throughout.
     pub warm_h: f64,
+    /// Hours of it between 7 and 21 °C, where they are allowed for longer, while the food is not sour throughout.
+    pub cool_h: f64,
 }
 
 /// Returns the hours of warming, setting and cutting.
@@ -73,18 +75,32 @@ pub(super) fn all(design: &KeepingDesign, way: &SoFar<'_>) -> Vec<StageHours> {
 /// Returns the hours of a stage at one temperature, of which the first so many count.
 fn steady(stage: Stage, hours: f64, counted_h: f64, temperature_c: f64) -> StageHours {
     let if_there = |there: bool| if there { counted_h } else { 0.0 };
-    StageHours { stage, hours, zone_h: if_there(in_zone(temperature_c)), warm_h: if_there(above_service_warm(temperature_c)) }
+    let is_cool = temperature_c > COOL_ABOVE.value && !above_service_warm(temperature_c);
+    StageHours {
+        stage,
+        hours,
+        zone_h: if_there(in_zone(temperature_c)),
+        warm_h: if_there(above_service_warm(temperature_c)),
+        cool_h: if_there(is_cool),
+    }
 }
 
 /// Returns the hours of a stage along its curve of (hour, °C).
 fn along(stage: Stage, course: &(impl Iterator<Item = (f64, f64)> + Clone)) -> StageHours {
-    let between = |least_c: f64| -> f64 {
+    let between = |least_c: f64, most_c: f64| -> f64 {
         let legs = course.clone().zip(course.clone().skip(1));
-        legs.map(|((from_h, from_c), (to_h, to_c))| (to_h - from_h) * share_between(from_c, to_c, least_c, HOT_ENOUGH.value)).sum()
+        legs.map(|((from_h, from_c), (to_h, to_c))| (to_h - from_h) * share_between(from_c, to_c, least_c, most_c)).sum()
     };
     let ends = course.clone().last().map_or(0.0, |(end_h, _)| end_h);
     let begins = course.clone().next().map_or(0.0, |(begin_h, _)| begin_h);
-    StageHours { stage, hours: ends - begins, zone_h: between(COLD_ENOUGH.value), warm_h: between(SERVICE_WARM.value) }
+    let hot_c = HOT_ENOUGH.value;
+    StageHours {
+        stage,
+        hours: ends - begins,
+        zone_h: between(COLD_ENOUGH.value, hot_c),
+        warm_h: between(SERVICE_WARM.value, hot_c),
+        cool_h: between(COOL_ABOVE.value, SERVICE_WARM.value),
+    }
 }
 
 /// Returns the share of a straight line from one temperature to another that lies between two limits.

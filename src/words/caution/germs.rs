@@ -43,7 +43,7 @@ pub(super) fn words(caution: &GermCaution) -> CautionWords {
 }
 
 /// Returns where a stage takes place, within a sentence.
-const fn place(stage: Stage) -> &'static str {
+pub(super) const fn place(stage: Stage) -> &'static str {
     match stage {
         Stage::Milk | Stage::Vat => "in the vat",
         Stage::Draining | Stage::Salting => "in the moulds",

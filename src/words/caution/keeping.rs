@@ -26,6 +26,11 @@ pub(super) fn words(caution: &KeepingCaution) -> CautionWords {
             format!("Do not put it under oil. Leave it in vinegar, cold, until {}.", measured()),
             "Not sour: botulism. Do not put it under oil.",
         ),
+        KeepingCaution::OilUnjudged => said(
+            "There is no air under oil, and how sour the cheese gets could not be calculated. Botulism from cheese kept in oil is documented, and its toxin may give no sign.",
+            format!("Do not put it under oil unless {}.", measured()),
+            "Not known to be sour: botulism. Do not put it under oil.",
+        ),
         KeepingCaution::LongInOil { days: planned } => said(
             format!(
                 "{planned:.0} days in oil are too long. Guidance allows garlic and herbs {days} days in oil at {}; after that botulism is the danger.",

@@ -4,6 +4,7 @@ mod draining;
 mod drying;
 mod fresh;
 mod germs;
+mod hours;
 mod keeping;
 mod milk;
 mod pickling;
@@ -38,6 +39,7 @@ fn metric(caution: &Caution) -> CautionWords {
         CautionKind::Stopped(failed) => stopped::words(failed),
         CautionKind::Fresh(caution) => fresh::words(caution),
         CautionKind::Germs(caution) => germs::words(caution),
+        CautionKind::Hours(caution) => hours::words(caution),
         CautionKind::Draining(caution) => draining::words(caution),
         CautionKind::Milk(caution) => milk::words(caution),
         CautionKind::Vat(caution) => vat::words(caution),

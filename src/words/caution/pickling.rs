@@ -56,10 +56,7 @@ pub(super) fn words(caution: &PicklingCaution) -> CautionWords {
             "The centre may not be sour yet: go by a pH meter.",
         ),
         PicklingCaution::WarmPickling { temperature_c, souring } => said(
-            format!(
-                "The jar is at {temperature_c:.0} °C while the centre has no acid yet. The centre is below pH {sour}: {}.",
-                when(souring)
-            ),
+            format!("The jar is at {temperature_c:.0} °C while the centre has no acid yet.{}", sour_when(sour, souring.as_ref())),
             format!(
                 "Keep it at {} from the start of the soak until {}, and after that too. The acid moves more slowly in the cold, and germs grow much more slowly.",
                 cold(),
@@ -126,6 +123,11 @@ fn about(hours: f64) -> String {
 }
 
 /// Returns when the centre is sour, with the likely range.
+/// Returns when the centre is sour, as a sentence with a space before it; nothing where that was not calculated.
+fn sour_when(sour: impl std::fmt::Display, souring: Option<&Souring>) -> String {
+    souring.map(|souring| format!(" The centre is below pH {sour}: {}.", when(souring))).unwrap_or_default()
+}
+
 fn when(souring: &Souring) -> String {
     let after = |after: SourAfter| match after {
         SourAfter::Hours(hours) => format!("after {}", about(hours)),

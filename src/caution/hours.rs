@@ -1,0 +1,120 @@
+//! Hours that add up over the stages, for a cheese that nothing sours in time. One that is soured is judged by the growth of germs instead.
+
+use super::draining::DrainingCaution;
+use super::drying::{DryingCaution, warmest_air};
+use super::facts::{Facts, Severity};
+use super::fresh::is_soured_in_moulds;
+use super::keeping::COLD_DAYS;
+use super::pickling::is_sour_if_slow;
+use crate::batch::Batch;
+use crate::design::Stage;
+use crate::law::growth::{COOL_HOURS, Control, SERVICE_HOURS};
+use crate::process::{StageHours, draining_hours, drying_hours, vat_hours};
+use crate::source::SourceId;
+
+const HOURS_IN_A_DAY: f64 = 24.0;
+
+/// A caution about hours or days that add up.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum HoursCaution {
+    /// Warm for too long in all, though no stage alone is.
+    WarmInAll {
+        /// Hours above 21 °C.
+        hours: f64,
+        /// Where most of them are spent.
+        most_in: Stage,
+        /// The input that says how warm it is there.
+        caused_by: &'static str,
+    },
+    /// Cool, but not cold, for more than a day.
+    CoolForDays {
+        /// Hours between 7 and 21 °C.
+        hours: f64,
+        /// Where most of them are spent.
+        most_in: Stage,
+        /// The input that says how warm it is there.
+        caused_by: &'static str,
+    },
+    /// A moist cheese that is not sour is kept for longer than rules allow.
+    KeptLong {
+        /// Days in the cold, with those in the vinegar.
+        days: f64,
+    },
+}
+
+impl HoursCaution {
+    pub(super) const fn facts(&self) -> Facts {
+        use Severity::Stop;
+        match self {
+            Self::WarmInAll { caused_by, .. } => Facts::caused("warm_in_all", Stop, caused_by, SourceId::FoodCode),
+            Self::CoolForDays { caused_by, .. } => Facts::caused("cool_for_days", Stop, caused_by, SourceId::FoodCode),
+            Self::KeptLong { .. } => Facts::caused("kept_long", Stop, "keeping_days", SourceId::FoodCode),
+        }
+    }
+}
+
+pub(super) fn cautions(batch: &Batch) -> Vec<HoursCaution> {
+    if is_soured_in_moulds(batch) {
+        return Vec::new();
+    }
+    let hours = of_stages(batch);
+    let (draining, drying) = (super::draining::cautions(batch), super::drying::cautions(batch));
+    let drains_warm = draining.iter().any(|caution| matches!(caution, DrainingCaution::WarmDraining { .. }));
+    let dries_warm = drying.iter().any(|caution| matches!(caution, DryingCaution::WarmDrying { .. }));
+    // A stage that is warned of by itself leads to its own choice.
+    let unsaid = |stage: &&StageHours| match stage.stage {
+        Stage::Draining => !drains_warm,
+        Stage::Drying => !dries_warm,
+        _ => true,
+    };
+    let sum = |of: fn(&StageHours) -> f64| hours.iter().filter(unsaid).map(of).sum::<f64>();
+    let most_in = |of: fn(&StageHours) -> f64| {
+        let most = hours.iter().filter(unsaid).max_by(|one, other| of(one).total_cmp(&of(other)));
+        most.map_or(Stage::Draining, |most| most.stage)
+    };
+    let mut all = Vec::new();
+    if sum(|stage| stage.warm_h) > SERVICE_HOURS.value {
+        let most_in = most_in(|stage| stage.warm_h);
+        let hours = hours.iter().map(|stage| stage.warm_h).sum();
+        all.push(HoursCaution::WarmInAll { hours, most_in, caused_by: how_warm(batch, most_in) });
+    }
+    if sum(|stage| stage.cool_h) > COOL_HOURS.value {
+        let most_in = most_in(|stage| stage.cool_h);
+        let hours = hours.iter().map(|stage| stage.cool_h).sum();
+        all.push(HoursCaution::CoolForDays { hours, most_in, caused_by: how_warm(batch, most_in) });
+    }
+    all.extend(kept_long(batch));
+    all
+}
+
+/// Returns the hours of the stages that were calculated.
+fn of_stages(batch: &Batch) -> Vec<StageHours> {
+    if let Some(kept) = batch.keeping.done() {
+        return kept.hours.clone();
+    }
+    let vat = batch.vat.done().map(vat_hours);
+    let moulds = batch.draining.done().map(draining_hours);
+    let air = batch.drying.done().map(drying_hours);
+    [vat, moulds, air].into_iter().flatten().collect()
+}
+
+/// Returns the input that says how warm a stage is.
+fn how_warm(batch: &Batch, stage: Stage) -> &'static str {
+    match stage {
+        Stage::Milk | Stage::Vat => "rennet_temperature_c",
+        Stage::Draining | Stage::Salting => "draining_temperature_c",
+        Stage::Drying => warmest_air(batch).0,
+        Stage::Pickling => "pickling_temperature_c",
+        Stage::Keeping => "keeping_temperature_c",
+    }
+}
+
+/// Returns the caution about a moist cheese that is kept long and not sour: as dry or as sour as table B asks for, it may be.
+fn kept_long(batch: &Batch) -> Option<HoursCaution> {
+    let kept = batch.keeping.done()?;
+    let (pickling, keeping) = (&batch.design.pickling, &batch.design.keeping);
+    let soak_days = if pickling.pickled { pickling.pickling_h / HOURS_IN_A_DAY } else { 0.0 };
+    let days = keeping.keeping_days + soak_days;
+    let needs_cold = kept.table_b == Control::AssessmentRequired || (pickling.pickled && !is_sour_if_slow(batch));
+    (needs_cold && days > COLD_DAYS.value).then_some(HoursCaution::KeptLong { days })
+}
