@@ -51,6 +51,7 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
         ("calcium of soured milk", souring::CALCIUM_CONSTANTS),
         ("salt and water in vinegar", soaking::CONSTANTS),
         ("pickling", process::PICKLING_CONSTANTS),
+        ("slow and fast soaks", process::LIKELY_SOAK_CONSTANTS),
         ("limits of time and temperature", growth::LIMIT_CONSTANTS),
         ("limits of acid and dryness", growth::TABLE_CONSTANTS),
         ("growth rates", growth::BEST_RATE_CONSTANTS),

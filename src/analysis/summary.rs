@@ -1,7 +1,7 @@
 //! The few figures that are always in sight.
 
-use crate::batch::{Batch, soaked_min};
-use crate::caution::{Severity, cautions};
+use crate::batch::Batch;
+use crate::caution::{PlanEnd, Severity, cautions, plan_end};
 
 /// What the foot of the window says of a batch.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -10,8 +10,8 @@ pub struct Summary {
     pub cheese_count: Option<u32>,
     /// Mass of a dried cheese.
     pub dried_cheese_g: Option<f64>,
-    /// Hours from the start of warming to the last air, and to the end of the soak where there is one.
-    pub finished_h: Option<f64>,
+    /// How and when the plan ends, if the batch came that far.
+    pub end: Option<PlanEnd>,
     /// Serious warnings, cautions and notes, without what is true of every cheese like this.
     pub cautions: [usize; 3],
 }
@@ -32,7 +32,7 @@ pub fn summary(batch: &Batch) -> Summary {
     Summary {
         cheese_count: batch.draining.done().map(|drained| drained.cheese_count),
         dried_cheese_g: batch.drying.done().map(|dried| dried.end.cheese_g),
-        finished_h: soaked_min(batch).map(|minutes| minutes / 60.0),
+        end: plan_end(batch),
         cautions: [count(Severity::Stop), count(Severity::Caution), count(Severity::Note)],
     }
 }

@@ -65,7 +65,9 @@ pub(super) fn cautions(batch: &Batch) -> Vec<HoursCaution> {
     let unsaid = |stage: &&StageHours| match stage.stage {
         Stage::Draining => !drains_warm,
         Stage::Drying => !dries_warm,
-        _ => true,
+        // Whatever is not cold there is warned of as such.
+        Stage::Pickling | Stage::Keeping => false,
+        Stage::Milk | Stage::Vat | Stage::Salting => true,
     };
     let sum = |of: fn(&StageHours) -> f64| hours.iter().filter(unsaid).map(of).sum::<f64>();
     let most_in = |of: fn(&StageHours) -> f64| {
@@ -103,9 +105,7 @@ fn how_warm(batch: &Batch, stage: Stage) -> &'static str {
     match stage {
         Stage::Milk | Stage::Vat => "rennet_temperature_c",
         Stage::Draining | Stage::Salting => "draining_temperature_c",
-        Stage::Drying => warmest_air(batch).0,
-        Stage::Pickling => "pickling_temperature_c",
-        Stage::Keeping => "keeping_temperature_c",
+        Stage::Drying | Stage::Pickling | Stage::Keeping => warmest_air(batch).0,
     }
 }
 

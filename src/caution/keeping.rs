@@ -21,11 +21,15 @@ pub enum KeepingCaution {
     OilIsUntested {
         /// pH at the centre.
         centre_ph: f64,
+        /// The same in a slow cheese.
+        slow_ph: f64,
     },
     /// Under oil and not sour.
     OilBeforeAcid {
         /// pH at the centre.
         centre_ph: f64,
+        /// The same in a slow cheese.
+        slow_ph: f64,
         /// pH of a blended sample.
         slurry_ph: f64,
         /// The higher of its water activities.
@@ -51,6 +55,8 @@ pub enum KeepingCaution {
     NeedsCold {
         /// pH at the centre.
         centre_ph: f64,
+        /// The same in a slow cheese.
+        slow_ph: f64,
         /// The higher of its water activities.
         water_activity: f64,
         /// The germs that no published minimum holds back there.
@@ -62,6 +68,8 @@ pub enum KeepingCaution {
     ClassIsNoProof {
         /// pH at the centre.
         centre_ph: f64,
+        /// The same in a slow cheese.
+        slow_ph: f64,
         /// The higher of its water activities.
         water_activity: f64,
         /// The input that decides it.
@@ -111,22 +119,23 @@ pub(super) fn cautions(batch: &Batch) -> Vec<KeepingCaution> {
 
 /// Returns the caution about oil, which keeps the air out: there is one however sour the cheese is.
 fn oil(kept: &KeepingOutcome) -> KeepingCaution {
-    let is_sour = kept.centre_ph < TABLE_B_PH.value;
+    let is_sour = kept.slow_centre_ph < TABLE_B_PH.value;
     if is_sour {
-        KeepingCaution::OilIsUntested { centre_ph: kept.centre_ph }
+        KeepingCaution::OilIsUntested { centre_ph: kept.centre_ph, slow_ph: kept.slow_centre_ph }
     } else {
-        KeepingCaution::OilBeforeAcid { centre_ph: kept.centre_ph, slurry_ph: kept.slurry_ph, water_activity: kept.water_activity }
+        let &KeepingOutcome { centre_ph, slow_centre_ph: slow_ph, slurry_ph, water_activity, .. } = kept;
+        KeepingCaution::OilBeforeAcid { centre_ph, slow_ph, slurry_ph, water_activity }
     }
 }
 
 /// Returns what table B says; it proves nothing.
 fn class(kept: &KeepingOutcome, pickled: bool) -> KeepingCaution {
-    let (centre_ph, water_activity) = (kept.centre_ph, kept.water_activity);
+    let (centre_ph, slow_ph, water_activity) = (kept.centre_ph, kept.slow_centre_ph, kept.water_activity);
     let caused_by = if pickled { "pickling_h" } else { "pickled" };
     match kept.table_b {
         Control::AssessmentRequired => {
-            KeepingCaution::NeedsCold { centre_ph, water_activity, growers: kept.growers.clone(), caused_by }
+            KeepingCaution::NeedsCold { centre_ph, slow_ph, water_activity, growers: kept.growers.clone(), caused_by }
         }
-        Control::NotRequired => KeepingCaution::ClassIsNoProof { centre_ph, water_activity, caused_by },
+        Control::NotRequired => KeepingCaution::ClassIsNoProof { centre_ph, slow_ph, water_activity, caused_by },
     }
 }

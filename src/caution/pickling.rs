@@ -106,16 +106,14 @@ pub enum PicklingCaution {
 
 impl PicklingCaution {
     pub(super) const fn facts(&self) -> Facts {
-        use Severity::{Caution, Note, Stop};
+        use Severity::{Note, Stop};
         match self {
             Self::NeverSour { caused_by, .. } => Facts::caused("never_sour", Stop, caused_by, SourceId::FoodCode),
-            Self::MayNeverSour { caused_by, .. } => Facts::caused("may_never_sour", Caution, caused_by, SourceId::Lucey1993),
+            Self::MayNeverSour { caused_by, .. } => Facts::caused("may_never_sour", Stop, caused_by, SourceId::Lucey1993),
             Self::WeakVinegar { .. } => Facts::caused("weak_vinegar", Stop, "acid_g_per_100ml", SourceId::VinegarGuide),
             Self::LittleVinegar { caused_by, .. } => Facts::caused("little_vinegar", Stop, caused_by, SourceId::Ourselves),
             Self::CentreNotSour { .. } => Facts::caused("centre_not_sour", Stop, "pickling_h", SourceId::FoodCode),
-            Self::CentreMayNotBeSour { .. } => {
-                Facts::caused("centre_may_not_be_sour", Caution, "pickling_h", SourceId::PickledEggs)
-            }
+            Self::CentreMayNotBeSour { .. } => Facts::caused("centre_may_not_be_sour", Stop, "pickling_h", SourceId::PickledEggs),
             Self::WarmPickling { .. } => Facts::caused("warm_pickling", Stop, "pickling_temperature_c", SourceId::FoodCode),
             Self::NotSubmerged { .. } => Facts::caused("not_submerged", Stop, "vinegar_ml_per_g", SourceId::PickledEggs),
             Self::MeasureThePh => Facts::always("measure_the_ph", Note, Some("pickled"), SourceId::Cfr21),
@@ -197,7 +195,7 @@ fn acid(soak: &AcidOfSoak) -> Vec<PicklingCaution> {
 }
 
 /// Returns when the centre is sour, with the likely range.
-fn souring(soured: &PicklingOutcome) -> Souring {
+pub(super) fn souring(soured: &PicklingOutcome) -> Souring {
     let [_, sour] = soured.targets;
     let ([_, fast], [_, slow]) = (soured.targets_if_fast, soured.targets_if_slow);
     let after = |hours: Option<f64>, settles_at: f64| match hours {

@@ -41,7 +41,7 @@ pub(super) struct Sheet {
 
 #[derive(Debug, Serialize)]
 struct Hours {
-    finished: Option<String>,
+    ends: Option<String>,
     zone: String,
     remarks: Vec<String>,
 }
@@ -108,7 +108,7 @@ impl Sheet {
 impl Hours {
     fn of(timing: &Timing, units: Units) -> Self {
         Self {
-            finished: timing.finished.map(|finished| short_moment(finished, units)),
+            ends: timing.finished.map(|at| format!("{}: {}", timing.ends, short_moment(at, units))),
             zone: timing.zone.clone(),
             remarks: timing.remarks.clone(),
         }

@@ -182,8 +182,8 @@ fn boxes(times: impl Iterator<Item = String>) -> String {
 fn when(timing: &Timing, units: Units) -> String {
     let word = if timing.begun { "Begun" } else { "Begins" };
     let begins = timing.begins.map(|begins| format!("{word} {}.", short_moment(begins, units))).unwrap_or_default();
-    let finished = timing.finished.map(|finished| format!(" Finished {}.", short_moment(finished, units))).unwrap_or_default();
-    format!("{begins}{finished} Time zone {}.", timing.zone)
+    let ends = timing.finished.map(|at| format!(" {}: {}.", timing.ends, short_moment(at, units))).unwrap_or_default();
+    format!("{begins}{ends} Time zone {}.", timing.zone)
 }
 
 fn no_packages(why: &str) -> String {

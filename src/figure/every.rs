@@ -37,10 +37,13 @@ pub fn figures(batch: &Batch) -> Vec<Figure> {
     all
 }
 
+/// The figures that rest on a run beside the one that is shown.
+const RUNS_BESIDE: [&str; 5] = [pickling::IF_SLOW, pickling::SLOW_PH, "table_b", "acid_class", "growers"];
+
 /// Returns whether a figure rests on a run beside the one that is shown; where those are not calculated, it is not there.
 #[must_use]
 pub fn rests_on_runs_beside(key: &str) -> bool {
-    key == pickling::IF_SLOW
+    RUNS_BESIDE.contains(&key)
 }
 
 /// Returns the figures of salting alone, for a cheese that was described.

@@ -33,7 +33,7 @@ pub enum KitchenWeekError {
     },
     /// No start leaves enough time.
     #[error(
-        "the cheeses cannot be finished by {}: even if you begin at the next quarter of an hour after {}, they are finished on {} at the earliest; choose that time or a later one (the longest wait, at least {}, follows “{longest}”; do not shorten a soak to save time)",
+        "the plan cannot end by {}: even if you begin at the next quarter of an hour after {}, it ends on {} at the earliest; choose that time or a later one (the longest wait, at least {}, follows “{longest}”; do not shorten a soak to save time)",
         time_words(*by), time_words(*now), time_words(*soonest), length(*longest_min)
     )]
     TooSoon {
@@ -50,7 +50,7 @@ pub enum KitchenWeekError {
     },
     /// What is left cannot be done in time.
     #[error(
-        "from here on the cheeses cannot be finished by {}, but on {} at the earliest; finish then or later",
+        "from here on the plan cannot end by {}, but on {} at the earliest; finish then or later",
         time_words(*by), time_words(*soonest)
     )]
     TooLateNow {

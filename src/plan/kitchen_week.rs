@@ -1,6 +1,7 @@
 //! The week as the maker reads it: every task with its time on the wall clock, what the hours cost, and what they do to the cheese.
 
 use super::asked::Asked;
+use super::kept::kept_plan;
 use super::{
     ClockError, Habit, Handling, Here, Hours, KitchenWeekError, Lost, Now, Pass, Reason, Schedule, Stretch, Taken, Tasks,
     on_from_here, stretches, tasks, week,
@@ -203,7 +204,7 @@ fn written(batch: &Batch, all: &Tasks, plan: &Schedule, first: usize, asked: &As
 /// It counts from when the jars are closed, or else from when the cheeses are finished. Where that lies behind the maker and its hour is not
 /// known, it is taken to be as long ago as the tasks since then allow, so that the last day comes too soon rather than too late.
 fn keeping_ends_min(batch: &Batch, all: &Tasks, plan: &Schedule, first: usize) -> Option<i64> {
-    let keeping = batch.keeping.done().map(|_| &batch.design.keeping)?;
+    let keeping = batch.keeping.done().map(|_| kept_plan(batch).keeping)?;
     let closed = ["sour", "oil"].into_iter().find_map(|key| all.position(key)).or_else(|| all.until_finished.checked_sub(1))?;
     let closed_min = if let Some(place) = closed.checked_sub(first) {
         plan.placed.get(place)?.start_min + all.all.get(closed)?.handling.hands_min

@@ -1,6 +1,6 @@
 //! What a batch needs, bought in packages: what it costs, and what is left over.
 
-use super::{Aim, Package, PackageError, Want, choose};
+use super::{Aim, Package, PackageError, Want, choose, kept_plan};
 use crate::batch::Batch;
 use crate::design::{BuyFor, CalciumForm, Good, MOST_GIVEN, SuppliesDesign, Supply, Unit, lower_first};
 use std::collections::BTreeMap;
@@ -55,7 +55,7 @@ pub fn needs(batch: &Batch) -> Vec<Need> {
     if let Some(pickling) = batch.pickling.done() {
         need(Good::Vinegar, pickling.vinegar_ml, Unit::Millilitre);
     }
-    if let Some(keeping) = batch.keeping.done() {
+    if let Some(keeping) = batch.keeping.done().filter(|_| !kept_plan(batch).without_oil) {
         need(Good::Oil, keeping.oil_ml, Unit::Millilitre);
     }
     all.retain(|need| need.amount > 0.0);

@@ -36,7 +36,7 @@ pub struct Plan {
     pub cost: Option<Cost>,
     /// Why no packages could be chosen.
     pub shopping_trouble: Option<String>,
-    /// When it begins and when the cheeses are finished, by the clock on the wall.
+    /// When it begins and how it ends, by the clock on the wall.
     pub timing: Option<Timing>,
     /// Why times only count from the start of warming although the maker asked for more.
     pub no_week: Option<String>,
@@ -125,7 +125,7 @@ pub fn week_plan(batch: &Batch, week: Option<&KitchenWeek>) -> Plan {
         shopping: shopping.rows,
         cost: shopping.cost,
         shopping_trouble: shopping.trouble,
-        timing: week.map(Timing::of),
+        timing: week.map(|week| Timing::of(week, batch)),
         no_week: None,
         before_all,
         steps,

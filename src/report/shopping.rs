@@ -4,7 +4,7 @@ use super::facts::Facts;
 use super::{Amount, Cost, Purchase};
 use crate::batch::Batch;
 use crate::design::{CalciumForm, Good, Unit, lower_first};
-use crate::plan::shop;
+use crate::plan::{kept_plan, shop};
 
 /// One thing to buy.
 #[derive(Clone, Debug, PartialEq)]
@@ -152,7 +152,7 @@ fn pepper_vinegar_and_oil(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
             format!("{:.0}\u{a0}mm wide inside, {:.0}\u{a0}mm to the fill line", design.jar_width_mm, design.jar_height_mm);
         row("Jars", Amount::new(f64::from(pickling.jars), Unit::One, 0), "jars", look_for)
     });
-    let oil = batch.keeping.done().map(|keeping| {
+    let oil = batch.keeping.done().filter(|_| !kept_plan(batch).without_oil).map(|keeping| {
         row("Oil", Amount::new(keeping.oil_ml, Unit::Millilitre, 0), "oil_ml", "fresh; keep refrigerated".to_owned())
     });
     [pepper, vinegar, jars, oil].into_iter().flatten().collect()

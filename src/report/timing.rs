@@ -1,6 +1,11 @@
 //! When a week begins and ends, and what it costs its maker.
 
+use crate::batch::Batch;
+use crate::caution::plan_end;
+use crate::design::upper_first;
 use crate::plan::{KitchenWeek, WeekTask};
+use crate::units::Units;
+use crate::words::end_words;
 use jiff::civil::DateTime;
 
 /// The week in short.
@@ -10,8 +15,10 @@ pub struct Timing {
     pub begins: Option<DateTime>,
     /// Whether that task is begun already, and the plan goes on from it.
     pub begun: bool,
-    /// When the cheeses are finished.
+    /// When the hands are off the last task before the keeping.
     pub finished: Option<DateTime>,
+    /// What happens then, for the beginning of a line: "Finished", or that the cheeses are not sour.
+    pub ends: String,
     /// The time zone that all its times are in.
     pub zone: String,
     /// What the week costs sleep and work, what it makes longer or shorter, and what does not fit; a sentence each.
@@ -19,23 +26,20 @@ pub struct Timing {
 }
 
 impl Timing {
-    pub(super) fn of(week: &KitchenWeek) -> Self {
+    pub(super) fn of(week: &KitchenWeek, batch: &Batch) -> Self {
         let sentence = |words: &str| if words.ends_with('.') { words.to_owned() } else { format!("{words}.") };
         let notes = week.tasks.iter().filter_map(|task: &WeekTask| task.note.as_deref());
+        let end = plan_end(batch).map(|end| end_words(&end, Units::METRIC));
+        let sour = end.as_ref().and_then(|end| end.sour.as_deref());
         let words = week.reasons.iter().map(|reason| reason.words.as_str());
-        let words = words.chain(week.stretches.iter().map(|stretch| stretch.words.as_str())).chain(notes);
+        let words = words.chain(week.stretches.iter().map(|stretch| stretch.words.as_str())).chain(notes).chain(sour);
         Self {
             begins: week.tasks.first().map(|task| task.start),
             begun: week.tasks.first().is_some_and(|task| task.begun),
             finished: week.finished,
+            ends: upper_first(end.as_ref().map_or("ends", |end| end.by_clock)),
             zone: week.zone.clone(),
             remarks: words.map(|words| upper_first(&sentence(words))).collect(),
         }
     }
-}
-
-/// Returns words for the beginning of a sentence.
-fn upper_first(words: &str) -> String {
-    let mut letters = words.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }

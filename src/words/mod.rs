@@ -4,10 +4,12 @@ mod caution;
 mod glossary;
 mod model;
 mod number;
+mod plan_end;
 mod said;
 
 pub use caution::{caution_line, caution_word, caution_words, counted, said_of_b, severity_word};
 pub use glossary::{GLOSSARY, Term, explained};
 pub use model::{FROM_A_MODEL, MUST_NOT_EAT, POTENTIAL_GROWTH, TRUE_OF_ALL};
 pub use number::{number_words, quantity, range_words, value};
+pub use plan_end::{EndWords, end_words};
 pub use said::CautionWords;

@@ -38,7 +38,7 @@ fn a_stage_that_fails_leaves_the_earlier_ones_and_stops_the_later() {
     assert_eq!(batch.balance.stages.len(), 2);
     assert!(batch.balance.greatest_relative_residual() < 1e-9);
     let summary = summary(&batch);
-    assert_eq!((summary.cheese_count, summary.dried_cheese_g, summary.finished_h), (None, None, None));
+    assert_eq!((summary.cheese_count, summary.dried_cheese_g, summary.end), (None, None, None));
 }
 
 #[test]

@@ -147,7 +147,7 @@ pub(crate) const CASES: &[Case] = &[
     ("wet_centre", Severity::Note, &["drying_h=30"], &["drying_h=0"]),
     ("never_sour", Severity::Stop, &["acid_g_per_100ml=4", "vinegar_ml_per_g=0.8"], &["acid_g_per_100ml=6"]),
     ("never_sour", Severity::Stop, &["vinegar_by=cover", "acid_g_per_100ml=3"], &["vinegar_by=per_gram"]),
-    ("may_never_sour", Severity::Caution, &["acid_g_per_100ml=5", "vinegar_ml_per_g=2"], &["vinegar_ml_per_g=6"]),
+    ("may_never_sour", Severity::Stop, &["acid_g_per_100ml=5", "vinegar_ml_per_g=1.6"], &["vinegar_ml_per_g=6"]),
     // FDA policy guide 525.825: 4 g/100 mL at least; 2 mL of 5 g/100 mL is what the balance asks for.
     ("weak_vinegar", Severity::Stop, &["acid_g_per_100ml=3.5"], &["acid_g_per_100ml=4"]),
     (
@@ -157,7 +157,7 @@ pub(crate) const CASES: &[Case] = &[
         &["acid_g_per_100ml=5", "vinegar_ml_per_g=2"],
     ),
     ("centre_not_sour", Severity::Stop, &["pickling_h=20"], &["pickling_h=1500"]),
-    ("centre_may_not_be_sour", Severity::Caution, &["pickling_h=600"], &["pickling_h=2000"]),
+    ("centre_may_not_be_sour", Severity::Stop, &["pickling_h=600"], &["pickling_h=2000"]),
     ("warm_pickling", Severity::Stop, &["pickling_temperature_c=4.5"], &["pickling_temperature_c=4"]),
     ("not_submerged", Severity::Stop, &["vinegar_ml_per_g=0.6"], &["vinegar_ml_per_g=0.6", "vinegar_by=cover"]),
     ("measure_the_ph", Severity::Note, &[], &["pickled=no"]),

@@ -129,7 +129,7 @@ fn what_a_file_says_wrongly_is_trouble_with_the_file_and_what_is_asked_wrongly_i
             "standard input: this vat has no task `tea`",
         ),
         (start.to_owned(), &["--here", "tea@2031-05-06T07:00"], 2, "this vat has no task `tea`"),
-        (String::new(), &["--finished-by", "2031-05-06T09:00"], 1, "the cheeses cannot be finished by"),
+        (String::new(), &["--finished-by", "2031-05-06T09:00"], 1, "the plan cannot end by"),
     ] {
         for command in [&["plan", "-"][..], &["export", "-", "--to", "-", "--as", "ics"]] {
             let run = run_with(&[command, more, &as_of].concat(), &with(&week));

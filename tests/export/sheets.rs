@@ -153,6 +153,7 @@ fn every_time_has_its_row_in_the_log_and_all_else_is_behind() {
 fn the_rollings_of_many_months_are_all_printed() {
     let mut design = crate::example("ewes-milk");
     design.keeping.keeping_days = 300.0;
+    design.pickling.pickling_h = 2000.0;
     let plan = timed(design);
     let rolled = plan.steps.iter().find(|step| step.by_date).unwrap();
     assert!(rolled.times.len() > 50, "{}", rolled.times.len());

@@ -166,6 +166,7 @@ fn the_last_day_never_moves_away_while_the_jars_are_looked_after() {
     let mut design = wishing(Wish::StartAt(monday(9, 0)));
     design.set("kept_in", Value::Choice("oil")).unwrap();
     design.set("keeping_days", Value::Number(21.0)).unwrap();
+    design.set("pickling_h", Value::Number(2000.0)).unwrap();
     let before = planned(&design);
     let last = before.tasks.last().unwrap().clone();
     assert!(last.is_last_day());

@@ -43,7 +43,8 @@ fn of(shopping: &Shopping, good: Good) -> &vatsketch::plan::Bought {
 
 #[test]
 fn the_needs_are_those_of_the_stages() {
-    let batch = made(&[("kept_in", Value::Choice("oil"))]);
+    // Long enough in vinegar for oil to be planned.
+    let batch = made(&[("kept_in", Value::Choice("oil")), ("pickling_h", Value::Number(2000.0))]);
     let (milk, salting) = (batch.milk.done().unwrap(), batch.salting.done().unwrap());
     let (pickling, keeping) = (batch.pickling.done().unwrap(), batch.keeping.done().unwrap());
     let all = needs(&batch);

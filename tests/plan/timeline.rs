@@ -73,6 +73,7 @@ fn the_weeks_in_the_vinegar_are_one_row() {
 fn rolling_the_jars_makes_no_rows_of_its_own() {
     let mut design = starting(monday(9, 0));
     design.keeping.kept_in = KeptIn::Oil;
+    design.pickling.pickling_h = 2000.0;
     let week = planned(&design);
     let rolls = week.tasks.iter().filter(|task| task.key.starts_with("roll_")).count();
     let picture = timeline(&week, None);

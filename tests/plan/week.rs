@@ -33,7 +33,8 @@ fn the_first_vat_lets_its_maker_sleep() {
 
 #[test]
 fn every_task_of_a_week_keeps_its_limits_and_the_vat_keeps_to_the_minute() {
-    let (_, tasks) = made(&[("kept_in", Value::Choice("oil")), ("keeping_days", Value::Number(20.0))]);
+    let (_, tasks) =
+        made(&[("kept_in", Value::Choice("oil")), ("keeping_days", Value::Number(20.0)), ("pickling_h", Value::Number(2000.0))]);
     let plan = week(&tasks, &ANY_TIME, nights).unwrap();
     for (task, pair) in tasks.all.iter().zip(plan.placed.windows(2)) {
         let gap_min = pair[1].start_min - pair[0].start_min;
@@ -45,8 +46,9 @@ fn every_task_of_a_week_keeps_its_limits_and_the_vat_keeps_to_the_minute() {
 
 #[test]
 fn finished_by_is_about_the_cheeses_and_not_about_the_rolling_of_their_jars() {
-    let (_, tasks) = made(&[("kept_in", Value::Choice("oil")), ("keeping_days", Value::Number(20.0))]);
-    let by_min = 30 * 1440;
+    let (_, tasks) =
+        made(&[("kept_in", Value::Choice("oil")), ("keeping_days", Value::Number(20.0)), ("pickling_h", Value::Number(2000.0))]);
+    let by_min = 120 * 1440;
     let plan = week(&tasks, &Start::FinishedBy { by_min, from_min: 0, spare_points: 1 }, nights).unwrap();
     let finished = &plan.placed[tasks.until_finished - 1];
     assert!(finished.start_min + finished.hands_min <= by_min);
@@ -111,7 +113,8 @@ fn from_here_on_the_rest_of_the_vat_is_planned_again() {
 
 #[test]
 fn a_jar_that_was_rolled_late_is_rolled_again_days_after_that() {
-    let (_, tasks) = made(&[("kept_in", Value::Choice("oil")), ("keeping_days", Value::Number(20.0))]);
+    let (_, tasks) =
+        made(&[("kept_in", Value::Choice("oil")), ("keeping_days", Value::Number(20.0)), ("pickling_h", Value::Number(2000.0))]);
     let first = tasks.position("roll_1").unwrap();
     let again = on_from_here(&tasks, &Here { done: first, began_min: 50_000, now_min: 50_010 }, Some(10), nights).unwrap();
     let gap_min = again.placed[1].start_min - 50_000;

@@ -59,6 +59,7 @@ fn turns_tests_and_rollings_have_each_their_own_time() {
     let mut design = Design::default();
     design.set("kept_in", Value::Choice("oil")).unwrap();
     design.set("keeping_days", Value::Number(16.0)).unwrap();
+    design.set("pickling_h", Value::Number(2000.0)).unwrap();
     let (batch, week) = timed(design);
     let plan = week_plan(&batch, Some(&week));
     let named = |name: &str| times(&plan).iter().filter(|time| time.name.starts_with(name)).count();

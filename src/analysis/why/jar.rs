@@ -51,6 +51,7 @@ pub(super) const LINKS: &[Link] = &[
             "cheese_acid_percent",
             "centre_to_4_2_h",
             "centre_to_4_2_if_slow_h",
+            "slow_centre_ph",
             "slurry_to_4_2_h",
             "centre_to_4_6_h",
             "slurry_to_4_6_h",

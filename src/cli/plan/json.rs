@@ -1,6 +1,7 @@
 //! The week for another program: keys that never change, local times as ISO 8601 has them, lengths in minutes.
 
 use crate::batch::Batch;
+use crate::caution::plan_end;
 use crate::design::{Stage, Wish};
 use crate::export::json_cautions;
 use crate::plan::{Counted, CountedTask, KitchenWeek, Lost, Now, Pass, Reason, Stretch, Taken, TakenSpan, WeekTask};
@@ -14,6 +15,8 @@ pub(super) fn of_week(batch: &Batch, week: &KitchenWeek, now: &Now) -> Value {
         "zone": week.zone,
         "as_of": now.at.to_string(),
         "start": week.tasks.first().map(|task| task.start.to_string()),
+        // Whether a slow cheese too is sour by then.
+        "end": plan_end(batch).map(|end| end.key()),
         "finished": week.finished.map(|finished| finished.to_string()),
         // The name of the same time before, for scripts.
         "ready": week.finished.map(|finished| finished.to_string()),
@@ -37,7 +40,7 @@ pub(super) fn of_open(batch: &Batch, counted: &Counted, now: &Now) -> Value {
     json!({
         "title": batch.design.title,
         "wish": wish(batch.design.week.wish, now),
-        "zone": null, "as_of": now.at.to_string(), "start": null, "finished": null, "ready": null,
+        "zone": null, "as_of": now.at.to_string(), "start": null, "end": plan_end(batch).map(|end| end.key()), "finished": null, "ready": null,
         "as_of_with_offset": now.with_offset(now.at), "start_with_offset": null, "finished_with_offset": null, "last_day": null,
         "points": 0,
         "tasks": counted.tasks.iter().map(counted_task).collect::<Vec<_>>(),

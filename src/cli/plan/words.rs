@@ -1,12 +1,13 @@
 //! The week as lines of text, a heading for each day.
 
 use crate::batch::Batch;
+use crate::caution::plan_end;
 use crate::cli::text::write_head;
-use crate::design::lower_first;
+use crate::design::{lower_first, upper_first};
 use crate::plan::{Counted, KitchenWeek, Lost, Taken, WeekTask, ends_before_words, length, whole_day_words, whole_time_words};
 use crate::report::elapsed;
 use crate::units::{Clock, Units};
-use crate::words::FROM_A_MODEL;
+use crate::words::{FROM_A_MODEL, end_words};
 use std::io::{Result, Write};
 
 /// Width of the times before a task, and of those with am or pm.
@@ -25,7 +26,12 @@ pub(super) fn write_week(batch: &Batch, week: &KitchenWeek, units: Units, data: 
         writeln!(data, "{word}: {}", first.start_pass.said(units.told(&whole_time_words(first.start))))?;
     }
     if let Some((finished, pass)) = week.finished.zip(week.finished_pass.as_ref()) {
-        writeln!(data, "Cheeses finished: {}", pass.said(units.told(&whole_time_words(finished))))?;
+        let end = plan_end(batch).map(|end| end_words(&end, units));
+        let label = end.as_ref().map_or("ends", |end| end.by_clock);
+        writeln!(data, "{}: {}", upper_first(label), pass.said(units.told(&whole_time_words(finished))))?;
+        if let Some(sour) = end.and_then(|end| end.sour) {
+            writeln!(data, "{sour}")?;
+        }
     }
     if let Some(last) = week.tasks.iter().find(|task| task.is_last_day()) {
         writeln!(data, "Keep no longer than, unless a warning above sets an earlier day: {}", whole_day_words(last.start.date()))?;

@@ -2,18 +2,22 @@
 
 use super::task::{Task, may_wait};
 use crate::design::{Design, KeepingDesign, KeptIn, Stage};
-use crate::plan::Gap;
+use crate::law::growth::TABLE_B_PH;
 use crate::plan::hands::{
     COVER_JAR, LAY_CHEESE, METER, POUR_OFF_JAR, ROLL_JAR, ROLL_LATEST, ROLL_SOONEST, VINEGAR_WAITS, visit_min, whole,
 };
+use crate::plan::{Gap, KeptPlan};
 use crate::process::PicklingOutcome;
 
 const DAY_MIN: f64 = 24.0 * 60.0;
 
 /// Adds what follows the drying: into the vinegar, and after the soak a measured pH and perhaps oil.
-pub(super) fn add_vinegar(all: &mut Vec<Task>, design: &Design, pickling: &PicklingOutcome) {
+///
+/// `kept`: the keeping as far as the warnings allow it
+pub(super) fn add_vinegar(all: &mut Vec<Task>, (design, kept): (&Design, &KeptPlan), pickling: &PicklingOutcome) {
+    let kept_in = kept.keeping.kept_in;
     let jars = f64::from(pickling.jars.max(1));
-    let oil_s = if design.keeping.kept_in == KeptIn::Oil { POUR_OFF_JAR.value * jars } else { 0.0 };
+    let oil_s = if kept_in == KeptIn::Oil { POUR_OFF_JAR.value * jars } else { 0.0 };
     if !design.pickling.pickled {
         if oil_s > 0.0 {
             let hands_min = visit_min(oil_s);
@@ -27,16 +31,24 @@ pub(super) fn add_vinegar(all: &mut Vec<Task>, design: &Design, pickling: &Pickl
         Task::new("vinegar", Stage::Pickling, "Cover with vinegar", cover_min, soak)
             .saying("Do not shorten the soak: the centre sours last."),
     );
-    let name = match design.keeping.kept_in {
+    let name = match kept_in {
         KeptIn::Oil => "Measure pH, pour off, cover with oil",
         KeptIn::Vinegar => "Measure pH",
         KeptIn::Bare => "Measure pH, take out",
     };
     let sour_min = visit_min(METER.value + oil_s);
     all.push(
-        Task::new("sour", Stage::Keeping, name, sour_min, Gap::fixed(sour_min))
-            .saying("At the centre of one cheese and of a blended sample. A modelled pH is no proof."),
+        Task::new("sour", Stage::Keeping, name, sour_min, Gap::fixed(sour_min)).saying(format!(
+            "At the centre of one cheese and of a blended sample. A modelled pH is no proof.{}",
+            without_oil(kept)
+        )),
     );
+}
+
+/// Returns why there is no oil in the plan, as a sentence with a space before it; nothing where none is left out.
+fn without_oil(kept: &KeptPlan) -> String {
+    let until = || format!(" No oil unless both are below pH {}: this plan has none.", TABLE_B_PH.value);
+    if kept.without_oil { until() } else { String::new() }
 }
 
 /// Returns the rest of jars under oil, and their rolling every few days for as long as they are kept.

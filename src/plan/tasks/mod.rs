@@ -12,7 +12,7 @@ pub use heat_step::{LEAST_LEG_MIN, task_after_cooling};
 pub use meter::{MeterTask, meter_task};
 pub use task::Task;
 
-use super::Handling;
+use super::{Handling, kept_plan};
 use crate::batch::Batch;
 use crate::design::Stage;
 
@@ -46,7 +46,7 @@ impl Tasks {
 /// Sanitise, measure, the heat step of raw milk where it is pasteurised in the vat, warm, culture, calcium, rennet, test, cut, ladle, turns (the salted ones first) and a
 /// measured pH where a culture sours, unmould and pepper, dry with a swap of the trays,
 /// vinegar, pour off, oil, and the rolling of the jars. Hands come from volumes and counts times judged seconds; times between tasks from the
-/// batch: the warming curve, the tests, the turns, the drying and the soak.
+/// batch: the warming curve, the tests, the turns, the drying and the soak. What a serious warning forbids is left out ([`kept_plan`]).
 ///
 /// # Example
 /// ```
@@ -60,6 +60,7 @@ impl Tasks {
 pub fn tasks(batch: &Batch) -> Tasks {
     let mut tasks = Tasks { ends_before: batch.first_missing(), ..Tasks::default() };
     let (all, meter) = (&mut tasks.all, meter_task(batch));
+    let kept = kept_plan(batch);
     if let (Some(milk), Some(vat)) = (batch.milk.done(), batch.vat.done()) {
         all.extend(vat::tasks(&batch.design, milk, vat, meter.as_ref()));
         if let Some(draining) = batch.draining.done() {
@@ -69,12 +70,12 @@ pub fn tasks(batch: &Batch) -> Tasks {
             all.extend(air::tasks(&batch.design, drying));
         }
         if let Some(pickling) = batch.pickling.done() {
-            jar::add_vinegar(all, &batch.design, pickling);
+            jar::add_vinegar(all, (&batch.design, &kept), pickling);
         }
     }
     tasks.until_finished = tasks.all.len();
     if let Some(pickling) = batch.pickling.done() {
-        tasks.all.extend(jar::rolling(&batch.design.keeping, pickling.jars));
+        tasks.all.extend(jar::rolling(&kept.keeping, pickling.jars));
     }
     tasks
 }

@@ -21,12 +21,8 @@ pub(crate) struct KitchenPlaces {
 impl KitchenPlaces {
     /// Returns the places of a design.
     pub(crate) fn of(design: &Design, parameters: &UncertainParameters) -> Self {
-        let mut places = Self {
-            draining: design.draining.clone(),
-            drying: design.drying.clone(),
-            pickling: design.pickling.clone(),
-            keeping: design.keeping.clone(),
-        };
+        let mut places =
+            Self { draining: design.draining, drying: design.drying, pickling: design.pickling, keeping: design.keeping };
         let met = |chosen_c: &mut f64, factor: f64, record: &Constant| *chosen_c = met_c(*chosen_c, factor, record.value);
         met(&mut places.draining.draining_temperature_c, parameters.warmth_of_moulds, &MOULDS_WARMTH);
         let drying = &mut places.drying;

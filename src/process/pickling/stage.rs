@@ -6,12 +6,11 @@ use super::error::PicklingError;
 use super::fill::Fill;
 use super::flows::{Exchange, Flows};
 use super::leach::salt_left;
+use super::likely::{LikelySoak, Pace};
 use super::point::{PH_TARGETS, PicklePoint, TargetHours};
 use super::soak::Soak;
 use super::swell::{Swelling, SwollenPoint};
 use crate::design::{PhFrom, PicklingDesign};
-use crate::law::acidity::ACID_OBSTRUCTION;
-use crate::law::buffering::BUFFER_SCALE;
 use crate::law::soaking::salt_in_vinegar_m2_s;
 use crate::law::sorption::Sorption;
 use crate::law::{Matter, firmness};
@@ -28,9 +27,9 @@ pub struct PicklingOutcome {
     pub start_ph: f64,
     /// How one cheese sours, from the first hour to the end of the soak.
     pub curve: Vec<PicklePoint>,
-    /// The same if acid moved as slowly and the cheese took up as much of it as is likely.
+    /// The same in a slow cheese: the pH at its centre is what nine of ten draws stay below.
     pub if_slow: Vec<PicklePoint>,
-    /// The same if acid moved as fast and the cheese took up as little of it as is likely.
+    /// The same in a fast cheese: the pH at its centre is what nine of ten draws stay above.
     pub if_fast: Vec<PicklePoint>,
     /// The end of the soak.
     pub end: PicklePoint,
@@ -134,12 +133,12 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
             acetate.frames.push(frame(at_h, shrunk, run.acetate().iter().copied()));
         }
     })?;
-    let likely = |ends: (f64, f64)| match given.runs {
-        Runs::WithLikely => LikelySoak::of(&cheese, &bath, design.pickling_h, ends, parameters),
+    let likely = |pace: Pace| match given.runs {
+        Runs::WithLikely => LikelySoak::of(&cheese, &bath, design.pickling_h, pace, parameters),
         Runs::MiddleOnly => Ok(LikelySoak { soak: shown.soak.clone(), targets: shown.targets, equilibrium_ph }),
     };
-    let slow = likely((ACID_OBSTRUCTION.range.0, BUFFER_SCALE.range.1))?;
-    let fast = likely((ACID_OBSTRUCTION.range.1, BUFFER_SCALE.range.0))?;
+    let slow = likely(Pace::Slow)?;
+    let fast = likely(Pace::Fast)?;
     let salt_m2_s = parameters.salt_obstruction * salt_in_vinegar_m2_s(soak.water_share, design.pickling_temperature_c);
     let salt_left_share = salt_left(&soak, salt_m2_s, &[design.pickling_h])?.first().copied().unwrap_or(1.0);
     let end = shown.reported.first().copied().unwrap_or_default();
@@ -270,32 +269,4 @@ fn gain(points: &[SwollenPoint]) -> f64 {
 
 fn frame(at_h: f64, shrunk: f64, values: impl Iterator<Item = f64>) -> DiscFrame {
     DiscFrame { at_h, shrunk, values: values.map(|value| value as f32).collect() }
-}
-
-/// A soak next to the one that is shown, as slow or as fast as is likely.
-struct LikelySoak {
-    soak: Vec<PicklePoint>,
-    targets: [TargetHours; 2],
-    equilibrium_ph: f64,
-}
-
-impl LikelySoak {
-    /// Returns the soak of a cheese with another obstruction and another buffer.
-    fn of(
-        cheese: &PickledCheese,
-        bath: &VinegarBath,
-        soak_h: f64,
-        (obstruction, buffer): (f64, f64),
-        parameters: &UncertainParameters,
-    ) -> Result<Self, PicklingError> {
-        let cheese = PickledCheese {
-            buffer_scale: buffer / BUFFER_SCALE.value,
-            diffusivity_scale: obstruction / ACID_OBSTRUCTION.value,
-            ..*cheese
-        };
-        let soak = Soak::with(&cheese, bath, Fineness::SOAK_SPREAD)?.under(parameters);
-        let equilibrium_ph = soak.equilibrium_ph()?;
-        let SoakCourse { soak, targets, .. } = SoakCourse::follow(&soak, equilibrium_ph, &[soak_h], &mut |_| ())?;
-        Ok(Self { soak, targets, equilibrium_ph })
-    }
 }

@@ -2,11 +2,13 @@
 
 use super::{Facts, Step};
 use crate::design::{Design, KeptIn, Stage, Unit};
+use crate::law::growth::TABLE_B_PH;
+use crate::plan::KeptPlan;
 use crate::process::KeepingOutcome;
 use crate::report::{Amount, Target};
 
-pub(super) fn keep(whole: &Design, keeping: &KeepingOutcome, at_min: f64, facts: &Facts) -> Step {
-    let design = &whole.keeping;
+pub(super) fn keep(whole: &Design, kept: &KeptPlan, keeping: &KeepingOutcome, at_min: f64, facts: &Facts) -> Step {
+    let design = &kept.keeping;
     let task = match (whole.pickling.pickled, design.kept_in) {
         (true, _) => "sour",
         (false, KeptIn::Oil) => "oil",
@@ -30,6 +32,17 @@ pub(super) fn keep(whole: &Design, keeping: &KeepingOutcome, at_min: f64, facts:
     step.lasts = Some(Facts::plain("for", design.keeping_days, Unit::Day, 0));
     "Swollen, gassy or smelly: discard untasted. Toxin may not show.".clone_into(&mut step.if_off);
     "fridge, °C".clone_into(&mut step.write_down);
+    step.what.push_str(&ends_here(kept));
     step.governed_by = &["kept_in", "poured_off_percent", "keeping_temperature_c", "keeping_days"];
     step
+}
+
+/// Returns why the plan ends here and what would let it go on, as sentences with a space before them; nothing where it goes as it was chosen.
+fn ends_here(kept: &KeptPlan) -> String {
+    let oil = format!(
+        " The plan ends here, without oil. What lets it go on: a pH meter that shows less than pH {} at the centre and in a blended sample.",
+        TABLE_B_PH.value
+    );
+    let days = " More days were chosen than rules allow such a cheese: the warnings say why.";
+    format!("{}{}", if kept.without_oil { oil.as_str() } else { "" }, if kept.fewer_days { days } else { "" })
 }

@@ -15,7 +15,7 @@ pub use step::Step;
 
 use super::facts::Facts;
 use crate::batch::{Batch, dried_min, soaked_min};
-use crate::plan::KitchenWeek;
+use crate::plan::{KitchenWeek, kept_plan};
 
 /// Returns the steps of every stage that was calculated.
 pub(super) fn steps(batch: &Batch, facts: &Facts) -> Vec<Step> {
@@ -45,7 +45,7 @@ pub(super) fn steps(batch: &Batch, facts: &Facts) -> Vec<Step> {
     let (Some(pickling), Some(dried_min)) = (batch.pickling.done(), dried_min(batch)) else { return steps };
     steps.extend(pickling::pickling(&design.pickling, pickling, dried_min, facts));
     let (Some(keeping), Some(soaked_min)) = (batch.keeping.done(), soaked_min(batch)) else { return steps };
-    steps.push(keeping::keep(design, keeping, soaked_min, facts));
+    steps.push(keeping::keep(design, &kept_plan(batch), keeping, soaked_min, facts));
     steps
 }
 

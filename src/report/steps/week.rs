@@ -3,7 +3,7 @@
 use super::{Facts, Step};
 use crate::batch::Batch;
 use crate::design::Unit;
-use crate::plan::{KitchenWeek, WeekTask};
+use crate::plan::{KitchenWeek, WeekTask, kept_plan};
 use crate::report::{StepTime, Target};
 use crate::units::Units;
 
@@ -26,7 +26,7 @@ pub(super) fn more(steps: &[Step], week: &KitchenWeek, batch: &Batch) -> Vec<Ste
 fn one(task: &WeekTask, batch: &Batch) -> Step {
     let hands = Facts::plain("takes", task.hands_min as f64, Unit::Minute, 0);
     let cold = Facts::plain("at", batch.design.keeping.keeping_temperature_c, Unit::Celsius, 1);
-    let kept = Facts::plain("kept for", batch.design.keeping.keeping_days, Unit::Day, 0);
+    let kept = Facts::plain("kept for", kept_plan(batch).keeping.keeping_days, Unit::Day, 0);
     let said = match task.key.as_str() {
         "sanitise" => Said {
             name: "Sanitise",

@@ -2,12 +2,12 @@
 
 use crate::analysis::Summary;
 use crate::caution::Severity;
-use crate::design::{Unit, hours_in_words};
+use crate::design::Unit;
 use crate::ui::widget::severity::sign;
 use crate::ui::widget::spoken::say_changes;
 use crate::ui::widget::theme::{BODY, CAPTION, FOOT, Palette, TITLE, bold, plain};
 use crate::units::Units;
-use crate::words::{FROM_A_MODEL, counted};
+use crate::words::{FROM_A_MODEL, counted, end_words};
 use egui::{RichText, Role, Ui, WidgetInfo, vec2};
 
 /// Space left and right of the foot, and above and below.
@@ -67,27 +67,29 @@ pub(in crate::ui) fn foot_ui(
     say_changes(&response);
 }
 
-/// The figures of a summary in words: cheeses, the mass of each, when it is finished.
-fn texts(summary: &Summary, units: Units) -> [String; 3] {
+/// The figures of a summary in words: cheeses, the mass of each, how the plan ends with when.
+fn texts(summary: &Summary, units: Units) -> [String; 4] {
     let unknown = || "–".to_owned();
+    let end = summary.end.map(|end| end_words(&end, units));
     [
         summary.cheese_count.map_or_else(unknown, |count| count.to_string()),
         summary
             .dried_cheese_g
             .map_or_else(unknown, |grams| units.text(Unit::Gram, grams, 0).unwrap_or_else(|| format!("{grams:.0} g"))),
-        summary.finished_h.map_or_else(unknown, |hours| units.told(&hours_in_words(hours))),
+        end.as_ref().map_or("ends after", |end| end.label).to_owned(),
+        end.map_or_else(unknown, |end| end.text),
     ]
 }
 
 fn one_ui(ui: &mut Ui, units: Units, summary: &Summary, cost: Option<&str>) {
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = 6.0;
-        let [cheeses, each, finished] = texts(summary, units);
+        let [cheeses, each, ends, when] = texts(summary, units);
         // First, so that nobody reads "finished" without them.
         cautions_ui(ui, summary, 3);
         figure(ui, "cheeses", &cheeses, false);
         figure(ui, "each", &each, true);
-        figure(ui, "finished after", &finished, true);
+        figure(ui, &ends, &when, true);
         if let Some(cost) = cost {
             figure(ui, "to pay", cost, true);
         }
@@ -102,16 +104,16 @@ fn both_ui(ui: &mut Ui, units: Units, a: &Summary, b: &Summary) {
         ui,
         |ui| {
             for (name, colour, summary) in [("A", palette.design, a), ("B", palette.second, b)] {
-                let [cheeses, each, finished] = texts(summary, units);
+                let [cheeses, each, ends, when] = texts(summary, units);
                 let letter = ui.label(RichText::new(name).font(bold(TITLE)).color(colour));
                 let serious = counted(Severity::Stop, summary.cautions[0]);
-                let words = format!("{name}: {serious}, {cheeses} cheeses, each {each}, finished after {finished}");
+                let words = format!("{name}: {serious}, {cheeses} cheeses, each {each}, {ends} {when}");
                 letter.widget_info(|| WidgetInfo::labeled(Role::Label, true, &words));
                 ui.horizontal(|ui| {
                     ui.spacing_mut().item_spacing.x = 6.0;
                     cautions_ui(ui, summary, told);
                 });
-                for (before, value, after) in [("", cheeses, "cheeses"), ("each", each, ""), ("finished after", finished, "")] {
+                for (before, value, after) in [("", cheeses, "cheeses"), ("each", each, ""), (ends.as_str(), when, "")] {
                     ui.horizontal(|ui| {
                         ui.spacing_mut().item_spacing.x = 6.0;
                         let said = |ui: &mut Ui, words: &str| {

@@ -1,6 +1,7 @@
 //! The week: when, the picture of it, and the same as a list.
 
 use crate::batch::Batch;
+use crate::caution::plan_end;
 use crate::plan::{KitchenWeek, Now, ends_before_words, length, time_words};
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
@@ -14,6 +15,7 @@ use crate::ui::widget::room::Room;
 use crate::ui::widget::scroll::scroll_ui;
 use crate::ui::widget::theme::{BODY, CAPTION, FOOT, Palette, bold};
 use crate::units::Units;
+use crate::words::{EndWords, end_words};
 use egui::{Button, CentralPanel, Frame, Margin, Panel, RichText, Ui, vec2};
 
 /// Width of the choices at the left.
@@ -79,10 +81,11 @@ fn plan_ui(ui: &mut Ui, drag: &mut Option<StartDrag>, view: &mut View, batch: &B
     let mut asks = Vec::new();
     match &reckoned.week {
         Ok(Some(week)) => {
-            asks.extend(ends_ui(ui, view.units, week));
+            let end = plan_end(batch).map(|end| end_words(&end, view.units));
+            asks.extend(ends_ui(ui, view.units, week, end.as_ref()));
             asks.extend(timeline_ui(ui, view.units, drag, &batch.design.week, week, &reckoned.now));
             // Below the picture: as many lines as it takes, and nothing moves under a pointer that drags the start.
-            costs_ui(ui, view.units, week);
+            costs_ui(ui, view.units, week, end.and_then(|end| end.sour));
             ui.add_space(10.0);
         }
         Ok(None) => asks.extend(invitation_ui(ui, view.units, batch, reckoned)),
@@ -96,8 +99,8 @@ fn plan_ui(ui: &mut Ui, drag: &mut Option<StartDrag>, view: &mut View, batch: &B
     asks
 }
 
-/// Draws when it begins and when the cheeses are finished.
-fn ends_ui(ui: &mut Ui, units: Units, week: &KitchenWeek) -> Option<Ask> {
+/// Draws when it begins and how it ends.
+fn ends_ui(ui: &mut Ui, units: Units, week: &KitchenWeek, end: Option<&EndWords>) -> Option<Ask> {
     let row = ui.horizontal_wrapped(|ui| {
         let soft = Palette::of(ui).soft;
         let begun = week.tasks.first().is_some_and(|task| task.begun);
@@ -105,7 +108,7 @@ fn ends_ui(ui: &mut Ui, units: Units, week: &KitchenWeek) -> Option<Ask> {
         ui.label(RichText::new(if begun { "begun" } else { "begin" }).color(soft));
         ui.label(RichText::new(first).font(bold(FOOT)));
         ui.add_space(12.0);
-        ui.label(RichText::new("finished").color(soft));
+        ui.label(RichText::new(end.map_or("ends", |end| end.by_clock)).color(soft));
         let finished = week.finished.map_or_else(|| "not calculated".to_owned(), |finished| units.told(&time_words(finished)));
         ui.label(RichText::new(finished).font(bold(FOOT)));
         ui.add_space(12.0);
@@ -115,9 +118,9 @@ fn ends_ui(ui: &mut Ui, units: Units, week: &KitchenWeek) -> Option<Ask> {
     row.inner
 }
 
-/// Draws what the week costs and what it does to the cheese.
-fn costs_ui(ui: &mut Ui, units: Units, week: &KitchenWeek) {
-    let mut lines: Vec<String> = Vec::new();
+/// Draws when the cheeses are sour, if not by the end, what the week costs and what it does to the cheese.
+fn costs_ui(ui: &mut Ui, units: Units, week: &KitchenWeek, sour: Option<String>) {
+    let mut lines: Vec<String> = sour.into_iter().collect();
     if week.points == 0 {
         lines.push("No task falls into sleep, work or busy times, and none is moved from its usual time.".to_owned());
     } else {
@@ -148,7 +151,7 @@ fn invitation_ui(ui: &mut Ui, units: Units, batch: &Batch, reckoned: &Reckoned) 
         let finished = reckoned
             .counted
             .finished_min
-            .map(|minutes| format!(" The cheeses are finished {} after the first task.", units.told(&length(minutes))));
+            .map(|minutes| format!(" The plan ends {} after the first task.", units.told(&length(minutes))));
         ui.label(RichText::new("No date yet").font(bold(BODY)));
         ui.label(format!(
             "Choose when to begin or by when to be finished, and every task gets its day and hour.{}",

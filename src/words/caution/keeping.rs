@@ -8,9 +8,9 @@ use crate::words::said::{CautionWords, cold, discard, may_grow, measured, said};
 pub(super) fn words(caution: &KeepingCaution) -> CautionWords {
     let days = value(&OIL_DAYS);
     match caution {
-        KeepingCaution::OilIsUntested { centre_ph } => said(
+        KeepingCaution::OilIsUntested { centre_ph, slow_ph } => said(
             format!(
-                "There is no tested recipe for cheese under oil, and acid added at home does not preserve an oil mixture. The pH of {centre_ph:.2} at the centre is only modelled. Oil keeps the air out: botulism from cheese kept in that way is documented, and its toxin may give no sign."
+                "There is no tested recipe for cheese under oil, and acid added at home does not preserve an oil mixture. The pH of {centre_ph:.2} at the centre ({slow_ph:.2} in a slow cheese) is only modelled. Oil keeps the air out: botulism from cheese kept in that way is documented, and its toxin may give no sign."
             ),
             format!(
                 "Cover it with oil only after {}. Then keep it at {} and no longer than {days} days, and discard what is left.",
@@ -19,9 +19,9 @@ pub(super) fn words(caution: &KeepingCaution) -> CautionWords {
             ),
             format!("Oil: botulism. Only after a measured pH; discard after {days} days."),
         ),
-        KeepingCaution::OilBeforeAcid { centre_ph, slurry_ph, water_activity } => said(
+        KeepingCaution::OilBeforeAcid { centre_ph, slow_ph, slurry_ph, water_activity } => said(
             format!(
-                "There is no air under oil, and the cheese is not sour: pH {centre_ph:.2} at the centre, {slurry_ph:.2} in a blended sample, water activity {water_activity:.2}. Botulism from cheese kept in that way is documented, and its toxin may give no sign."
+                "There is no air under oil, and the cheese is not sour, or a slow one is not: pH {centre_ph:.2} at the centre, {slow_ph:.2} in a slow cheese, {slurry_ph:.2} in a blended sample, water activity {water_activity:.2}. Botulism from cheese kept in that way is documented, and its toxin may give no sign."
             ),
             format!("Do not put it under oil. Leave it in vinegar, cold, until {}.", measured()),
             "Not sour: botulism. Do not put it under oil.",
@@ -51,17 +51,17 @@ pub(super) fn words(caution: &KeepingCaution) -> CautionWords {
             format!("Keep them at {}, sour or not. {MUST_NOT_EAT}", cold()),
             format!("Too warm: keep at {}.", cold()),
         ),
-        KeepingCaution::NeedsCold { centre_ph, water_activity, growers, .. } => said(
+        KeepingCaution::NeedsCold { centre_ph, slow_ph, water_activity, growers, .. } => said(
             format!(
-                "By table B of the Food Code this food needs control of time and temperature (pH {centre_ph:.2} at the centre, water activity {water_activity:.2}, both modelled).{}",
+                "By table B of the Food Code this food needs control of time and temperature (pH {centre_ph:.2} at the centre, {slow_ph:.2} in a slow cheese, water activity {water_activity:.2}, all modelled).{}",
                 may_grow(growers)
             ),
             format!("Keep it at {}. That slows germs and does not stop Listeria. {MUST_NOT_EAT} {}", cold(), discard()),
             format!("Needs cold: {}. It does not stop Listeria.", cold()),
         ),
-        KeepingCaution::ClassIsNoProof { centre_ph, water_activity, .. } => said(
+        KeepingCaution::ClassIsNoProof { centre_ph, slow_ph, water_activity, .. } => said(
             format!(
-                "Table B of the Food Code asks for no control of time and temperature at these figures (pH {centre_ph:.2} at the centre, water activity {water_activity:.2}). Both are modelled, and a class in a table is no proof."
+                "Table B of the Food Code asks for no control of time and temperature at these figures (pH {centre_ph:.2} at the centre, {slow_ph:.2} in a slow cheese, water activity {water_activity:.2}). All are modelled, and a class in a table is no proof."
             ),
             format!("Have pH and water activity measured, and keep the cheese at {} all the same.", cold()),
             "Its class in the Food Code is modelled: no proof.",

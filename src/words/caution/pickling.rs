@@ -3,7 +3,6 @@
 use crate::caution::{EGG_HOURS, PicklingCaution, SourAfter, Souring};
 use crate::law::acidity::{LEAST_ML_PER_G, LEAST_VINEGAR, USUAL_VINEGAR};
 use crate::law::growth::{ACIDIFIED_PH, TABLE_B_PH};
-use crate::process::STRONGEST_BUFFER;
 use crate::words::number::{number_words, quantity, range_words, value};
 use crate::words::said::{CautionWords, cold, measured, said};
 
@@ -22,8 +21,7 @@ pub(super) fn words(caution: &PicklingCaution) -> CautionWords {
         ),
         PicklingCaution::MayNeverSour { ph, strong_ph, .. } => said(
             format!(
-                "Cheese and vinegar settle at pH {ph:.2}. If the cheese takes up {} times as much acid as usual, they settle at pH {strong_ph:.2}, and it never comes below pH {sour}.",
-                number_words(STRONGEST_BUFFER)
+                "Cheese and vinegar settle at pH {ph:.2}. A cheese that takes up more acid than usual settles with them at pH {strong_ph:.2}, and never comes below pH {sour}."
             ),
             "Use more vinegar for each gram, or stronger vinegar, and measure.",
             "This vinegar may never sour the centre: measure.",

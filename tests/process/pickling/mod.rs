@@ -5,6 +5,7 @@ mod cases;
 mod eggs;
 mod fineness;
 mod leach;
+mod likely;
 mod series;
 mod stage;
 mod swell;

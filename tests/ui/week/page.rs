@@ -98,10 +98,10 @@ fn where_no_start_is_left_the_earliest_time_is_offered_and_works() {
     press(&mut harness, "When: Finished by");
     type_into(&mut harness, "Finished by: day and time", "tomorrow 9:00", Key::Enter);
     assert_eq!(week(&harness).wish, Wish::FinishedBy(may(6, 9, 0)));
-    harness.get_by_label_contains("The cheeses cannot be finished by");
+    harness.get_by_label_contains("The plan cannot end by");
     harness.get_by_label_contains("Finish by ").click();
     harness.run();
-    assert!(harness.query_by_label_contains("The cheeses cannot be finished by").is_none());
+    assert!(harness.query_by_label_contains("The plan cannot end by").is_none());
     harness.get_by_role_and_label(Role::Slider, "Start of the week");
 }
 
