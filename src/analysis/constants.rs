@@ -64,6 +64,7 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
         ("draws", process::PARAMETER_CONSTANTS),
     ];
     lists.extend(crate::caution::CONSTANT_LISTS);
+    lists.push(("choices that lift a warning", super::lift::LIFT_CONSTANTS));
     lists
 }
 

@@ -112,6 +112,23 @@ pub enum Command {
         #[command(flatten)]
         form: FormOptions,
     },
+    /// Show what would lift each serious warning and caution: the one or two choices that do when they are moved least, and what that costs.
+    ///
+    /// No file is changed: --set on another command takes a lift over.
+    Lift {
+        /// The design.
+        #[command(flatten)]
+        design: DesignOptions,
+        /// Leave this choice alone; may be given again.
+        #[arg(long, value_name = "KEY")]
+        pin: Vec<String>,
+        /// Lift one serious warning after another, this many at most, and show the way.
+        #[arg(long, value_name = "N", value_parser = clap::value_parser!(u32).range(1..=20))]
+        in_turn: Option<u32>,
+        /// Text or JSON.
+        #[command(flatten)]
+        form: FormOptions,
+    },
     /// Fit the tasks of a vat into your week: when each begins, what it disrupts, what the week changes.
     Plan {
         /// The design.

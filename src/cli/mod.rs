@@ -11,6 +11,7 @@ mod export;
 mod figures;
 mod germs;
 mod inputs;
+mod lift;
 mod mistyped;
 mod named;
 mod open;
@@ -98,6 +99,10 @@ pub fn run<T: Into<OsString> + Clone>(
             compare::run(&first, &second, &wanted, form.shown.units, data, words)
         }
         Command::Solve { design, goal, by, form } => solve::run(&design, &goal, &by, &form, data),
+        Command::Lift { design, pin, in_turn, form } => {
+            let wanted = lift::Wanted { pins: &pin, in_turn: in_turn.map(|most| most as usize) };
+            lift::run(&design, &wanted, &form, data, words)
+        }
         Command::Plan { design, week, form } => plan::run(&design, &week, &form, data, words),
         Command::Shop { design, form } => shop::run(&design, &form, data, words),
         Command::Why { design, figure, form } => why::run(&design, &figure, &form, data),

@@ -2,6 +2,7 @@
 
 mod caution;
 mod glossary;
+mod lift;
 mod model;
 mod number;
 mod plan_end;
@@ -9,6 +10,7 @@ mod said;
 
 pub use caution::{caution_line, caution_word, caution_words, counted, said_of_b, severity_word};
 pub use glossary::{GLOSSARY, Term, explained};
+pub use lift::{changes_words, cost_words, weighty, why_not_words};
 pub use model::{FROM_A_MODEL, MUST_NOT_EAT, POTENTIAL_GROWTH, TRUE_OF_ALL};
 pub use number::{number_words, quantity, range_words, value};
 pub use plan_end::{EndWords, end_words};

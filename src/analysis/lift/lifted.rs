@@ -1,0 +1,81 @@
+//! What lifts a warning, as facts.
+
+use super::cost::Cost;
+use crate::batch::Batch;
+use crate::caution::Caution;
+use crate::design::{Field, Value};
+
+/// One choice that is moved.
+#[derive(Clone, Copy, Debug)]
+pub struct Change {
+    /// The choice.
+    pub field: &'static Field,
+    /// What it is in the design.
+    pub from: Value,
+    /// What it becomes.
+    pub to: Value,
+}
+
+/// One way to lift a warning.
+#[derive(Clone, Debug)]
+pub struct Lift {
+    /// The choices that are moved, in the order of the form: one, or a few that do nothing alone.
+    pub changes: Vec<Change>,
+    /// How far they are moved: the share of its range for each number, and a fixed amount for another value of a list.
+    pub moved: f64,
+    /// The batch that follows.
+    pub batch: Batch,
+    /// What it costs.
+    pub cost: Cost,
+    /// Serious warnings of the design's own that are left.
+    pub serious_left: usize,
+}
+
+impl Lift {
+    /// Returns whether it brings a serious warning of the design's own that was not there.
+    #[must_use]
+    pub fn brings_serious(&self) -> bool {
+        self.cost.brings.iter().any(super::trial::is_own_serious)
+    }
+}
+
+/// Why nothing lifts a warning.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum WhyNot {
+    /// It is true of every cheese like this.
+    AlwaysTrue,
+    /// The choices that could lift it are pinned, or have no effect in this design.
+    NothingToMove,
+    /// They were moved as far as their ranges go.
+    OutOfReach,
+}
+
+/// A warning, and what lifts it.
+#[derive(Clone, Debug)]
+pub struct Lifted {
+    /// The warning.
+    pub warning: Caution,
+    /// What lifts it, at most two: the nearest first, but those last that bring a serious warning.
+    pub lifts: Vec<Lift>,
+    /// The choices that were moved to find that out.
+    pub tried: Vec<&'static Field>,
+    /// The choices that might lift it and are pinned.
+    pub pinned: Vec<&'static Field>,
+}
+
+impl Lifted {
+    /// Returns why nothing lifts it, if nothing does.
+    #[must_use]
+    pub const fn why_not(&self) -> Option<WhyNot> {
+        if !self.lifts.is_empty() {
+            return None;
+        }
+        Some(if self.warning.always {
+            WhyNot::AlwaysTrue
+        } else if self.tried.is_empty() {
+            WhyNot::NothingToMove
+        } else {
+            WhyNot::OutOfReach
+        })
+    }
+}

@@ -1,0 +1,114 @@
+//! What lifts one warning: every choice that causes it alone, then a few together.
+
+use super::causes::{Way, ways};
+use super::cost::cost;
+use super::lifted::{Change, Lift, Lifted};
+use super::sets::{ANOTHER_VALUE, set_for};
+use super::single::moved_alone;
+use super::together::moved_together;
+use super::trial::{Trial, Trials};
+use crate::batch::Batch;
+use crate::caution::{Caution, Severity};
+use crate::design::{Design, Field, Kind, Value, field, fields};
+use std::collections::BTreeSet;
+
+/// Most batches that are calculated for choices alone, and for choices together.
+const MOST_TRIALS: usize = 30;
+/// Most lifts of one warning.
+const MOST_LIFTS: usize = 2;
+
+/// Returns what lifts a warning of a batch: the one or two choices that lift it when they are moved least, or a few together where one alone does
+/// not or where that lifts more. A choice that is pinned or has no effect is left alone.
+///
+/// # Arguments
+/// * `pins`: keys of choices that are left alone
+/// * `warning`: one of the cautions of the batch
+///
+/// # Example
+/// ```
+/// use std::collections::BTreeSet;
+/// use vatsketch::{analysis::lifts, batch::batch, caution::cautions, design::{Design, Value}};
+/// let mut design = Design::default();
+/// design.milk.calcium_dose_percent = 0.03;
+/// let batch = batch(&design)?;
+/// let warning = cautions(&batch).into_iter().find(|caution| caution.key == "calcium_above_limit").unwrap();
+/// let lifted = lifts(&batch, &BTreeSet::new(), &warning);
+/// let change = lifted.lifts[0].changes[0];
+/// assert_eq!((change.field.key, change.to), ("calcium_dose_percent", Value::Number(0.02)));
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[must_use]
+pub fn lifts(batch: &Batch, pins: &BTreeSet<&'static str>, warning: &Caution) -> Lifted {
+    let mut lifted = Lifted { warning: warning.clone(), lifts: Vec::new(), tried: Vec::new(), pinned: Vec::new() };
+    if warning.always {
+        return lifted;
+    }
+    let trials = Trials::of(batch, warning);
+    trials.allow(MOST_TRIALS);
+    let mut found: Vec<Lift> = Vec::new();
+    for way in ways(warning) {
+        let (Way::Less(key) | Way::More(key) | Way::Other(key)) = way;
+        let Some(field) = field(key).ok().filter(|field| (field.used)(&batch.design)) else { continue };
+        let asked = if pins.contains(key) { &mut lifted.pinned } else { &mut lifted.tried };
+        if !asked.iter().any(|known| known.key == key) {
+            asked.push(field);
+        }
+        if !pins.contains(key) {
+            let trial = moved_alone(&trials, field, way, bound(&found));
+            found.extend(trial.map(|trial| lift(batch, trial)));
+        }
+    }
+    nearest_first(&mut found);
+    let clean = found.iter().filter(|lift| !lift.brings_serious());
+    let left = clean.clone().map(|lift| lift.serious_left).min();
+    // A few together are only looked for where one alone does not do, or where they may lift more.
+    let set = set_for(warning, &batch.design).filter(|_| left.is_none_or(|left| left > 0 && warning.severity == Severity::Stop));
+    trials.allow(MOST_TRIALS);
+    let together = set.and_then(|set| moved_together(&trials, set, pins)).map(|trial| lift(batch, trial));
+    let lifts_more = |lift: &Lift| left.is_none_or(|left| lift.serious_left < left);
+    let alone = found.iter().any(|lift| !lift.brings_serious());
+    let together = together.filter(|lift| !lift.changes.is_empty() && lifts_more(lift) && (!alone || !lift.brings_serious()));
+    found.truncate(MOST_LIFTS - usize::from(together.is_some()));
+    found.extend(together);
+    nearest_first(&mut found);
+    lifted.lifts = found;
+    lifted
+}
+
+/// Sorts lifts: those that bring a serious warning last, else the nearest first.
+fn nearest_first(lifts: &mut [Lift]) {
+    lifts.sort_by(|one, other| one.brings_serious().cmp(&other.brings_serious()).then(one.moved.total_cmp(&other.moved)));
+}
+
+/// Returns how far a choice need be moved at most: as far as the last of those that are kept.
+fn bound(found: &[Lift]) -> f64 {
+    let mut moved: Vec<f64> = found.iter().filter(|lift| !lift.brings_serious()).map(|lift| lift.moved).collect();
+    moved.sort_by(f64::total_cmp);
+    moved.get(MOST_LIFTS - 1).copied().unwrap_or(1.0)
+}
+
+/// Returns what a design in which a warning is lifted changes and costs.
+fn lift(before: &Batch, trial: Trial) -> Lift {
+    let changes = changes(&before.design, &trial.batch.design);
+    Lift {
+        moved: changes.iter().map(moved).sum(),
+        cost: cost(before, &trial.batch),
+        serious_left: trial.serious,
+        changes,
+        batch: trial.batch,
+    }
+}
+
+/// Returns the choices that differ and have an effect after the change.
+fn changes(before: &Design, after: &Design) -> Vec<Change> {
+    let differs = |field: &&'static Field| (field.used)(after) && field.get(before) != field.get(after);
+    fields().filter(differs).map(|field| Change { field, from: field.get(before), to: field.get(after) }).collect()
+}
+
+/// Returns how far a choice is moved.
+fn moved(change: &Change) -> f64 {
+    match (change.field.kind, change.from, change.to) {
+        (Kind::Number { least, most, .. }, Value::Number(from), Value::Number(to)) => (to - from).abs() / (most - least),
+        _ => ANOTHER_VALUE.value,
+    }
+}

@@ -1,0 +1,85 @@
+//! One warning judged again in changed designs.
+
+use crate::batch::{Batch, batch_until};
+use crate::caution::{Caution, CautionKind, GermCaution, GermDanger, Severity, cautions};
+use crate::design::{Design, Stage};
+use std::cell::Cell;
+
+/// Returns whether a caution is a serious warning that the design can change.
+pub(super) fn is_own_serious(caution: &Caution) -> bool {
+    caution.severity == Severity::Stop && !caution.always
+}
+
+/// Returns how many serious warnings are the design's own.
+pub(super) fn own_serious(all: &[Caution]) -> usize {
+    all.iter().filter(|caution| is_own_serious(caution)).count()
+}
+
+/// Returns whether one caution warns of what another does, at least as gravely.
+///
+/// Germs are told apart by stage, unless their toxin is warned of: that another stage crosses its line lifts nothing.
+fn warns_of(one: &Caution, other: &Caution) -> bool {
+    match (&one.kind, &other.kind) {
+        (CautionKind::Germs(one), CautionKind::Germs(other)) => germs_warn_of(one, other),
+        _ => one.key == other.key && one.severity >= other.severity && one.always == other.always,
+    }
+}
+
+fn germs_warn_of(one: &GermCaution, other: &GermCaution) -> bool {
+    let grave = |danger| match danger {
+        GermDanger::Grows => 0,
+        GermDanger::ToxinIfLacticFails => 1,
+        GermDanger::Toxin => 2,
+    };
+    let same_place = one.stage == other.stage || other.danger != GermDanger::Grows;
+    same_place && grave(one.danger) >= grave(other.danger)
+}
+
+/// Returns whether a batch with these cautions is warned of something as before, or more gravely.
+pub(super) fn is_among(warning: &Caution, all: &[Caution]) -> bool {
+    all.iter().any(|caution| warns_of(caution, warning))
+}
+
+/// A changed design in which the warning is lifted.
+pub(super) struct Trial {
+    /// The batch that follows from it.
+    pub(super) batch: Batch,
+    /// Whether no serious warning came that was not there.
+    pub(super) clean: bool,
+    /// Serious warnings of the design's own that are left.
+    pub(super) serious: usize,
+}
+
+/// One warning of a batch, and how often it may still be judged again.
+pub(super) struct Trials<'a> {
+    pub(super) batch: &'a Batch,
+    pub(super) warning: &'a Caution,
+    before: Vec<Caution>,
+    left: Cell<usize>,
+}
+
+impl<'a> Trials<'a> {
+    pub(super) fn of(batch: &'a Batch, warning: &'a Caution) -> Self {
+        Self { batch, warning, before: cautions(batch), left: Cell::new(0) }
+    }
+
+    /// Allows so many more batches to be calculated.
+    pub(super) fn allow(&self, most: usize) {
+        self.left.set(most);
+    }
+
+    /// Returns a changed design judged again, if that lifts the warning; nothing if a stage fails in it, or if no more may be calculated.
+    pub(super) fn of_design(&self, design: &Design) -> Option<Trial> {
+        self.left.set(self.left.get().checked_sub(1)?);
+        let (batch, _) = batch_until(design, &self.batch.given, Some(self.batch), Stage::Keeping).ok()?;
+        if batch.first_missing().is_some() {
+            return None;
+        }
+        let after = cautions(&batch);
+        if is_among(self.warning, &after) {
+            return None;
+        }
+        let clean = after.iter().all(|caution| !is_own_serious(caution) || is_among(caution, &self.before));
+        Some(Trial { clean, serious: own_serious(&after), batch })
+    }
+}

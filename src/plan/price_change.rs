@@ -1,0 +1,24 @@
+//! What a changed design costs more to buy.
+
+use super::shop;
+use crate::batch::Batch;
+
+/// Returns how much more is to be paid for one batch than for another, less than nothing if less; none where the design has no prices, or either
+/// cannot be bought for. What has no supply in the design (a culture, say) is not counted.
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::batch, design::Design, plan::price_change};
+/// let one = batch(&Design::default())?;
+/// assert_eq!(price_change(&one, &one), None);
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[must_use]
+pub fn price_change(before: &Batch, after: &Batch) -> Option<f64> {
+    let priced =
+        |batch: &Batch| batch.design.supplies.goods.values().any(|supply| supply.offers.iter().any(|offer| offer.price > 0.0));
+    if !priced(before) || !priced(after) {
+        return None;
+    }
+    Some(shop(after).ok()?.price - shop(before).ok()?.price)
+}

@@ -1,0 +1,67 @@
+//! What lifts a warning, in words.
+
+use super::caution::{caution_word, caution_words};
+use crate::analysis::{Change, Cost, Lifted, WhyNot};
+use crate::caution::{Caution, Severity};
+use crate::design::{Field, Unit, Value, lower_first};
+use crate::units::Units;
+
+/// Returns choices and what becomes of them, such as "Hours of ripening 1 h → 2.5 h, Packets used 0.6 → 1.2".
+#[must_use]
+pub fn changes_words(changes: &[Change], units: Units) -> String {
+    let all: Vec<String> = changes.iter().map(|change| change_words(change, units)).collect();
+    all.join(", ")
+}
+
+fn change_words(Change { field, from, to }: &Change, units: Units) -> String {
+    let text = |value: Value| units.choice_text(*field, value);
+    format!("{} {} → {}", field.label, text(*from), text(*to))
+}
+
+/// Changes of time that are told in parts of an hour.
+const SHORT_H: f64 = 10.0;
+
+/// Returns what a lift costs: hours, taste and body, money; nothing where it costs nothing of these.
+///
+/// # Arguments
+/// * `price`: how much more is to be paid, and the amount without its sign as it is shown
+#[must_use]
+pub fn cost_words(cost: &Cost, price: Option<(f64, &str)>, units: Units) -> String {
+    let hours = cost.hours.and_then(|hours| {
+        let size = hours.abs();
+        let decimals = usize::from(size < SHORT_H);
+        let text = units.text(Unit::Hour, size, decimals).unwrap_or_else(|| format!("{size:.decimals$} {}", Unit::Hour.symbol()));
+        let least = 0.5 * 10.0_f64.powi(-i32::from(size < SHORT_H));
+        (size >= least).then(|| format!("{text} {}", if hours > 0.0 { "longer" } else { "shorter" }))
+    });
+    let taste = cost.taste.map(|(before, after)| format!("taste and body: {} → {}", before.words(), after.words()));
+    let money = price.map(|(more, amount)| format!("{amount} {} to pay", if more > 0.0 { "more" } else { "less" }));
+    let all: Vec<String> = [hours, taste, money].into_iter().flatten().collect();
+    all.join("; ")
+}
+
+/// Returns what comes or goes with a lift and is more than a note, each with how grave it is.
+#[must_use]
+pub fn weighty(cautions: &[Caution], units: Units) -> Vec<String> {
+    let weighty = cautions.iter().filter(|caution| caution.severity > Severity::Note);
+    weighty.map(|caution| format!("{}: {}", caution_word(caution), caution_words(caution, units).short)).collect()
+}
+
+/// Returns why nothing lifts a warning, if nothing does.
+#[must_use]
+pub fn why_not_words(lifted: &Lifted) -> Option<String> {
+    let labels = |fields: &[&'static Field]| {
+        let labels: Vec<String> = fields.iter().map(|field| lower_first(field.label)).collect();
+        labels.join(", ")
+    };
+    let pinned =
+        if lifted.pinned.is_empty() { String::new() } else { format!(" Pinned and left alone: {}.", labels(&lifted.pinned)) };
+    Some(match lifted.why_not()? {
+        WhyNot::AlwaysTrue => "It is true of every cheese like this: no choice lifts it.".to_owned(),
+        WhyNot::NothingToMove => format!("No choice that may be moved lifts this.{pinned}"),
+        WhyNot::OutOfReach => format!(
+            "No single choice within its range lifts this, nor do a few together. Tried: {}.{pinned}",
+            labels(&lifted.tried)
+        ),
+    })
+}
