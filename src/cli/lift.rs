@@ -77,7 +77,7 @@ fn in_turn(
     let units = form.shown.units;
     for (before, (warning, lift)) in presses() {
         write_warning(warning, units, data)?;
-        write_lift(before, lift, units, data)?;
+        write_lift(before, warning, lift, units, data)?;
     }
     let left = if way.left.is_empty() { "No serious warning is left that the choices can change.\n" } else { "Left after that\n" };
     writeln!(data, "{left}")?;
@@ -92,11 +92,11 @@ fn write_warning(warning: &Caution, units: Units, data: &mut dyn Write) -> std::
 
 fn write_lifted(batch: &Batch, lifted: &Lifted, units: Units, data: &mut dyn Write) -> std::io::Result<()> {
     write_warning(&lifted.warning, units, data)?;
-    lifted.lifts.iter().try_for_each(|lift| write_lift(batch, lift, units, data))?;
+    lifted.lifts.iter().try_for_each(|lift| write_lift(batch, &lifted.warning, lift, units, data))?;
     why_not_words(lifted).map_or(Ok(()), |why| writeln!(data, "  {why}\n"))
 }
 
-fn write_lift(before: &Batch, lift: &Lift, units: Units, data: &mut dyn Write) -> std::io::Result<()> {
+fn write_lift(before: &Batch, warning: &Caution, lift: &Lift, units: Units, data: &mut dyn Write) -> std::io::Result<()> {
     writeln!(data, "  Lifted by: {}", changes_words(&lift.changes, units))?;
     let price = price(before, lift);
     let shown = price.map(|more| (more, money(more.abs(), &printable(&before.design.supplies.currency)).replace('\u{a0}', " ")));
@@ -104,7 +104,8 @@ fn write_lift(before: &Batch, lift: &Lift, units: Units, data: &mut dyn Write) -
     if !costs.is_empty() {
         writeln!(data, "    {costs}")?;
     }
-    for (what, all) in [("lifts", &lift.cost.takes), ("brings", &lift.cost.brings)] {
+    let others: Vec<Caution> = lift.cost.takes.iter().filter(|caution| *caution != warning).cloned().collect();
+    for (what, all) in [("also lifts", &others), ("brings", &lift.cost.brings)] {
         weighty(all, units).iter().try_for_each(|words| writeln!(data, "    {what}: {words}"))?;
     }
     writeln!(data)

@@ -121,13 +121,13 @@ fn later_ways(caution: &Caution) -> &'static [Way] {
         ],
         "dryness_is_estimated" => &[Less("drying_h")],
         "never_sour" | "may_never_sour" | "little_vinegar" => {
-            &[More("vinegar_ml_per_g"), More("acid_g_per_100ml"), Other("vinegar_by"), Other("pickled")]
+            &[More("vinegar_ml_per_g"), More("acid_g_per_100ml"), Other("vinegar_by")]
         }
-        "weak_vinegar" => &[More("acid_g_per_100ml"), Other("pickled")],
+        "weak_vinegar" => &[More("acid_g_per_100ml")],
         "centre_not_sour" | "centre_may_not_be_sour" => {
-            &[More("pickling_h"), More("vinegar_ml_per_g"), More("acid_g_per_100ml"), Other("vinegar_by"), Other("pickled")]
+            &[More("pickling_h"), More("vinegar_ml_per_g"), More("acid_g_per_100ml"), Other("vinegar_by"), More("mould_count")]
         }
-        "warm_pickling" => &[Less("pickling_temperature_c"), Other("pickled")],
+        "warm_pickling" => &[Less("pickling_temperature_c")],
         "not_submerged" => &[More("vinegar_ml_per_g"), Other("vinegar_by"), Other("jar_lay")],
         "oil_is_untested" | "oil_before_acid" => &[Other("kept_in")],
         "long_in_oil" => &[Less("keeping_days"), Other("kept_in")],
@@ -143,9 +143,16 @@ fn later_ways(caution: &Caution) -> &'static [Way] {
 /// Returns how choices are moved so that germs grow less in a stage.
 const fn against_germs(stage: Stage) -> &'static [Way] {
     match stage {
-        Stage::Milk | Stage::Vat => {
-            &[Less("ripening_h"), PACKETS, BULK, CELLS, Less("whey_rest_min"), Less("first_test_min"), Other("soured_by")]
-        }
+        Stage::Milk | Stage::Vat => &[
+            Less("ripening_h"),
+            PACKETS,
+            BULK,
+            CELLS,
+            Less("whey_rest_min"),
+            Less("first_test_min"),
+            More("rennet_dose_imcu_kg"),
+            Other("soured_by"),
+        ],
         Stage::Draining | Stage::Salting => &[
             Less("draining_temperature_c"),
             RIPEN,

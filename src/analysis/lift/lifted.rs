@@ -1,6 +1,7 @@
 //! What lifts a warning, as facts.
 
 use super::cost::Cost;
+use super::trial::own_serious;
 use crate::batch::Batch;
 use crate::caution::Caution;
 use crate::design::{Field, Value};
@@ -32,10 +33,10 @@ pub struct Lift {
 }
 
 impl Lift {
-    /// Returns whether it brings a serious warning of the design's own that was not there.
+    /// Returns how many serious warnings of the design's own it brings that were not there.
     #[must_use]
-    pub fn brings_serious(&self) -> bool {
-        self.cost.brings.iter().any(super::trial::is_own_serious)
+    pub fn serious_brought(&self) -> usize {
+        own_serious(&self.cost.brings)
     }
 }
 

@@ -10,10 +10,13 @@ use super::trial::{Trial, Trials};
 use crate::batch::Batch;
 use crate::caution::{Caution, Severity};
 use crate::design::{Design, Field, Kind, Value, field, fields};
+use std::cmp::Ordering;
 use std::collections::BTreeSet;
 
-/// Most batches that are calculated for choices alone, and for choices together.
-const MOST_TRIALS: usize = 30;
+/// Most batches that are calculated for choices alone.
+const MOST_TRIALS_ALONE: usize = 26;
+/// Most batches that are calculated for choices together.
+const MOST_TRIALS_TOGETHER: usize = 40;
 /// Most lifts of one warning.
 const MOST_LIFTS: usize = 2;
 
@@ -44,7 +47,7 @@ pub fn lifts(batch: &Batch, pins: &BTreeSet<&'static str>, warning: &Caution) ->
         return lifted;
     }
     let trials = Trials::of(batch, warning);
-    trials.allow(MOST_TRIALS);
+    trials.allow(MOST_TRIALS_ALONE);
     let mut found: Vec<Lift> = Vec::new();
     for way in ways(warning) {
         let (Way::Less(key) | Way::More(key) | Way::Other(key)) = way;
@@ -58,31 +61,31 @@ pub fn lifts(batch: &Batch, pins: &BTreeSet<&'static str>, warning: &Caution) ->
             found.extend(trial.map(|trial| lift(batch, trial)));
         }
     }
-    nearest_first(&mut found);
-    let clean = found.iter().filter(|lift| !lift.brings_serious());
-    let left = clean.clone().map(|lift| lift.serious_left).min();
+    found.sort_by(nearer);
+    let clean = found.iter().filter(|lift| lift.serious_brought() == 0);
+    let left = clean.map(|lift| lift.serious_left).min();
     // A few together are only looked for where one alone does not do, or where they may lift more.
     let set = set_for(warning, &batch.design).filter(|_| left.is_none_or(|left| left > 0 && warning.severity == Severity::Stop));
-    trials.allow(MOST_TRIALS);
-    let together = set.and_then(|set| moved_together(&trials, set, pins)).map(|trial| lift(batch, trial));
-    let lifts_more = |lift: &Lift| left.is_none_or(|left| lift.serious_left < left);
-    let alone = found.iter().any(|lift| !lift.brings_serious());
-    let together = together.filter(|lift| !lift.changes.is_empty() && lifts_more(lift) && (!alone || !lift.brings_serious()));
+    trials.allow(MOST_TRIALS_TOGETHER);
+    let ways_together = set.map(|set| moved_together(&trials, set, pins)).unwrap_or_default();
+    let together = ways_together.into_iter().map(|trial| lift(batch, trial)).min_by(nearer);
+    let lifts_more = |lift: &Lift| left.is_none_or(|left| lift.serious_left < left && lift.serious_brought() == 0);
+    let together = together.filter(lifts_more);
     found.truncate(MOST_LIFTS - usize::from(together.is_some()));
     found.extend(together);
-    nearest_first(&mut found);
+    found.sort_by(nearer);
     lifted.lifts = found;
     lifted
 }
 
-/// Sorts lifts: those that bring a serious warning last, else the nearest first.
-fn nearest_first(lifts: &mut [Lift]) {
-    lifts.sort_by(|one, other| one.brings_serious().cmp(&other.brings_serious()).then(one.moved.total_cmp(&other.moved)));
+/// Compares lifts: those that bring serious warnings come last, else the nearest first.
+fn nearer(one: &Lift, other: &Lift) -> Ordering {
+    one.serious_brought().cmp(&other.serious_brought()).then(one.moved.total_cmp(&other.moved))
 }
 
 /// Returns how far a choice need be moved at most: as far as the last of those that are kept.
 fn bound(found: &[Lift]) -> f64 {
-    let mut moved: Vec<f64> = found.iter().filter(|lift| !lift.brings_serious()).map(|lift| lift.moved).collect();
+    let mut moved: Vec<f64> = found.iter().filter(|lift| lift.serious_brought() == 0).map(|lift| lift.moved).collect();
     moved.sort_by(f64::total_cmp);
     moved.get(MOST_LIFTS - 1).copied().unwrap_or(1.0)
 }

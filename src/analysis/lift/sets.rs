@@ -8,7 +8,7 @@ crate::constants! {
     /// Longest ripening of a set.
     LONGEST_RIPENING = { "Longest ripening that is offered with a culture", 4.0, "h", (2.0, 6.0), Ourselves, "germs grow in the warm milk as well", Judged }
     /// Most culture of a set.
-    MOST_CULTURE = { "Most packets that are offered, over those of the label", 2.0, "1", (1.0, 3.0), Ourselves, "twice the dose is still used by makers in a hurry", Judged }
+    MOST_CULTURE = { "Most packets that are offered, over those of the label", 3.0, "1", (1.0, 4.0), Ourselves, "the soured example has three times the dose of its label", Judged }
     /// Most bulk starter of a set.
     MOST_BULK = { "Most bulk starter that is offered", 3.0, "%", (2.0, 5.0), Ourselves, "one to two per cent are usual", Judged }
     /// Most cells of a set.
@@ -20,7 +20,7 @@ crate::constants! {
     /// Most vinegar of a set.
     MOST_VINEGAR = { "Most vinegar that is offered for each gram of cheese", 5.0, "mL/g", (4.0, 6.0), Ourselves, "more does not sour much quicker, and wants a large jar", Judged }
     /// Strongest vinegar of a set.
-    STRONGEST_VINEGAR = { "Strongest vinegar that is offered, g in 100 mL", 6.0, "1", (5.0, 8.0), Ourselves, "commonly sold", Judged }
+    STRONGEST_VINEGAR = { "Strongest vinegar that is offered, g in 100 mL", 8.0, "1", (5.0, 10.0), Ourselves, "stronger is rarely sold", Judged }
     /// What another value of a list counts as.
     ANOTHER_VALUE = { "Share of a number's range that another value of a list counts as", 0.25, "1", (0.1, 0.5), Ourselves, "another thing to buy or to do is more than a nudge of a slider, and less than the whole of one", Judged }
 }

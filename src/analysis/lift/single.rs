@@ -38,7 +38,7 @@ fn another(trials: &Trials, field: &Field) -> Option<Trial> {
         _ => Vec::new(),
     };
     let others = values.into_iter().filter(|value| *value != now);
-    others.filter_map(|value| judged(trials, field, value)).min_by_key(|trial| (!trial.clean, trial.serious))
+    others.filter_map(|value| judged(trials, field, value)).min_by_key(Trial::gravity)
 }
 
 /// Returns a number moved as little as lifts the warning: without a serious warning that comes with it, if there is such a value.
@@ -54,7 +54,7 @@ fn number(trials: &Trials, field: &Field, toward: Toward, bound: f64) -> Option<
             continue;
         }
         match at(steps) {
-            Some(trial) if trial.clean => {
+            Some(trial) if trial.is_clean() => {
                 lifted = Some((from, steps, trial));
                 break;
             }
@@ -64,8 +64,8 @@ fn number(trials: &Trials, field: &Field, toward: Toward, bound: f64) -> Option<
         from = steps;
     }
     let (from, to, trial) = lifted?;
-    let clean = trial.clean;
-    let (steps, trial) = narrowed((from, to), trial, |steps| at(steps).filter(|trial| trial.clean || !clean));
+    let clean = trial.is_clean();
+    let (steps, trial) = narrowed((from, to), trial, |steps| at(steps).filter(|trial| trial.is_clean() || !clean));
     // On the edge of a knife nothing is lifted: one step further it must be so too.
     let stays = steps == grid.steps() || at(steps + 1).is_some();
     stays.then_some(trial)

@@ -10,22 +10,34 @@ use std::collections::BTreeSet;
 /// Shares of the way to their farthest values at which the numbers of a set are looked at: more of everything is not always better.
 const SHARES: [f64; 4] = [0.25, 0.5, 0.75, 1.0];
 
-/// Returns the design in which a set of choices has lifted the warning, each moved back as far as that leaves it so; nothing if they do not.
-/// Where the whole set lifts other serious warnings too, they are not let come back.
-pub(super) fn moved_together(trials: &Trials, set: &Set, pins: &BTreeSet<&'static str>) -> Option<Trial> {
+/// Returns the designs in which a set of choices has lifted the warning, each choice moved back as far as that leaves it so: once in the order of
+/// the set, once the other way round, since what is moved back last stays farthest away. None if the set does not lift it. Where the whole set
+/// lifts other serious warnings too, they are not let come back.
+pub(super) fn moved_together(trials: &Trials, set: &Set, pins: &BTreeSet<&'static str>) -> Vec<Trial> {
     let now = &trials.batch.design;
-    let taken = taken(now, set, pins)?;
+    let Some(taken) = taken(now, set, pins) else { return Vec::new() };
     // Of equals the first, which moves the least.
     let looked_at = SHARES.iter().filter_map(|share| trials.of_design(&moved(&taken, set, pins, *share)));
-    let mut best = looked_at.min_by_key(|trial| (!trial.clean, trial.serious))?;
+    let Some(best) = looked_at.min_by_key(Trial::gravity) else { return Vec::new() };
+    let (mut forwards, mut backwards) = (best.clone(), best);
     for number in set.moved {
-        best = back(trials, number, best)?;
+        forwards = back(trials, number, forwards);
     }
+    for number in set.moved.iter().rev() {
+        backwards = back(trials, number, backwards);
+    }
+    [forwards, backwards].map(|best| lists_back(trials, set, best)).into()
+}
+
+/// Returns a design with the lists of a set at the values that they had, as far as it stays as good.
+fn lists_back(trials: &Trials, set: &Set, mut best: Trial) -> Trial {
     for (key, _) in set.taken.iter().rev() {
-        let was = field(key).ok()?.get(now);
-        best = with(&best.batch.design, key, was).and_then(|design| as_good(trials, &design, &best)).unwrap_or(best);
+        let was = field(key).ok().map(|field| field.get(&trials.batch.design));
+        let design = was.and_then(|was| with(&best.batch.design, key, was)).filter(|design| *design != best.batch.design);
+        let trial = design.and_then(|design| trials.of_design(&design)).filter(|trial| trial.is_as_good_as(best.gravity()));
+        best = trial.unwrap_or(best);
     }
-    Some(best)
+    best
 }
 
 /// Returns a design with the values that a set takes of lists; nothing if one of them is pinned at another.
@@ -64,35 +76,24 @@ fn grid(number: &Reach, design: &Design) -> Option<(&'static Field, Grid)> {
 const COOLED: [&str; 2] = ["keeping_temperature_c", "pickling_temperature_c"];
 
 /// Returns the best design so far with one number moved back as far as it stays as good.
-fn back(trials: &Trials, number: &Reach, best: Trial) -> Option<Trial> {
-    let field = field(number.key).ok()?;
+fn back(trials: &Trials, number: &Reach, best: Trial) -> Trial {
+    let Ok(field) = field(number.key) else { return best };
     let (Value::Number(was), Value::Number(is)) = (field.get(&trials.batch.design), field.get(&best.batch.design)) else {
-        return None;
+        return best;
     };
-    if was.to_bits() == is.to_bits() {
-        return Some(best);
-    }
-    let grid = Grid::up_to(field, was, is)?;
-    let (clean, serious) = (best.clean, best.serious);
-    let design = best.batch.design.clone();
+    let Some(grid) = Grid::up_to(field, was, is).filter(|grid| grid.steps() > 0) else { return best };
+    let (gravity, design) = (best.gravity(), best.batch.design.clone());
     let at = |steps: u32| {
         let trial = trials.of_design(&with(&design, field.key, Value::Number(grid.at(steps)))?)?;
-        (trial.serious <= serious && trial.clean >= clean).then_some(trial)
+        trial.is_as_good_as(gravity).then_some(trial)
     };
     if let Some(trial) = at(0) {
-        return Some(trial);
+        return trial;
     }
-    let (steps, trial) = narrowed((0, grid.steps()), best, at);
-    // On the edge of a knife nothing is lifted.
+    let (steps, trial) = narrowed((0, grid.steps()), best.clone(), at);
+    // On the edge of a knife nothing is lifted: one step further it must be so too.
     let stays = steps == grid.steps() || at(steps + 1).is_some();
-    if stays { Some(trial) } else { at(grid.steps()) }
-}
-
-/// Returns a changed design judged again, if it is as good as the best so far.
-fn as_good(trials: &Trials, design: &Design, best: &Trial) -> Option<Trial> {
-    let same = *design == best.batch.design;
-    let trial = if same { None } else { trials.of_design(design) };
-    trial.filter(|trial| trial.serious <= best.serious && trial.clean >= best.clean)
+    if stays { trial } else { best }
 }
 
 fn with(design: &Design, key: &str, value: Value) -> Option<Design> {

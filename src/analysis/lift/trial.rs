@@ -41,13 +41,31 @@ pub(super) fn is_among(warning: &Caution, all: &[Caution]) -> bool {
 }
 
 /// A changed design in which the warning is lifted.
+#[derive(Clone)]
 pub(super) struct Trial {
     /// The batch that follows from it.
     pub(super) batch: Batch,
-    /// Whether no serious warning came that was not there.
-    pub(super) clean: bool,
+    /// Serious warnings of the design's own that came and were not there.
+    pub(super) brought: usize,
     /// Serious warnings of the design's own that are left.
     pub(super) serious: usize,
+}
+
+impl Trial {
+    /// Returns whether no serious warning came that was not there.
+    pub(super) const fn is_clean(&self) -> bool {
+        self.brought == 0
+    }
+
+    /// Returns what is to be least: the serious warnings that came, then those that are left.
+    pub(super) const fn gravity(&self) -> (usize, usize) {
+        (self.brought, self.serious)
+    }
+
+    /// Returns whether no more serious warnings came or are left than in another.
+    pub(super) const fn is_as_good_as(&self, other: (usize, usize)) -> bool {
+        self.brought <= other.0 && self.serious <= other.1
+    }
 }
 
 /// One warning of a batch, and how often it may still be judged again.
@@ -79,7 +97,7 @@ impl<'a> Trials<'a> {
         if is_among(self.warning, &after) {
             return None;
         }
-        let clean = after.iter().all(|caution| !is_own_serious(caution) || is_among(caution, &self.before));
-        Some(Trial { clean, serious: own_serious(&after), batch })
+        let brought = after.iter().filter(|caution| is_own_serious(caution) && !is_among(caution, &self.before)).count();
+        Some(Trial { brought, serious: own_serious(&after), batch })
     }
 }
