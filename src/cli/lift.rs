@@ -148,8 +148,10 @@ fn change_json(change: &Change) -> Json {
         Value::Choice(key) => json!(key),
         Value::Switch(on) => json!(on),
     };
-    let Change { field, from, to } = change;
-    json!({ "key": field.key, "label": field.label, "unit": field.unit.symbol(), "from": value(*from), "to": value(*to) })
+    let Change { field, from, was_used, to } = change;
+    json!({
+        "key": field.key, "label": field.label, "unit": field.unit.symbol(), "from": value(*from), "to": value(*to), "was_used": was_used,
+    })
 }
 
 fn caution_json(caution: &Caution) -> Json {

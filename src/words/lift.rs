@@ -6,16 +6,18 @@ use crate::caution::{Caution, Severity};
 use crate::design::{Field, Unit, Value, lower_first};
 use crate::units::Units;
 
-/// Returns choices and what becomes of them, such as "Hours of ripening 1 h → 2.5 h, Packets used 0.6 → 1.2".
+/// Returns choices and what becomes of them, such as "Draining temperature 16 °C → 20 °C, Packets used 1".
 #[must_use]
 pub fn changes_words(changes: &[Change], units: Units) -> String {
     let all: Vec<String> = changes.iter().map(|change| change_words(change, units)).collect();
     all.join(", ")
 }
 
-fn change_words(Change { field, from, to }: &Change, units: Units) -> String {
+fn change_words(Change { field, from, was_used, to }: &Change, units: Units) -> String {
     let text = |value: Value| units.choice_text(*field, value);
-    format!("{} {} → {}", field.label, text(*from), text(*to))
+    // What comes into use only now has no value before that a maker knows of.
+    let from = if *was_used { format!("{} → ", text(*from)) } else { String::new() };
+    format!("{} {from}{}", field.label, text(*to))
 }
 
 /// Changes of time that are told in parts of an hour.

@@ -3,6 +3,7 @@
 mod compare;
 mod compare_cautions;
 mod compare_milk;
+mod lift;
 mod sensitivity;
 mod solve;
 mod spread;

@@ -6,6 +6,7 @@ mod endings;
 mod exports;
 mod figures;
 mod germs;
+mod lift;
 mod names;
 mod notice;
 mod old_names;

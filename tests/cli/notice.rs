@@ -8,12 +8,13 @@ use vatsketch::units::Units;
 use vatsketch::words::{FROM_A_MODEL, caution_line, caution_words};
 
 /// The commands that put out figures or times of one design.
-const COMMANDS: [&[&str]; 8] = [
+const COMMANDS: [&[&str]; 9] = [
     &["figures", "FILE"],
     &["plan", "FILE", "--start", "2031-05-09T17:20", "--as-of", "2031-05-06T08:00"],
     &["plan", "FILE", "--as-of", "2031-05-06T08:00"],
     &["shop", "FILE"],
     &["solve", "FILE", "--for", "dried_cheese_g=60", "--by", "milk_l"],
+    &["lift", "FILE"],
     &["why", "FILE", "--figure", "centre_ph"],
     &["spread", "FILE", "--draws", "10"],
     &["sensitivity", "FILE", "--figure", "dried_cheese_g"],

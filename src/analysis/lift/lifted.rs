@@ -13,6 +13,8 @@ pub struct Change {
     pub field: &'static Field,
     /// What it is in the design.
     pub from: Value,
+    /// Whether it has any effect there; else another change brings it into use, and what it was says nothing.
+    pub was_used: bool,
     /// What it becomes.
     pub to: Value,
 }

@@ -105,7 +105,9 @@ fn lift(before: &Batch, trial: Trial) -> Lift {
 /// Returns the choices that differ and have an effect after the change.
 fn changes(before: &Design, after: &Design) -> Vec<Change> {
     let differs = |field: &&'static Field| (field.used)(after) && field.get(before) != field.get(after);
-    fields().filter(differs).map(|field| Change { field, from: field.get(before), to: field.get(after) }).collect()
+    let change =
+        |field: &'static Field| Change { field, from: field.get(before), was_used: (field.used)(before), to: field.get(after) };
+    fields().filter(differs).map(change).collect()
 }
 
 /// Returns how far a choice is moved.
