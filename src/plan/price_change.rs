@@ -4,7 +4,7 @@ use super::shop;
 use crate::batch::Batch;
 
 /// Returns how much more is to be paid for one batch than for another, less than nothing if less; none where the design has no prices, or either
-/// cannot be bought for. What has no supply in the design (a culture, say) is not counted.
+/// was not calculated to its end or cannot be bought for. What has no supply in the design (a culture, say) is not counted.
 ///
 /// # Example
 /// ```
@@ -17,7 +17,8 @@ use crate::batch::Batch;
 pub fn price_change(before: &Batch, after: &Batch) -> Option<f64> {
     let priced =
         |batch: &Batch| batch.design.supplies.goods.values().any(|supply| supply.offers.iter().any(|offer| offer.price > 0.0));
-    if !priced(before) || !priced(after) {
+    let whole = |batch: &Batch| batch.first_missing().is_none();
+    if ![before, after].into_iter().all(|batch| priced(batch) && whole(batch)) {
         return None;
     }
     Some(shop(after).ok()?.price - shop(before).ok()?.price)

@@ -58,8 +58,9 @@ pub fn why_not_words(lifted: &Lifted) -> Option<String> {
     };
     let pinned =
         if lifted.pinned.is_empty() { String::new() } else { format!(" Pinned and left alone: {}.", labels(&lifted.pinned)) };
-    Some(match lifted.why_not()? {
+    Some(match lifted.why_not? {
         WhyNot::AlwaysTrue => "It is true of every cheese like this: no choice lifts it.".to_owned(),
+        WhyNot::StageFailed => "A stage cannot be calculated: lift that first.".to_owned(),
         WhyNot::NothingToMove => format!("No choice that may be moved lifts this.{pinned}"),
         WhyNot::OutOfReach => format!(
             "No single choice within its range lifts this, nor do a few together. Tried: {}.{pinned}",

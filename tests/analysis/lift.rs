@@ -55,7 +55,7 @@ fn check(before: &Batch, lifted: &Lifted) {
         let new = own_serious(&after).into_iter().filter(|serious| !warned_of(serious, before)).count();
         assert!(lift.serious_brought() >= new, "{}: {words}", lifted.warning.key);
     }
-    assert_eq!(lifted.lifts.is_empty(), lifted.why_not().is_some());
+    assert_eq!(lifted.lifts.is_empty(), lifted.why_not.is_some());
 }
 
 /// Few, and always the same.
@@ -75,27 +75,36 @@ fn a_lift_lifts_in_any_design() {
     assert!(seen > 20, "{seen} lifts");
 }
 
-/// The batches of the tests of the cautions bring about every caution there is.
+/// The batches of the tests of the cautions bring about every caution there is; each is lifted in one of them.
 #[test]
-fn a_lift_lifts_every_caution_or_says_why_not() {
-    let mut never: BTreeMap<&str, bool> = BTreeMap::new();
-    for batch in CASES.iter().map(|(_, _, there, _)| with(there)) {
+fn every_caution_is_lifted_somewhere() {
+    let mut lifted_once: BTreeMap<&str, bool> = BTreeMap::new();
+    let failing: &[&[&str]] = &[&["mould_count=1"], &["salted_turns=9"]];
+    for batch in CASES.iter().map(|(_, _, there, _)| *there).chain(failing.iter().copied()).map(with) {
         for warning in own(&batch) {
-            // Each key is looked at until it was lifted once.
-            if never.get(warning.key) == Some(&false) {
+            if lifted_once.get(warning.key) == Some(&true) {
                 continue;
             }
             let lifted = lifts(&batch, &NO_PINS, &warning);
             check(&batch, &lifted);
-            *never.entry(warning.key).or_insert(true) &= lifted.lifts.is_empty();
+            *lifted_once.entry(warning.key).or_default() |= !lifted.lifts.is_empty();
         }
     }
-    let never: Vec<&str> = never.into_iter().filter(|(_, never)| *never).map(|(key, _)| key).collect();
-    assert_eq!(never, NEVER_LIFTED);
+    let never: Vec<&str> = lifted_once.iter().filter(|(_, lifted)| !**lifted).map(|(key, _)| *key).collect();
+    assert!(never.is_empty() && lifted_once.len() > 35, "{never:?} of {}", lifted_once.len());
 }
 
-/// Cautions that nothing lifts in any of those batches.
-const NEVER_LIFTED: [&str; 0] = [];
+#[test]
+fn a_stage_that_fails_is_lifted_first() {
+    for settings in [&["mould_count=1"][..], &["salted_turns=9"], &["soured_by=culture", "culture_packets=20", "ripening_h=20"]] {
+        let now = with(settings);
+        let own = own(&now);
+        let lifted = lifts(&now, &NO_PINS, &own[0]);
+        check(&now, &lifted);
+        assert!(own[0].key == "stage_failed" && !lifted.lifts.is_empty(), "{settings:?}");
+        assert_eq!(lifts(&now, &NO_PINS, &own[1]).why_not, Some(WhyNot::StageFailed), "{settings:?}");
+    }
+}
 
 #[test]
 fn of_one_number_the_nearest_step_is_found() {
@@ -143,7 +152,7 @@ fn what_is_always_true_is_lifted_by_nothing() {
     let always: Vec<Caution> = cautions(&now).into_iter().filter(|caution| caution.always).collect();
     assert!(!always.is_empty());
     for warning in always {
-        assert_eq!(lifts(&now, &NO_PINS, &warning).why_not(), Some(WhyNot::AlwaysTrue), "{}", warning.key);
+        assert_eq!(lifts(&now, &NO_PINS, &warning).why_not, Some(WhyNot::AlwaysTrue), "{}", warning.key);
     }
 }
 

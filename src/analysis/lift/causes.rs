@@ -49,6 +49,7 @@ fn known_ways(caution: &Caution) -> &'static [Way] {
         return against_germs(germs.stage);
     }
     match caution.key {
+        "stage_failed" => repairs(caution.caused_by),
         "no_acid" => &[Other("soured_by")],
         "acid_is_foreseen" => &[
             RIPEN,
@@ -75,6 +76,17 @@ fn known_ways(caution: &Caution) -> &'static [Way] {
         "culture_stops" => &[Less("rennet_temperature_c"), RIPEN, Other("culture_kind"), PACKETS, BULK, CELLS, CABINET, DAY, NIGHT],
         "acid_into_warm_milk" => &[Less("fridge_temperature_c")],
         _ => later_ways(caution),
+    }
+}
+
+/// Returns how choices are moved so that a stage can be calculated, where more than the one that makes it fail may help.
+fn repairs(cause: Option<&'static str>) -> &'static [Way] {
+    match cause {
+        Some("fat_target_percent") => &[Less("fat_target_percent"), More("cream_strength_percent")],
+        Some("mould_count") => &[More("mould_count"), More("mould_height_mm"), Less("milk_l")],
+        Some("salted_turns") => &[Less("salted_turns"), More("salted_turns"), More("turn_count")],
+        Some("jar_width_mm") => &[More("jar_width_mm"), More("jar_height_mm"), Less("milk_l")],
+        _ => &[],
     }
 }
 

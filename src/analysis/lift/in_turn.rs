@@ -52,12 +52,10 @@ pub fn lift_in_turn(batch: &Batch, pins: &BTreeSet<&'static str>, most: usize) -
             Some((warning.clone(), lifted.min_by_key(|lift| lift.serious_left)?))
         };
         let next = if presses.len() < most { serious.iter().find_map(fewer) } else { None };
-        match next {
-            Some(press) => presses.push(press),
-            None => {
-                let left = serious.iter().map(|warning| lifts(now, pins, warning)).collect();
-                return LiftedInTurn { presses, left };
-            }
-        }
+        let Some(press) = next else {
+            let left = serious.iter().map(|warning| lifts(now, pins, warning)).collect();
+            return LiftedInTurn { presses, left };
+        };
+        presses.push(press);
     }
 }

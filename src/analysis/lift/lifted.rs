@@ -49,6 +49,8 @@ pub enum WhyNot {
     AlwaysTrue,
     /// The choices that could lift it are pinned, or have no effect in this design.
     NothingToMove,
+    /// A stage cannot be calculated, which is to be lifted first.
+    StageFailed,
     /// They were moved as far as their ranges go.
     OutOfReach,
 }
@@ -64,21 +66,6 @@ pub struct Lifted {
     pub tried: Vec<&'static Field>,
     /// The choices that might lift it and are pinned.
     pub pinned: Vec<&'static Field>,
-}
-
-impl Lifted {
-    /// Returns why nothing lifts it, if nothing does.
-    #[must_use]
-    pub const fn why_not(&self) -> Option<WhyNot> {
-        if !self.lifts.is_empty() {
-            return None;
-        }
-        Some(if self.warning.always {
-            WhyNot::AlwaysTrue
-        } else if self.tried.is_empty() {
-            WhyNot::NothingToMove
-        } else {
-            WhyNot::OutOfReach
-        })
-    }
+    /// Why nothing lifts it, if nothing does.
+    pub why_not: Option<WhyNot>,
 }

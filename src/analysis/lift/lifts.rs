@@ -2,21 +2,21 @@
 
 use super::causes::{Way, ways};
 use super::cost::cost;
-use super::lifted::{Change, Lift, Lifted};
+use super::lifted::{Change, Lift, Lifted, WhyNot};
 use super::sets::{ANOTHER_VALUE, set_for};
 use super::single::moved_alone;
 use super::together::moved_together;
 use super::trial::{Trial, Trials};
 use crate::batch::Batch;
-use crate::caution::{Caution, Severity};
+use crate::caution::{Caution, CautionKind, Severity};
 use crate::design::{Design, Field, Kind, Value, field, fields};
 use std::cmp::Ordering;
 use std::collections::BTreeSet;
 
 /// Most batches that are calculated for choices alone.
-const MOST_TRIALS_ALONE: usize = 26;
+const MOST_TRIALS_ALONE: usize = 28;
 /// Most batches that are calculated for choices together.
-const MOST_TRIALS_TOGETHER: usize = 40;
+const MOST_TRIALS_TOGETHER: usize = 36;
 /// Most lifts of one warning.
 const MOST_LIFTS: usize = 2;
 
@@ -42,30 +42,29 @@ const MOST_LIFTS: usize = 2;
 /// ```
 #[must_use]
 pub fn lifts(batch: &Batch, pins: &BTreeSet<&'static str>, warning: &Caution) -> Lifted {
-    let mut lifted = Lifted { warning: warning.clone(), lifts: Vec::new(), tried: Vec::new(), pinned: Vec::new() };
-    if warning.always {
-        return lifted;
-    }
-    let trials = Trials::of(batch, warning);
-    trials.allow(MOST_TRIALS_ALONE);
-    let mut found: Vec<Lift> = Vec::new();
-    for way in ways(warning) {
-        let (Way::Less(key) | Way::More(key) | Way::Other(key)) = way;
-        let Some(field) = field(key).ok().filter(|field| (field.used)(&batch.design)) else { continue };
-        let asked = if pins.contains(key) { &mut lifted.pinned } else { &mut lifted.tried };
-        if !asked.iter().any(|known| known.key == key) {
-            asked.push(field);
-        }
-        if !pins.contains(key) {
-            let trial = moved_alone(&trials, field, way, bound(&found));
-            found.extend(trial.map(|trial| lift(batch, trial)));
-        }
-    }
+    let mut lifted = Lifted { warning: warning.clone(), lifts: Vec::new(), tried: Vec::new(), pinned: Vec::new(), why_not: None };
+    lifted.why_not = if warning.always {
+        Some(WhyNot::AlwaysTrue)
+    } else if batch.first_missing().is_some() && !matches!(warning.kind, CautionKind::Stopped(_)) {
+        Some(WhyNot::StageFailed)
+    } else {
+        lifted.lifts = nearest(batch, pins, &mut lifted);
+        let why_not = if lifted.tried.is_empty() { WhyNot::NothingToMove } else { WhyNot::OutOfReach };
+        lifted.lifts.is_empty().then_some(why_not)
+    };
+    lifted
+}
+
+/// Returns the lifts of a warning, at most two; choices that were moved and those that are pinned are written down.
+fn nearest(batch: &Batch, pins: &BTreeSet<&'static str>, lifted: &mut Lifted) -> Vec<Lift> {
+    let warning = lifted.warning.clone();
+    let trials = Trials::of(batch, &warning);
+    let mut found = alone(&trials, pins, lifted);
     found.sort_by(nearer);
     let clean = found.iter().filter(|lift| lift.serious_brought() == 0);
     let left = clean.map(|lift| lift.serious_left).min();
     // A few together are only looked for where one alone does not do, or where they may lift more.
-    let set = set_for(warning, &batch.design).filter(|_| left.is_none_or(|left| left > 0 && warning.severity == Severity::Stop));
+    let set = set_for(&warning, &batch.design).filter(|_| left.is_none_or(|left| left > 0 && warning.severity == Severity::Stop));
     trials.allow(MOST_TRIALS_TOGETHER);
     let ways_together = set.map(|set| moved_together(&trials, set, pins)).unwrap_or_default();
     let together = ways_together.into_iter().map(|trial| lift(batch, trial)).min_by(nearer);
@@ -74,8 +73,26 @@ pub fn lifts(batch: &Batch, pins: &BTreeSet<&'static str>, warning: &Caution) ->
     found.truncate(MOST_LIFTS - usize::from(together.is_some()));
     found.extend(together);
     found.sort_by(nearer);
-    lifted.lifts = found;
-    lifted
+    found
+}
+
+/// Returns the lifts by one choice alone.
+fn alone(trials: &Trials, pins: &BTreeSet<&'static str>, lifted: &mut Lifted) -> Vec<Lift> {
+    trials.allow(MOST_TRIALS_ALONE);
+    let mut found: Vec<Lift> = Vec::new();
+    for way in ways(trials.warning) {
+        let (Way::Less(key) | Way::More(key) | Way::Other(key)) = way;
+        let Some(field) = field(key).ok().filter(|field| (field.used)(&trials.batch.design)) else { continue };
+        let asked = if pins.contains(key) { &mut lifted.pinned } else { &mut lifted.tried };
+        if !asked.iter().any(|known| known.key == key) {
+            asked.push(field);
+        }
+        if !pins.contains(key) {
+            let trial = moved_alone(trials, field, way, bound(&found));
+            found.extend(trial.map(|trial| lift(trials.batch, trial)));
+        }
+    }
+    found
 }
 
 /// Compares lifts: those that bring serious warnings come last, else the nearest first.

@@ -80,31 +80,26 @@ const SOAK: Set = Set {
 
 /// Returns the choices that are moved together against a caution in this design.
 pub(super) fn set_for(caution: &Caution, design: &Design) -> Option<&'static Set> {
-    let stage = if let CautionKind::Germs(germs) = &caution.kind { Some(germs.stage) } else { None };
-    match (caution.key, stage) {
-        (_, Some(Stage::Pickling | Stage::Keeping)) => Some(&SOAK),
-        (
-            "no_acid" | "acid_is_foreseen" | "warm_draining" | "warm_drying" | "warm_before_sour" | "not_sour_in_time"
-            | "culture_stops",
-            _,
-        )
-        | (_, Some(_)) => Some(if design.milk.soured_by == SouredBy::Culture { &MORE_CULTURE } else { &CULTURE }),
-        (
-            "not_kept_by_dryness"
-            | "dryness_is_estimated"
-            | "never_sour"
-            | "may_never_sour"
-            | "little_vinegar"
-            | "weak_vinegar"
-            | "centre_not_sour"
-            | "centre_may_not_be_sour"
-            | "warm_pickling"
-            | "not_submerged"
-            | "warm_keeping"
-            | "needs_cold"
-            | "no_vinegar_to_keep_in",
-            None,
-        ) => Some(&SOAK),
+    let sourer = if design.milk.soured_by == SouredBy::Culture { &MORE_CULTURE } else { &CULTURE };
+    if let CautionKind::Germs(germs) = &caution.kind {
+        return Some(if germs.stage < Stage::Pickling { sourer } else { &SOAK });
+    }
+    match caution.key {
+        "no_acid" | "acid_is_foreseen" | "warm_draining" | "warm_drying" | "warm_before_sour" | "not_sour_in_time"
+        | "culture_stops" => Some(sourer),
+        "not_kept_by_dryness"
+        | "dryness_is_estimated"
+        | "never_sour"
+        | "may_never_sour"
+        | "little_vinegar"
+        | "weak_vinegar"
+        | "centre_not_sour"
+        | "centre_may_not_be_sour"
+        | "warm_pickling"
+        | "not_submerged"
+        | "warm_keeping"
+        | "needs_cold"
+        | "no_vinegar_to_keep_in" => Some(&SOAK),
         _ => None,
     }
 }

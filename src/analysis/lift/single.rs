@@ -7,7 +7,7 @@ use crate::design::{Design, Field, Kind, Value};
 
 /// Parts of the way to the end of a range at which a number is looked at, the nearest first: what is lifted at the end may fail a stage, or
 /// come back.
-const PARTS: [u32; 3] = [16, 4, 1];
+const PARTS: [u32; 4] = [16, 4, 2, 1];
 
 /// Returns the design in which the choice, moved as little as lifts the warning, has lifted it; nothing if it lifts it nowhere that was seen.
 ///
