@@ -5,7 +5,7 @@ use crate::design::any::any_design;
 use proptest::strategy::{Strategy, ValueTree};
 use proptest::test_runner::TestRunner;
 use std::collections::{BTreeMap, BTreeSet};
-use vatsketch::analysis::{Lift, Lifted, WhyNot, lift_in_turn, lifts};
+use vatsketch::analysis::{Change, Lift, Lifted, WhyNot, lift_in_turn, lifts};
 use vatsketch::batch::{Batch, batch};
 use vatsketch::caution::{Caution, CautionKind, Severity, cautions};
 use vatsketch::design::{Design, Kind, Value};
@@ -42,12 +42,20 @@ fn warned_of(warning: &Caution, batch: &Batch) -> bool {
     })
 }
 
+/// Returns whether a slider stops at the new value of a choice: at a step, or at an end of its range.
+fn on_a_step(change: &Change) -> bool {
+    let (Kind::Number { least, most, step, .. }, Value::Number(to)) = (change.field.kind, change.to) else { return true };
+    let steps = to / step;
+    (steps - steps.round()).abs() < 1e-6 || to == least || to == most
+}
+
 /// Judges a lift by its changes alone: a batch calculated from nothing has no such warning, and every stage is done.
 fn check(before: &Batch, lifted: &Lifted) {
     assert!(lifted.lifts.len() <= 2);
     for lift in &lifted.lifts {
         let words = changes_words(&lift.changes, Units::METRIC);
         assert!(!lift.changes.is_empty() && lift.moved > 0.0, "{}", lifted.warning.key);
+        assert!(lift.changes.iter().all(on_a_step), "{}: {words}", lifted.warning.key);
         let after = batch(&taken_over(&before.design, lift)).unwrap();
         assert_eq!(after.first_missing(), None, "{}: {words}", lifted.warning.key);
         assert!(!warned_of(&lifted.warning, &after), "{} is not lifted by {words}", lifted.warning.key);

@@ -18,13 +18,23 @@ pub(super) enum Toward {
 pub(super) enum Way {
     /// A number is made less.
     Less(&'static str),
+    /// A time is made shorter, though not so short that it is another cheese.
+    Shorter(&'static str),
     /// A number is made greater.
     More(&'static str),
     /// Another value is taken of a list, or a switch is turned.
     Other(&'static str),
 }
 
-use Way::{Less, More, Other};
+impl Way {
+    /// Returns the key of the choice.
+    pub(super) const fn key(self) -> &'static str {
+        let (Self::Less(key) | Self::Shorter(key) | Self::More(key) | Self::Other(key)) = self;
+        key
+    }
+}
+
+use Way::{Less, More, Other, Shorter};
 
 const RIPEN: Way = More("ripening_h");
 const PACKETS: Way = More("culture_packets");
@@ -61,7 +71,7 @@ fn known_ways(caution: &Caution) -> &'static [Way] {
             More("lactone_g_l"),
             Other("soured_by"),
         ],
-        "warm_draining" => &[Less("draining_temperature_c"), Less("turn_gap_h"), Less("turn_count"), Other("soured_by")],
+        "warm_draining" => &[Less("draining_temperature_c"), Shorter("turn_gap_h"), Less("turn_count"), Other("soured_by")],
         "drip_goes_on" => &[More("turn_gap_h"), More("turn_count"), More("draining_temperature_c")],
         "raw_milk" => &[Other("milk_treatment"), Other("pasteurised_in_vat")],
         "pasteurised_in_vat" | "ultra_heated_milk" => &[Other("milk_treatment")],
@@ -112,7 +122,7 @@ fn later_ways(caution: &Caution) -> &'static [Way] {
             Less("heater_power_w"),
             Other("pot_lid"),
         ],
-        "warm_drying" => &[CABINET, DAY, NIGHT, Less("drying_h"), Other("soured_by")],
+        "warm_drying" => &[CABINET, DAY, NIGHT, Shorter("drying_h"), Other("soured_by")],
         "damp_air" => &[
             More("cabinet_temperature_c"),
             Less("room_humidity_percent"),
@@ -171,12 +181,12 @@ const fn against_germs(stage: Stage) -> &'static [Way] {
             PACKETS,
             BULK,
             CELLS,
-            Less("turn_gap_h"),
+            Shorter("turn_gap_h"),
             Other("soured_by"),
             Less("turn_count"),
         ],
         Stage::Drying => {
-            &[CABINET, DAY, NIGHT, RIPEN, PACKETS, BULK, CELLS, Less("drying_h"), More("air_speed_m_s"), Other("soured_by")]
+            &[CABINET, DAY, NIGHT, RIPEN, PACKETS, BULK, CELLS, Shorter("drying_h"), More("air_speed_m_s"), Other("soured_by")]
         }
         Stage::Pickling => &[Less("pickling_temperature_c"), More("vinegar_ml_per_g"), More("acid_g_per_100ml"), RIPEN, PACKETS],
         Stage::Keeping => {

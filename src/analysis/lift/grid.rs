@@ -18,19 +18,30 @@ pub(super) struct Grid {
 /// What rounding may make of a value that lies on a step.
 const ROUNDING: f64 = 1e-9;
 
+/// Returns a multiple of a step without what binary multiples leave behind: nine decimals are beyond any step.
+fn tidy(value: f64) -> f64 {
+    (value * 1e9).round() / 1e9
+}
+
 impl Grid {
     /// Returns the values of a number toward one end of its range; nothing if the choice is no number.
     pub(super) fn toward(field: &Field, start: f64, toward: Toward) -> Option<Self> {
         let Kind::Number { least, most, .. } = field.kind else { return None };
-        Self::up_to(field, start, if toward == Toward::More { most } else { least })
+        let end = if toward == Toward::More { most } else { least };
+        let grid = Self::up_to(field, start, end)?;
+        // The end itself may lie between two steps.
+        Some(Self { end, ..grid })
     }
 
-    /// Returns the values of a number up to another, which is brought into its range.
+    /// Returns the values of a number up to another, or to the last step before it; it is brought into the range.
     pub(super) fn up_to(field: &Field, start: f64, end: f64) -> Option<Self> {
         let Kind::Number { least, most, step, .. } = field.kind else { return None };
-        let end = end.clamp(least, most);
-        let steps = start / step;
-        let first = if end >= start { (steps + ROUNDING).floor() } else { (steps - ROUNDING).ceil() };
+        let up = end >= start;
+        // The last step that is not passed, or toward which a value between two steps is brought.
+        let whole = |steps: f64| if up { (steps + ROUNDING).floor() } else { (steps - ROUNDING).ceil() };
+        let first = whole(start / step);
+        let end = if (least..=most).contains(&end) { tidy(whole(end / step) * step) } else { end };
+        let end = if up { end.max(start) } else { end.min(start) }.clamp(least, most);
         Some(Self { start, first, step, end, range: most - least })
     }
 
@@ -46,8 +57,7 @@ impl Grid {
         }
         let up = self.end >= self.start;
         let signed = if up { f64::from(steps) } else { -f64::from(steps) };
-        // Nine decimals are beyond any step, and take away what binary multiples leave behind.
-        let value = ((self.first + signed) * self.step * 1e9).round() / 1e9;
+        let value = tidy((self.first + signed) * self.step);
         if up { value.min(self.end) } else { value.max(self.end) }
     }
 

@@ -1,6 +1,6 @@
 //! What lifts one warning: every choice that causes it alone, then a few together.
 
-use super::causes::{Way, ways};
+use super::causes::ways;
 use super::cost::cost;
 use super::lifted::{Change, Lift, Lifted, WhyNot};
 use super::sets::{ANOTHER_VALUE, set_for};
@@ -81,7 +81,7 @@ fn alone(trials: &Trials, pins: &BTreeSet<&'static str>, lifted: &mut Lifted) ->
     trials.allow(MOST_TRIALS_ALONE);
     let mut found: Vec<Lift> = Vec::new();
     for way in ways(trials.warning) {
-        let (Way::Less(key) | Way::More(key) | Way::Other(key)) = way;
+        let key = way.key();
         let Some(field) = field(key).ok().filter(|field| (field.used)(&trials.batch.design)) else { continue };
         let asked = if pins.contains(key) { &mut lifted.pinned } else { &mut lifted.tried };
         if !asked.iter().any(|known| known.key == key) {

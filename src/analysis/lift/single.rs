@@ -2,6 +2,7 @@
 
 use super::causes::{Toward, Way};
 use super::grid::Grid;
+use super::sets::LEAST_LEFT;
 use super::trial::{Trial, Trials};
 use crate::design::{Design, Field, Kind, Value};
 
@@ -16,8 +17,9 @@ const PARTS: [u32; 4] = [16, 4, 2, 1];
 /// * `bound`: the greatest share of its range that a number is moved by
 pub(super) fn moved_alone(trials: &Trials, field: &Field, way: Way, bound: f64) -> Option<Trial> {
     match way {
-        Way::Less(_) => number(trials, field, Toward::Less, bound),
-        Way::More(_) => number(trials, field, Toward::More, bound),
+        Way::Less(_) => number(trials, field, |start| Grid::toward(field, start, Toward::Less), bound),
+        Way::More(_) => number(trials, field, |start| Grid::toward(field, start, Toward::More), bound),
+        Way::Shorter(_) => number(trials, field, |start| Grid::up_to(field, start, LEAST_LEFT.value * start), bound),
         Way::Other(_) => another(trials, field),
     }
 }
@@ -42,9 +44,12 @@ fn another(trials: &Trials, field: &Field) -> Option<Trial> {
 }
 
 /// Returns a number moved as little as lifts the warning: without a serious warning that comes with it, if there is such a value.
-fn number(trials: &Trials, field: &Field, toward: Toward, bound: f64) -> Option<Trial> {
+///
+/// # Arguments
+/// * `grid`: the values that it may take, from where it is
+fn number(trials: &Trials, field: &Field, grid: impl Fn(f64) -> Option<Grid>, bound: f64) -> Option<Trial> {
     let Value::Number(start) = field.get(&trials.batch.design) else { return None };
-    let grid = Grid::toward(field, start, toward)?;
+    let grid = grid(start)?;
     let at = |steps: u32| judged(trials, field, Value::Number(grid.at(steps)));
     let most = grid.steps_within(bound);
     let mut from = 0;

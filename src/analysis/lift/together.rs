@@ -1,5 +1,6 @@
 //! A few choices moved together, each as little as lifts a warning.
 
+use super::causes::Toward;
 use super::grid::Grid;
 use super::sets::{Reach, Set};
 use super::single::narrowed;
@@ -64,16 +65,12 @@ fn grid(number: &Reach, design: &Design) -> Option<(&'static Field, Grid)> {
     let field = field(number.key).ok().filter(|field| (field.used)(design))?;
     let Value::Number(start) = field.get(design) else { return None };
     let farthest = (number.farthest)(design);
-    // What is beyond the farthest already is left there; only the temperatures of a jar are brought down.
-    let cools = COOLED.contains(&number.key);
-    if cools == (farthest > start) {
+    let ahead = if number.toward == Toward::More { farthest > start } else { farthest < start };
+    if !ahead {
         return None;
     }
     Some((field, Grid::up_to(field, start, farthest)?))
 }
-
-/// The numbers of sets that are made less.
-const COOLED: [&str; 2] = ["keeping_temperature_c", "pickling_temperature_c"];
 
 /// Returns the best design so far with one number moved back as far as it stays as good.
 fn back(trials: &Trials, number: &Reach, best: Trial) -> Trial {
