@@ -72,6 +72,8 @@ fn known_ways(caution: &Caution) -> &'static [Way] {
             Other("soured_by"),
         ],
         "warm_draining" => &[Less("draining_temperature_c"), Shorter("turn_gap_h"), Less("turn_count"), Other("soured_by")],
+        "warm_in_all" => &[CABINET, DAY, NIGHT, Less("draining_temperature_c"), Shorter("drying_h"), Other("soured_by")],
+        "cool_for_days" => &[Less("draining_temperature_c"), CABINET, DAY, NIGHT, Shorter("turn_gap_h"), Other("soured_by")],
         "drip_goes_on" => &[More("turn_gap_h"), More("turn_count"), More("draining_temperature_c")],
         "raw_milk" => &[Other("milk_treatment"), Other("pasteurised_in_vat")],
         "pasteurised_in_vat" | "ultra_heated_milk" => &[Other("milk_treatment")],
@@ -155,6 +157,7 @@ fn later_ways(caution: &Caution) -> &'static [Way] {
         "long_in_oil" => &[Less("keeping_days"), Other("kept_in")],
         "no_vinegar_to_keep_in" => &[Other("pickled"), Other("kept_in")],
         "warm_keeping" => &[Less("keeping_temperature_c")],
+        "kept_long" => &[Less("keeping_days"), More("pickling_h"), Less("pickling_h")],
         "needs_cold" => {
             &[More("pickling_h"), More("vinegar_ml_per_g"), More("acid_g_per_100ml"), Other("vinegar_by"), Other("pickled")]
         }

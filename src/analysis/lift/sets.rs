@@ -118,7 +118,7 @@ pub(super) fn set_for(caution: &Caution, design: &Design) -> Option<&'static Set
     }
     match caution.key {
         "no_acid" | "acid_is_foreseen" | "warm_draining" | "warm_drying" | "warm_before_sour" | "not_sour_in_time"
-        | "culture_stops" => Some(sourer),
+        | "culture_stops" | "warm_in_all" | "cool_for_days" => Some(sourer),
         "not_kept_by_dryness"
         | "dryness_is_estimated"
         | "never_sour"
@@ -131,7 +131,8 @@ pub(super) fn set_for(caution: &Caution, design: &Design) -> Option<&'static Set
         | "not_submerged"
         | "warm_keeping"
         | "needs_cold"
-        | "no_vinegar_to_keep_in" => Some(&SOAK),
+        | "no_vinegar_to_keep_in"
+        | "kept_long" => Some(&SOAK),
         _ => None,
     }
 }
