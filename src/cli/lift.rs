@@ -105,7 +105,8 @@ fn write_lift(before: &Batch, warning: &Caution, lift: &Lift, units: Units, data
         writeln!(data, "    {costs}")?;
     }
     let others: Vec<Caution> = lift.cost.takes.iter().filter(|caution| *caution != warning).cloned().collect();
-    for (what, all) in [("also lifts", &others), ("brings", &lift.cost.brings)] {
+    let stays: Vec<Caution> = lift.stays.iter().cloned().collect();
+    for (what, all) in [("also lifts", &others), ("stays, less grave", &stays), ("brings", &lift.cost.brings)] {
         weighty(all, units).iter().try_for_each(|words| writeln!(data, "    {what}: {words}"))?;
     }
     writeln!(data)
@@ -138,7 +139,7 @@ fn lift_json(before: &Batch, lift: &Lift) -> Json {
         },
         "brings": cost.brings.iter().map(caution_json).collect::<Vec<_>>(),
         "lifts": cost.takes.iter().map(caution_json).collect::<Vec<_>>(),
-        "serious_left": lift.serious_left,
+        "stays": lift.stays.as_ref().map(caution_json), "serious_left": lift.serious_left,
     })
 }
 

@@ -32,6 +32,8 @@ pub struct Lift {
     pub cost: Cost,
     /// Serious warnings of the design's own that are left.
     pub serious_left: usize,
+    /// What the warning has become, if it is only less grave.
+    pub stays: Option<Caution>,
 }
 
 impl Lift {
@@ -39,6 +41,12 @@ impl Lift {
     #[must_use]
     pub fn serious_brought(&self) -> usize {
         own_serious(&self.cost.brings)
+    }
+
+    /// Returns whether nothing stays of the warning, and no serious warning comes with it.
+    #[must_use]
+    pub fn is_clean(&self) -> bool {
+        self.stays.is_none() && self.serious_brought() == 0
     }
 }
 

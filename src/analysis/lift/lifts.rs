@@ -61,14 +61,14 @@ fn nearest(batch: &Batch, pins: &BTreeSet<&'static str>, lifted: &mut Lifted) ->
     let trials = Trials::of(batch, &warning);
     let mut found = alone(&trials, pins, lifted);
     found.sort_by(nearer);
-    let clean = found.iter().filter(|lift| lift.serious_brought() == 0);
+    let clean = found.iter().filter(|lift| lift.is_clean());
     let left = clean.map(|lift| lift.serious_left).min();
     // A few together are only looked for where one alone does not do, or where they may lift more.
     let set = set_for(&warning, &batch.design).filter(|_| left.is_none_or(|left| left > 0 && warning.severity == Severity::Stop));
     trials.allow(MOST_TRIALS_TOGETHER);
     let ways_together = set.map(|set| moved_together(&trials, set, pins)).unwrap_or_default();
     let together = ways_together.into_iter().map(|trial| lift(batch, trial)).min_by(nearer);
-    let lifts_more = |lift: &Lift| left.is_none_or(|left| lift.serious_left < left && lift.serious_brought() == 0);
+    let lifts_more = |lift: &Lift| left.is_none_or(|left| lift.serious_left < left && lift.is_clean());
     let together = together.filter(lifts_more);
     found.truncate(MOST_LIFTS - usize::from(together.is_some()));
     found.extend(together);
@@ -95,14 +95,15 @@ fn alone(trials: &Trials, pins: &BTreeSet<&'static str>, lifted: &mut Lifted) ->
     found
 }
 
-/// Compares lifts: those that bring serious warnings come last, else the nearest first.
+/// Compares lifts: those that bring serious warnings come last, before them those that leave a less grave one, else the nearest first.
 fn nearer(one: &Lift, other: &Lift) -> Ordering {
-    one.serious_brought().cmp(&other.serious_brought()).then(one.moved.total_cmp(&other.moved))
+    let gravity = |lift: &Lift| (lift.serious_brought(), lift.stays.is_some());
+    gravity(one).cmp(&gravity(other)).then(one.moved.total_cmp(&other.moved))
 }
 
 /// Returns how far a choice need be moved at most: as far as the last of those that are kept.
 fn bound(found: &[Lift]) -> f64 {
-    let mut moved: Vec<f64> = found.iter().filter(|lift| lift.serious_brought() == 0).map(|lift| lift.moved).collect();
+    let mut moved: Vec<f64> = found.iter().filter(|lift| lift.is_clean()).map(|lift| lift.moved).collect();
     moved.sort_by(f64::total_cmp);
     moved.get(MOST_LIFTS - 1).copied().unwrap_or(1.0)
 }
@@ -114,6 +115,7 @@ fn lift(before: &Batch, trial: Trial) -> Lift {
         moved: changes.iter().map(moved).sum(),
         cost: cost(before, &trial.batch),
         serious_left: trial.serious,
+        stays: trial.stays,
         changes,
         batch: trial.batch,
     }

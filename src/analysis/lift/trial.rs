@@ -40,6 +40,15 @@ pub(super) fn is_among(warning: &Caution, all: &[Caution]) -> bool {
     all.iter().any(|caution| warns_of(caution, warning))
 }
 
+/// Returns what a batch is still warned of where a warning was lifted: the same less gravely, or germs that grow in the same stage, but less far.
+fn less_grave<'a>(warning: &Caution, all: &'a [Caution]) -> Option<&'a Caution> {
+    let same = |caution: &&Caution| match (&caution.kind, &warning.kind) {
+        (CautionKind::Germs(one), CautionKind::Germs(other)) => one.stage == other.stage,
+        _ => caution.key == warning.key && !caution.always,
+    };
+    all.iter().filter(|caution| caution.severity > Severity::Note).find(same)
+}
+
 /// A changed design in which the warning is lifted.
 #[derive(Clone)]
 pub(super) struct Trial {
@@ -49,22 +58,24 @@ pub(super) struct Trial {
     pub(super) brought: usize,
     /// Serious warnings of the design's own that are left.
     pub(super) serious: usize,
+    /// What the warning has become, if it is only less grave.
+    pub(super) stays: Option<Caution>,
 }
 
 impl Trial {
-    /// Returns whether no serious warning came that was not there.
+    /// Returns whether nothing stays of the warning, and no serious warning came that was not there.
     pub(super) const fn is_clean(&self) -> bool {
-        self.brought == 0
+        self.brought == 0 && self.stays.is_none()
     }
 
-    /// Returns what is to be least: the serious warnings that came, then those that are left.
-    pub(super) const fn gravity(&self) -> (usize, usize) {
-        (self.brought, self.serious)
+    /// Returns what is to be least: the serious warnings that came, then whether something stays, then the serious warnings that are left.
+    pub(super) const fn gravity(&self) -> (usize, bool, usize) {
+        (self.brought, self.stays.is_some(), self.serious)
     }
 
-    /// Returns whether no more serious warnings came or are left than in another.
-    pub(super) const fn is_as_good_as(&self, other: (usize, usize)) -> bool {
-        self.brought <= other.0 && self.serious <= other.1
+    /// Returns whether no more came, stays or is left than in another.
+    pub(super) const fn is_as_good_as(&self, (brought, stays, serious): (usize, bool, usize)) -> bool {
+        self.brought <= brought && (stays || self.stays.is_none()) && self.serious <= serious
     }
 }
 
@@ -98,6 +109,7 @@ impl<'a> Trials<'a> {
             return None;
         }
         let brought = after.iter().filter(|caution| is_own_serious(caution) && !is_among(caution, &self.before)).count();
-        Some(Trial { brought, serious: own_serious(&after), batch })
+        let stays = less_grave(self.warning, &after).cloned();
+        Some(Trial { brought, serious: own_serious(&after), stays, batch })
     }
 }
