@@ -51,7 +51,8 @@ fn money_is_told_where_the_design_has_prices() {
 fn the_text_names_choices_costs_and_reasons_in_the_units_asked_for() {
     let text = run(&["lift", &example("warm-cabinet"), "--units", "us"]);
     assert_eq!(text.code, 0, "{}", text.words);
-    for words in ["Lifted by: ", "Drying time 34 h → ", " shorter", "also lifts: ", "brings: Serious warning", "°F → "] {
+    for words in ["Lifted by: ", "Time in the vinegar 504 h → ", " longer", "also lifts: ", "brings: Serious warning", "°F → "]
+    {
         assert!(text.data.contains(words), "{words} is missing in {}", text.data);
     }
     assert!(!text.data.contains(" °C"), "{}", text.data);
