@@ -74,7 +74,7 @@ fn check(before: &Batch, lifted: &Lifted) {
 fn a_lift_lifts_in_any_design() {
     let mut runner = TestRunner::deterministic();
     let mut seen = 0;
-    for _ in 0..8 {
+    for _ in 0..5 {
         let design = any_design(0.06).new_tree(&mut runner).unwrap().current();
         let batch = batch(&design).unwrap();
         for warning in own(&batch) {
