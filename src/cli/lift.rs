@@ -12,7 +12,7 @@ use crate::export::printable;
 use crate::plan::price_change;
 use crate::report::money;
 use crate::units::Units;
-use crate::words::{caution_word, caution_words, changes_words, cost_words, weighty, why_not_words};
+use crate::words::{caution_word, caution_words, changes_words, lift_lines, why_not_words};
 use serde_json::{Value as Json, json};
 use std::collections::BTreeSet;
 use std::io::Write;
@@ -98,26 +98,11 @@ fn write_lifted(batch: &Batch, lifted: &Lifted, units: Units, data: &mut dyn Wri
 
 fn write_lift(before: &Batch, warning: &Caution, lift: &Lift, units: Units, data: &mut dyn Write) -> std::io::Result<()> {
     writeln!(data, "  Lifted by: {}", changes_words(&lift.changes, units))?;
-    let price = price(before, lift);
+    let price = price_change(before, &lift.batch);
     let shown = price.map(|more| (more, money(more.abs(), &printable(&before.design.supplies.currency)).replace('\u{a0}', " ")));
-    let costs = cost_words(&lift.cost, shown.as_ref().map(|(more, amount)| (*more, amount.as_str())), units);
-    if !costs.is_empty() {
-        writeln!(data, "    {costs}")?;
-    }
-    let others: Vec<Caution> = lift.cost.takes.iter().filter(|caution| *caution != warning).cloned().collect();
-    let stays: Vec<Caution> = lift.stays.iter().cloned().collect();
-    for (what, all) in [("also lifts", &others), ("stays, less grave", &stays), ("brings", &lift.cost.brings)] {
-        weighty(all, units).iter().try_for_each(|words| writeln!(data, "    {what}: {words}"))?;
-    }
+    let lines = lift_lines(lift, warning, shown.as_ref().map(|(more, amount)| (*more, amount.as_str())), units);
+    lines.iter().try_for_each(|line| writeln!(data, "    {line}"))?;
     writeln!(data)
-}
-
-/// Less than this is no other price: half of the last digit that is shown.
-const SAME_PRICE: f64 = 0.005;
-
-/// Returns how much more is to be paid, if that shows.
-fn price(before: &Batch, lift: &Lift) -> Option<f64> {
-    price_change(before, &lift.batch).filter(|more| more.abs() >= SAME_PRICE)
 }
 
 fn lifted_json(batch: &Batch, lifted: &Lifted) -> Json {

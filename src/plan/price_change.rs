@@ -3,8 +3,11 @@
 use super::shop;
 use crate::batch::Batch;
 
+/// Less than this is no other price: half of the last digit that is shown.
+const SAME_PRICE: f64 = 0.005;
+
 /// Returns how much more is to be paid for one batch than for another, less than nothing if less; none where the design has no prices, or either
-/// was not calculated to its end or cannot be bought for. What has no supply in the design (a culture, say) is not counted.
+/// was not calculated to its end or cannot be bought for, and none where no difference shows. What has no supply in the design (a culture, say) is not counted.
 ///
 /// # Example
 /// ```
@@ -21,5 +24,6 @@ pub fn price_change(before: &Batch, after: &Batch) -> Option<f64> {
     if ![before, after].into_iter().all(|batch| priced(batch) && whole(batch)) {
         return None;
     }
-    Some(shop(after).ok()?.price - shop(before).ok()?.price)
+    let more = shop(after).ok()?.price - shop(before).ok()?.price;
+    (more.abs() >= SAME_PRICE).then_some(more)
 }

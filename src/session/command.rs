@@ -15,6 +15,8 @@ pub enum Command {
         /// To what.
         value: Value,
     },
+    /// Set several inputs, in this order.
+    SetInputs(Vec<(&'static str, Value)>),
     /// Set every input of one stage back to its default.
     ResetStage(Stage),
     /// Give the design a title.
@@ -31,10 +33,11 @@ impl Command {
     /// Does it to a design.
     ///
     /// # Errors
-    /// [`DesignError`]; the design is then as it was.
+    /// [`DesignError`]; the first inputs of several may be set then.
     pub fn apply(&self, design: &mut Design) -> Result<(), DesignError> {
         match self {
             Self::SetInput { key, value } => design.set(key, *value)?,
+            Self::SetInputs(inputs) => inputs.iter().try_for_each(|(key, value)| design.set(key, *value))?,
             Self::ResetStage(stage) => {
                 for field in fields().filter(|field| field.stage == *stage) {
                     field.set(design, field.default())?;
@@ -68,10 +71,14 @@ impl Command {
     #[must_use]
     pub fn name(&self, before: &Design) -> String {
         match self {
-            Self::SetInput { key, value } => field(key).map_or_else(
-                |_| (*key).to_owned(),
-                |field| format!("{} {} → {}", field.label, field.words(field.get(before)), field.words_with_unit(*value)),
-            ),
+            Self::SetInput { key, value } => input_name(before, key, *value),
+            Self::SetInputs(inputs) => {
+                let first = inputs.first().map_or_else(String::new, |(key, value)| input_name(before, key, *value));
+                match inputs.len() {
+                    0 | 1 => first,
+                    more => format!("{first}, and {} more", more - 1),
+                }
+            }
             Self::ResetStage(stage) => format!("{} back to defaults", stage.title()),
             Self::SetTitle(title) => format!("Title “{title}”"),
             Self::SetNote(_) => "Note".to_owned(),
@@ -79,6 +86,14 @@ impl Command {
             Self::SetSupplies(supplies) => supplies_name(&before.supplies, supplies),
         }
     }
+}
+
+/// Returns what becomes of an input, in words.
+fn input_name(before: &Design, key: &str, value: Value) -> String {
+    field(key).map_or_else(
+        |_| key.to_owned(),
+        |field| format!("{} {} → {}", field.label, field.words(field.get(before)), field.words_with_unit(value)),
+    )
 }
 
 /// Returns what changes in a week, in words.

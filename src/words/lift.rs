@@ -1,7 +1,7 @@
 //! What lifts a warning, in words.
 
 use super::caution::{caution_word, caution_words};
-use crate::analysis::{Change, Cost, Lifted, WhyNot};
+use crate::analysis::{Change, Cost, Lift, Lifted, WhyNot};
 use crate::caution::{Caution, Severity};
 use crate::design::{Field, Unit, Value, lower_first};
 use crate::units::Units;
@@ -28,7 +28,7 @@ const SHORT_H: f64 = 10.0;
 /// # Arguments
 /// * `price`: how much more is to be paid, and the amount without its sign as it is shown
 #[must_use]
-pub fn cost_words(cost: &Cost, price: Option<(f64, &str)>, units: Units) -> String {
+fn cost_words(cost: &Cost, price: Option<(f64, &str)>, units: Units) -> String {
     let hours = cost.hours.and_then(|hours| {
         let size = hours.abs();
         let decimals = usize::from(size < SHORT_H);
@@ -42,11 +42,27 @@ pub fn cost_words(cost: &Cost, price: Option<(f64, &str)>, units: Units) -> Stri
     all.join("; ")
 }
 
-/// Returns what comes or goes with a lift and is more than a note, each with how grave it is.
+/// Returns what comes or goes with a lift and is more than a note, each with how grave it is; what is true of every cheese like this is none of it.
 #[must_use]
-pub fn weighty(cautions: &[Caution], units: Units) -> Vec<String> {
-    let weighty = cautions.iter().filter(|caution| caution.severity > Severity::Note);
+fn weighty(cautions: &[Caution], units: Units) -> Vec<String> {
+    let weighty = cautions.iter().filter(|caution| caution.severity > Severity::Note && !caution.always);
     weighty.map(|caution| format!("{}: {}", caution_word(caution), caution_words(caution, units).short)).collect()
+}
+
+/// Returns what a lift costs, lifts besides, leaves and brings, a line each.
+///
+/// # Arguments
+/// * `warning`: the one that it lifts
+/// * `price`: how much more is to be paid, and the amount without its sign as it is shown
+#[must_use]
+pub fn lift_lines(lift: &Lift, warning: &Caution, price: Option<(f64, &str)>, units: Units) -> Vec<String> {
+    let costs = cost_words(&lift.cost, price, units);
+    let others: Vec<Caution> = lift.cost.takes.iter().filter(|caution| *caution != warning).cloned().collect();
+    let stays: Vec<Caution> = lift.stays.iter().cloned().collect();
+    let named = [("also lifts", &others), ("stays, less grave", &stays), ("brings", &lift.cost.brings)];
+    let weighed =
+        named.into_iter().flat_map(|(what, all)| weighty(all, units).into_iter().map(move |words| format!("{what}: {words}")));
+    (!costs.is_empty()).then_some(costs).into_iter().chain(weighed).collect()
 }
 
 /// Returns why nothing lifts a warning, if nothing does.

@@ -10,7 +10,7 @@ use vatsketch::batch::{Batch, batch};
 use vatsketch::caution::{Caution, CautionKind, Severity, cautions};
 use vatsketch::design::{Design, Kind, Value};
 use vatsketch::units::Units;
-use vatsketch::words::{changes_words, cost_words, weighty, why_not_words};
+use vatsketch::words::{changes_words, lift_lines, why_not_words};
 
 const NO_PINS: BTreeSet<&'static str> = BTreeSet::new();
 
@@ -74,7 +74,7 @@ fn check(before: &Batch, lifted: &Lifted) {
 fn a_lift_lifts_in_any_design() {
     let mut runner = TestRunner::deterministic();
     let mut seen = 0;
-    for _ in 0..5 {
+    for _ in 0..3 {
         let design = any_design(0.06).new_tree(&mut runner).unwrap().current();
         let batch = batch(&design).unwrap();
         for warning in own(&batch) {
@@ -83,7 +83,7 @@ fn a_lift_lifts_in_any_design() {
             seen += lifted.lifts.len();
         }
     }
-    assert!(seen > 20, "{seen} lifts");
+    assert!(seen > 12, "{seen} lifts");
 }
 
 /// The batches of the tests of the cautions bring about every caution there is; each is lifted in one of them.
@@ -170,35 +170,33 @@ fn what_is_always_true_is_lifted_by_nothing() {
 /// The five examples as they were saved before a culture could be chosen come to no serious warning that their choices can change.
 #[test]
 fn the_examples_from_before_souring_come_to_no_serious_warning_in_three_presses() {
-    for format in 1..=3 {
-        for name in ["first-vat", "small-vat", "open-air", "ewes-milk", "own-carton"] {
-            let path = format!("{}/tests/saved/{format}-{name}.vat.ron", env!("CARGO_MANIFEST_DIR"));
-            let now = batch(&vatsketch::file::read(path.as_ref()).unwrap()).unwrap();
-            assert!(own_serious(&now).len() > 2, "{format}-{name}");
-            let way = lift_in_turn(&now, &NO_PINS, 3);
-            let mut design = now.design.clone();
-            for (_, lift) in &way.presses {
-                design = taken_over(&design, lift);
-            }
-            let keys: Vec<&str> = own_serious(&batch(&design).unwrap()).iter().map(|warning| warning.key).collect();
-            assert!(keys.is_empty() && way.left.is_empty(), "{format}-{name} after {} presses: {keys:?}", way.presses.len());
-            assert!(way.presses.len() <= 3);
+    // The last format without a culture; the two before it hold the same five vats.
+    let format = 3;
+    for name in ["first-vat", "small-vat", "open-air", "ewes-milk", "own-carton"] {
+        let path = format!("{}/tests/saved/{format}-{name}.vat.ron", env!("CARGO_MANIFEST_DIR"));
+        let now = batch(&vatsketch::file::read(path.as_ref()).unwrap()).unwrap();
+        assert!(own_serious(&now).len() > 2, "{format}-{name}");
+        let way = lift_in_turn(&now, &NO_PINS, 3);
+        let mut design = now.design.clone();
+        for (_, lift) in &way.presses {
+            design = taken_over(&design, lift);
         }
+        let keys: Vec<&str> = own_serious(&batch(&design).unwrap()).iter().map(|warning| warning.key).collect();
+        assert!(keys.is_empty() && way.left.is_empty(), "{format}-{name} after {} presses: {keys:?}", way.presses.len());
+        assert!(way.presses.len() <= 3);
     }
 }
 
 #[test]
 fn no_words_about_a_lift_promise_anything() {
-    let now = batch(&crate::example("open-air")).unwrap();
+    let now = batch(&crate::example("small-vat")).unwrap();
     let mut read = 0;
     for warning in own(&now) {
         let lifted = lifts(&now, &NO_PINS, &warning);
         let mut said: Vec<String> = why_not_words(&lifted).into_iter().collect();
         for lift in &lifted.lifts {
             said.push(changes_words(&lift.changes, Units::US));
-            said.push(cost_words(&lift.cost, Some((0.5, "0.50 coins")), Units::US));
-            said.extend(weighty(&lift.cost.brings, Units::US));
-            said.extend(weighty(&lift.cost.takes, Units::US));
+            said.extend(lift_lines(lift, &lifted.warning, Some((0.5, "0.50 coins")), Units::US));
         }
         for words in said {
             let lower = words.to_lowercase();

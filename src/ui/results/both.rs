@@ -49,7 +49,13 @@ pub(in crate::ui) fn results_both_ui(ui: &mut Ui, view: &View, run: &Run, beside
                 heading_ui(ui, TRUE_OF_ALL);
             }
             let whose = compared.whose.words();
-            asks.extend(caution_ui(ui, view.units, &compared.caution, Some((whose, said_of_b(compared, view.units).as_deref()))));
+            asks.extend(caution_ui(
+                ui,
+                view.units,
+                &compared.caution,
+                Some((whose, said_of_b(compared, view.units).as_deref())),
+                None,
+            ));
             ui.add_space(6.0);
         }
     });

@@ -4,6 +4,7 @@ use crate::curve::Station;
 use crate::design::Stage;
 use crate::figure::{Figure, Reading, Weight, is_of_germs};
 use crate::ui::results::caution::caution_ui;
+use crate::ui::results::lift::LiftsKnown;
 use crate::ui::results::shown::Shown;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
@@ -21,7 +22,9 @@ const RESULTS_SHARE: f32 = 0.58;
 const VALUE_SHARE: f32 = 0.6;
 
 /// Draws results above and cautions below, each that scrolls by itself; returns what is asked for.
-pub(in crate::ui) fn results_ui(ui: &mut Ui, view: &View, shown: &Shown, room: Room) -> Vec<Ask> {
+///
+/// `lifts`: what is known of the ways to lift the caution that was asked about
+pub(in crate::ui) fn results_ui(ui: &mut Ui, view: &View, shown: &Shown, lifts: LiftsKnown<'_>, room: Room) -> Vec<Ask> {
     let height = if room == Room::Own { ui.available_height() * RESULTS_SHARE } else { 0.0 };
     let mut asks = Vec::new();
     ui.allocate_ui(vec2(ui.available_width(), height), |ui| {
@@ -45,14 +48,15 @@ pub(in crate::ui) fn results_ui(ui: &mut Ui, view: &View, shown: &Shown, room: R
     room.scrolled(ui, "cautions", |ui| {
         let (always, own): (Vec<_>, Vec<_>) = shown.cautions.iter().partition(|caution| caution.always);
         for caution in own {
-            asks.extend(caution_ui(ui, view.units, caution, None));
+            let known = if view.lifting.as_ref() == Some(caution) { lifts } else { LiftsKnown::NotAsked };
+            asks.extend(caution_ui(ui, view.units, caution, None, Some(known)));
             ui.add_space(6.0);
         }
         if !always.is_empty() {
             heading_ui(ui, TRUE_OF_ALL);
         }
         for caution in always {
-            asks.extend(caution_ui(ui, view.units, caution, None));
+            asks.extend(caution_ui(ui, view.units, caution, None, None));
             ui.add_space(6.0);
         }
     });

@@ -1,5 +1,6 @@
 //! What the window remembers that is not part of the design.
 
+use crate::caution::Caution;
 use crate::curve::{CurveKey, SectionKey};
 use crate::design::{Good, Stage};
 use crate::export::Paper;
@@ -44,6 +45,8 @@ pub struct View {
     pub cut: CutView,
     /// The part of the plan in sight.
     pub plan_part: PlanPart,
+    /// The caution of which is shown what would lift it.
+    pub lifting: Option<Caution>,
     /// The open card of a figure.
     pub card: Option<CardView>,
     /// The paper of the plan.
@@ -74,6 +77,7 @@ impl Default for View {
             curve: None,
             cut: CutView { key: SectionKey::Moisture, share: 1.0, germ: None },
             plan_part: PlanPart::Week,
+            lifting: None,
             card: None,
             paper: Paper::A4,
             search: String::new(),

@@ -1,9 +1,11 @@
 //! What the window has calculated in the background: what matters to the figure of the open card, and the spread of the open design.
 
+use crate::caution::Caution;
 use crate::curve::Spread;
 use crate::design::Design;
-use crate::session::{SensitivityJob, SpreadJob};
+use crate::session::{FoundLifts, LiftJob, SensitivityJob, SpreadJob};
 use crate::ui::figure_card::known::{Card, Effects};
+use std::collections::BTreeSet;
 use std::sync::Arc;
 
 /// What is said where the work ended without an answer.
@@ -18,6 +20,9 @@ pub(super) struct BackgroundWork {
     pub(super) spread: Option<SpreadJob>,
     /// The design whose spread was ordered last.
     pub(super) spread_of: Option<Design>,
+    pub(super) lifts: Option<LiftJob>,
+    /// The design, the caution and the pins for which lifts were ordered last.
+    pub(super) lifts_of: Option<(Design, Caution, BTreeSet<&'static str>)>,
     /// A spread that was handed over ready-made: for tests and pictures.
     given: Option<Arc<Spread>>,
     /// Whether spreads are calculated at all.
@@ -31,7 +36,21 @@ impl BackgroundWork {
     }
 
     pub(super) fn is_busy(&self) -> bool {
-        self.sensitivity.as_ref().is_some_and(SensitivityJob::is_running) || self.spread.as_ref().is_some_and(SpreadJob::is_running)
+        self.sensitivity.as_ref().is_some_and(SensitivityJob::is_running)
+            || self.spread.as_ref().is_some_and(SpreadJob::is_running)
+            || self.lifts.as_ref().is_some_and(LiftJob::is_running)
+    }
+
+    /// Returns what lifts the caution that was asked about last, if that is known.
+    pub(super) fn found_lifts(&self) -> Option<Arc<FoundLifts>> {
+        let (design, caution, _) = self.lifts_of.as_ref()?;
+        let job = self.lifts.as_ref().filter(|job| !job.is_running())?;
+        job.answer().filter(|found| found.design == *design && found.lifted.warning == *caution)
+    }
+
+    /// Returns whether the lifts could not be looked for.
+    pub(super) fn lifts_failed(&self) -> bool {
+        self.lifts.as_ref().is_some_and(LiftJob::has_failed)
     }
 
     /// Returns what is known about the figure of the open card.

@@ -5,6 +5,7 @@ use crate::ui::curves::page::{Batches, curves_ui};
 use crate::ui::figure_card::card::results_card_ui;
 use crate::ui::figure_card::known::Known;
 use crate::ui::results::both::results_both_ui;
+use crate::ui::results::lift::LiftsKnown;
 use crate::ui::results::one::results_ui;
 use crate::ui::run::band::{self, Lane, run_ui};
 use crate::ui::state::ask::Ask;
@@ -53,6 +54,12 @@ impl Window {
         let marks = FormMarks { differing, pins: self.session.pins() };
         let spread_failed = self.background.spread_failed();
         let (card, effects) = (self.background.card(), self.background.effects());
+        let found = self.background.found_lifts();
+        let lifts = match &found {
+            Some(found) => LiftsKnown::Found(found),
+            None if self.background.lifts_failed() => LiftsKnown::Failed,
+            None => LiftsKnown::Sought,
+        };
         let mut open = self.view.card.take();
         let mut results_of = |ui: &mut Ui, view: &View, room| match (&mut open, beside) {
             (Some(open), _) => {
@@ -60,7 +67,7 @@ impl Window {
                 results_card_ui(ui, view.units, open, Known { card, effects: effects.as_ref(), likely, spread_failed }, room)
             }
             (None, Some(beside)) => results_both_ui(ui, view, &self.shown.run, beside, room),
-            (None, None) => results_ui(ui, view, &self.shown, room),
+            (None, None) => results_ui(ui, view, &self.shown, lifts, room),
         };
         if one_column {
             CentralPanel::default().frame(side).show(ui, |ui| {

@@ -1,7 +1,8 @@
 //! What the window orders from the background, once for each change.
 
+use crate::caution::Caution;
 use crate::curve::Spread;
-use crate::session::{SensitivityJob, SpreadJob};
+use crate::session::{LiftJob, SensitivityJob, SpreadJob};
 use crate::ui::figure_card::known::Card;
 use crate::ui::window::shell::Window;
 use std::sync::Arc;
@@ -21,6 +22,27 @@ impl Window {
     pub(super) fn order_work(&mut self, ctx: &egui::Context) {
         self.order_card(ctx);
         self.order_spread(ctx);
+        self.order_lifts(ctx);
+    }
+
+    /// Orders what would lift the caution that was asked about; after a change of the design nobody has asked.
+    fn order_lifts(&mut self, ctx: &egui::Context) {
+        let gone = |caution: &Caution| !self.shown.cautions.contains(caution);
+        if self.view.lifting.as_ref().is_some_and(gone) {
+            self.view.lifting = None;
+        }
+        let Some(caution) = &self.view.lifting else {
+            self.background.lifts_of = None;
+            return;
+        };
+        let wanted = (self.session.design().clone(), caution.clone(), self.session.pins().clone());
+        if self.background.lifts_of.as_ref() == Some(&wanted) {
+            return;
+        }
+        let wake = ctx.clone();
+        let job = self.background.lifts.get_or_insert_with(|| LiftJob::new(Box::new(move || wake.request_repaint())));
+        job.order(self.session.batch(), caution, self.session.pins());
+        self.background.lifts_of = Some(wanted);
     }
 
     fn order_card(&mut self, ctx: &egui::Context) {

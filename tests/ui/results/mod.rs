@@ -1,3 +1,4 @@
 //! Tests of `src/ui/results`.
 
+mod lift;
 mod second;

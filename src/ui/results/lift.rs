@@ -1,0 +1,72 @@
+//! What would lift a caution, below it: asked for, looked for, and each way with what it costs.
+
+use crate::caution::Caution;
+use crate::export::printable;
+use crate::report::money;
+use crate::session::{FoundLifts, PricedLift};
+use crate::ui::state::ask::Ask;
+use crate::ui::widget::spoken::say_changes;
+use crate::ui::widget::theme::{CAPTION, Palette, bold};
+use crate::units::Units;
+use crate::words::{caution_words, changes_words, lift_lines, why_not_words};
+use egui::{Button, Label, RichText, Role, Ui, WidgetInfo};
+
+/// What is known of the ways to lift a caution.
+#[derive(Clone, Copy)]
+pub(in crate::ui) enum LiftsKnown<'a> {
+    /// Nobody has asked.
+    NotAsked,
+    /// They are being looked for.
+    Sought,
+    /// They could not be looked for.
+    Failed,
+    /// They were found, or that there are none.
+    Found(&'a FoundLifts),
+}
+
+/// Draws what would lift a caution, and returns what is asked for.
+pub(in crate::ui) fn lifts_ui(ui: &mut Ui, units: Units, caution: &Caution, known: LiftsKnown<'_>) -> Option<Ask> {
+    match known {
+        LiftsKnown::NotAsked => {
+            let button = Button::new(RichText::new("What would lift this?").size(CAPTION).color(Palette::of(ui).link))
+                .fill(Palette::of(ui).background);
+            let response = ui.add(button);
+            let about = format!("What would lift this? {}", caution_words(caution, units).short);
+            response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &about));
+            response.clicked().then(|| Ask::Lifts(Some(Box::new(caution.clone()))))
+        }
+        LiftsKnown::Sought => said_ui(ui, "Looking for choices that lift this…"),
+        LiftsKnown::Failed => {
+            said_ui(ui, "This could not be calculated: the program has a fault here. Change a choice to try again.")
+        }
+        LiftsKnown::Found(found) => {
+            let asked = found.lifts.iter().filter_map(|lift| lift_ui(ui, units, found, lift)).last();
+            let why_not = why_not_words(&found.lifted).and_then(|why| said_ui(ui, &units.told(&why)));
+            asked.or(why_not)
+        }
+    }
+}
+
+/// Says something of the search.
+fn said_ui(ui: &mut Ui, words: &str) -> Option<Ask> {
+    let response = ui.add(Label::new(RichText::new(words).size(CAPTION)).wrap());
+    say_changes(&response);
+    None
+}
+
+/// Draws one way: the choices, what they cost and bring, and the button that moves them.
+fn lift_ui(ui: &mut Ui, units: Units, found: &FoundLifts, PricedLift { lift, price }: &PricedLift) -> Option<Ask> {
+    let changes = changes_words(&lift.changes, units);
+    let currency = printable(&found.design.supplies.currency);
+    let price = price.map(|more| (more, money(more.abs(), &currency)));
+    let lines = lift_lines(lift, &found.lifted.warning, price.as_ref().map(|(more, amount)| (*more, amount.as_str())), units);
+    ui.add_space(4.0);
+    ui.add(Label::new(RichText::new(&changes).font(bold(CAPTION))).wrap());
+    for line in lines {
+        ui.add(Label::new(RichText::new(line).size(CAPTION).color(Palette::of(ui).soft)).wrap());
+    }
+    let response = ui.add(Button::new(RichText::new("Change it so").size(CAPTION)));
+    response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("Change it so: {changes}")));
+    let command = PricedLift { lift: lift.clone(), price: None }.command();
+    response.on_hover_text("One step: undo takes it back.").clicked().then_some(Ask::Do(command))
+}
