@@ -1,6 +1,6 @@
 //! What lifts a warning, in words.
 
-use super::caution::{caution_word, caution_words};
+use super::caution::{caution_word, caution_words, counted};
 use crate::analysis::{Change, Cost, Lift, Lifted, WhyNot};
 use crate::caution::{Caution, Severity};
 use crate::design::{Field, Unit, Value, lower_first};
@@ -19,6 +19,9 @@ fn change_words(Change { field, from, was_used, to }: &Change, units: Units) -> 
     let from = if *was_used { format!("{} → ", text(*from)) } else { String::new() };
     format!("{} {from}{}", field.label, text(*to))
 }
+
+/// What comes before a warning that is lifted besides.
+const ALSO_LIFTS: &str = "also lifts";
 
 /// Changes of time that are told in parts of an hour.
 const SHORT_H: f64 = 10.0;
@@ -59,10 +62,24 @@ pub fn lift_lines(lift: &Lift, warning: &Caution, price: Option<(f64, &str)>, un
     let costs = cost_words(&lift.cost, price, units);
     let others: Vec<Caution> = lift.cost.takes.iter().filter(|caution| *caution != warning).cloned().collect();
     let stays: Vec<Caution> = lift.stays.iter().cloned().collect();
-    let named = [("also lifts", &others), ("stays, less grave", &stays), ("brings", &lift.cost.brings)];
+    let named = [(ALSO_LIFTS, &others), ("stays, less grave", &stays), ("brings", &lift.cost.brings)];
     let weighed =
         named.into_iter().flat_map(|(what, all)| weighty(all, units).into_iter().map(move |words| format!("{what}: {words}")));
     (!costs.is_empty()).then_some(costs).into_iter().chain(weighed).collect()
+}
+
+/// Returns the same as [`lift_lines`] where there is little room: what it lifts besides is counted, not named.
+#[must_use]
+pub fn short_lift_lines(lift: &Lift, warning: &Caution, price: Option<(f64, &str)>, units: Units) -> Vec<String> {
+    let others = |severity: Severity| {
+        let of = |caution: &&Caution| *caution != warning && caution.severity == severity && !caution.always;
+        let count = lift.cost.takes.iter().filter(of).count();
+        (count > 0).then(|| counted(severity, count))
+    };
+    let besides: Vec<String> = [Severity::Stop, Severity::Caution].into_iter().filter_map(others).collect();
+    let besides = (!besides.is_empty()).then(|| format!("also lifts: {}", besides.join(", ")));
+    let lines = lift_lines(lift, warning, price, units).into_iter().filter(|line| !line.starts_with(ALSO_LIFTS));
+    lines.chain(besides).collect()
 }
 
 /// Returns why nothing lifts a warning, if nothing does.

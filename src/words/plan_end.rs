@@ -41,7 +41,11 @@ pub fn end_words(end: &PlanEnd, units: Units) -> EndWords {
             let in_time = matches!(middle, SourAfter::Hours(hours) if hours < at_h);
             EndWords {
                 label: if in_time { "may not be sour by" } else { "not sour by" },
-                text: format!("day {}: {} (slow cheese: {})", day(at_h), on(middle), on(slow)),
+                text: if in_time {
+                    format!("day {} (slow cheese: {})", day(at_h), on(slow))
+                } else {
+                    format!("day {}: {} (slow cheese: {})", day(at_h), on(middle), on(slow))
+                },
                 by_clock: if in_time { "soak ends, perhaps not sour" } else { "soak ends, not sour" },
                 sour: Some(format!(
                     "Sour to the centre, below pH {}: {}, a slow cheese {}, counted from the start of warming.",

@@ -204,6 +204,8 @@ fn check(week: &KitchenWeek, title: &str) -> IcalCalendar {
 fn every_task_is_an_event_that_another_reader_finds_with_its_times_and_words() {
     let mut design = starting(friday(15));
     design.set("kept_in", Value::Choice("oil")).unwrap();
+    // Sour enough for oil to be planned.
+    design.set("pickling_h", Value::Number(2000.0)).unwrap();
     let week = planned(&design);
     assert!(week.tasks.iter().any(|task| task.hands_min == 0 && !task.is_last_day()), "the jars rest without hands");
     let read = check(&week, TITLE);

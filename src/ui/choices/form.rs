@@ -136,6 +136,7 @@ fn row_ui(
 fn number_row(ui: &mut Ui, view: &mut View, design: &Design, (field, pinned): (&'static Field, bool), asks: &mut Vec<Ask>) {
     let (Value::Number(value), Value::Number(default)) = (field.get(design), field.default()) else { return };
     let mut said = None;
+    let right = ui.max_rect().right();
     ui.horizontal(|ui| {
         let room = ui.available_width() - BOX_WIDTH - 68.0;
         let label = label_ui(ui, field, room);
@@ -143,7 +144,7 @@ fn number_row(ui: &mut Ui, view: &mut View, design: &Design, (field, pinned): (&
         let differs = value.to_bits() != default.to_bits();
         let gap = ui.spacing().item_spacing.x;
         let taken = BOX_WIDTH + gap + PIN_WIDTH + if differs { gap + RESET_WIDTH } else { 0.0 };
-        ui.add_space((ui.available_width() - taken - gap).max(0.0));
+        ui.add_space((right - taken - ui.cursor().left()).max(0.0));
         if differs && reset_ui(ui, field) {
             asks.push(Ask::Do(Command::SetInput { key: field.key, value: field.default() }));
         }

@@ -8,7 +8,7 @@ use crate::ui::state::ask::Ask;
 use crate::ui::widget::spoken::say_changes;
 use crate::ui::widget::theme::{CAPTION, Palette, bold};
 use crate::units::Units;
-use crate::words::{caution_words, changes_words, lift_lines, why_not_words};
+use crate::words::{caution_words, changes_words, short_lift_lines, why_not_words};
 use egui::{Button, Label, RichText, Role, Ui, WidgetInfo};
 
 /// What is known of the ways to lift a caution.
@@ -59,14 +59,14 @@ fn lift_ui(ui: &mut Ui, units: Units, found: &FoundLifts, PricedLift { lift, pri
     let changes = changes_words(&lift.changes, units);
     let currency = printable(&found.design.supplies.currency);
     let price = price.map(|more| (more, money(more.abs(), &currency)));
-    let lines = lift_lines(lift, &found.lifted.warning, price.as_ref().map(|(more, amount)| (*more, amount.as_str())), units);
+    let lines = short_lift_lines(lift, &found.lifted.warning, price.as_ref().map(|(more, amount)| (*more, amount.as_str())), units);
     ui.add_space(4.0);
     ui.add(Label::new(RichText::new(&changes).font(bold(CAPTION))).wrap());
     for line in lines {
         ui.add(Label::new(RichText::new(line).size(CAPTION).color(Palette::of(ui).soft)).wrap());
     }
-    let response = ui.add(Button::new(RichText::new("Change it so").size(CAPTION)));
-    response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("Change it so: {changes}")));
+    let response = ui.add(Button::new(RichText::new("Make this change").size(CAPTION)));
+    response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("Make this change: {changes}")));
     let command = PricedLift { lift: lift.clone(), price: None }.command();
     response.on_hover_text("One step: undo takes it back.").clicked().then_some(Ask::Do(command))
 }

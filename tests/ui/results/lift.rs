@@ -33,7 +33,7 @@ fn a_lift_is_shown_before_it_is_done_and_is_one_step() {
     let mut harness = too_much_calcium();
     ask(&mut harness);
     assert!((dose(&harness) - TOO_MUCH).abs() < 1e-12, "nothing moves before it is asked for");
-    harness.get_by_label_contains("Change it so: Calcium chloride dose").click();
+    harness.get_by_label_contains("Make this change: Calcium chloride dose").click();
     settled(&mut harness);
     assert!((dose(&harness) - 0.02).abs() < 1e-12);
     assert!(harness.query_by_label_contains("What would lift this? More calcium").is_none());
@@ -46,6 +46,6 @@ fn a_pinned_choice_is_named_and_left_alone() {
     let mut harness = too_much_calcium();
     harness.state_mut().session.turn_pin("calcium_dose_percent").unwrap();
     ask(&mut harness);
-    assert!(harness.query_by_label_contains("Change it so: Calcium").is_none());
+    assert!(harness.query_by_label_contains("Make this change: Calcium").is_none());
     harness.get_by_label_contains("Pinned and left alone: calcium");
 }
