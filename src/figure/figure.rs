@@ -160,10 +160,13 @@ impl Figure {
         0.5 * 10.0_f64.powi(-i32::try_from(self.decimals).unwrap_or(0))
     }
 
-    /// Returns the likely range as it is shown: "112–130 g".
+    /// Returns the likely range as it is shown: "112–130 g"; none whose ends look alike.
     #[must_use]
     pub fn likely_text(&self, units: Units) -> Option<String> {
         let (low, high) = self.likely?;
+        if self.number_text(low, units) == self.number_text(high, units) {
+            return None;
+        }
         let other = units.range(self.unit, (low, high), self.decimals);
         Some(other.unwrap_or_else(|| format!("{:.*}–{}", self.decimals, low, self.number_text(high, Units::default()))))
     }

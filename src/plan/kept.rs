@@ -30,7 +30,7 @@ pub struct KeptPlan {
 #[must_use]
 pub fn kept_plan(batch: &Batch) -> KeptPlan {
     let chosen = &batch.design.keeping;
-    let mut keeping = chosen.clone();
+    let mut keeping = *chosen;
     let pickled = batch.design.pickling.pickled;
     for (step, _) in forbidden_steps(batch) {
         match step {

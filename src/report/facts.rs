@@ -7,7 +7,7 @@ use crate::figure::{Figure, Reading, Weight, figures};
 use crate::law::kitchen::THERMOMETER_SPREAD;
 
 /// Figures that stand in the shopping list or in a step.
-const SAID_ELSEWHERE: [&str; 12] = [
+const SAID_ELSEWHERE: [&str; 13] = [
     "skim_l",
     "cream_g",
     "citric_acid_g",
@@ -20,6 +20,7 @@ const SAID_ELSEWHERE: [&str; 12] = [
     "rennet_ml",
     "salt_g",
     "salt_each_turn_g",
+    "oil_ml",
 ];
 
 /// The figures of one batch, asked by key, so that paper and window never round or hedge differently.

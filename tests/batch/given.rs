@@ -33,8 +33,8 @@ fn cultured() -> Design {
     design
 }
 
-fn under(design: &Design, parameters: UncertainParameters, runs: Runs) -> Batch {
-    batch_given(design, &Given { parameters, runs }).unwrap()
+fn under(design: &Design, parameters: &UncertainParameters, runs: Runs) -> Batch {
+    batch_given(design, &Given { parameters: *parameters, runs }).unwrap()
 }
 
 /// Bit for bit: outcomes are compared by their numbers, and none of them is one that is unlike itself.
@@ -49,7 +49,7 @@ fn usual_beliefs_change_nothing() {
 fn the_middle_runs_alone_show_the_same_numbers() {
     for design in designs() {
         let whole = figures(&batch(&design).unwrap());
-        let middle = figures(&under(&design, UncertainParameters::default(), Runs::MiddleOnly));
+        let middle = figures(&under(&design, &UncertainParameters::default(), Runs::MiddleOnly));
         // A few figures are themselves those of a run beside the one that is shown.
         let shown: Vec<&Figure> = whole.iter().filter(|figure| !rests_on_runs_beside(figure.key)).collect();
         assert_eq!(shown.len(), middle.len());
@@ -64,7 +64,7 @@ fn stages_that_do_not_look_at_a_belief_are_taken_over_and_no_others() {
     for design in [Design::default(), cultured()] {
         let usual = batch(&design).unwrap();
         for parameter in UNCERTAIN_PARAMETERS {
-            let other = under(&design, parameter.set(UncertainParameters::default(), parameter.ends(&design).1), Runs::WithLikely);
+            let other = under(&design, &parameter.set(UncertainParameters::default(), parameter.ends(&design).1), Runs::WithLikely);
             let (back, anew) = batch_after(&design, Some(&other)).unwrap();
             assert!(back == usual, "{}", parameter.key);
             let first = parameter.stages.iter().min().unwrap();
@@ -80,7 +80,7 @@ fn every_belief_moves_a_figure_by_as_much_as_shows() {
         let moves = designs.iter().any(|design| {
             let (least, most) = parameter.ends(design);
             let [low, high] = [least, most]
-                .map(|factor| figures(&under(design, parameter.set(UncertainParameters::default(), factor), Runs::MiddleOnly)));
+                .map(|factor| figures(&under(design, &parameter.set(UncertainParameters::default(), factor), Runs::MiddleOnly)));
             low.iter().any(|one| {
                 high.iter()
                     .any(|other| one.key == other.key && matches!(one.reading, Reading::Number(_)) && one.text() != other.text())
@@ -96,10 +96,13 @@ fn the_protein_of_a_labelled_milk_stays_as_printed() {
     let mut design = Design::default();
     design.milk.milk_kind = MilkKind::Label;
     let rich = UncertainParameters { milk_protein: 1.08, ..UncertainParameters::default() };
-    assert_eq!(under(&design, rich, Runs::MiddleOnly).milk, under(&design, UncertainParameters::default(), Runs::MiddleOnly).milk);
+    assert_eq!(
+        under(&design, &rich, Runs::MiddleOnly).milk,
+        under(&design, &UncertainParameters::default(), Runs::MiddleOnly).milk
+    );
     design.milk.milk_kind = MilkKind::Cow;
-    let milk = |parameters: UncertainParameters| under(&design, parameters, Runs::MiddleOnly).milk.done().unwrap().bought;
-    let (usual, rich) = (milk(UncertainParameters::default()), milk(rich));
+    let milk = |parameters: &UncertainParameters| under(&design, parameters, Runs::MiddleOnly).milk.done().unwrap().bought;
+    let (usual, rich) = (milk(&UncertainParameters::default()), milk(&rich));
     assert!((rich.protein_kg() / usual.protein_kg() - 1.08).abs() < 0.002, "the volume is the same, the density a little more");
     assert!((rich.percent(rich.fat_kg) - usual.percent(usual.fat_kg)).abs() < 1e-12);
 }
@@ -115,7 +118,7 @@ proptest! {
         let parameters = UNCERTAIN_PARAMETERS.iter().zip(shares).fold(UncertainParameters::default(), |parameters, (parameter, share)| {
             parameter.set(parameters, parameter.at_share(&design, share))
         });
-        let batch = under(&design, parameters, Runs::MiddleOnly);
+        let batch = under(&design, &parameters, Runs::MiddleOnly);
         prop_assert!(batch.balance.greatest_relative_residual() < 1e-9);
         for figure in figures(&batch) {
             if let Reading::Number(number) = figure.reading {

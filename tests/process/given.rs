@@ -50,7 +50,7 @@ fn the_ends_of_a_draw_are_those_of_the_record_and_its_middle_is_the_value() {
     {
         let (least, most) = parameter.ends(design);
         // A lag may be none at all.
-        assert!(0.0 <= least && least < 1.0 && 1.0 < most, "{}: {least} {most}", parameter.key);
+        assert!((0.0..1.0).contains(&least) && 1.0 < most, "{}: {least} {most}", parameter.key);
         let record = parameter.record(design);
         for (share, want) in [(0.0, record.range.0), (0.5, record.value), (1.0, record.range.1)] {
             let got = record.value * parameter.at_share(design, share);

@@ -160,7 +160,8 @@ fn cautions_ui(ui: &mut Ui, summary: &Summary, kinds: usize) {
 /// Draws one figure, its name after it or before it.
 fn figure(ui: &mut Ui, name: &str, value: &str, name_first: bool) {
     let soft = Palette::of(ui).soft;
-    let label = |ui: &mut Ui| ui.label(RichText::new(name).size(BODY).color(soft));
+    // Never broken over two lines.
+    let label = |ui: &mut Ui| ui.add(egui::Label::new(RichText::new(name).size(BODY).color(soft)).extend());
     if name_first {
         label(ui);
     }

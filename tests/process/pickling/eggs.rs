@@ -1,20 +1,20 @@
-//! Another food in vinegar, timed by others: what the model says of it, and how much too soon.
+//! Another food in vinegar, timed by others: what the model says of it, and where it is early or late.
 
+use vatsketch::caution::EGG_HOURS;
 use vatsketch::law::Matter;
-use vatsketch::law::acidity::{ACETIC_MOLAR_MASS, acid_diffusivity_m2_s};
+use vatsketch::law::acidity::ACETIC_MOLAR_MASS;
 use vatsketch::law::buffering::Buffer;
 use vatsketch::numeric::{DiscGrid, Half};
 use vatsketch::process::{Fineness, PickledCheese, Soak, SoakRun, VinegarBath};
 
-/// Returns the hours until the centre of an egg has pH 4.6.
-///
-/// 50 g of egg as a disc as wide as it is high, three quarters of it water, in 40 parts of brine to 60; it takes up 0.10 mol/kg down to
-/// pH 4. The diffusivity, 7·10⁻¹⁰ m²/s at 25 °C, is chosen for the warm egg in the strongest brine, so that only the others are tests.
-fn hours(acid_percent: f64, temperature_c: f64) -> f64 {
-    let (egg_kg, egg_kg_m3, brine_kg_m3) = (0.050, 1035.0, 1005.0);
-    let side_m = (4.0 * egg_kg / egg_kg_m3 / std::f64::consts::PI).cbrt();
+const EGG_KG_M3: f64 = 1035.0;
+const BRINE_KG_M3: f64 = 1005.0;
+
+/// An egg as a disc in brine. Three quarters of it are water, and it takes up 0.10 mol/kg down to pH 4 (the capacity with which the balance meets
+/// the published equilibrium pH); acid moves in it by the program's own rule.
+fn egg((diameter_mm, thickness_mm): (f64, f64), brine_for_each_kg: f64, acid_percent: f64, temperature_c: f64) -> Soak {
+    let egg_kg = EGG_KG_M3 * std::f64::consts::PI * (0.0005 * diameter_mm).powi(2) * 0.001 * thickness_mm;
     let matter = Matter { water_kg: 0.75 * egg_kg, casein_kg: 0.25 * egg_kg, ..Matter::default() };
-    let (diameter_mm, thickness_mm) = (1000.0 * side_m, 1000.0 * side_m);
     let egg = PickledCheese {
         matter,
         diameter_mm,
@@ -24,17 +24,21 @@ fn hours(acid_percent: f64, temperature_c: f64) -> f64 {
         diffusivity_scale: 1.0,
         ..PickledCheese::default()
     };
-    let brine_m3 = egg_kg * 0.4 / 0.6 / brine_kg_m3;
+    let brine_m3 = egg_kg * brine_for_each_kg / BRINE_KG_M3;
     let bath = VinegarBath { acid_g_per_100ml: 5.0, volume_ml: 1e6 * brine_m3, temperature_c };
     let unscaled = Buffer::new(0.1, 0.0, 7.0, 1.0).taken_and_slope(4.0).0;
     let fresh = Soak::with(&egg, &bath, Fineness::SOAK_FINE).unwrap();
-    let soak = Soak {
-        grid: DiscGrid::new(0.5 * side_m, side_m, 24, 24, 4.0, Half::Upper),
-        acid_m2_s: 7e-10 * acid_diffusivity_m2_s(temperature_c) / acid_diffusivity_m2_s(25.0),
-        acid_mol_m3: 0.01 * acid_percent * brine_kg_m3 / ACETIC_MOLAR_MASS.value,
+    Soak {
+        grid: DiscGrid::new(0.0005 * diameter_mm, 0.001 * thickness_mm, 24, 24, 4.0, Half::Upper),
+        acid_mol_m3: 0.01 * acid_percent * BRINE_KG_M3 / ACETIC_MOLAR_MASS.value,
         buffer: Buffer::new(0.1, 0.0, 7.0, 0.10 / unscaled),
         ..fresh
-    };
+    }
+}
+
+/// Returns the hours until the centre of an egg of 42 × 37 mm, 60 parts of it to 40 of brine, has pH 4.6.
+fn hours(acid_percent: f64, temperature_c: f64) -> f64 {
+    let soak = egg((42.0, 37.0), 40.0 / 60.0, acid_percent, temperature_c);
     let mut run = SoakRun::new(&soak);
     while run.state().centre_ph > 4.6 {
         assert!(run.at_s < 3600.0 * 1000.0, "the egg never sours");
@@ -43,22 +47,42 @@ fn hours(acid_percent: f64, temperature_c: f64) -> f64 {
     run.at_s / 3600.0
 }
 
-/// IAFP 2012, abstracts: the centre had pH 4.6 after 23.5 h (7.5 %, warm), 220 h (2.5 %, warm), 5 days (5 %, 7 °C) and 9 days (2.5 %, 7 °C).
+/// IAFP 2012, abstracts: the centre had pH 4.6 after 23.5 h (7.5 %, warm), 220 h (2.5 %, warm), 5 days (5 %, 7 °C) and 9 days (2.5 %, 7 °C); which
+/// of them were warm is inferred.
 ///
-/// The source disagrees with the model, which is too quick: twice at 5 %, two to four times at 2.5 %. The rows stay, as what is said to the
-/// maker rests on them; tolerance a quarter of the ratio, as the trials were read once or twice a day. The third column is what an
-/// independent model gave with 5 to 7·10⁻¹⁰ m²/s, in hours, with a tenth for its other buffer.
+/// The model meets two, is late in one and early in one; all rows stay. The third column is what the same model gave when it was worked out apart
+/// from this program, with a tenth for its other grid and steps.
 #[test]
-fn eggs_soured_two_to_four_times_as_slowly_as_the_model_says() {
-    for (acid_percent, temperature_c, (least_h, most_h), observed_h, ratio) in [
-        (7.5, 25.0, (23.0, 32.0), 23.5, 1.0),
-        (2.5, 25.0, (51.0, 71.0), 220.0, 4.0),
-        (5.0, 7.0, (48.0, 72.0), 120.0, 2.4),
-        (2.5, 7.0, (86.4, 120.0), 216.0, 2.4),
+fn of_four_trials_with_eggs_the_model_meets_two_is_early_in_one_and_late_in_one() {
+    let mut logs = 0.0;
+    for (acid_percent, temperature_c, apart_h, observed_h, met) in [
+        (5.0, 7.0, 117.0, 120.0, true),
+        (2.5, 7.0, 207.0, 216.0, true),
+        (7.5, 25.0, 54.0, 23.5, false),
+        (2.5, 25.0, 122.0, 220.0, false),
     ] {
         let hours = hours(acid_percent, temperature_c);
-        assert!((0.9 * least_h..=1.1 * most_h).contains(&hours), "{acid_percent} % at {temperature_c} °C: {hours:.0} h");
-        let found = observed_h / hours;
-        assert!((found / ratio - 1.0).abs() < 0.25, "{acid_percent} % at {temperature_c} °C: {hours:.0} h, {found:.2} times");
+        assert!((hours / apart_h - 1.0).abs() < 0.1, "{acid_percent} % at {temperature_c} °C: {hours:.0} h");
+        let found: f64 = observed_h / hours;
+        assert_eq!((found - 1.0).abs() < 0.2, met, "{acid_percent} % at {temperature_c} °C: {hours:.0} h, {found:.2} times");
+        assert!((EGG_HOURS.range.0 - 0.05..=EGG_HOURS.range.1 + 0.05).contains(&found), "{found:.2} is said to the maker");
+        logs += found.ln();
     }
+    // The geometric mean of the four is what the record has.
+    assert!(((logs / 4.0).exp() - EGG_HOURS.value).abs() < 0.06, "{:.2}", (logs / 4.0).exp());
+}
+
+/// J. Appl. Poultry Res. 2025, 100531, abstract: quail eggs in vinegar of 5 % with 4.3 % salt had pH 3.9 in yolk and white after 24 h.
+///
+/// The source disagrees: the model, with as much brine as egg (assumed) and an egg of 10 g (from memory), has 3.9 in a blended egg then and 4.5 in
+/// its yolk; worked out apart from this program it had 4.49. The row stays; being too slow at the centre shortens no soak.
+#[test]
+fn quail_eggs_soured_sooner_at_the_centre_than_the_model_says() {
+    let soak = egg((24.1, 21.2), 1.0, 5.0, 21.0);
+    let mut run = SoakRun::new(&soak);
+    run.advance(24.0 * 3600.0, &mut |_| ()).unwrap();
+    let state = run.state();
+    assert!((state.slurry_ph - 3.9).abs() < 0.1, "{:.2}", state.slurry_ph);
+    // A tenth for another grid and size.
+    assert!((state.centre_ph - 4.49).abs() < 0.1, "{:.2}", state.centre_ph);
 }
