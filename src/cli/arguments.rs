@@ -112,9 +112,9 @@ pub enum Command {
         #[command(flatten)]
         form: FormOptions,
     },
-    /// Show what would lift each serious warning and caution: the one or two choices that do when they are moved least, and what that costs.
+    /// Show the smallest changes of your choices that would lift each serious warning and caution, and what they cost.
     ///
-    /// No file is changed: --set on another command takes a lift over.
+    /// Your file stays as it is; give a change with --set to another command to use it.
     Lift {
         /// The design.
         #[command(flatten)]

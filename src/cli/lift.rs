@@ -79,7 +79,11 @@ fn in_turn(
         write_warning(warning, units, data)?;
         write_lift(before, warning, lift, units, data)?;
     }
-    let left = if way.left.is_empty() { "No serious warning is left that the choices can change.\n" } else { "Left after that\n" };
+    let left = if way.left.is_empty() {
+        "The choices can lift no other serious warning. What is said below stays true.\n"
+    } else {
+        "Left after that\n"
+    };
     writeln!(data, "{left}")?;
     way.left.iter().try_for_each(|lifted| write_lifted(last, lifted, units, data))?;
     write_notice(last, units, data)?;

@@ -147,9 +147,9 @@ fn columns(points: &[PicklePoint]) -> Vec<Column> {
     vec![
         column("time", Unit::Hour, |point| point.at_h),
         column("pH at the centre", Unit::One, |point| point.centre_ph),
-        column("blended", Unit::One, |point| point.slurry_ph),
-        column("at the surface", Unit::One, |point| point.surface_ph),
-        column("of the vinegar", Unit::One, |point| point.bath_ph),
+        column("pH, blended", Unit::One, |point| point.slurry_ph),
+        column("pH at the surface", Unit::One, |point| point.surface_ph),
+        column("pH of the vinegar", Unit::One, |point| point.bath_ph),
         column("acid", Unit::Percent, |point| point.acid_percent),
     ]
 }

@@ -154,9 +154,9 @@ fn drying_columns(points: &[DryingPoint]) -> Vec<Column> {
         column("weight", Unit::Gram, 1, |point| point.cheese_g),
         column("loss", Unit::Percent, 1, |point| point.loss_percent),
         column("moisture", Unit::Percent, 1, |point| point.moisture_percent),
-        column("at the centre", Unit::Percent, 1, |point| point.centre_moisture_percent),
+        column("moisture at the centre", Unit::Percent, 1, |point| point.centre_moisture_percent),
         column("water activity", Unit::One, 3, |point| point.water_activity),
-        column("", Unit::Celsius, 1, |point| point.temperature_c),
+        column("cheese", Unit::Celsius, 1, |point| point.temperature_c),
         column("diameter", Unit::Millimetre, 1, |point| point.diameter_mm),
         column("thickness", Unit::Millimetre, 1, |point| point.thickness_mm),
     ]

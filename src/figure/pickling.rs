@@ -8,7 +8,7 @@ use crate::process::{LONGEST_SOAK_H, PicklePoint, PicklingOutcome};
 const ACID: &str = "acid diffuses into finite rings and is held by the cheese's buffers; of four trials with eggs it meets two, is early in one and late in one";
 const BALANCE: &str = "balance of acid, split acid and the cheese's buffers; these may hold 0.7 to 1.8 times as much";
 const SLOW: &str =
-    "acid moves more slowly, and the cheese takes up more of it, so far that nine of ten trial runs stay below this pH";
+    "acid moves so much more slowly, and the cheese takes up so much more of it, that nine of ten trial runs end below this pH";
 const LEACHING: &str = "salt diffuses into the vinegar of one cheese";
 const UPTAKE: &str = "water diffuses in towards the moisture of a wetted face, which is our own judgement";
 const JAR: &str = "known packings of circles in a circle, flat; rows, on edge; whole layers";

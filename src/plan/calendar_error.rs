@@ -50,7 +50,7 @@ pub enum KitchenWeekError {
     },
     /// What is left cannot be done in time.
     #[error(
-        "from here on the plan cannot end by {}, but on {} at the earliest; finish then or later",
+        "from here the plan cannot end by {}; it can end on {} at the earliest, so choose that time or a later one",
         time_words(*by), time_words(*soonest)
     )]
     TooLateNow {

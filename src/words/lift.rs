@@ -6,18 +6,18 @@ use crate::caution::{Caution, Severity};
 use crate::design::{Field, Unit, Value, lower_first};
 use crate::units::Units;
 
-/// Returns choices and what becomes of them, such as "Draining temperature 16 °C → 20 °C, Packets used 1".
+/// Returns choices and what becomes of them, such as "Draining temperature: 16 °C → 20 °C; Packets used: 1".
 #[must_use]
 pub fn changes_words(changes: &[Change], units: Units) -> String {
     let all: Vec<String> = changes.iter().map(|change| change_words(change, units)).collect();
-    all.join(", ")
+    all.join("; ")
 }
 
 fn change_words(Change { field, from, was_used, to }: &Change, units: Units) -> String {
     let text = |value: Value| units.choice_text(*field, value);
     // What comes into use only now has no value before that a maker knows of.
     let from = if *was_used { format!("{} → ", text(*from)) } else { String::new() };
-    format!("{} {from}{}", field.label, text(*to))
+    format!("{}: {from}{}", field.label, text(*to))
 }
 
 /// What comes before a warning that is lifted besides.
@@ -62,10 +62,12 @@ pub fn lift_lines(lift: &Lift, warning: &Caution, price: Option<(f64, &str)>, un
     let costs = cost_words(&lift.cost, price, units);
     let others: Vec<Caution> = lift.cost.takes.iter().filter(|caution| *caution != warning).cloned().collect();
     let stays: Vec<Caution> = lift.stays.iter().cloned().collect();
-    let named = [(ALSO_LIFTS, &others), ("stays, less grave", &stays), ("brings", &lift.cost.brings)];
+    let named = [("new", &lift.cost.brings), ("remains, less serious", &stays), (ALSO_LIFTS, &others)];
     let weighed =
         named.into_iter().flat_map(|(what, all)| weighty(all, units).into_iter().map(move |words| format!("{what}: {words}")));
-    (!costs.is_empty()).then_some(costs).into_iter().chain(weighed).collect()
+    let still_true = lift.cost.brings.iter().filter(|caution| caution.always && caution.severity == Severity::Stop);
+    let still_true = still_true.map(|caution| format!("still true: {}", caution_words(caution, units).short));
+    (!costs.is_empty()).then_some(costs).into_iter().chain(weighed).chain(still_true).collect()
 }
 
 /// Returns the same as [`lift_lines`] where there is little room: what it lifts besides is counted, not named.
@@ -93,10 +95,10 @@ pub fn why_not_words(lifted: &Lifted) -> Option<String> {
         if lifted.pinned.is_empty() { String::new() } else { format!(" Pinned and left alone: {}.", labels(&lifted.pinned)) };
     Some(match lifted.why_not? {
         WhyNot::AlwaysTrue => "It is true of every cheese like this: no choice lifts it.".to_owned(),
-        WhyNot::StageFailed => "A stage cannot be calculated: lift that first.".to_owned(),
-        WhyNot::NothingToMove => format!("No choice that may be moved lifts this.{pinned}"),
+        WhyNot::StageFailed => "A stage cannot be calculated: put that right first.".to_owned(),
+        WhyNot::NothingToMove => format!("None of the choices that may be moved lifts this.{pinned}"),
         WhyNot::OutOfReach => format!(
-            "No single choice within its range lifts this, nor do a few together. Tried: {}.{pinned}",
+            "No single choice lifts this within its limits, nor do several together. Tried: {}.{pinned}",
             labels(&lifted.tried)
         ),
     })

@@ -48,7 +48,7 @@ pub fn end_words(end: &PlanEnd, units: Units) -> EndWords {
                 },
                 by_clock: if in_time { "soak ends, perhaps not sour" } else { "soak ends, not sour" },
                 sour: Some(format!(
-                    "Sour to the centre, below pH {}: {}, a slow cheese {}, counted from the start of warming.",
+                    "The model expects the centre below pH {}: {}; in a slow cheese: {}. The day of warming is the first. Only a pH meter can tell.",
                     value(&TABLE_B_PH),
                     on(middle),
                     on(slow)
@@ -58,11 +58,11 @@ pub fn end_words(end: &PlanEnd, units: Units) -> EndWords {
     }
 }
 
-/// Returns when the cheeses are sour: a day, after the days that are calculated, or never.
+/// Returns when the cheeses are sour: a day, not by the last that is calculated, or never.
 fn on(after: SourAfter) -> String {
     match after {
         SourAfter::Hours(hours) => format!("day {}", day(hours)),
-        SourAfter::Beyond(hours) => format!("after day {}", day(hours)),
+        SourAfter::Beyond(hours) => format!("not by day {}", day(hours)),
         SourAfter::Never => "never".to_owned(),
     }
 }

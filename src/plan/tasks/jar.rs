@@ -38,17 +38,21 @@ pub(super) fn add_vinegar(all: &mut Vec<Task>, (design, kept): (&Design, &KeptPl
     };
     let sour_min = visit_min(METER.value + oil_s);
     all.push(
-        Task::new("sour", Stage::Keeping, name, sour_min, Gap::fixed(sour_min)).saying(format!(
-            "At the centre of one cheese and of a blended sample. A modelled pH is no proof.{}",
-            without_oil(kept)
-        )),
+        Task::new("sour", Stage::Keeping, name, sour_min, Gap::fixed(sour_min))
+            .saying(format!("At the centre of one cheese and in a blended sample. A modelled pH is no proof.{}", about_oil(kept))),
     );
 }
 
-/// Returns why there is no oil in the plan, as a sentence with a space before it; nothing where none is left out.
-fn without_oil(kept: &KeptPlan) -> String {
-    let until = || format!(" No oil unless both are below pH {}: this plan has none.", TABLE_B_PH.value);
-    if kept.without_oil { until() } else { String::new() }
+/// Returns when oil may be poured, as a sentence with a space before it; nothing where none was chosen.
+fn about_oil(kept: &KeptPlan) -> String {
+    let limit = TABLE_B_PH.value;
+    match kept.keeping.kept_in {
+        KeptIn::Oil => format!(" If either is pH {limit} or above, pour no oil: leave the jars in the cold vinegar."),
+        KeptIn::Vinegar | KeptIn::Bare if kept.without_oil => {
+            format!(" No oil unless both are below pH {limit}: this plan has none.")
+        }
+        KeptIn::Vinegar | KeptIn::Bare => String::new(),
+    }
 }
 
 /// Returns the rest of jars under oil, and their rolling every few days for as long as they are kept.

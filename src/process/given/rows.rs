@@ -184,7 +184,7 @@ parameters! {
     /// Growth rate of B. cereus.
     cereus_rate = { |_| GrowthLaw::rate_record(Germ::Cereus), [Keeping], "growth of Bacillus cereus" }
     /// Work of the lag of every germ, over its record.
-    lag_work = { |_| USUAL_LAG_WORK, [Keeping], "time that newly come germs need before they grow" }
+    lag_work = { |_| USUAL_LAG_WORK, [Keeping], "time that newly arrived germs need before they grow" }
     /// Lactic acid that stops germs, over the records.
     lactic_inhibits = { |_| STAPHYLOCOCCUS_LACTIC, [Keeping], "lactic acid that stops germs" }
     /// Acetic acid that stops germs, over the records.

@@ -17,9 +17,15 @@ pub(super) fn keep(whole: &Design, kept: &KeptPlan, keeping: &KeepingOutcome, at
     };
     let name = if design.kept_in == KeptIn::Oil { "Oil" } else { "Keep" };
     let (verb, what) = match design.kept_in {
-        KeptIn::Vinegar => ("Keep", "the jars cold, every cheese under the vinegar."),
-        KeptIn::Oil => ("Pour", "off the vinegar and cover with oil, only after you have measured the pH."),
-        KeptIn::Bare => ("Keep", "the cheeses cold and covered."),
+        KeptIn::Vinegar => ("Keep", "the jars cold, every cheese under the vinegar.".to_owned()),
+        KeptIn::Oil => (
+            "Pour",
+            format!(
+                "off the vinegar and cover with oil, only if the meter showed less than pH {} at the centre and in a blended sample.",
+                TABLE_B_PH.value
+            ),
+        ),
+        KeptIn::Bare => ("Keep", "the cheeses cold and covered.".to_owned()),
     };
     let mut step = Step::once((task, name), Stage::Keeping, at_min, verb, what);
     if design.kept_in == KeptIn::Oil {
@@ -40,9 +46,9 @@ pub(super) fn keep(whole: &Design, kept: &KeptPlan, keeping: &KeepingOutcome, at
 /// Returns why the plan ends here and what would let it go on, as sentences with a space before them; nothing where it goes as it was chosen.
 fn ends_here(kept: &KeptPlan) -> String {
     let oil = format!(
-        " The plan ends here, without oil. What lets it go on: a pH meter that shows less than pH {} at the centre and in a blended sample.",
+        " The plan ends here, without oil. It may go on only if a pH meter shows less than pH {} at the centre and in a blended sample.",
         TABLE_B_PH.value
     );
-    let days = " More days were chosen than rules allow such a cheese: the warnings say why.";
+    let days = " You chose more days than rules allow a cheese like this, so the plan has fewer: the warnings say why.";
     format!("{}{}", if kept.without_oil { oil.as_str() } else { "" }, if kept.fewer_days { days } else { "" })
 }

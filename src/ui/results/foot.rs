@@ -8,7 +8,8 @@ use crate::ui::widget::spoken::say_changes;
 use crate::ui::widget::theme::{BODY, CAPTION, FOOT, Palette, TITLE, bold, plain};
 use crate::units::Units;
 use crate::words::{FROM_A_MODEL, counted, end_words};
-use egui::{RichText, Role, Ui, WidgetInfo, vec2};
+use egui::text::{LayoutJob, TextFormat};
+use egui::{Align, RichText, Role, Ui, WidgetInfo, vec2};
 
 /// Space left and right of the foot, and above and below.
 pub(in crate::ui) const MARGIN: (i8, i8) = (16, 8);
@@ -159,15 +160,22 @@ fn cautions_ui(ui: &mut Ui, summary: &Summary, kinds: usize) {
 
 /// Draws one figure, its name after it or before it.
 fn figure(ui: &mut Ui, name: &str, value: &str, name_first: bool) {
-    let soft = Palette::of(ui).soft;
-    // Never broken over two lines.
-    let label = |ui: &mut Ui| ui.add(egui::Label::new(RichText::new(name).size(BODY).color(soft)).extend());
+    let palette = Palette::of(ui);
+    let mut job = LayoutJob::default();
+    let mut part = |text: &str, font, colour| {
+        let format = TextFormat { font_id: font, color: colour, valign: Align::Center, ..TextFormat::default() };
+        // A space that is read aloud too.
+        let space = if job.is_empty() { "" } else { " " };
+        job.append(&format!("{space}{text}"), 0.0, format);
+    };
     if name_first {
-        label(ui);
+        part(name, plain(BODY), palette.soft);
     }
-    ui.label(RichText::new(value).font(bold(FOOT)));
+    part(value, bold(FOOT), palette.text);
     if !name_first {
-        label(ui);
+        part(name, plain(BODY), palette.soft);
     }
+    // In one piece, so that no line ends between the two.
+    ui.add(egui::Label::new(job).extend());
     ui.add_space(22.0);
 }

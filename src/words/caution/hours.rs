@@ -11,12 +11,12 @@ pub(super) fn words(caution: &HoursCaution) -> CautionWords {
     match caution {
         HoursCaution::WarmInAll { hours, most_in, .. } => said(
             format!(
-                "From vat to jar the cheeses spend {hours:.0} h above {}, most of it {}. Food-service rules allow food without acid {} h there, all stages together.",
+                "From vat to jar the cheeses spend {hours:.0} h above {}, most of it {}. Food-service rules allow food without acid {} h of such warmth, all stages added together.",
                 quantity(&SERVICE_WARM),
                 place(*most_in),
                 range_words(&SERVICE_HOURS)
             ),
-            format!("Sour the milk, or keep the cheeses cooler {}, or there for a shorter time.", place(*most_in)),
+            format!("Sour the milk. Or let the cheeses be cooler {}, or shorten that stage.", place(*most_in)),
             format!("Too long above {} in all.", quantity(&SERVICE_WARM)),
         ),
         HoursCaution::CoolForDays { hours, most_in, .. } => said(
@@ -27,15 +27,20 @@ pub(super) fn words(caution: &HoursCaution) -> CautionWords {
                 place(*most_in),
                 quantity(&COOL_HOURS)
             ),
-            format!("Sour the milk, or keep the cheeses colder {}, or there for a shorter time.", place(*most_in)),
+            format!("Sour the milk. Or let the cheeses be colder {}, or shorten that stage.", place(*most_in)),
             format!("Too long between {} and {} in all.", value(&COOL_ABOVE), quantity(&SERVICE_WARM)),
         ),
         HoursCaution::KeptLong { days } => said(
             format!(
-                "A moist cheese that is not sour is kept for {days:.0} days, the soak counted. Food-service rules have it discarded after {} days in the cold, because Listeria grows there.",
+                "A moist cheese that is not sour is kept for {days:.0} days, including the soak. Food-service rules say to discard it after {} days in the cold, because Listeria grows there.",
                 value(&COLD_DAYS)
             ),
-            format!("Keep it at {} and no longer than {} days, unless {}. {MUST_NOT_EAT}", cold(), value(&COLD_DAYS), measured()),
+            format!(
+                "Keep it at {}, always. Discard it after {} days, unless {}. {MUST_NOT_EAT}",
+                cold(),
+                value(&COLD_DAYS),
+                measured()
+            ),
             format!("Not sour: keep it no longer than {} days, cold.", value(&COLD_DAYS)),
         ),
     }

@@ -21,7 +21,7 @@ pub(super) fn words(caution: &PicklingCaution) -> CautionWords {
         ),
         PicklingCaution::MayNeverSour { ph, strong_ph, .. } => said(
             format!(
-                "Cheese and vinegar settle at pH {ph:.2}. A cheese that takes up more acid than usual settles with them at pH {strong_ph:.2}, and never comes below pH {sour}."
+                "Cheese and vinegar settle at pH {ph:.2}. If the cheese takes up more acid than usual, they end at pH {strong_ph:.2}, and it never comes below pH {sour}."
             ),
             "Use more vinegar for each gram, or stronger vinegar, and measure.",
             "This vinegar may never sour the centre: measure.",

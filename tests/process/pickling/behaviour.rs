@@ -37,7 +37,7 @@ fn a_stronger_buffer_than_was_taken_is_warned_of() {
     let run = pickle(&dried(), &bath, &[]).unwrap();
     assert!((run.equilibrium_ph - 4.17).abs() < 0.006 && (run.strong_equilibrium_ph - 4.46).abs() < 0.006, "{run:?}");
     let said = said_of(&run, &bath);
-    assert!(said.contains("takes up more acid than usual") && said.contains("with them at pH 4.46"), "{said}");
+    assert!(said.contains("takes up more acid than usual") && said.contains("they end at pH 4.46"), "{said}");
 }
 
 #[test]
