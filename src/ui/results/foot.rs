@@ -1,7 +1,7 @@
 //! The foot: the few figures that are always in sight, of both designs where there are two, and what the last change did.
 
 use crate::analysis::Summary;
-use crate::caution::Severity;
+use crate::caution::{PlanEnd, Severity};
 use crate::design::Unit;
 use crate::ui::widget::severity::sign;
 use crate::ui::widget::spoken::say_changes;
@@ -18,9 +18,17 @@ const SIGN_ROOM: f32 = 28.0;
 /// Width below which two designs have no room for more than their serious warnings.
 const NARROW: f32 = 900.0;
 
+/// Width below which the figures of a plan that ends before the cheeses are sour take two rows.
+const LONG_END: f32 = 1500.0;
+
+/// Returns whether what is said of the end of a plan takes a row more.
+pub(in crate::ui) fn ends_long(summary: &Summary, width: f32) -> bool {
+    width < LONG_END && matches!(summary.end, Some(PlanEnd::NotSour { .. }))
+}
+
 /// Returns the height that the foot needs: its figures, and the line about the last change with as many rows as it takes.
-pub(in crate::ui) fn height(ui: &Ui, one_column: bool, two: bool, last_change: &str) -> f32 {
-    let with_one_row = match (one_column, two) {
+pub(in crate::ui) fn height(ui: &Ui, two_rows: bool, two: bool, last_change: &str) -> f32 {
+    let with_one_row = match (two_rows, two) {
         (false, false) => 78.0,
         (_, true) => 92.0,
         (true, false) => 112.0,

@@ -11,6 +11,9 @@ use crate::units::Units;
 use crate::words::{caution_words, changes_words, short_lift_lines, why_not_words};
 use egui::{Button, Label, RichText, Role, Ui, WidgetInfo};
 
+/// What is said where work in the background ended without an answer.
+pub(in crate::ui) const FAILED: &str = "This could not be calculated: the program has a fault here. Change a choice to try again.";
+
 /// What is known of the ways to lift a caution.
 #[derive(Clone, Copy)]
 pub(in crate::ui) enum LiftsKnown<'a> {
@@ -33,12 +36,10 @@ pub(in crate::ui) fn lifts_ui(ui: &mut Ui, units: Units, caution: &Caution, know
             let response = ui.add(button);
             let about = format!("What would lift this? {}", caution_words(caution, units).short);
             response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &about));
-            response.clicked().then(|| Ask::Lifts(Some(Box::new(caution.clone()))))
+            response.clicked().then(|| Ask::Lifts(Box::new(caution.clone())))
         }
         LiftsKnown::Sought => said_ui(ui, "Looking for choices that lift this…"),
-        LiftsKnown::Failed => {
-            said_ui(ui, "This could not be calculated: the program has a fault here. Change a choice to try again.")
-        }
+        LiftsKnown::Failed => said_ui(ui, FAILED),
         LiftsKnown::Found(found) => {
             let asked = found.lifts.iter().filter_map(|lift| lift_ui(ui, units, found, lift)).last();
             let why_not = why_not_words(&found.lifted).and_then(|why| said_ui(ui, &units.told(&why)));
@@ -55,7 +56,8 @@ fn said_ui(ui: &mut Ui, words: &str) -> Option<Ask> {
 }
 
 /// Draws one way: the choices, what they cost and bring, and the button that moves them.
-fn lift_ui(ui: &mut Ui, units: Units, found: &FoundLifts, PricedLift { lift, price }: &PricedLift) -> Option<Ask> {
+fn lift_ui(ui: &mut Ui, units: Units, found: &FoundLifts, priced: &PricedLift) -> Option<Ask> {
+    let PricedLift { lift, price } = priced;
     let changes = changes_words(&lift.changes, units);
     let currency = printable(&found.design.supplies.currency);
     let price = price.map(|more| (more, money(more.abs(), &currency)));
@@ -67,6 +69,5 @@ fn lift_ui(ui: &mut Ui, units: Units, found: &FoundLifts, PricedLift { lift, pri
     }
     let response = ui.add(Button::new(RichText::new("Make this change").size(CAPTION)));
     response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("Make this change: {changes}")));
-    let command = PricedLift { lift: lift.clone(), price: None }.command();
-    response.on_hover_text("One step: undo takes it back.").clicked().then_some(Ask::Do(command))
+    response.on_hover_text("One step: undo takes it back.").clicked().then(|| Ask::Do(priced.command()))
 }

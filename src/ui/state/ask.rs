@@ -77,8 +77,8 @@ pub enum Ask {
     Figure(Option<&'static str>),
     /// Move a choice until a figure is what is asked for.
     Aim(Goal, &'static str),
-    /// Look for what would lift a caution, or forget it.
-    Lifts(Option<Box<Caution>>),
+    /// Look for what would lift a caution.
+    Lifts(Box<Caution>),
     /// Pin a choice, so that no aim moves it, or take its pin out.
     Pin(&'static str),
     /// Go to the first control of the next part of the window, or of the one before.

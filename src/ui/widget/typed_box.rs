@@ -58,8 +58,9 @@ pub(in crate::ui) fn typed_ui<T>(
 ) -> Typed<T> {
     let id = Id::unique(("typed", this.key));
     let focused = ui.memory(|memory| memory.has_focus(id));
-    // The value was moved by other means, such as undo: what was typed over the old one is out of date.
-    if !focused && typing.get(this.key).is_some_and(|typing| typing.was != this.shown) {
+    // The value was moved by other means, such as undo: what was typed over the old one is out of date, and so is what nobody has typed over yet.
+    let is_old = |typing: &Typing| typing.was != this.shown && (!focused || typing.text == typing.was);
+    if typing.get(this.key).is_some_and(is_old) {
         typing.remove(this.key);
     }
     let mut text = typing.get(this.key).map_or_else(|| this.shown.clone(), |typing| typing.text.clone());

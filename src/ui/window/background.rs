@@ -5,11 +5,9 @@ use crate::curve::Spread;
 use crate::design::Design;
 use crate::session::{FoundLifts, LiftJob, SensitivityJob, SpreadJob};
 use crate::ui::figure_card::known::{Card, Effects};
+use crate::ui::results::lift::FAILED;
 use std::collections::BTreeSet;
 use std::sync::Arc;
-
-/// What is said where the work ended without an answer.
-const FAILED: &str = "This could not be calculated: the program has a fault here. Change a choice to try again.";
 
 /// What is known about the open card, and the jobs.
 #[derive(Default)]

@@ -73,7 +73,7 @@ impl Window {
             Ask::Second(ask) => self.about_second(ctx, ask),
             Ask::Figure(figure) => self.open_card(figure),
             Ask::Aim(goal, choice) => self.aim(ctx, &goal, choice),
-            Ask::Lifts(caution) => self.view.lifting = caution.map(|caution| *caution),
+            Ask::Lifts(caution) => self.view.lifting = Some(*caution),
             Ask::Pin(key) => self.turn_pin(key),
             Ask::NextPane { back } => self.panes.go(ctx, back),
             Ask::ToMenus => self.panes.to_first(ctx),

@@ -120,12 +120,12 @@ fn about(hours: f64) -> String {
     if hours < DAYS_FROM_H { format!("{hours:.0} h") } else { format!("{:.0} days", hours / 24.0) }
 }
 
-/// Returns when the centre is sour, with the likely range.
 /// Returns when the centre is sour, as a sentence with a space before it; nothing where that was not calculated.
 fn sour_when(sour: impl std::fmt::Display, souring: Option<&Souring>) -> String {
     souring.map(|souring| format!(" The centre is below pH {sour}: {}.", when(souring))).unwrap_or_default()
 }
 
+/// Returns when the centre is sour, with the likely range.
 fn when(souring: &Souring) -> String {
     let after = |after: SourAfter| match after {
         SourAfter::Hours(hours) => format!("after {}", about(hours)),
