@@ -18,17 +18,12 @@ const SIGN_ROOM: f32 = 28.0;
 /// Width below which two designs have no room for more than their serious warnings.
 const NARROW: f32 = 900.0;
 
-/// Width below which the figures of a plan that ends before the cheeses are sour take two rows.
+/// Width below which what is said of a plan that ends before the cheeses are sour leaves room for the serious warnings alone.
 const LONG_END: f32 = 1500.0;
 
-/// Returns whether what is said of the end of a plan takes a row more.
-pub(in crate::ui) fn ends_long(summary: &Summary, width: f32) -> bool {
-    width < LONG_END && matches!(summary.end, Some(PlanEnd::NotSour { .. }))
-}
-
 /// Returns the height that the foot needs: its figures, and the line about the last change with as many rows as it takes.
-pub(in crate::ui) fn height(ui: &Ui, two_rows: bool, two: bool, last_change: &str) -> f32 {
-    let with_one_row = match (two_rows, two) {
+pub(in crate::ui) fn height(ui: &Ui, one_column: bool, two: bool, last_change: &str) -> f32 {
+    let with_one_row = match (one_column, two) {
         (false, false) => 78.0,
         (_, true) => 92.0,
         (true, false) => 112.0,
@@ -95,11 +90,17 @@ fn one_ui(ui: &mut Ui, units: Units, summary: &Summary, cost: Option<&str>) {
         ui.spacing_mut().item_spacing.x = 6.0;
         let [cheeses, each, ends, when] = texts(summary, units);
         // First, so that nobody reads "finished" without them.
-        cautions_ui(ui, summary, 3);
+        let ends_long = ui.available_width() < LONG_END && matches!(summary.end, Some(PlanEnd::NotSour { .. }));
+        cautions_ui(ui, summary, if ends_long { 1 } else { 3 });
         figure(ui, "cheeses", &cheeses, false);
         figure(ui, "each", &each, true);
         figure(ui, &ends, &when, true);
-        if let Some(cost) = cost {
+        // The shopping page says what is to be paid too: it never takes a row more than the foot has.
+        let fits = |ui: &Ui, cost: &str| {
+            let wide = ui.painter().layout_job(figure_words(ui, "to pay", cost, true)).size().x;
+            !ends_long || wide <= ui.available_size_before_wrap().x
+        };
+        if let Some(cost) = cost.filter(|cost| fits(ui, cost)) {
             figure(ui, "to pay", cost, true);
         }
     });
@@ -168,6 +169,13 @@ fn cautions_ui(ui: &mut Ui, summary: &Summary, kinds: usize) {
 
 /// Draws one figure, its name after it or before it.
 fn figure(ui: &mut Ui, name: &str, value: &str, name_first: bool) {
+    // In one piece, so that no line ends between the two.
+    ui.add(egui::Label::new(figure_words(ui, name, value, name_first)).extend());
+    ui.add_space(22.0);
+}
+
+/// Returns one figure and its name as they are drawn.
+fn figure_words(ui: &Ui, name: &str, value: &str, name_first: bool) -> LayoutJob {
     let palette = Palette::of(ui);
     let mut job = LayoutJob::default();
     let mut part = |text: &str, font, colour| {
@@ -183,7 +191,5 @@ fn figure(ui: &mut Ui, name: &str, value: &str, name_first: bool) {
     if !name_first {
         part(name, plain(BODY), palette.soft);
     }
-    // In one piece, so that no line ends between the two.
-    ui.add(egui::Label::new(job).extend());
-    ui.add_space(22.0);
+    job
 }

@@ -38,8 +38,7 @@ impl Window {
             asks.extend(Panel::top(id).frame(Frame::new()).show(ui, |ui| changed_ui(ui, &self.session, changed)).inner);
         }
         let last_change = foot::told_change(self.view.units, &self.session.last_change);
-        let two_rows = ui.available_width() < ONE_COLUMN || foot::ends_long(&self.shown.summary, ui.available_width());
-        let high = foot::height(ui, two_rows, self.beside.is_some(), &last_change);
+        let high = foot::height(ui, ui.available_width() < ONE_COLUMN, self.beside.is_some(), &last_change);
         // The foot is read last, so it is drawn last: its room is kept for it.
         let room = ui.available_rect_before_wrap();
         let (above, below) = room.split_top_bottom_at_y((room.bottom() - high).max(room.top()));
