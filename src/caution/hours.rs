@@ -7,7 +7,7 @@ use super::fresh::is_soured_in_moulds;
 use super::keeping::COLD_DAYS;
 use super::pickling::is_sour_if_slow;
 use crate::batch::Batch;
-use crate::design::Stage;
+use crate::design::{PicklingDesign, Stage};
 use crate::law::growth::{COOL_HOURS, Control, SERVICE_HOURS};
 use crate::process::{StageHours, draining_hours, drying_hours, vat_hours};
 use crate::source::SourceId;
@@ -109,12 +109,24 @@ fn how_warm(batch: &Batch, stage: Stage) -> &'static str {
     }
 }
 
+/// Returns the days that cheeses are to lie in vinegar.
+///
+/// # Example
+/// ```
+/// use vatsketch::{caution::soak_days, design::PicklingDesign};
+/// let bare = PicklingDesign { pickled: false, pickling_h: 60.0, ..PicklingDesign::default() };
+/// assert_eq!((soak_days(&bare), soak_days(&PicklingDesign { pickled: true, ..bare })), (0.0, 2.5));
+/// ```
+#[must_use]
+pub fn soak_days(pickling: &PicklingDesign) -> f64 {
+    if pickling.pickled { pickling.pickling_h / HOURS_IN_A_DAY } else { 0.0 }
+}
+
 /// Returns the caution about a moist cheese that is kept long and not sour: as dry or as sour as table B asks for, it may be.
 fn kept_long(batch: &Batch) -> Option<HoursCaution> {
     let kept = batch.keeping.done()?;
     let (pickling, keeping) = (&batch.design.pickling, &batch.design.keeping);
-    let soak_days = if pickling.pickled { pickling.pickling_h / HOURS_IN_A_DAY } else { 0.0 };
-    let days = keeping.keeping_days + soak_days;
+    let days = keeping.keeping_days + soak_days(pickling);
     let needs_cold = kept.table_b == Control::AssessmentRequired || (pickling.pickled && !is_sour_if_slow(batch));
     (needs_cold && days > COLD_DAYS.value).then_some(HoursCaution::KeptLong { days })
 }

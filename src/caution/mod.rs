@@ -30,7 +30,7 @@ pub use facts::Severity;
 pub use forbids::{FORBIDS, ForbiddenStep, forbidden_steps};
 pub use fresh::{FRESH_PH, FreshCaution, hours_in_zone};
 pub use germs::{GermCaution, GermDanger};
-pub use hours::HoursCaution;
+pub use hours::{HoursCaution, soak_days};
 pub use keeping::{COLD_DAYS, KeepingCaution, OIL_DAYS};
 pub use milk::{MilkCaution, RAW_MILK_AGEING};
 pub use pickling::{EGG_HOURS, PicklingCaution, SourAfter, Souring};

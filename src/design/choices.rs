@@ -176,8 +176,10 @@ choices! {
     }
     /// How the cheeses lie in the jar.
     JarLay {
-        /// Flat, one on the other.
-        Flat = "flat", "Flat";
+        /// Flat, one on the other, with something between them that lets the vinegar to every face.
+        Flat = "flat", "Flat, spacers between";
+        /// Flat, one on the other, face to face: they sour as one thick body.
+        FlatTouching = "flat_touching", "Flat, touching";
         /// Standing on their edge in rows.
         OnEdge = "on_edge", "On edge";
     }
@@ -224,5 +226,17 @@ choices! {
         Vinegar = "vinegar", "Vinegar";
         /// Oil.
         Oil = "oil", "Oil";
+        /// Starter culture.
+        Culture = "culture", "Starter culture";
+        /// Acid that is stirred into the milk.
+        MilkAcid = "acid_for_milk", "Acid for the milk";
+        /// Glucono-delta-lactone.
+        Lactone = "lactone", "Glucono-delta-lactone";
+        /// Milk of sheep.
+        SheepMilk = "sheep_milk", "Sheep's milk";
+        /// Milk of goats.
+        GoatMilk = "goat_milk", "Goat's milk";
+        /// Milk of buffaloes.
+        BuffaloMilk = "buffalo_milk", "Buffalo's milk";
     }
 }

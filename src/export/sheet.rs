@@ -6,9 +6,11 @@ use super::chart::Chart;
 use super::kitchen::{DayRow, LogRow, Short, days, log};
 use crate::analysis::ComparedCaution;
 use crate::caution::{Caution, Severity};
+use crate::figure::GermTable;
+use crate::process::GermLine;
 use crate::report::{LawRow, Plan, ShoppingRow, Timing, UsedSource, short_moment};
 use crate::units::Units;
-use crate::words::{CautionWords, caution_word, caution_words, said_of_b};
+use crate::words::{CautionWords, GERMS_BY_STAGE, POTENTIAL_GROWTH, caution_word, caution_words, said_of_b};
 use serde::Serialize;
 
 /// The whole plan in words.
@@ -35,6 +37,7 @@ pub(super) struct Sheet {
     cautions: Vec<Warning>,
     figures: Vec<Aim>,
     charts: Vec<Chart>,
+    germs: Option<Germs>,
     laws: Vec<String>,
     sources: Vec<String>,
 }
@@ -94,6 +97,7 @@ impl Sheet {
             cautions: plan.cautions.iter().map(|caution| Warning::of(caution, plan.units)).collect(),
             figures: plan.figures.iter().map(Aim::of).collect(),
             charts: plan.curves.iter().map(Chart::of).collect(),
+            germs: plan.germs.as_ref().map(|table| Germs::of(table, plan.units)),
             laws: plan.laws.iter().map(|row| law(row, &plan.sources, plan.units)).collect(),
             sources: plan
                 .sources
@@ -101,6 +105,29 @@ impl Sheet {
                 .zip(1..)
                 .map(|(source, number)| format!("[{number}] {} (seen: {})", source.title, source.seen))
                 .collect(),
+        }
+    }
+}
+
+/// How far germs could grow in each stage.
+#[derive(Debug, Serialize)]
+struct Germs {
+    title: &'static str,
+    said: &'static str,
+    headings: Vec<String>,
+    rows: Vec<Vec<String>>,
+    notes: Vec<String>,
+}
+
+impl Germs {
+    fn of(table: &GermTable, units: Units) -> Self {
+        let others = table.others.iter().map(|figure| format!("{}: {}.", figure.label_in(units), figure.text_in(units)));
+        Self {
+            title: GERMS_BY_STAGE,
+            said: POTENTIAL_GROWTH,
+            headings: table.headings(),
+            rows: table.cells(GermLine::short_name),
+            notes: others.chain(table.notes(GermLine::short_name)).collect(),
         }
     }
 }

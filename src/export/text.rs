@@ -1,9 +1,10 @@
 //! The plan as plain text, for a terminal, a message or the clipboard.
 
 use crate::plan::whole_day_words;
+use crate::process::GermLine;
 use crate::report::{Cost, Line, Plan, Purchase, ShoppingRow, StepTime, Target, Timing, agenda, short_moment};
 use crate::units::Units;
-use crate::words::caution_line;
+use crate::words::{GERMS_BY_STAGE, POTENTIAL_GROWTH, caution_line};
 
 /// Columns of a terminal that everybody has.
 const COLUMNS: usize = 80;
@@ -92,6 +93,15 @@ pub fn text(plan: &Plan) -> String {
         page.heading("Curves in words");
         plan.curves.iter().for_each(|curve| page.paragraph("", "  ", &curve.in_words));
     }
+    if let Some(table) = &plan.germs {
+        page.heading(GERMS_BY_STAGE);
+        page.paragraph("", "", POTENTIAL_GROWTH);
+        page.rows(&table.headings(), &table.cells(GermLine::short_name));
+        for figure in &table.others {
+            page.paragraph("", "  ", &format!("{}: {}", figure.label_in(plan.units), figure.text_in(plan.units)));
+        }
+        table.notes(GermLine::short_name).iter().for_each(|note| page.paragraph("", "  ", note));
+    }
     page.heading("Where the numbers come from");
     plan.sources.iter().for_each(|source| page.paragraph("", "  ", &format!("{} (seen: {})", source.title, source.seen)));
     page.0
@@ -135,6 +145,20 @@ impl Page {
     fn line(&mut self, line: &str) {
         self.0.push_str(line.replace('\u{a0}', " ").trim_end());
         self.0.push('\n');
+    }
+
+    /// Adds a table: the first column to the left, the others to the right.
+    fn rows(&mut self, headings: &[String], rows: &[Vec<String>]) {
+        let lines = || std::iter::once(headings).chain(rows.iter().map(Vec::as_slice));
+        let width = |column: usize| lines().filter_map(|line| line.get(column)).map(|cell| cell.chars().count()).max().unwrap_or(0);
+        let widths: Vec<usize> = (0..headings.len()).map(width).collect();
+        for line in lines() {
+            let cells = line.iter().zip(&widths).enumerate().map(|(column, (cell, &width))| match column {
+                0 => format!("{cell:<width$}"),
+                _ => format!("{cell:>width$}"),
+            });
+            self.line(&cells.collect::<Vec<_>>().join("  "));
+        }
     }
 
     /// Adds the rule at a change of day.

@@ -2,7 +2,7 @@
 
 use super::figure::Figure;
 use crate::design::{Design, Stage, Unit};
-use crate::law::kitchen::spoons;
+use crate::law::kitchen::{salt_spoons, spoons};
 use crate::process::{LONGEST_SOAK_H, PicklePoint, PicklingOutcome};
 
 const ACID: &str = "acid diffuses into finite rings and is held by the cheese's buffers; of four trials with eggs it meets two, is early in one and late in one";
@@ -121,6 +121,17 @@ fn vinegar(soured: &PicklingOutcome) -> Vec<Figure> {
         ),
         number("jars", "Jars", f64::from(soured.jars), Unit::One, 0, JAR).lead(),
         number("cheeses_per_jar", "Cheeses in a jar", f64::from(soured.cheeses_per_jar), Unit::One, 0, JAR),
+        number("pile", "Cheeses that touch and sour as one", f64::from(soured.pile), Unit::One, 0, "layers in the fullest jar"),
+        number("vinegar_salt_g", "Salt for the vinegar", soured.vinegar_salt_g, Unit::Gram, 0, "as chosen, for all the vinegar")
+            .in_kitchen(salt_spoons(soured.vinegar_salt_g)),
+        number(
+            "even_vinegar_salt_g_per_100ml",
+            "Salt in the vinegar that would leave the cheese as salty as it is",
+            soured.even_salt_g_per_100ml,
+            Unit::GramIn100Millilitre,
+            1,
+            "as much in each litre as in the water of the cheese",
+        ),
     ]
 }
 
@@ -150,7 +161,7 @@ fn cheese(soured: &PicklingOutcome) -> Vec<Figure> {
         ),
         number(
             "salt_left_percent",
-            "Share of the salt left after the soak",
+            "Salt after the soak, of what was there before",
             100.0 * soured.salt_left_share,
             Unit::Percent,
             0,

@@ -16,6 +16,7 @@ mod v2;
 mod v3;
 mod v4;
 mod v5;
+mod v6;
 mod wording;
 mod write;
 

@@ -1,7 +1,7 @@
 //! How the cheeses are kept as far as the warnings let a plan go.
 
 use crate::batch::Batch;
-use crate::caution::{COLD_DAYS, ForbiddenStep, forbidden_steps};
+use crate::caution::{COLD_DAYS, ForbiddenStep, forbidden_steps, soak_days};
 use crate::design::{KeepingDesign, KeptIn};
 
 /// The keeping that a plan may plan.
@@ -15,7 +15,8 @@ pub struct KeptPlan {
     pub fewer_days: bool,
 }
 
-/// Returns the keeping as far as no serious warning forbids it: no oil on a cheese that is not sour, and no more days in the cold than rules allow a moist cheese without vinegar.
+/// Returns the keeping as far as no serious warning forbids it: no oil on a cheese that is not sour, and no more days in the cold, the soak counted, than rules allow
+/// a moist cheese that is not sour.
 ///
 /// # Example
 /// ```
@@ -31,13 +32,15 @@ pub struct KeptPlan {
 pub fn kept_plan(batch: &Batch) -> KeptPlan {
     let chosen = &batch.design.keeping;
     let mut keeping = *chosen;
-    let pickled = batch.design.pickling.pickled;
+    let (pickled, soak_days) = (batch.design.pickling.pickled, soak_days(&batch.design.pickling));
     for (step, _) in forbidden_steps(batch) {
         match step {
             ForbiddenStep::Oil => keeping.kept_in = if pickled { KeptIn::Vinegar } else { KeptIn::Bare },
-            // Not sour yet, they stay in their vinegar until a meter says so.
-            ForbiddenStep::LongInTheCold if pickled => {}
-            ForbiddenStep::LongInTheCold => keeping.keeping_days = keeping.keeping_days.min(COLD_DAYS.value),
+            // The days in the vinegar count: where they are too many already, only a meter lets the plan go on.
+            ForbiddenStep::LongInTheCold => {
+                let left_days = (COLD_DAYS.value - soak_days).max(0.0);
+                keeping.keeping_days = keeping.keeping_days.min(left_days);
+            }
         }
     }
     let without_oil = keeping.kept_in != chosen.kept_in;

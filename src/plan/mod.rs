@@ -49,7 +49,7 @@ pub use packages::{Aim, Basket, Package, PackageError, Want, choose};
 pub use pass::Pass;
 pub use price_change::price_change;
 pub use schedule::{Placed, Schedule, horizon_min, schedule};
-pub use shopping::{Bought, Need, Shopping, ShoppingError, needs, shop, shopping};
+pub use shopping::{Bought, Need, Shopping, ShoppingError, milk_good, needs, shop, shopping};
 pub use spoken::{Lean, SpokenError, spoken_time};
 pub use start::Start;
 pub use tasks::{LEAST_LEG_MIN, MeterTask, Task, Tasks, meter_task, task_after_cooling, tasks};

@@ -2,14 +2,27 @@
 
 use super::{Aim, Package, PackageError, Want, choose, kept_plan};
 use crate::batch::Batch;
-use crate::design::{BuyFor, CalciumForm, Good, MOST_GIVEN, SuppliesDesign, Supply, Unit, lower_first};
+use crate::design::{
+    BuyFor, CalciumForm, CultureBy, Good, MOST_GIVEN, MilkAcid, MilkDesign, MilkKind, SouredBy, SuppliesDesign, Supply, Unit,
+    lower_first,
+};
+use crate::process::MilkSouring;
 use std::collections::BTreeMap;
 
 /// Returns how many parts of a millilitre or gram are counted: what is used by the drop is counted finer.
 const fn parts(good: Good) -> i64 {
     match good {
-        Good::Calcium | Good::Rennet => 100,
-        Good::Milk | Good::Cream | Good::SkimmedMilk | Good::Salt | Good::Pepper | Good::Vinegar | Good::Oil => 1,
+        Good::Calcium | Good::Rennet | Good::Culture | Good::MilkAcid | Good::Lactone => 100,
+        Good::Milk
+        | Good::SheepMilk
+        | Good::GoatMilk
+        | Good::BuffaloMilk
+        | Good::Cream
+        | Good::SkimmedMilk
+        | Good::Salt
+        | Good::Pepper
+        | Good::Vinegar
+        | Good::Oil => 1,
     }
 }
 
@@ -20,7 +33,7 @@ pub struct Need {
     pub good: Good,
     /// How much, in `unit`.
     pub amount: f64,
-    /// Millilitres or grams.
+    /// Millilitres, grams, or nothing for what is counted.
     pub unit: Unit,
 }
 
@@ -39,7 +52,7 @@ pub fn needs(batch: &Batch) -> Vec<Need> {
     let mut all = Vec::new();
     let mut need = |good, amount, unit| all.push(Need { good, amount, unit });
     if let Some(milk) = batch.milk.done() {
-        need(Good::Milk, 1000.0 * design.milk.milk_l, Unit::Millilitre);
+        need(milk_good(design.milk.milk_kind), 1000.0 * design.milk.milk_l, Unit::Millilitre);
         need(Good::Cream, milk.cream_ml, Unit::Millilitre);
         need(Good::SkimmedMilk, 1000.0 * milk.skim_l, Unit::Millilitre);
         match design.milk.calcium_form {
@@ -47,9 +60,13 @@ pub fn needs(batch: &Batch) -> Vec<Need> {
             CalciumForm::Anhydrous | CalciumForm::Dihydrate => need(Good::Calcium, milk.calcium_g, Unit::Gram),
         }
         need(Good::Rennet, milk.rennet_ml, Unit::Millilitre);
+        if let Some((good, amount, unit)) = sourer(&design.milk, &milk.soured) {
+            need(good, amount, unit);
+        }
     }
     if let Some(salting) = batch.salting.done() {
-        need(Good::Salt, salting.salt_g, Unit::Gram);
+        let in_vinegar_g = batch.pickling.done().map_or(0.0, |pickling| pickling.vinegar_salt_g);
+        need(Good::Salt, salting.salt_g + in_vinegar_g, Unit::Gram);
         need(Good::Pepper, salting.pepper_g, Unit::Gram);
     }
     if let Some(pickling) = batch.pickling.done() {
@@ -60,6 +77,40 @@ pub fn needs(batch: &Batch) -> Vec<Need> {
     }
     all.retain(|need| need.amount > 0.0);
     all
+}
+
+/// Returns which good the milk of the vat is: each animal's has a price of its own.
+///
+/// # Example
+/// ```
+/// use vatsketch::{design::{Good, MilkKind}, plan::milk_good};
+/// assert_eq!((milk_good(MilkKind::Label), milk_good(MilkKind::Sheep)), (Good::Milk, Good::SheepMilk));
+/// ```
+#[must_use]
+pub const fn milk_good(kind: MilkKind) -> Good {
+    match kind {
+        MilkKind::Cow | MilkKind::Label => Good::Milk,
+        MilkKind::Sheep => Good::SheepMilk,
+        MilkKind::Goat => Good::GoatMilk,
+        MilkKind::Buffalo => Good::BuffaloMilk,
+    }
+}
+
+/// Returns what sours the milk, how much of it and in what it is bought; nothing where a culture is given by its living cells, which nobody sells.
+fn sourer(design: &MilkDesign, soured: &MilkSouring) -> Option<(Good, f64, Unit)> {
+    match design.soured_by {
+        SouredBy::Nothing => None,
+        SouredBy::Culture => match design.culture_by {
+            CultureBy::Packet => Some((Good::Culture, design.culture_packets, Unit::One)),
+            CultureBy::Bulk => Some((Good::Culture, soured.bulk_g, Unit::Gram)),
+            CultureBy::Cells => None,
+        },
+        SouredBy::Acid => Some(match design.milk_acid {
+            MilkAcid::Citric => (Good::MilkAcid, soured.acid_g, Unit::Gram),
+            MilkAcid::Vinegar | MilkAcid::Lactic => (Good::MilkAcid, soured.acid_ml, Unit::Millilitre),
+        }),
+        SouredBy::Lactone => Some((Good::Lactone, soured.acid_g, Unit::Gram)),
+    }
 }
 
 /// What is bought of one thing.
@@ -104,7 +155,8 @@ impl Shopping {
     /// Returns the milk that will be at hand, L: bought and at home. A design may take it over.
     #[must_use]
     pub fn milk_at_hand_l(&self) -> Option<f64> {
-        let milk = self.bought.iter().find(|bought| bought.need.good == Good::Milk)?;
+        let is_milk = |good| MilkKind::ALL.iter().any(|kind| milk_good(*kind) == good);
+        let milk = self.bought.iter().find(|bought| is_milk(bought.need.good))?;
         Some(0.001 * (milk.amount + milk.at_home))
     }
 }

@@ -12,7 +12,7 @@ pub fn jar_packing(design: &PicklingDesign, dried: &DryingOutcome) -> Result<Pac
     let jar = Jar { width_mm: design.jar_width_mm, height_mm: design.jar_height_mm };
     let disc = Disc { diameter_mm: dried.end.diameter_mm, thickness_mm: dried.end.thickness_mm };
     let lay = match design.jar_lay {
-        JarLay::Flat => Lay::Flat,
+        JarLay::Flat | JarLay::FlatTouching => Lay::Flat,
         JarLay::OnEdge => Lay::OnEdge,
     };
     packing(&jar, &disc, lay)

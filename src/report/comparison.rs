@@ -5,7 +5,7 @@ use crate::analysis::{ComparedCaution, Likeness, Whose, compare, compare_caution
 use crate::batch::Batch;
 use crate::caution::{Caution, Severity};
 use crate::curve::{Curve, CurveKey, curve};
-use crate::design::{Good, Stage, Value, lower_first};
+use crate::design::{Stage, Value, lower_first};
 use crate::figure::Weight;
 use crate::plan::{Shopping, shop};
 use crate::units::Units;
@@ -197,9 +197,7 @@ pub fn cost_note(a: &Batch, b: &Batch) -> Option<String> {
     if a.design.supplies.currency != b.design.supplies.currency {
         return Some("No costs side by side: the designs use different currencies.".to_owned());
     }
-    let milk = |batch: &Batch| batch.design.supplies.goods.get(&Good::Milk).cloned();
-    let one_price = a.design.milk.milk_kind != b.design.milk.milk_kind && milk(a) == milk(b);
-    one_price.then(|| "B's costs use the price of A's milk, because B has A's packages.".to_owned())
+    None
 }
 
 /// Returns the cautions that one of the two alone has.

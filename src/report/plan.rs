@@ -6,6 +6,7 @@ use crate::batch::{Batch, is_soured};
 use crate::caution::{Caution, CautionKind, cautions};
 use crate::curve::{Curve, CurveKey, curve};
 use crate::design::Stage;
+use crate::figure::{GermTable, germ_table};
 use crate::plan::{KitchenWeek, Now, kitchen_week};
 use crate::units::Units;
 use crate::words::FROM_A_MODEL;
@@ -50,6 +51,8 @@ pub struct Plan {
     pub stopped: Vec<Stopped>,
     /// The curves: warming, loss in drying, and the pH where there is vinegar.
     pub curves: Vec<Curve>,
+    /// How far germs could grow in each stage.
+    pub germs: Option<GermTable>,
     /// The laws behind the main figures.
     pub laws: Vec<LawRow>,
     /// Where the numbers of the calculation come from.
@@ -131,6 +134,7 @@ pub fn week_plan(batch: &Batch, week: Option<&KitchenWeek>) -> Plan {
         steps,
         stopped: stopped(batch),
         curves: curves(batch),
+        germs: germ_table(batch),
         laws: laws::main_laws(batch),
         sources: sources::used(&all, Units::METRIC, is_soured(batch)),
         soured: is_soured(batch),

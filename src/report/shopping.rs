@@ -1,27 +1,12 @@
 //! What to buy and to have at hand.
 
 use super::facts::Facts;
+use super::shopping_row::ShoppingRow;
+use super::sourer::sourer;
 use super::{Amount, Cost, Purchase};
 use crate::batch::Batch;
-use crate::design::{CalciumForm, Good, Unit, lower_first};
-use crate::plan::{kept_plan, shop};
-
-/// One thing to buy.
-#[derive(Clone, Debug, PartialEq)]
-pub struct ShoppingRow {
-    /// What.
-    pub what: &'static str,
-    /// How much.
-    pub amount: Amount,
-    /// The same in another unit.
-    pub also: Option<Amount>,
-    /// The same in kitchen measures.
-    pub kitchen: Option<String>,
-    /// What to look for on the label.
-    pub look_for: String,
-    /// In which packages, where the maker's supplies say.
-    pub buy: Option<Purchase>,
-}
+use crate::design::{CalciumForm, Good, MilkKind, Unit, lower_first};
+use crate::plan::{kept_plan, milk_good, shop};
 
 /// What to buy, and what it costs.
 pub(super) struct List {
@@ -59,11 +44,16 @@ fn shopping(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
     let design = &batch.design.milk;
     if let Some(milk) = batch.milk.done() {
         rows.push(ShoppingRow {
-            what: "Milk",
+            what: milk_good(design.milk_kind).label(),
             amount: Amount::new(design.milk_l, Unit::Litre, 2),
             also: Some(Amount::new(milk.bought_kg, Unit::Kilogram, 2)),
             kitchen: None,
-            look_for: format!("{}, {}", design.milk_kind.label(), lower_first(design.milk_treatment.label())),
+            look_for: match design.milk_kind {
+                MilkKind::Cow => format!("cow's, {}", lower_first(design.milk_treatment.label())),
+                MilkKind::Label | MilkKind::Sheep | MilkKind::Goat | MilkKind::Buffalo => {
+                    lower_first(design.milk_treatment.label())
+                }
+            },
             buy: None,
         });
         rows.push(ShoppingRow {
@@ -111,14 +101,20 @@ fn shopping(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
             look_for: "cool, without chlorine".to_owned(),
             buy: None,
         });
+        rows.extend(sourer(design, &milk.soured, facts));
     }
     if let Some(salting) = batch.salting.done() {
+        let in_vinegar_g = batch.pickling.done().map_or(0.0, |pickling| pickling.vinegar_salt_g);
         rows.push(ShoppingRow {
             what: "Salt",
-            amount: Amount::new(salting.salt_g, Unit::Gram, 0),
+            amount: Amount::new(salting.salt_g + in_vinegar_g, Unit::Gram, 0),
             also: None,
-            kitchen: facts.kitchen("salt_g"),
-            look_for: "fine and dry".to_owned(),
+            kitchen: (in_vinegar_g <= 0.0).then(|| facts.kitchen("salt_g")).flatten(),
+            look_for: if in_vinegar_g > 0.0 {
+                format!("fine and dry; {in_vinegar_g:.0}\u{a0}g of it for the vinegar")
+            } else {
+                "fine and dry".to_owned()
+            },
             buy: None,
         });
     }

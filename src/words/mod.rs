@@ -11,7 +11,7 @@ mod said;
 pub use caution::{caution_line, caution_word, caution_words, counted, said_of_b, severity_word};
 pub use glossary::{GLOSSARY, Term, explained};
 pub use lift::{changes_words, lift_lines, short_lift_lines, why_not_words};
-pub use model::{FROM_A_MODEL, MUST_NOT_EAT, POTENTIAL_GROWTH, TRUE_OF_ALL};
+pub use model::{FROM_A_MODEL, GERMS_BY_STAGE, MUST_NOT_EAT, POTENTIAL_GROWTH, TRUE_OF_ALL};
 pub use number::{number_words, quantity, range_words, value};
 pub use plan_end::{EndWords, end_words};
 pub use said::CautionWords;

@@ -55,6 +55,11 @@ fn with_no_acid_there_is_no_oil_anywhere_in_the_plan() {
 fn no_plan_keeps_a_moist_cheese_longer_than_rules_allow() {
     let bare = kept_plan(&with(&["pickled=no", "kept_in=bare", "keeping_days=365"]));
     assert_eq!((bare.keeping.keeping_days, bare.fewer_days), (7.0, true));
+    // The soak counts: two days of it leave five, ten leave none.
+    let after = |hours: &str| kept_plan(&with(&["pickled=yes", hours, "keeping_days=365", "vinegar_ml_per_g=0.5"]));
+    assert_eq!((after("pickling_h=48").keeping.keeping_days, after("pickling_h=240").keeping.keeping_days), (5.0, 0.0));
+    let last = plan(&with(&["pickled=yes", "pickling_h=240", "vinegar_ml_per_g=0.5"])).steps.last().unwrap().clone();
+    assert!(last.lasts.is_none() && last.what.contains("The plan ends here: not sour"), "{}", last.what);
     let vinegar = kept_plan(&batch(&crate::example("first-vat")).unwrap());
     assert!(!vinegar.fewer_days && !vinegar.without_oil);
 }

@@ -67,7 +67,7 @@ fn trouble_with_a_file_ends_with_three() {
     let newer = run_with(&["figures", "-"], "(format: 7)");
     assert_eq!(newer.code, 3);
     assert!(newer.words.starts_with("vatsketch: standard input: this design has format 7"), "{}", newer.words);
-    let comma = run_with(&["shop", "-"], "(format: 5,\n milk: (milk_l: 6,0))");
+    let comma = run_with(&["shop", "-"], "(format: 6,\n milk: (milk_l: 6,0))");
     assert!(comma.words.contains("standard input: line 2, column 19: `milk_l`: a comma stands"), "{}", comma.words);
 }
 
@@ -116,7 +116,7 @@ fn a_machine_without_a_display_is_no_trouble_with_a_file() {
 
 #[test]
 fn what_a_file_says_wrongly_is_trouble_with_the_file_and_what_is_asked_wrongly_is_not() {
-    let with = |week: &str| format!("(format: 5, week: ({week}))");
+    let with = |week: &str| format!("(format: 6, week: ({week}))");
     let start = "wish: start_at(\"2031-05-09 18:30\")";
     let as_of = ["--as-of", "2031-05-06T08:00"];
     for (week, more, code, words) in [

@@ -46,8 +46,12 @@ fn a_saved_file_holds_every_input() {
     let path = format!("{}/tests/saved/1-first-vat.vat.ron", env!("CARGO_MANIFEST_DIR"));
     let text = std::fs::read_to_string(path).unwrap();
     // What came with format 2 and format 5.
-    let newer =
-        |field: &Field| field.stage > Stage::Drying || field.key.starts_with("pepper") || CAME_WITH_FIVE.contains(&field.key);
+    let newer = |field: &Field| {
+        field.stage > Stage::Drying
+            || field.key.starts_with("pepper")
+            || field.key == CAME_WITH_SIX
+            || CAME_WITH_FIVE.contains(&field.key)
+    };
     for field in fields().filter(|field| !newer(field)) {
         assert!(text.contains(&format!("{}: ", field.key)), "{} is in no file", field.key);
     }
@@ -67,7 +71,7 @@ fn every_file_of_format_two_opens_and_means_what_it_meant() {
     assert_eq!((open_air.pickling.vinegar_by, open_air.salting.pepper_g_dm2), (VinegarBy::Cover, 1.4));
     assert!(!saved("small-vat").pickling.pickled && !saved("own-carton").salting.pepper_treated);
     let text = std::fs::read_to_string(format!("{}/tests/saved/2-first-vat.vat.ron", env!("CARGO_MANIFEST_DIR"))).unwrap();
-    let mut before_five = fields().filter(|field| !CAME_WITH_FIVE.contains(&field.key));
+    let mut before_five = fields().filter(|field| field.key != CAME_WITH_SIX && !CAME_WITH_FIVE.contains(&field.key));
     assert!(before_five.all(|field| text.contains(&format!("{}: ", field.key))), "an input is in no file");
 }
 
@@ -92,10 +96,10 @@ fn every_file_of_format_three_opens_and_means_what_it_meant() {
     );
     assert_eq!(first.supplies.goods[&Good::Milk].offers[0].size, 1250.0);
     let ewes = read(path("ewes-milk").as_ref()).unwrap();
-    assert_eq!((ewes.supplies.buy_for, ewes.supplies.goods[&Good::Milk].offers[0].at_most), (BuyFor::LeastWaste, Some(5)));
+    assert_eq!((ewes.supplies.buy_for, ewes.supplies.goods[&Good::SheepMilk].offers[0].at_most), (BuyFor::LeastWaste, Some(5)));
     assert_eq!(ewes.supplies.goods[&Good::Oil].at_home, 300.0);
     let text = std::fs::read_to_string(path("first-vat")).unwrap();
-    let mut before_five = fields().filter(|field| !CAME_WITH_FIVE.contains(&field.key));
+    let mut before_five = fields().filter(|field| field.key != CAME_WITH_SIX && !CAME_WITH_FIVE.contains(&field.key));
     assert!(before_five.all(|field| text.contains(&format!("{}: ", field.key))), "an input is in no file");
     for member in [
         "wish",
@@ -136,7 +140,7 @@ fn every_file_of_format_four_opens_and_means_what_it_meant() {
     assert!(text.contains("wish: finished_by(\"2031-06-20 17:30\")"), "the wish has another word");
     // The formats do not take each other's word.
     assert!(from_text("(format: 3, week: (wish: finished_by(\"2031-06-20 17:30\")))").is_err());
-    assert!(from_text("(format: 5, week: (wish: ready_by(\"2031-06-20 17:30\")))").is_err());
+    assert!(from_text("(format: 6, week: (wish: ready_by(\"2031-06-20 17:30\")))").is_err());
 }
 
 /// What format 5 added: what sours the milk, a pH measured on the way, and raw milk that is pasteurised in the vat. Each file sours in another way; all else is as in format 4.
@@ -154,7 +158,8 @@ fn every_file_of_format_five_opens_and_means_what_it_meant() {
             assert_eq!(field.get(&file.design), field.get(&before.design), "{name}: {}", field.key);
         }
         let text = std::fs::read_to_string(path(5, name)).unwrap();
-        assert!(fields().all(|field| text.contains(&format!("{}: ", field.key))), "an input is not in {name}");
+        let mut before_six = fields().filter(|field| field.key != CAME_WITH_SIX);
+        assert!(before_six.all(|field| text.contains(&format!("{}: ", field.key))), "an input is not in {name}");
     }
     let ewes = read("ewes-milk").design;
     assert_eq!(
@@ -183,6 +188,33 @@ fn every_file_of_format_five_opens_and_means_what_it_meant() {
     assert_eq!((small.soured_by, small.lactone_g_l), (SouredBy::Lactone, 4.5));
     assert_eq!((small.milk_acid, small.lactic_acid_percent, small.soured_milk_ph), (MilkAcid::Lactic, 72.0, 6.05));
 }
+
+/// What format 6 added: cheeses that touch, salt in the vinegar, and a price for each animal's milk. All else is as in format 5.
+#[test]
+fn every_file_of_format_six_opens_and_means_what_it_meant() {
+    let path = |format: u32, name: &str| format!("{}/tests/saved/{format}-{name}.vat.ron", env!("CARGO_MANIFEST_DIR"));
+    let read = |format: u32, name: &str| DesignFile::read(path(format, name).as_ref()).unwrap();
+    for name in FILES {
+        let (file, before) = (read(6, name), read(5, name));
+        assert_eq!(file.id, before.id, "{name}");
+        assert_eq!(DesignFile::from_text(&file.to_text()).unwrap(), file, "{name}");
+        for field in fields().filter(|field| field.key != CAME_WITH_SIX && field.key != "jar_lay") {
+            assert_eq!(field.get(&file.design), field.get(&before.design), "{name}: {}", field.key);
+        }
+        let text = std::fs::read_to_string(path(6, name)).unwrap();
+        assert!(fields().all(|field| text.contains(&format!("{}: ", field.key))), "an input is not in {name}");
+    }
+    let (ewes, loft) = (read(6, "ewes-milk").design, read(6, "open-air").design);
+    assert_eq!((ewes.pickling.vinegar_salt_g_per_100ml, loft.pickling.jar_lay), (3.5, JarLay::FlatTouching));
+    assert_eq!(ewes.supplies, read(5, "ewes-milk").design.supplies, "what was the milk of a vat of sheep's milk is sheep's milk");
+    let goods = "(format: 6, supplies: (goods: [(good: culture), (good: acid_for_milk), (good: lactone), (good: goat_milk), (good: buffalo_milk)]))";
+    let goods: Vec<Good> = from_text(goods).unwrap().supplies.goods.into_keys().collect();
+    assert_eq!(goods, [Good::Culture, Good::MilkAcid, Good::Lactone, Good::GoatMilk, Good::BuffaloMilk]);
+    assert!(from_text("(format: 5, supplies: (goods: [(good: culture)]))").is_err());
+}
+
+/// The input that came with format 6.
+const CAME_WITH_SIX: &str = "vinegar_salt_g_per_100ml";
 
 /// The inputs that came with format 5.
 const CAME_WITH_FIVE: [&str; 27] = [

@@ -6,7 +6,7 @@ use vatsketch::design::fields;
 
 /// The formats before the newest, and the newest.
 const OLD: [u32; 4] = [1, 2, 3, 4];
-const NEWEST: u32 = 5;
+const NEWEST: u32 = 6;
 
 /// Returns the words of a source text, comments left out.
 fn words(text: &str) -> impl Iterator<Item = &str> {

@@ -73,10 +73,13 @@ fn what_is_to_be_known_of_the_costs_is_said() {
     let mut sheep = from_milk(&cow, MilkKind::Sheep);
     assert_eq!(note(&Design::default(), &from_milk(&Design::default(), MilkKind::Sheep)), None, "nothing costs anything");
     // Skimmed milk goes into the fat milk, and nothing says where it comes from.
-    assert_eq!(note(&cow, &sheep).unwrap(), "No costs side by side: B has no supply entered for skimmed milk.");
+    // Each animal's milk has a price of its own: that of cow's is never taken for it.
+    assert_eq!(note(&cow, &sheep).unwrap(), "No costs side by side: B has no supply entered for sheep's milk, skimmed milk.");
     assert!(both(&cow, &sheep).costs.is_empty());
     sheep.milk.fat_target_percent = 7.0;
-    assert!(note(&cow, &sheep).unwrap().starts_with("B's costs use the price of A's milk"));
+    assert_eq!(note(&cow, &sheep).unwrap(), "No costs side by side: B has no supply entered for sheep's milk.");
+    sheep.supplies.goods.insert(Good::SheepMilk, cow.supplies.goods[&Good::Milk].clone());
+    assert_eq!(note(&cow, &sheep), None);
     assert!(!both(&cow, &sheep).costs.is_empty());
     let mut dear = cow.clone();
     dear.milk.milk_l = 5.0;

@@ -18,7 +18,7 @@ pub(super) const LINKS: &[Link] = &[
     },
     Link { figures: &["soak_h"], inputs: &["pickled", "pickling_h"], locator: "as chosen", ..LINK },
     Link {
-        figures: &["jars", "cheeses_per_jar", "covering_ml_per_g"],
+        figures: &["jars", "cheeses_per_jar", "covering_ml_per_g", "pile"],
         inputs: &["pickled", "jar_width_mm", "jar_height_mm", "jar_lay", "vinegar_by", "vinegar_ml_per_g"],
         rests_on: &["dried_diameter_mm", "dried_thickness_mm", "dried_in_all_kg", "cheese_count"],
         source: SourceId::Textbook,
@@ -31,6 +31,21 @@ pub(super) const LINKS: &[Link] = &[
         inputs: &["pickled", "vinegar_by", "vinegar_ml_per_g"],
         rests_on: &["dried_in_all_kg", "covering_ml_per_g"],
         locator: "as chosen, or as the jar asks",
+        ..LINK
+    },
+    Link {
+        figures: &["vinegar_salt_g"],
+        inputs: &["pickled", "vinegar_salt_g_per_100ml"],
+        rests_on: &["vinegar_ml"],
+        locator: "as chosen",
+        ..LINK
+    },
+    Link {
+        figures: &["even_vinegar_salt_g_per_100ml"],
+        inputs: &["pickled"],
+        rests_on: &["dried_salt_in_moisture_percent"],
+        source: SourceId::MackieMeares1955,
+        locator: "nothing moves by diffusion where it is as concentrated on either side",
         ..LINK
     },
     Link {
@@ -57,7 +72,7 @@ pub(super) const LINKS: &[Link] = &[
             "slurry_to_4_6_h",
         ],
         inputs: SOAK,
-        rests_on: &["equilibrium_ph", "dried_thickness_mm", "dried_diameter_mm"],
+        rests_on: &["equilibrium_ph", "dried_thickness_mm", "dried_diameter_mm", "pile"],
         source: SourceId::Crank1975,
         locator: "diffusion from a limited bath, with a buffer that holds the acid",
         constants: &[acidity::CONSTANTS, buffering::CONSTANTS, PICKLING_CONSTANTS],
@@ -73,7 +88,7 @@ pub(super) const LINKS: &[Link] = &[
             "soured_salt_in_moisture_percent",
             "soured_water_activity",
         ],
-        inputs: SOAK,
+        inputs: &["pickled", "pickling_temperature_c", "pickling_h", "vinegar_salt_g_per_100ml"],
         rests_on: &["dried_cheese_g", "dried_salt_in_moisture_percent", "vinegar_for_each_g_ml", "centre_ph"],
         source: SourceId::MackieMeares1955,
         locator: "obstruction to diffusion; the moisture of a wetted face is our own judgement",

@@ -34,7 +34,7 @@ pub(super) struct InAir<'a> {
 pub(super) fn through_drying(places: &mut Places, air: &InAir<'_>, airless: &mut AirlessHours) -> f64 {
     let InAir { dried, .. } = *air;
     let (began_h, field) = (places.at_h(), &dried.moisture);
-    places.cut_up(None, field);
+    places.cut_up(None, field, 1);
     let (centre, _) = super::section::centre_and_rim(field);
     let top = field.heights_mm.len().saturating_sub(1);
     let mut look = Look { air, table: None, activities: Vec::new() };

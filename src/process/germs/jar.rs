@@ -37,7 +37,7 @@ pub(super) fn through_jar(places: &mut Places, jar: &InJar<'_>, airless: &mut Ai
     let began_h = places.at_h();
     let (mut sours, mut waters) = (Vec::new(), Vec::new());
     if let (Some(ph), Some(acetate)) = (&pickled.field, &pickled.acetate) {
-        places.cut_up(Some(jar.before), ph);
+        places.cut_up(Some(jar.before), ph, pickled.pile);
         let temperature_c = pickling.pickling_temperature_c;
         let (centre, rim) = super::section::centre_and_rim(ph);
         for (index, (ph, acetate)) in ph.frames.iter().zip(&acetate.frames).enumerate() {

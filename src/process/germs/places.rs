@@ -189,11 +189,11 @@ impl Places {
     }
 
     /// Cuts the cheese up like a field: every place keeps the dose that it has, places between others one between theirs. Where the field shows
-    /// half of a cheese that was whole, the worse of the two halves counts.
-    pub(super) fn cut_up(&mut self, from: Option<&DiscField>, to: &DiscField) {
+    /// half of a cheese that was whole, the worse of the two halves counts; where it shows a pile, every cheese of it has what the one had.
+    pub(super) fn cut_up(&mut self, from: Option<&DiscField>, to: &DiscField, pile: u32) {
         for doses in &mut self.doses {
             *doses = if let Some(from) = from {
-                super::section::carried(from, doses, to)
+                super::section::carried(from, doses, to, pile)
             } else {
                 let even = doses.first().copied().unwrap_or_default();
                 vec![even; to.radii_mm.len() * to.heights_mm.len()]

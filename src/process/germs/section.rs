@@ -23,8 +23,9 @@ pub(super) fn weights(field: &DiscField) -> Vec<f64> {
 }
 
 /// Returns a quantity of one field at the places of another that shows the same cheese at other places; the places keep their share of radius and
-/// height. Where a whole cheese becomes the half of one, the greater of both halves counts.
-pub(super) fn carried(from: &DiscField, values: &[f64], to: &DiscField) -> Vec<f64> {
+/// height. Where a whole cheese becomes the half of one, the greater of both halves counts; where it becomes one of a pile, its heights stand `pile` times
+/// above each other.
+pub(super) fn carried(from: &DiscField, values: &[f64], to: &DiscField, pile: u32) -> Vec<f64> {
     let share = |nodes: &[f64], at: f64| {
         let most = nodes.last().copied().unwrap_or(1.0);
         if most > 0.0 { at / most } else { 0.0 }
@@ -39,11 +40,24 @@ pub(super) fn carried(from: &DiscField, values: &[f64], to: &DiscField) -> Vec<f
         .map(|(radius_mm, height_mm)| {
             let (radius, height) = (share(&to.radii_mm, radius_mm), share(&to.heights_mm, height_mm));
             match to.half {
-                Half::Upper => at(radius, height).max(at(radius, -height)),
+                Half::Upper => {
+                    let height = in_own_cheese(height, pile);
+                    at(radius, height).max(at(radius, -height))
+                }
                 Half::Whole => at(radius, 2.0 * height - 1.0),
             }
         })
         .collect()
+}
+
+/// Returns the height above the middle of the cheese in which a place lies, as a share of its half, from that above the middle of the pile.
+fn in_own_cheese(above_middle: f64, pile: u32) -> f64 {
+    let in_cheeses = 0.5 * above_middle * f64::from(pile);
+    // The middle of an odd pile is that of a cheese, the middle of an even one lies between two.
+    let from_its_floor = if pile % 2 == 1 { in_cheeses + 0.5 } else { in_cheeses };
+    // The top of the pile is the top of the last cheese, not the floor of one above.
+    let floor = from_its_floor.floor().min(f64::from(pile.div_ceil(2)) - 1.0);
+    2.0 * (from_its_floor - floor) - 1.0
 }
 
 /// Returns a quantity between the places of a field, at shares of its radius and of its height.

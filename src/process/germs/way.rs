@@ -107,5 +107,5 @@ pub fn germs_given(way: &GermsWay<'_>, given: &Given) -> GermsOutcome {
 /// Returns the lactic acid in the water of a cheese after the soak, mmol/kg: it is taken to go out as the salt does, from the first hour on.
 fn lactic_left_mm(pickled: &PicklingOutcome) -> f64 {
     let cheese = &pickled.cheese;
-    1000.0 * pickled.salt_left_share * cheese.lactic_kg / LACTIC_MOLAR_MASS.value / cheese.water_kg
+    1000.0 * pickled.left_share * cheese.lactic_kg / LACTIC_MOLAR_MASS.value / cheese.water_kg
 }

@@ -34,11 +34,26 @@ pub struct VinegarBath {
     pub temperature_c: f64,
 }
 
+/// Greatest thickness of a body in vinegar, mm.
+const MOST_MM: f64 = 200.0;
+
 impl PickledCheese {
+    /// Returns a pile of such cheeses as one body.
+    #[must_use]
+    pub(super) fn piled(&self, count: u32) -> Self {
+        let count = f64::from(count);
+        Self { matter: self.matter * count, thickness_mm: self.thickness_mm * count, ..*self }
+    }
+
+    /// Returns how many such cheeses may be taken as one body; a taller pile is sour through its side first, so that more change nothing.
+    pub(super) fn most_piled(&self) -> u32 {
+        (MOST_MM / self.thickness_mm).floor().max(1.0) as u32
+    }
+
     pub(super) fn check(&self) -> Result<(), PicklingError> {
         let percent = |kg: f64| 100.0 * kg / self.matter.total_kg();
         within("the diameter of the cheese, mm,", self.diameter_mm, 5.0, 300.0)?;
-        within("the thickness of the cheese, mm,", self.thickness_mm, 2.0, 200.0)?;
+        within("the thickness of the cheese, mm,", self.thickness_mm, 2.0, MOST_MM)?;
         within("the moisture of the cheese, %,", percent(self.matter.water_kg), 5.0, 90.0)?;
         within("the protein of the cheese, %,", percent(self.matter.protein_kg()), 0.0, 70.0)?;
         within("the pH of the cheese", self.start_ph, 3.5, 7.5)?;

@@ -1,7 +1,9 @@
 //! Cheeses and vinegar in their jars.
 
+use super::cheese::PickledCheese;
 use super::error::PicklingError;
-use crate::design::{PicklingDesign, VinegarBy};
+use crate::design::{JarLay, PicklingDesign, VinegarBy};
+use crate::law::jar::Packing;
 use crate::process::DryingOutcome;
 use crate::process::jar::jar_packing;
 
@@ -10,6 +12,8 @@ use crate::process::jar::jar_packing;
 pub(super) struct Fill {
     /// Cheeses in a jar, at most.
     pub(super) per_jar: u32,
+    /// Cheeses above each other in the fullest jar, where they lie flat.
+    above_each_other: u32,
     /// Jars.
     pub(super) jars: u32,
     /// Vinegar for each cheese.
@@ -32,6 +36,7 @@ impl Fill {
                 let cover_ml = packed.covering_ml(count, packed.count);
                 Ok(Self {
                     per_jar: packed.count,
+                    above_each_other: layers(&packed, count, packed.count),
                     jars: packed.jars(count, packed.count),
                     vinegar_each_ml: cover_ml / f64::from(count),
                     cover_ml_per_g: cover_ml / all_g,
@@ -46,11 +51,20 @@ impl Fill {
                 }
                 Ok(Self {
                     per_jar,
+                    above_each_other: layers(&packed, count, per_jar),
                     jars: packed.jars(count, per_jar),
                     vinegar_each_ml,
                     cover_ml_per_g: packed.covering_ml(count, per_jar) / all_g,
                 })
             }
+        }
+    }
+
+    /// Returns how many cheeses sour as one body: those above each other where they touch, otherwise each for itself.
+    pub(super) fn pile(&self, lay: JarLay, one: &PickledCheese) -> u32 {
+        match lay {
+            JarLay::FlatTouching => self.above_each_other.clamp(1, one.most_piled()),
+            JarLay::Flat | JarLay::OnEdge => 1,
         }
     }
 
@@ -60,10 +74,17 @@ impl Fill {
             |_| Self::default(),
             |packed| Self {
                 per_jar: packed.count,
+                above_each_other: 1,
                 jars: packed.jars(dried.cheese_count, packed.count),
                 vinegar_each_ml: 0.0,
                 cover_ml_per_g: packed.covering_ml(dried.cheese_count, packed.count) / (1000.0 * dried.cheese.total_kg()),
             },
         )
     }
+}
+
+/// Returns the layers in the fullest of the jars over which the cheeses are spread.
+fn layers(packed: &Packing, count: u32, per_jar: u32) -> u32 {
+    let fullest = count.div_ceil(packed.jars(count, per_jar).max(1));
+    fullest.div_ceil(packed.in_layer.max(1))
 }

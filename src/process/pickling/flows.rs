@@ -2,7 +2,11 @@
 
 use crate::law::Matter;
 use crate::law::acidity::{vinegar_density_g_ml, vinegar_mass_percent};
+use crate::law::food_density::WATER_DENSITY;
 use crate::process::{StageBalance, Stream};
+
+/// Temperature at which vinegar is measured.
+const MEASURED_AT_C: f64 = 20.0;
 
 /// All streams of the stage.
 #[derive(Clone, Copy, Debug)]
@@ -22,22 +26,43 @@ pub(super) struct Exchange {
     pub(super) acid_g_per_100ml: f64,
     /// Acetic acid in the cheeses, % of their mass before.
     pub(super) acid_percent: f64,
-    /// Share of the salt that is left in them.
-    pub(super) salt_left_share: f64,
+    /// Salt stirred into it, g in 100 mL.
+    pub(super) salt_g_per_100ml: f64,
+    /// Share of what they brought dissolved that is left in them where the vinegar brings none.
+    pub(super) left_share: f64,
     /// Water that they take up, kg per kg of their dry solids.
     pub(super) water_gain: f64,
 }
 
+impl Exchange {
+    /// Returns the salt stirred into the vinegar.
+    pub(super) fn salt_g(&self) -> f64 {
+        0.01 * self.vinegar_ml * self.salt_g_per_100ml
+    }
+}
+
+/// Returns the salt in vinegar that would leave that of a cheese as it is, g in 100 mL: as much in each litre as there is in its water.
+pub(super) fn even_salt_g_per_100ml(cheese: &Matter) -> f64 {
+    0.1 * WATER_DENSITY.polynomial(MEASURED_AT_C) * cheese.salt_kg / cheese.water_kg
+}
+
 impl Flows {
     /// Returns the streams. No more comes into the cheeses than there is in the vinegar.
+    ///
+    /// Diffusion is linear, and equal saltiness stays: vinegar b times as salty as the water of the cheese leaves a + b (1 − a) of the salt where
+    /// plain vinegar leaves a.
     pub(super) fn of(dried: &Matter, exchange: &Exchange) -> Self {
-        let vinegar = vinegar(exchange.vinegar_ml, exchange.acid_g_per_100ml);
+        let plain = vinegar(exchange.vinegar_ml, exchange.acid_g_per_100ml);
+        let vinegar = Matter { salt_kg: 0.001 * exchange.salt_g(), ..plain };
         let into = Matter {
             water_kg: (exchange.water_gain * dried.solids_kg()).clamp(0.0, vinegar.water_kg),
             acid_kg: (0.01 * exchange.acid_percent * dried.total_kg()).clamp(0.0, vinegar.acid_kg),
             ..Matter::default()
         };
-        let out = Matter { salt_kg: (1.0 - exchange.salt_left_share).max(0.0) * dried.salt_kg, ..Matter::default() };
+        // The salt that a cheese as salty as the vinegar would bring.
+        let even_kg = exchange.salt_g_per_100ml / even_salt_g_per_100ml(&Matter { salt_kg: 1.0, ..*dried });
+        let salt_out_kg = (1.0 - exchange.left_share).max(0.0) * (dried.salt_kg - even_kg);
+        let out = Matter { salt_kg: salt_out_kg.max(-vinegar.salt_kg), ..Matter::default() };
         Self { vinegar, spent: vinegar - into + out, cheese: *dried + into - out }
     }
 

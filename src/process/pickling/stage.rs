@@ -4,7 +4,7 @@ use super::cheese::{PickledCheese, VinegarBath};
 use super::course::SoakCourse;
 use super::error::PicklingError;
 use super::fill::Fill;
-use super::flows::{Exchange, Flows};
+use super::flows::{Exchange, Flows, even_salt_g_per_100ml};
 use super::leach::salt_left;
 use super::likely::{LikelySoak, Pace};
 use super::point::{PH_TARGETS, PicklePoint, TargetHours};
@@ -45,8 +45,16 @@ pub struct PicklingOutcome {
     pub likely_equilibrium_ph: (f64, f64),
     /// Moisture of a cheese after the soak if its faces take up as little water as is likely, and as much.
     pub likely_moisture_percent: (f64, f64),
-    /// Share of the salt that is left in the cheeses at the end of the soak, 0 to 1.
+    /// Share of what a cheese brought dissolved in its water that plain vinegar leaves in it, 0 to 1: of its salt, and of its lactic acid.
+    pub left_share: f64,
+    /// Salt in the cheeses after the soak relative to what they brought; above 1 where a salty vinegar brings some in.
     pub salt_left_share: f64,
+    /// Salt stirred into the vinegar, in all.
+    pub vinegar_salt_g: f64,
+    /// Salt in the vinegar that would leave the salt of the cheeses as it is, g in 100 mL.
+    pub even_salt_g_per_100ml: f64,
+    /// Cheeses that sour as one body, because they touch; 1 where the vinegar reaches every face.
+    pub pile: u32,
     /// All cheeses after the soak.
     pub cheese: Matter,
     /// Cheeses.
@@ -84,9 +92,9 @@ pub struct PicklingOutcome {
 /// Returns the cheeses as they come out of the vinegar.
 ///
 /// Acid, salt and water each move by themselves: the acid through a cheese that neither swells nor leaches ([`super::pickle`]), the salt
-/// by plain diffusion into the vinegar ([`salt_left`]), the water from the moisture that drying has left ([`Swelling`]). What one does to
+/// by plain diffusion between cheese and vinegar ([`salt_left`]), the water from the moisture that drying has left ([`Swelling`]). What one does to
 /// the others is not in it, and of four published trials with eggs this model meets two, is early in one and late in one. All cheeses are taken to be
-/// as the mean of the middle tray, each with its share of the vinegar.
+/// as the mean of the middle tray, each with its share of the vinegar. Those that touch sour as one thick body: its centre is the middle of the pile.
 ///
 /// # Errors
 /// [`PicklingError`]: a cheese does not go into the jar, or a figure lies out of range.
@@ -116,10 +124,13 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
     let fill = Fill::of(design, dried)?;
     let count = f64::from(dried.cheese_count.max(1));
     let start_ph = start_ph(design, dried);
-    let cheese = one_cheese(dried, count, start_ph, parameters);
-    let (acid_g_per_100ml, volume_ml) = (design.acid_g_per_100ml, fill.vinegar_each_ml);
+    let one = one_cheese(dried, count, start_ph, parameters);
+    let pile = fill.pile(design.jar_lay, &one);
+    // What touches sours as one body, in the vinegar of all of it.
+    let cheese = one.piled(pile);
+    let (acid_g_per_100ml, volume_ml) = (design.acid_g_per_100ml, f64::from(pile) * fill.vinegar_each_ml);
     let bath = VinegarBath { acid_g_per_100ml, volume_ml, temperature_c: design.pickling_temperature_c };
-    let [water, least_water, most_water] = swelling(dried, count, design, parameters).judged(design.pickling_h, given)?;
+    let [water, least_water, most_water] = swelling(dried, count, pile, design, parameters).judged(design.pickling_h, given)?;
     let soak = Soak::with(&cheese, &bath, Fineness::SOAK_SHOWN)?.under(parameters);
     let equilibrium_ph = soak.equilibrium_ph()?;
     let size: Vec<(f64, f64)> = water.iter().map(|point| (point.at_h, point.size)).collect();
@@ -140,13 +151,14 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
     let slow = likely(Pace::Slow)?;
     let fast = likely(Pace::Fast)?;
     let salt_m2_s = parameters.salt_obstruction * salt_in_vinegar_m2_s(soak.water_share, design.pickling_temperature_c);
-    let salt_left_share = salt_left(&soak, salt_m2_s, &[design.pickling_h])?.first().copied().unwrap_or(1.0);
+    let left_share = salt_left(&soak, salt_m2_s, &[design.pickling_h])?.first().copied().unwrap_or(1.0);
     let end = shown.reported.first().copied().unwrap_or_default();
     let exchange = Exchange {
         vinegar_ml: fill.vinegar_each_ml * count,
         acid_g_per_100ml,
         acid_percent: end.acid_percent,
-        salt_left_share,
+        salt_g_per_100ml: design.vinegar_salt_g_per_100ml,
+        left_share,
         water_gain: gain(&water),
     };
     let with_gain = |points: &[SwollenPoint]| Flows::of(&dried.cheese, &Exchange { water_gain: gain(points), ..exchange });
@@ -169,12 +181,16 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
             with_gain(&least_water).cheese.moisture_percent(),
             with_gain(&most_water).cheese.moisture_percent(),
         ),
-        salt_left_share,
+        left_share,
+        salt_left_share: if dried.cheese.salt_kg > 0.0 { after.salt_kg / dried.cheese.salt_kg } else { 1.0 },
+        vinegar_salt_g: exchange.salt_g(),
+        even_salt_g_per_100ml: even_salt_g_per_100ml(&dried.cheese),
+        pile,
         cheese: after,
         cheese_count: dried.cheese_count,
         cheese_g: 1000.0 * after.total_kg() / count,
-        diameter_mm: swollen * cheese.diameter_mm,
-        thickness_mm: swollen * cheese.thickness_mm,
+        diameter_mm: swollen * one.diameter_mm,
+        thickness_mm: swollen * one.thickness_mm,
         water_activity: Sorption::of(&after).holding(parameters.solids_hold).water_activity(after.water_kg / after.solids_kg()),
         firmness: firmness::classes(after.moisture_on_fat_free_basis_percent()),
         vinegar_each_ml: fill.vinegar_each_ml,
@@ -207,7 +223,10 @@ fn left_as_it_is(design: &PicklingDesign, dried: &DryingOutcome) -> PicklingOutc
         equilibrium_ph: ph,
         likely_equilibrium_ph: (ph, ph),
         likely_moisture_percent: (moisture_percent, moisture_percent),
+        left_share: 1.0,
         salt_left_share: 1.0,
+        even_salt_g_per_100ml: even_salt_g_per_100ml(&cheese),
+        pile: 1,
         cheese,
         cheese_count: dried.cheese_count,
         cheese_g: dried.end.cheese_g,
@@ -245,7 +264,13 @@ fn one_cheese(dried: &DryingOutcome, count: f64, start_ph: f64, parameters: &Unc
 }
 
 /// Returns one dried cheese as it takes up water: in the frame of the fresh cheese that it was, from the moisture that it has now.
-fn swelling<'a>(dried: &'a DryingOutcome, count: f64, design: &PicklingDesign, parameters: &UncertainParameters) -> Swelling<'a> {
+fn swelling<'a>(
+    dried: &'a DryingOutcome,
+    count: f64,
+    pile: u32,
+    design: &PicklingDesign,
+    parameters: &UncertainParameters,
+) -> Swelling<'a> {
     let one = dried.cheese * (1.0 / count);
     let fresh = dried.middle.points.first().copied().unwrap_or(dried.end);
     let fresh_water = fresh.moisture_percent / (100.0 - fresh.moisture_percent);
@@ -258,6 +283,7 @@ fn swelling<'a>(dried: &'a DryingOutcome, count: f64, design: &PicklingDesign, p
         temperature_c: design.pickling_temperature_c,
         diffusivity_scale: parameters.moisture_diffusivity,
         energy_scale: parameters.diffusion_energy,
+        open_faces: 1.0 / f64::from(pile.max(1)),
     }
 }
 

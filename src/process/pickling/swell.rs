@@ -30,6 +30,8 @@ pub struct Swelling<'a> {
     pub diffusivity_scale: f64,
     /// How much more that changes with temperature than judged.
     pub energy_scale: f64,
+    /// Share of the flat faces that the vinegar reaches, 0 to 1: in a pile of n that touch, 1/n of them on the mean.
+    pub open_faces: f64,
 }
 
 /// One point of a swelling.
@@ -46,7 +48,7 @@ pub struct SwollenPoint {
 impl Swelling<'_> {
     /// Returns how a cheese takes up water whose faces hold `face_water` kg per kg of dry solids: the diffusion of drying, turned round.
     ///
-    /// ∂X/∂t = ∇·(D(X) ∇X) from the moisture that drying has left, over all faces alike, while the disc grows by the water. A face never
+    /// ∂X/∂t = ∇·(D(X) ∇X) from the moisture that drying has left, over all open faces alike, while the disc grows by the water. A face never
     /// takes water out of the cheese on the whole: it holds at least the mean. Acid and salt do not change it here.
     ///
     /// # Arguments
@@ -70,7 +72,7 @@ impl Swelling<'_> {
         // The grid of the drying, whole or half.
         let whole = self.moisture.is_some_and(|field| field.half == Half::Whole);
         let mut problem = problem(&cheese, if whole { 0.0 } else { 1.0 }, Fineness::SHOWN)?;
-        problem.open = OpenFaces { top: 1.0, side: 1.0, underside: 1.0 };
+        problem.open = OpenFaces { top: self.open_faces, side: 1.0, underside: self.open_faces };
         problem.warms = false;
         problem.diffusion.diffusivity_m2_s *= self.diffusivity_scale;
         problem.diffusion.energy_j_mol *= self.energy_scale;

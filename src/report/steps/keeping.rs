@@ -35,7 +35,8 @@ pub(super) fn keep(whole: &Design, kept: &KeptPlan, keeping: &KeepingOutcome, at
     }
     let cold = Amount::new(design.keeping_temperature_c, Unit::Celsius, 1);
     step.targets.push(Target::exact("no warmer than", cold));
-    step.lasts = Some(Facts::plain("for", design.keeping_days, Unit::Day, 0));
+    // No day is left to keep them where a plan ends with the meter.
+    step.lasts = (design.keeping_days > 0.0).then(|| Facts::plain("for", design.keeping_days, Unit::Day, 0));
     "Swollen, gassy or smelly: discard untasted. Toxin may not show.".clone_into(&mut step.if_off);
     "fridge, °C".clone_into(&mut step.write_down);
     step.what.push_str(&ends_here(kept));
@@ -49,6 +50,13 @@ fn ends_here(kept: &KeptPlan) -> String {
         " The plan ends here, without oil. It may go on only if a pH meter shows less than pH {} at the centre and in a blended sample.",
         TABLE_B_PH.value
     );
-    let days = " You chose more days than rules allow a cheese like this, so the plan has fewer: the warnings say why.";
-    format!("{}{}", if kept.without_oil { oil.as_str() } else { "" }, if kept.fewer_days { days } else { "" })
+    let days = match (kept.fewer_days, kept.keeping.keeping_days > 0.0) {
+        (false, _) => "",
+        (true, true) => " You chose more days than rules allow a cheese like this, so the plan has fewer: the warnings say why.",
+        (true, false) if kept.without_oil => " Until then no day is planned for which they may be kept: the warnings say why.",
+        (true, false) => {
+            " The plan ends here: not sour, they have lain in the cold as long as rules allow. Only a pH meter can let it go on: the warnings say why."
+        }
+    };
+    format!("{}{days}", if kept.without_oil { oil.as_str() } else { "" })
 }

@@ -16,7 +16,10 @@ pub(super) fn pickling(design: &PicklingDesign, pickling: &PicklingOutcome, drie
 
 fn cover(design: &PicklingDesign, pickling: &PicklingOutcome, at_min: f64, facts: &Facts) -> Step {
     let what = match design.jar_lay {
-        JarLay::Flat => "the cheeses, flat in their jars, with the vinegar.",
+        JarLay::Flat => {
+            "the cheeses, flat in their jars with spacers between (a thin mesh that the vinegar runs through), with the vinegar."
+        }
+        JarLay::FlatTouching => "the cheeses, flat on each other in their jars, with the vinegar.",
         JarLay::OnEdge => "the cheeses, on edge in their jars, with the vinegar.",
     };
     let mut step = Step::once(("vinegar", "Vinegar"), Stage::Pickling, at_min, "Cover", what);
@@ -24,6 +27,16 @@ fn cover(design: &PicklingDesign, pickling: &PicklingOutcome, at_min: f64, facts
     step.targets.push(Facts::plain("cheeses in a jar, at most", f64::from(pickling.cheeses_per_jar), Unit::One, 0));
     let each = Amount::new(pickling.vinegar_each_ml, Unit::Millilitre, 0);
     step.targets.push(Target::near("vinegar for each cheese", each, JUG_SPREAD.value * pickling.vinegar_each_ml));
+    if pickling.vinegar_salt_g > 0.0 {
+        step.targets.push(facts.target(
+            "vinegar_salt_g",
+            "salt, dissolved in it first",
+            Amount::new(pickling.vinegar_salt_g, Unit::Gram, 0),
+        ));
+    }
+    if pickling.pile > 1 {
+        step.targets.push(Facts::plain("cheeses that touch and sour as one, at most", f64::from(pickling.pile), Unit::One, 0));
+    }
     let cold = Amount::new(design.pickling_temperature_c, Unit::Celsius, 1);
     step.targets.push(Target::exact("no warmer than", cold));
     "A cheese is not covered: weigh it down, or add vinegar of the same strength.".clone_into(&mut step.if_off);
@@ -39,6 +52,7 @@ fn cover(design: &PicklingDesign, pickling: &PicklingOutcome, at_min: f64, facts
         "jar_width_mm",
         "jar_height_mm",
         "jar_lay",
+        "vinegar_salt_g_per_100ml",
     ];
     step
 }
@@ -51,7 +65,11 @@ fn test(design: &PicklingDesign, pickling: &PicklingOutcome, dried_min: f64, fac
         Stage::Pickling,
         at_min,
         "Measure",
-        "the pH with a meter: at the centre of one cheese and in a blended sample.",
+        if pickling.pile > 1 {
+            "the pH with a meter: at the centre of a cheese from the middle of a pile, and in a blended sample of it."
+        } else {
+            "the pH with a meter: at the centre of one cheese and in a blended sample."
+        },
     );
     let ph = |value: f64| Amount::new(value, Unit::One, 1);
     step.targets.push(Facts::plain("both below pH", wanted, Unit::One, 1));

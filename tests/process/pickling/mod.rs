@@ -6,6 +6,8 @@ mod eggs;
 mod fineness;
 mod leach;
 mod likely;
+mod pile;
+mod salted;
 mod series;
 mod stage;
 mod swell;

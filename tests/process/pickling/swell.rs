@@ -58,6 +58,7 @@ fn swelling(moisture: Option<&DiscField>, water: f64) -> Swelling<'_> {
         temperature_c: 21.0,
         diffusivity_scale: 1.0,
         energy_scale: 1.0,
+        open_faces: 1.0,
     }
 }
 
