@@ -3,10 +3,11 @@
 use super::drying::BETWEEN_TRAYS;
 use super::table::value_at;
 use super::{Band, Curve, CurveKey, Role, curve};
-use crate::analysis::{DrawnFigures, LIKELY_SHARES, LikelyFigure, likely_figures};
+use crate::analysis::{DrawnFigures, DrawnSoak, LIKELY_SHARES, LikelyFigure, likely_figures, slow_soak};
 use crate::batch::Batch;
 use crate::design::Design;
 use crate::numeric::quantile;
+use crate::process::SlowSoak;
 
 /// Points at which a band is drawn.
 const BAND_POINTS: u32 = 60;
@@ -35,6 +36,8 @@ pub struct Spread {
     pub figures: Vec<LikelyFigure>,
     /// The bands of all lines of all curves.
     pub lines: Vec<LineSpread>,
+    /// How a slow cheese sours; none without vinegar, or of few draws.
+    pub slow_soak: Option<SlowSoak>,
 }
 
 impl Spread {
@@ -84,6 +87,7 @@ pub struct Kept {
     figures: DrawnFigures,
     /// Of each line its values at the places of the spread.
     lines: Vec<Vec<Option<f64>>>,
+    soak: Option<DrawnSoak>,
 }
 
 /// A spread in the making: the places at which the lines of every draw are read.
@@ -137,7 +141,7 @@ impl Spreading {
             let points = line.map_or(&[][..], |series| &series.points);
             places.iter().map(|x| value_at(points, *x)).collect()
         };
-        Kept { figures: DrawnFigures::of(drawn), lines: self.places.iter().map(read).collect() }
+        Kept { figures: DrawnFigures::of(drawn), lines: self.places.iter().map(read).collect(), soak: DrawnSoak::of(drawn) }
     }
 
     /// Returns the spread that some draws make.
@@ -160,6 +164,7 @@ impl Spreading {
             draws: kept.len(),
             figures: likely_figures(&self.shown, &figures),
             lines: self.places.iter().enumerate().map(band).collect(),
+            slow_soak: slow_soak(&kept.iter().filter_map(|kept| kept.soak).collect::<Vec<_>>()),
         }
     }
 }

@@ -52,8 +52,8 @@ pub use milk_pasteurising::Pasteurising;
 pub use milk_souring::{CONSTANTS as MILK_ACID_CONSTANTS, MilkSouring};
 pub use pickling::{
     CONSTANTS as PICKLING_CONSTANTS, LIKELY_CONSTANTS as LIKELY_SOAK_CONSTANTS, LONGEST_SOAK_H, PH_TARGETS, PicklePoint, PickleRun,
-    PickledCheese, PicklingError, PicklingOutcome, STRONGEST_BUFFER, Soak, SoakRun, SoakState, Swelling, SwollenPoint, TargetHours,
-    VinegarBath, pickle, pickling, pickling_given, salt_left,
+    PickledCheese, PicklingError, PicklingOutcome, STRONGEST_BUFFER, SlowSoak, Soak, SoakRun, SoakState, Swelling, SwollenPoint,
+    TargetHours, VinegarBath, pickle, pickling, pickling_given, salt_left,
 };
 pub use salting::{
     Face, SaltColumn, SaltPoint, SaltProfile, SaltRun, SaltStuck, SaltingError, SaltingOutcome, WaterAt, salting, salting_given,

@@ -3,9 +3,10 @@
 use super::SessionError;
 use super::own_file::OwnFile;
 use super::saved::Saved;
-use crate::batch::{Batch, batch, batch_after};
+use crate::batch::{Batch, batch, batch_after, judged_by};
 use crate::design::{Design, DesignError, DesignId};
 use crate::file::{DesignFile, FileError, is_pipe_or_device, stamp};
+use crate::process::SlowSoak;
 use std::path::{Path, PathBuf};
 
 /// A design with its batch, and the file that it belongs to. A session holds one or two of them.
@@ -114,6 +115,20 @@ impl OpenDesign {
     pub(super) fn change(&mut self, design: Design) -> Result<(Design, Batch), DesignError> {
         let batch = batch_after(&design, Some(&self.batch))?.0;
         Ok((std::mem::replace(&mut self.design, design), std::mem::replace(&mut self.batch, batch)))
+    }
+
+    /// Judges the design by a slow cheese of many draws, instead of by the one run that stands in for them.
+    pub(super) fn judge(&mut self, slow: &SlowSoak) {
+        self.batch = judged_by(&self.batch, slow);
+    }
+
+    /// Judges it by the one run again.
+    ///
+    /// # Errors
+    /// [`DesignError`], which a checked design never gives.
+    pub(super) fn judge_by_one_run(&mut self) -> Result<(), DesignError> {
+        self.batch = batch(&self.design)?;
+        Ok(())
     }
 
     /// Saves the design, and keeps the last version of the file next to it. What has not changed is not written again.

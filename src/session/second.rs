@@ -2,11 +2,23 @@
 
 use super::{Command, OpenDesign, Saved, Session, SessionError, clear_note_of_example, what_changed};
 use crate::analysis::{Difference, DifferingChoice, compare, differing_choices, from_milk, same_vat_from};
+use crate::curve::Spread;
 use crate::design::{MilkKind, field, lower_first};
 use std::path::Path;
 
 /// What the session does with a second design; each is one step to undo.
+///
+/// Draws are made of the first design alone. So that two are judged alike, both are judged by the one run that stands in for the draws.
 impl Session {
+    /// Judges the first design by the draws of a spread, as long as it stands alone and is what was drawn. No step to undo: nothing was chosen.
+    /// Returns whether it was judged anew.
+    pub fn judge(&mut self, spread: &Spread) -> bool {
+        let alone = self.second.is_none() && spread.design.same_cheese(self.design());
+        let Some(slow) = spread.slow_soak.as_ref().filter(|_| alone) else { return false };
+        self.first.judge(slow);
+        true
+    }
+
     /// Returns the second design, if there is one.
     #[must_use]
     pub const fn second(&self) -> Option<&OpenDesign> {
@@ -18,6 +30,7 @@ impl Session {
     /// # Errors
     /// [`SessionError`], which a checked design never gives.
     pub fn second_from_first(&mut self) -> Result<(), SessionError> {
+        self.first.judge_by_one_run()?;
         let copy = self.first.copy_without_file();
         self.put_second("Compare with a copy of A", copy);
         "B is a copy of A. Change A and see what follows.".clone_into(&mut self.last_change);
@@ -33,6 +46,7 @@ impl Session {
         clear_note_of_example(&mut design);
         let other = OpenDesign::never_saved(design)?;
         let named = lower_first(&same_vat_from(kind));
+        self.first.judge_by_one_run()?;
         self.put_second(&format!("Compare with {named}"), other);
         self.last_change = format!("B is {named}.");
         Ok(())
@@ -44,6 +58,7 @@ impl Session {
     /// [`SessionError`]; a second design that was there stays.
     pub fn second_from_file(&mut self, path: &Path) -> Result<(), SessionError> {
         let other = OpenDesign::of_file(path)?;
+        self.first.judge_by_one_run()?;
         let name = path.file_name().unwrap_or(path.as_os_str()).to_string_lossy();
         self.put_second(&format!("Compare with {name}"), other);
         self.last_change = format!("B is {}.", path.display());

@@ -5,6 +5,7 @@ mod compare_cautions;
 mod compare_milk;
 mod lift;
 mod sensitivity;
+mod slow_soak;
 mod solve;
 mod spread;
 mod standardisation;

@@ -7,6 +7,7 @@ mod fault;
 mod files;
 mod id;
 mod jobs;
+mod judged;
 mod keeping;
 mod recovery;
 mod second;

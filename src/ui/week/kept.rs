@@ -49,6 +49,11 @@ impl KeptWeek {
         self.cost.as_ref()?.1.as_deref()
     }
 
+    /// Forgets what was calculated: the design is judged anew.
+    pub(in crate::ui) fn forget(&mut self) {
+        (self.reckoned, self.cost) = (None, None);
+    }
+
     /// Returns the week and the shopping, calculated again only if something changed.
     pub(in crate::ui) fn reckon(&mut self, batch: &Batch, now: &Now) -> &Reckoned {
         let now = &now.for_week(&batch.design.week);

@@ -23,6 +23,8 @@ pub(super) struct BackgroundWork {
     pub(super) lifts_of: Option<(Design, Caution, BTreeSet<&'static str>)>,
     /// A spread that was handed over ready-made: for tests and pictures.
     given: Option<Arc<Spread>>,
+    /// Whether what is shown is judged by the draws of its spread.
+    pub(super) judged: bool,
     /// Whether spreads are calculated at all.
     pub(super) spreads: bool,
 }

@@ -22,6 +22,7 @@ impl Window {
     pub(super) fn order_work(&mut self, ctx: &egui::Context) {
         self.order_card(ctx);
         self.order_spread(ctx);
+        self.judge_by_draws();
         self.order_lifts(ctx);
     }
 
@@ -64,6 +65,19 @@ impl Window {
             let job =
                 self.background.sensitivity.get_or_insert_with(|| SensitivityJob::new(Box::new(move || wake.request_repaint())));
             job.order(self.session.batch(), figure);
+        }
+    }
+
+    /// Judges the design by its draws as soon as they are there; until then one run stands in for them.
+    fn judge_by_draws(&mut self) {
+        if self.background.judged || self.session.is_dragging() {
+            return;
+        }
+        let spread = self.background.spread(self.session.design());
+        if spread.is_some_and(|spread| self.session.judge(&spread)) {
+            self.kept_week.forget();
+            self.refresh();
+            self.background.judged = true;
         }
     }
 

@@ -12,6 +12,7 @@ use std::path::Path;
 impl Window {
     /// Draws what follows from the designs again.
     pub(super) fn refresh(&mut self) {
+        self.background.judged = false;
         self.shown = Shown::of(self.session.batch());
         self.beside = Beside::of(&self.session);
     }
