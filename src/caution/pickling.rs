@@ -11,6 +11,8 @@ use crate::source::SourceId;
 crate::constants! {
     /// How long real food took.
     EGG_HOURS = { "Hours that eggs took to sour in vinegar over those of this model", 0.96, "1", (0.4, 1.8), PickledEggs, "four trials, recomputed with our own diffusivity: 120 h against 117, 216 against 207, 23.5 against 54, 220 against 122; which of them were warm is inferred", Secondhand }
+    /// When it is said that the vinegar takes the salt.
+    SALT_TAKEN = { "Share of the salt from which it is said that the vinegar takes it", 33.0, "%", (20.0, 50.0), Ourselves, "a third less is tasted", Judged }
 }
 
 /// When a centre is sour.
@@ -98,6 +100,18 @@ pub enum PicklingCaution {
         /// What covers them.
         cover_ml_per_g: f64,
     },
+    /// Cheeses touch, and sour as one thick body.
+    CheesesTouch {
+        /// How many.
+        cheeses: u32,
+    },
+    /// The vinegar takes most of the salt.
+    SaltLeaves {
+        /// How much of it, %.
+        taken_percent: f64,
+        /// Salt in the vinegar that would leave the cheese as salty as it is.
+        even_g_per_100ml: f64,
+    },
     /// A modelled pH is no proof.
     MeasureThePh,
     /// What may grow in a jar.
@@ -106,7 +120,7 @@ pub enum PicklingCaution {
 
 impl PicklingCaution {
     pub(super) const fn facts(&self) -> Facts {
-        use Severity::{Note, Stop};
+        use Severity::{Caution, Note, Stop};
         match self {
             Self::NeverSour { caused_by, .. } => Facts::caused("never_sour", Stop, caused_by, SourceId::FoodCode),
             Self::MayNeverSour { caused_by, .. } => Facts::caused("may_never_sour", Stop, caused_by, SourceId::Lucey1993),
@@ -116,6 +130,8 @@ impl PicklingCaution {
             Self::CentreMayNotBeSour { .. } => Facts::caused("centre_may_not_be_sour", Stop, "pickling_h", SourceId::PickledEggs),
             Self::WarmPickling { .. } => Facts::caused("warm_pickling", Stop, "pickling_temperature_c", SourceId::FoodCode),
             Self::NotSubmerged { .. } => Facts::caused("not_submerged", Stop, "vinegar_ml_per_g", SourceId::PickledEggs),
+            Self::CheesesTouch { .. } => Facts::caused("cheeses_touch", Caution, "jar_lay", SourceId::Crank1975),
+            Self::SaltLeaves { .. } => Facts::caused("salt_leaves", Note, "vinegar_salt_g_per_100ml", SourceId::MackieMeares1955),
             Self::MeasureThePh => Facts::always("measure_the_ph", Note, Some("pickled"), SourceId::Cfr21),
             Self::InTheJar => Facts::always("in_the_jar", Note, Some("pickled"), SourceId::PickledEggs),
         }
@@ -235,6 +251,13 @@ fn soak(soured: &PicklingOutcome, design: &Design) -> Vec<PicklingCaution> {
     let temperature_c = design.pickling.pickling_temperature_c;
     if temperature_c > COLD_ENOUGH.value {
         all.push(PicklingCaution::WarmPickling { temperature_c, souring: Some(souring) });
+    }
+    if soured.pile > 1 {
+        all.push(PicklingCaution::CheesesTouch { cheeses: soured.pile });
+    }
+    let taken_percent = 100.0 * (1.0 - soured.salt_left_share);
+    if taken_percent > SALT_TAKEN.value && soured.even_salt_g_per_100ml > 0.0 {
+        all.push(PicklingCaution::SaltLeaves { taken_percent, even_g_per_100ml: soured.even_salt_g_per_100ml });
     }
     let by_hand = design.pickling.vinegar_by == VinegarBy::PerGram;
     let (ml_per_g, cover_ml_per_g) = (soured.vinegar_ml_per_g, soured.cover_ml_per_g);

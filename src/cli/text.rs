@@ -16,7 +16,7 @@ pub(super) fn write_figures(figures: &[Figure], units: Units, data: &mut dyn Wri
     let labels: Vec<String> = figures.iter().map(|figure| figure.label_in(units)).collect();
     let width = labels.iter().map(|label| label.chars().count()).max().unwrap_or(0);
     for (figure, label) in figures.iter().zip(&labels) {
-        let likely = figure.likely_text(units).map(|likely| format!("  (likely {likely})")).unwrap_or_default();
+        let likely = figure.likely_words(units).map(|likely| format!("  ({likely})")).unwrap_or_default();
         let kitchen = figure.kitchen_in(units).map(|kitchen| format!("  about {kitchen}")).unwrap_or_default();
         writeln!(data, "  {label:<width$}  {}{likely}{kitchen}", figure.text_in(units))?;
     }

@@ -61,6 +61,8 @@ pub enum Unit {
     Parts,
     /// Times, as in "diluted 15 times".
     Times,
+    /// Packets of dried culture.
+    Packet,
 }
 
 impl Unit {
@@ -97,6 +99,7 @@ impl Unit {
             Self::GramPerHour => "g/h",
             Self::Parts => "parts",
             Self::Times => "×",
+            Self::Packet => "packets",
         }
     }
 }

@@ -40,6 +40,8 @@ pub struct Figure {
     pub decimals: usize,
     /// Least and greatest likely value, where the uncertainty is large and known.
     pub likely: Option<(f64, f64)>,
+    /// Whether that range is a rule of thumb, which counts the cook too, and no run of the model.
+    pub by_thumb: bool,
     /// The same in kitchen measures ("½ tsp"), where that helps.
     pub kitchen: Option<String>,
     /// How it is to be shown.
@@ -67,6 +69,7 @@ impl Figure {
             unit,
             decimals,
             likely: None,
+            by_thumb: false,
             kitchen: None,
             weight: Weight::Detail,
             law,
@@ -87,10 +90,10 @@ impl Figure {
         Self { weight: Weight::Lead, ..self }
     }
 
-    /// Adds the likely range: the value less and plus a share of it.
+    /// Adds a likely range by rule of thumb: the value less and plus a share of it.
     pub(super) fn within(self, share: f64) -> Self {
         match self.reading {
-            Reading::Number(value) => Self { likely: Some((value * (1.0 - share), value * (1.0 + share))), ..self },
+            Reading::Number(value) => Self { likely: Some((value * (1.0 - share), value * (1.0 + share))), by_thumb: true, ..self },
             Reading::Words(_) | Reading::Switch(_) => self,
         }
     }
@@ -169,6 +172,20 @@ impl Figure {
         }
         let other = units.range(self.unit, (low, high), self.decimals);
         Some(other.unwrap_or_else(|| format!("{:.*}–{}", self.decimals, low, self.number_text(high, Units::default()))))
+    }
+
+    /// Returns the likely range in words: "likely 112–130 g", or "112–130 g by rule of thumb"; none whose ends look alike.
+    #[must_use]
+    pub fn likely_words(&self, units: Units) -> Option<String> {
+        let range = self.likely_text(units)?;
+        Some(if self.by_thumb { format!("{range} by rule of thumb") } else { format!("likely {range}") })
+    }
+
+    /// Puts the range that many draws give in the place of its own. A rule of thumb stays: it counts the cook, and draws do not.
+    pub fn take_range(&mut self, least: f64, most: f64) {
+        if let (Reading::Number(value), Some(_), false) = (&self.reading, self.likely, self.by_thumb) {
+            self.likely = Some((least.min(*value), most.max(*value)));
+        }
     }
 
     /// Returns a change of this figure as it is shown, with its sign: "+1.2 kg", "−3 min", "same"; a dash where there is none.

@@ -13,6 +13,12 @@ crate::constants! {
     THERMOMETER_SPREAD = { "Nearness of a kitchen thermometer", 0.5, "K", (0.2, 1.0), Ourselves, "reading and holding together", Judged }
     /// How near a household jug can be read.
     JUG_SPREAD = { "Nearness of a household jug, as a share", 0.01, "1", (0.005, 0.03), Ourselves, "a line of 10 mL in a litre", Judged }
+    /// How far an amount in spoons may be from what is meant.
+    SPOON_SPREAD = { "Most that an amount in spoons may be off, as a share", 0.1, "1", (0.05, 0.15), Ourselves, "rennet or calcium that is off by a tenth changes the curd less than the milk does", Judged }
+    /// What a kitchen scale of whole grams weighs well enough.
+    SCALE_LEAST = { "Least that a scale of whole grams weighs within a tenth", 5.0, "g", (4.0, 10.0), Ourselves, "half a gram either way", Judged }
+    /// The least that a small syringe measures well enough.
+    SYRINGE_LEAST = { "Least that a syringe of 1 mL measures within a tenth", 0.1, "mL", (0.05, 0.2), Ourselves, "marks of 0.01 to 0.02 mL", Judged }
     /// A teaspoon of salt.
     SALT_TEASPOON = { "Table salt in a United States teaspoon", 6.0, "g", (5.0, 6.5), UsdaStandardReference, "table salt; coarse salt weighs less", Published }
     /// A teaspoon of citric acid.
@@ -25,7 +31,7 @@ crate::constants! {
 const FRACTIONS: [(f64, &str); 8] =
     [(0.0, ""), (0.125, "⅛"), (0.25, "¼"), (1.0 / 3.0, "⅓"), (0.5, "½"), (2.0 / 3.0, "⅔"), (0.75, "¾"), (1.0, "")];
 
-/// Returns a volume in spoons or cups that a kitchen can measure, or nothing where it is too small for an eighth of a teaspoon.
+/// Returns a volume in spoons that a kitchen can measure, or nothing where the nearest spoons are more than a tenth off ([`SPOON_SPREAD`]).
 ///
 /// Metric spoons: 5 and 15 mL. Below 20 mL teaspoons; below 120 mL tablespoons and teaspoons, to a whole teaspoon; above that nothing
 /// smaller than a measuring jug helps.
@@ -39,22 +45,59 @@ const FRACTIONS: [(f64, &str); 8] =
 /// assert_eq!(spoons(7.5).unwrap(), "1½ tsp");
 /// assert_eq!(spoons(45.0).unwrap(), "3 tbsp");
 /// assert_eq!(spoons(35.0).unwrap(), "2 tbsp + 1 tsp");
-/// assert!(spoons(0.1).is_none());
+/// // Between an eighth of a teaspoon (0.63 mL) and a quarter (1.25 mL).
+/// assert!(spoons(0.9).is_none());
 /// ```
 #[must_use]
 pub fn spoons(volume_ml: f64) -> Option<String> {
-    let countable = (0.6..120.0).contains(&volume_ml);
+    let countable = (0.5..120.0).contains(&volume_ml);
     if !countable {
         return None;
     }
     let teaspoons = volume_ml / METRIC_TEASPOON.value;
+    let near = |said: f64| (said - teaspoons).abs() <= SPOON_SPREAD.value * teaspoons;
     if volume_ml < 20.0 {
-        return Some(format!("{} tsp", counted(teaspoons)));
+        let (whole, (share, sign)) = counted(teaspoons);
+        return near(whole + share).then(|| format!("{} tsp", spoken(whole, share, sign)));
     }
     let in_tablespoon = METRIC_TABLESPOON.value / METRIC_TEASPOON.value;
     let tablespoons = (teaspoons.round() / in_tablespoon).floor();
     let rest = teaspoons.round() - in_tablespoon * tablespoons;
     Some(if rest > 0.0 { format!("{tablespoons} tbsp + {rest} tsp") } else { format!("{tablespoons} tbsp") })
+}
+
+/// A small amount made measurable: so much of it in so much solution, of which so much is used.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Stock {
+    /// What goes into the solution, g or mL.
+    pub holds: f64,
+    /// What it is made up to with water, mL.
+    pub made_up_to_ml: f64,
+    /// What is used of it, mL.
+    pub used_ml: f64,
+}
+
+/// Returns how a small amount is taken as a share of a larger one that can be measured, to the half millilitre; none where not even a litre is enough.
+///
+/// # Arguments
+/// * `amount`: what is wanted, > 0
+/// * `holds`: what can be measured, in the unit of the amount
+/// * `sizes_ml`: what the solution may be made up to, ascending
+///
+/// # Example
+/// ```
+/// use vatsketch::law::kitchen::stock;
+/// let calcium = stock(0.98, 10.0, &[100.0, 1000.0]).unwrap();
+/// assert_eq!((calcium.made_up_to_ml, calcium.used_ml), (100.0, 10.0));
+/// assert_eq!(stock(0.07, 10.0, &[100.0, 1000.0]).unwrap().used_ml, 7.0);
+/// ```
+#[must_use]
+pub fn stock(amount: f64, holds: f64, sizes_ml: &[f64]) -> Option<Stock> {
+    const LEAST_USED_ML: f64 = 5.0;
+    sizes_ml.iter().find_map(|&made_up_to_ml| {
+        let used_ml = (2.0 * amount / holds * made_up_to_ml).round() / 2.0;
+        (used_ml >= LEAST_USED_ML && used_ml <= made_up_to_ml).then_some(Stock { holds, made_up_to_ml, used_ml })
+    })
 }
 
 /// Returns a mass of salt in teaspoons, or nothing where it is too small.
@@ -91,11 +134,15 @@ pub fn pepper_spoons(pepper_g: f64) -> Option<String> {
 }
 
 /// Returns a number as a cook counts it: whole spoons and the nearest fraction.
-fn counted(count: f64) -> String {
+fn counted(count: f64) -> (f64, (f64, &'static str)) {
     let whole = count.floor();
     let rest = count - whole;
     let nearest = FRACTIONS.into_iter().min_by(|left, right| (left.0 - rest).abs().total_cmp(&(right.0 - rest).abs()));
-    let (share, sign) = nearest.unwrap_or((0.0, ""));
+    (whole, nearest.unwrap_or((0.0, "")))
+}
+
+/// Returns such a number in letters.
+fn spoken(whole: f64, share: f64, sign: &str) -> String {
     let whole = if share >= 1.0 { whole + 1.0 } else { whole };
     match (whole > 0.0, sign) {
         (true, sign) => format!("{whole:.0}{sign}"),

@@ -33,7 +33,7 @@ pub struct Need {
     pub good: Good,
     /// How much, in `unit`.
     pub amount: f64,
-    /// Millilitres, grams, or nothing for what is counted.
+    /// Millilitres, grams or packets.
     pub unit: Unit,
 }
 
@@ -101,7 +101,7 @@ fn sourer(design: &MilkDesign, soured: &MilkSouring) -> Option<(Good, f64, Unit)
     match design.soured_by {
         SouredBy::Nothing => None,
         SouredBy::Culture => match design.culture_by {
-            CultureBy::Packet => Some((Good::Culture, design.culture_packets, Unit::One)),
+            CultureBy::Packet => Some((Good::Culture, design.culture_packets, Unit::Packet)),
             CultureBy::Bulk => Some((Good::Culture, soured.bulk_g, Unit::Gram)),
             CultureBy::Cells => None,
         },

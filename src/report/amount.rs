@@ -80,6 +80,19 @@ impl Target {
         Self { label: label.into(), amount, within: None, kitchen: None }
     }
 
+    /// Returns the same with another value, its range as far about it as before.
+    pub(super) fn moved(&self, to: f64) -> Self {
+        let by = to - self.amount.value;
+        let within = self.within.map(|(least, most)| (least + by, most + by));
+        Self { amount: Amount { value: to, ..self.amount }, within, ..self.clone() }
+    }
+
+    /// Returns the same with value and range so many times as large.
+    pub(super) fn scaled(&self, factor: f64) -> Self {
+        let within = self.within.map(|(least, most)| (factor * least, factor * most));
+        Self { amount: Amount { value: factor * self.amount.value, ..self.amount }, within, ..self.clone() }
+    }
+
     /// Returns a target that is met within `spread` to either side.
     #[must_use]
     pub fn near(label: impl Into<String>, amount: Amount, spread: f64) -> Self {

@@ -1,8 +1,8 @@
 //! What sours the milk, on the shopping list.
 
-use super::Amount;
 use super::facts::Facts;
 use super::shopping_row::ShoppingRow;
+use super::{Amount, kitchen_amount};
 use crate::design::{CultureBy, Good, MilkAcid, MilkDesign, SouredBy, Unit, lower_first};
 use crate::process::MilkSouring;
 
@@ -17,9 +17,8 @@ pub(super) fn sourer(design: &MilkDesign, soured: &MilkSouring, facts: &Facts) -
             let kind = lower_first(design.culture_kind.label());
             match design.culture_by {
                 CultureBy::Packet => {
-                    let look_for =
-                        format!("{kind}, packets for {:.0}\u{a0}L; kept frozen, check the date", design.culture_packet_l);
-                    row(Good::Culture, Amount::new(design.culture_packets, Unit::One, 2), "", look_for)
+                    let look_for = format!("{kind}, each for {:.0}\u{a0}L; kept frozen, check the date", design.culture_packet_l);
+                    row(Good::Culture, kitchen_amount(design.culture_packets, Unit::Packet), "", look_for)
                 }
                 CultureBy::Bulk => {
                     let look_for = format!("{kind}, living, not older than a week");

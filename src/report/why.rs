@@ -43,7 +43,13 @@ pub fn why_words(why: &Why, units: Units) -> WhyWords {
     let rows = ledger().unwrap_or_default();
     let spread = figure.likely_text(units).map_or_else(
         || "no rule of thumb: as uncertain as what goes into it".to_owned(),
-        |likely| format!("rule of thumb: {likely}"),
+        |likely| {
+            if figure.by_thumb {
+                format!("rule of thumb: {likely}")
+            } else {
+                format!("likely: {likely}, by runs at the ends of what is likely")
+            }
+        },
     );
     let source = why.source.as_ref().map_or_else(String::new, |row| format!("{} (seen: {}); ", row.title, row.seen));
     let plain = |inputs: &[(&'static crate::design::Field, Value)]| {

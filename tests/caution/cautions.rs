@@ -159,6 +159,8 @@ pub(crate) const CASES: &[Case] = &[
     ("centre_not_sour", Severity::Stop, &["pickling_h=20"], &["pickling_h=1500"]),
     ("centre_may_not_be_sour", Severity::Stop, &["pickling_h=600"], &["pickling_h=2000"]),
     ("warm_pickling", Severity::Stop, &["pickling_temperature_c=4.5"], &["pickling_temperature_c=4"]),
+    ("cheeses_touch", Severity::Caution, &["jar_lay=flat_touching", "vinegar_ml_per_g=1.2"], &["jar_lay=flat"]),
+    ("salt_leaves", Severity::Note, &["pickling_h=504"], &["vinegar_salt_g_per_100ml=4"]),
     ("not_submerged", Severity::Stop, &["vinegar_ml_per_g=0.6"], &["vinegar_ml_per_g=0.6", "vinegar_by=cover"]),
     ("measure_the_ph", Severity::Note, &[], &["pickled=no"]),
     ("in_the_jar", Severity::Note, &[], &["pickled=no"]),

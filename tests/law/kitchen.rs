@@ -2,7 +2,7 @@
 
 use super::tables::near;
 use proptest::prelude::*;
-use vatsketch::law::kitchen::{METRIC_TABLESPOON, METRIC_TEASPOON, TABLESPOON, TEASPOON, salt_spoons, spoons};
+use vatsketch::law::kitchen::{METRIC_TABLESPOON, METRIC_TEASPOON, TABLESPOON, TEASPOON, salt_spoons, spoons, stock};
 
 /// NIST Handbook 44: a gallon is 231 cubic inches of 25.4 mm, exactly; it is 256 tablespoons, 768 teaspoons. The records have six digits.
 #[test]
@@ -33,7 +33,8 @@ fn amounts_are_said_as_a_kitchen_measures_them() {
 
 #[test]
 fn what_no_spoon_measures_has_no_words() {
-    for volume_ml in [0.0, -1.0, 0.1, 500.0, f64::NAN, f64::INFINITY] {
+    // 0.9 mL lies between an eighth and a quarter of a teaspoon.
+    for volume_ml in [0.0, -1.0, 0.1, 0.9, 500.0, f64::NAN, f64::INFINITY] {
         assert_eq!(spoons(volume_ml), None, "{volume_ml} mL");
     }
 }
@@ -61,11 +62,25 @@ fn read_part(words: &str) -> f64 {
 }
 
 proptest! {
-    /// The fractions of a teaspoon lie at most a quarter apart, so below 20 mL nothing is said further off than an eighth of it; above, half of it.
+    /// Nothing is said that is more than a tenth off: what lies between two fractions of a spoon has no words.
     #[test]
-    fn the_words_are_as_near_as_the_spoons_allow(volume_ml in 0.6..120.0_f64) {
-        let said_ml = read(&spoons(volume_ml).unwrap());
-        let share = if volume_ml < 20.0 { 0.125 } else { 0.5 };
-        prop_assert!((said_ml - volume_ml).abs() <= share * METRIC_TEASPOON.value + 1e-9, "{} mL said as {} mL", volume_ml, said_ml);
+    fn what_is_said_in_spoons_is_within_a_tenth(volume_ml in 0.3..120.0_f64) {
+        if let Some(words) = spoons(volume_ml) {
+            let said_ml = read(&words);
+            prop_assert!((said_ml - volume_ml).abs() <= 0.1 * volume_ml + 1e-9, "{} mL said as {} mL", volume_ml, said_ml);
+        }
+    }
+
+    /// What is used of a solution is what was wanted, within a tenth, and can be measured.
+    #[test]
+    fn a_share_of_a_solution_is_what_was_wanted(amount in 0.02..5.0_f64) {
+        let sizes = [100.0, 1000.0];
+        if let Some(stock) = stock(amount, 10.0, &sizes) {
+            let taken = stock.holds * stock.used_ml / stock.made_up_to_ml;
+            prop_assert!((taken - amount).abs() <= 0.1 * amount, "{taken} of {amount}");
+            prop_assert!(stock.used_ml >= 5.0);
+        } else {
+            prop_assert!(amount < 0.05);
+        }
     }
 }

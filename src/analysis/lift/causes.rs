@@ -148,11 +148,18 @@ fn later_ways(caution: &Caution) -> &'static [Way] {
             &[More("vinegar_ml_per_g"), More("acid_g_per_100ml"), Other("vinegar_by")]
         }
         "weak_vinegar" => &[More("acid_g_per_100ml")],
-        "centre_not_sour" | "centre_may_not_be_sour" => {
-            &[More("pickling_h"), More("vinegar_ml_per_g"), More("acid_g_per_100ml"), Other("vinegar_by"), More("mould_count")]
-        }
+        "centre_not_sour" | "centre_may_not_be_sour" => &[
+            More("pickling_h"),
+            More("vinegar_ml_per_g"),
+            More("acid_g_per_100ml"),
+            Other("vinegar_by"),
+            Other("jar_lay"),
+            More("mould_count"),
+        ],
         "warm_pickling" => &[Less("pickling_temperature_c")],
         "not_submerged" => &[More("vinegar_ml_per_g"), Other("vinegar_by"), Other("jar_lay")],
+        "cheeses_touch" => &[Other("jar_lay")],
+        "salt_leaves" => &[More("vinegar_salt_g_per_100ml")],
         "oil_is_untested" | "oil_before_acid" => &[Other("kept_in")],
         "long_in_oil" => &[Less("keeping_days"), Other("kept_in")],
         "no_vinegar_to_keep_in" => &[Other("pickled"), Other("kept_in")],

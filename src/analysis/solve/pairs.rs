@@ -45,6 +45,7 @@ const PAIRS: &[(&str, &[&str])] = &[
     ("tray_width_mm", &["tray_holds"]),
     ("vinegar_ml_per_g", &["equilibrium_ph", "slurry_ph", "vinegar_ml", "centre_to_4_2_h"]),
     ("acid_g_per_100ml", &["equilibrium_ph", "centre_to_4_2_h"]),
+    ("vinegar_salt_g_per_100ml", &["salt_left_percent", "soured_salt_in_moisture_percent"]),
     ("pickling_h", &["centre_ph", "slurry_ph", "cheese_acid_percent", "salt_left_percent", "finished_h"]),
     ("pickling_temperature_c", &["centre_to_4_2_h"]),
 ];

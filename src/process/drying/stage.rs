@@ -114,7 +114,8 @@ pub fn drying_given(
     };
     let (if_slow, if_fast) =
         (likely("slow cheese", MOISTURE_DIFFUSIVITY.range.0)?, likely("fast cheese", MOISTURE_DIFFUSIVITY.range.1)?);
-    let swap_h = (design.tray_swap && design.tray_count > 1).then_some(0.5 * design.drying_h);
+    // One tray has nothing to be swapped with.
+    let swap_h = (design.tray_swap && trays.wanted.min(design.tray_count) > 1).then_some(0.5 * design.drying_h);
     Ok(DryingOutcome {
         salt: salt::profile(salted, &section.axis, section.moisture.half, parameters)?,
         moisture: section.moisture,

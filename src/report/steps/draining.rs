@@ -4,7 +4,7 @@ use super::{Facts, Step};
 use crate::batch::Batch;
 use crate::design::{DrainingDesign, SaltingDesign, Stage, Unit};
 use crate::process::{DrainingOutcome, SaltingOutcome, VatOutcome};
-use crate::report::{Amount, StepTime};
+use crate::report::{Amount, StepTime, Target};
 
 pub(super) fn ladle(design: &DrainingDesign, vat: &VatOutcome, draining: &DrainingOutcome) -> Step {
     let what = if draining.fits { "the curd into the moulds, evenly." } else { "the curd into the moulds; top up as it sinks." };
@@ -36,8 +36,9 @@ pub(super) fn turns(batch: &Batch, vat: &VatOutcome, draining: &DrainingOutcome,
     if let (Some(first_min), Some(salting)) = (salted_min.first(), salting) {
         let mut step =
             Step::once(("turn_1", "Turn 1"), Stage::Salting, *first_min, "Turn", "the cheeses and salt the face now on top.");
-        let each = Amount::new(salting.salt_each_turn_g, Unit::Gram, 1);
-        step.targets.push(facts.target("salt_each_turn_g", "salt for each face", each));
+        let all = Amount::new(salting.salt_turn_g, Unit::Gram, 1);
+        step.targets.push(facts.target("salt_turn_g", "salt over all cheeses at this turn", all));
+        step.targets.push(Facts::plain("that is, on each face", salting.salt_each_turn_g, Unit::Gram, 1));
         step.times = turn_times(salted_min, 0);
         "Forgot the salt: add it at the next turn.".clone_into(&mut step.if_off);
         "salt, g".clone_into(&mut step.write_down);
@@ -62,10 +63,12 @@ fn turn_times(at_min: &[f64], before: usize) -> Vec<StepTime> {
     numbered.map(|(at_min, turn)| StepTime::counted(format!("turn_{turn}"), format!("Turn {turn}"), *at_min)).collect()
 }
 
-pub(super) fn unmould(vat: &VatOutcome, draining: &DrainingOutcome, facts: &Facts) -> Step {
+/// The weight of a cheese is that on the scale: with the salt that stays in it.
+pub(super) fn unmould(vat: &VatOutcome, draining: &DrainingOutcome, salting: Option<&SaltingOutcome>, facts: &Facts) -> Step {
     let at_min = vat.to_ladle_min + 60.0 * draining.draining_h;
     let mut step = Step::once(("unmould", "Unmould"), Stage::Draining, at_min, "Unmould", "the cheeses and weigh one.");
-    step.targets.push(facts.target("drained_cheese_g", "one cheese", Amount::new(draining.cheese_g, Unit::Gram, 0)));
+    let drained = facts.target("drained_cheese_g", "one cheese", Amount::new(draining.cheese_g, Unit::Gram, 0));
+    step.targets.push(drained.moved(salting.map_or(draining.cheese_g, |salting| salting.cheese_g)));
     let thick = Amount::new(draining.thickness_mm, Unit::Millimetre, 0);
     step.targets.push(facts.target("drained_thickness_mm", "thickness", thick));
     step.if_off = if draining.drip_has_stopped {
@@ -87,6 +90,9 @@ pub(super) fn pepper(design: &SaltingDesign, salting: &SaltingOutcome, at_min: f
     let mut step = Step::once(("unmould", "Pepper"), Stage::Salting, at_min, "Roll", what);
     step.targets.push(facts.target("pepper_g", "pepper for all", Amount::new(salting.pepper_g, Unit::Gram, 0)));
     step.targets.push(Facts::plain("on each cheese", salting.pepper_each_g, Unit::Gram, 1));
+    let coated = Amount::new(salting.cheese_g + salting.pepper_each_g, Unit::Gram, 0);
+    step.targets.push(Target::exact("one cheese with its pepper", coated));
+    step.what.push_str(" Weigh one with its pepper: from this weight it dries.");
     "Pepper falls off: roll again while the cheese is damp.".clone_into(&mut step.if_off);
     "pepper left, g".clone_into(&mut step.write_down);
     step.governed_by = &["pepper_g_dm2", "pepper_treated"];

@@ -9,7 +9,17 @@ use crate::process::{DryingOutcome, TrayRun};
 use crate::report::{Amount, Target, duration};
 use crate::units::Units;
 
-pub(super) fn drying(design: &DryingDesign, drying: &DryingOutcome, start_min: f64, facts: &Facts) -> Vec<Step> {
+/// What is weighed, where there is no pepper on it and where there is.
+const ONE_CHEESE: &str = "one cheese";
+const WITH_PEPPER: &str = "one cheese with its pepper";
+
+/// The weights are those on the scale: with salt and pepper.
+pub(super) fn drying(
+    design: &DryingDesign,
+    (drying, pepper_each_g): (&DryingOutcome, f64),
+    start_min: f64,
+    facts: &Facts,
+) -> Vec<Step> {
     if design.drying_h <= 0.0 {
         return Vec::new();
     }
@@ -31,7 +41,7 @@ pub(super) fn drying(design: &DryingDesign, drying: &DryingOutcome, start_min: f
         swap.governed_by = &["tray_swap"];
         steps.push(swap);
     }
-    steps.push(weigh(design, drying, start_min, facts));
+    steps.push(weigh(design, (drying, pepper_each_g), start_min, facts));
     steps
 }
 
@@ -73,11 +83,17 @@ fn lay(design: &DryingDesign, drying: &DryingOutcome, start_min: f64) -> Step {
     step
 }
 
-fn weigh(design: &DryingDesign, drying: &DryingOutcome, start_min: f64, facts: &Facts) -> Step {
+fn weigh(design: &DryingDesign, (drying, pepper_each_g): (&DryingOutcome, f64), start_min: f64, facts: &Facts) -> Step {
     let at_min = start_min + 60.0 * design.drying_h;
-    let mut step = Step::once(("weigh", "Weigh"), Stage::Drying, at_min, "Weigh", "one cheese from each tray; chill them all.");
-    step.targets.push(facts.target("dried_cheese_g", "one cheese", Amount::new(drying.end.cheese_g, Unit::Gram, 0)));
-    step.targets.push(facts.target("drying_loss_percent", "weight lost", Amount::new(drying.end.loss_percent, Unit::Percent, 0)));
+    let what = if drying.trays_wanted > 1 { "one cheese from each tray; chill them all." } else { "one cheese; chill them all." };
+    let mut step = Step::once(("weigh", "Weigh"), Stage::Drying, at_min, "Weigh", what);
+    let label = if pepper_each_g > 0.0 { WITH_PEPPER } else { ONE_CHEESE };
+    let bare = facts.target("dried_cheese_g", label, Amount::new(drying.end.cheese_g, Unit::Gram, 0));
+    step.targets.push(bare.moved(drying.end.cheese_g + pepper_each_g));
+    // Pepper loses next to nothing: on the scale the loss is a smaller share of more.
+    let share = drying.end.cheese_g / (drying.end.cheese_g + pepper_each_g * (1.0 - 0.01 * drying.end.loss_percent));
+    let lost = facts.target("drying_loss_percent", "weight lost", Amount::new(drying.end.loss_percent, Unit::Percent, 0));
+    step.targets.push(lost.scaled(share));
     step.if_off = match hours_per_gram(&drying.middle) {
         Some(hours) => format!("Heavier: dry {} longer a gram.", duration(60.0 * hours, Units::METRIC)),
         None => "Heavier: dry longer.".to_owned(),
@@ -99,21 +115,19 @@ pub(super) fn stretched(steps: &mut [Step], stretch: &Stretch, batch: &Batch) {
             "Weigh" => {
                 for target in &mut step.targets {
                     *target = match target.label.as_str() {
-                        "one cheese" => moved(target, target.amount.value * left),
-                        _ => moved(target, loss_percent),
+                        ONE_CHEESE => target.moved(target.amount.value * left),
+                        // Only what is cheese dries on.
+                        WITH_PEPPER => target.moved(target.amount.value + drying.end.cheese_g * (left - 1.0)),
+                        _ if drying.end.loss_percent.abs() > f64::EPSILON => {
+                            target.moved(target.amount.value * loss_percent / drying.end.loss_percent)
+                        }
+                        _ => target.moved(loss_percent),
                     };
                 }
             }
             _ => {}
         }
     }
-}
-
-/// Returns a target with another value, its range as far about it as before.
-fn moved(target: &Target, to: f64) -> Target {
-    let by = to - target.amount.value;
-    let within = target.within.map(|(least, most)| (least + by, most + by));
-    Target { amount: Amount { value: to, ..target.amount }, within, ..target.clone() }
 }
 
 /// Returns the hours that the last gram took, from the end of the curve.

@@ -4,6 +4,7 @@ mod draining;
 mod drying;
 mod heat_step;
 mod keeping;
+mod measured;
 mod milk;
 mod pickling;
 mod souring;
@@ -33,7 +34,7 @@ pub(super) fn steps(batch: &Batch, facts: &Facts) -> Vec<Step> {
     let Some(draining) = batch.draining.done() else { return steps };
     steps.push(draining::ladle(&design.draining, vat, draining));
     steps.extend(draining::turns(batch, vat, draining, facts));
-    steps.push(draining::unmould(vat, draining, facts));
+    steps.push(draining::unmould(vat, draining, batch.salting.done(), facts));
     steps = souring::with_meter(steps, batch, facts);
     steps.extend(souring::unmoulded(batch, vat, draining, facts));
     let Some(drying) = batch.drying.done() else { return steps };
@@ -41,7 +42,8 @@ pub(super) fn steps(batch: &Batch, facts: &Facts) -> Vec<Step> {
     if let Some(salting) = batch.salting.done() {
         steps.extend(draining::pepper(&design.salting, salting, start_min, facts));
     }
-    steps.extend(drying::drying(&design.drying, drying, start_min, facts));
+    let pepper_each_g = batch.salting.done().map_or(0.0, |salting| salting.pepper_each_g);
+    steps.extend(drying::drying(&design.drying, (drying, pepper_each_g), start_min, facts));
     let (Some(pickling), Some(dried_min)) = (batch.pickling.done(), dried_min(batch)) else { return steps };
     steps.extend(pickling::pickling(&design.pickling, pickling, dried_min, facts));
     let (Some(keeping), Some(soaked_min)) = (batch.keeping.done(), soaked_min(batch)) else { return steps };

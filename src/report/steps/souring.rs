@@ -1,15 +1,16 @@
 //! What sours the milk: acid into the cold milk, a culture on the way, a lactone before the rennet; and the meter, which alone tells whether it
 //! works.
 
-use super::Step;
+use super::{Step, measured};
 use crate::batch::{Batch, culture_check};
 use crate::design::{CultureBy, CultureKind, DryingPlace, MilkAcid, MilkDesign, SouredBy, Stage, Unit};
 use crate::law::growth::{COLD_ENOUGH, SOUR_BEFORE_DRYING_PH, WARM_DRYING};
+use crate::law::kitchen::SCALE_LEAST;
 use crate::law::souring::STIR_ACID_BELOW_C;
 use crate::plan::{MeterTask, meter_task, task_after_cooling};
 use crate::process::{DrainingOutcome, MilkOutcome, VatOutcome};
 use crate::report::facts::Facts;
-use crate::report::{Amount, Target};
+use crate::report::{Amount, Target, kitchen_amount};
 
 /// The acid for the cold milk, if one is stirred in: when it is measured, or when it was pasteurised and has cooled.
 pub(super) fn acid(design: &MilkDesign, milk: &MilkOutcome, vat: Option<&VatOutcome>, facts: &Facts) -> Option<Step> {
@@ -28,7 +29,12 @@ pub(super) fn acid(design: &MilkDesign, milk: &MilkOutcome, vat: Option<&VatOutc
     };
     let what = "in the acid, diluted in cool water, slowly, while the milk is cold.";
     let mut step = Step::once((task, "Acid"), stage, at_min, "Stir", what);
-    step.targets.push(facts.target(key, name, amount));
+    let target = facts.target(key, name, amount);
+    step.what.push_str(&match design.milk_acid {
+        MilkAcid::Citric => measured::dry(&target),
+        MilkAcid::Vinegar | MilkAcid::Lactic => measured::liquid(&target),
+    });
+    step.targets.push(target);
     step.targets.push(Target::exact("milk no warmer than", Amount::new(STIR_ACID_BELOW_C.value, Unit::Celsius, 0)));
     step.targets.push(facts.target("cold_milk_ph", "pH by the model", Amount::new(milk.soured.cold_ph, Unit::One, 2)));
     "Flakes: stir until smooth, then pour more slowly. pH too high: add a little more acid and measure again (common practice, no source)."
@@ -58,7 +64,7 @@ pub(super) fn culture(design: &MilkDesign, milk: &MilkOutcome, vat: &VatOutcome,
     };
     let mut step = Step::once(("culture", "Culture"), Stage::Vat, vat.to_culture_min, "Stir", what);
     step.targets.push(match design.culture_by {
-        CultureBy::Packet => Facts::plain("packets", design.culture_packets, Unit::One, 2),
+        CultureBy::Packet => Target::exact("packets", packets(design.culture_packets)),
         CultureBy::Bulk => facts.target("bulk_starter_g", "bulk starter", Amount::new(milk.soured.bulk_g, Unit::Gram, 0)),
         CultureBy::Cells => Facts::plain("living cells in the milk", design.culture_cells_million_g, Unit::MillionPerGram, 1),
     });
@@ -80,6 +86,12 @@ pub(super) fn culture(design: &MilkDesign, milk: &MilkOutcome, vat: &VatOutcome,
     step
 }
 
+/// Returns a number of packets as it is counted.
+fn packets(count: f64) -> Amount {
+    let Amount { value, decimals, .. } = kitchen_amount(count, Unit::Packet);
+    Amount::new(value, Unit::One, decimals)
+}
+
 /// Returns the time of ripening, in hours where it comes out even.
 fn ripening(hours: f64) -> Target {
     let halves = 2.0 * hours;
@@ -97,7 +109,12 @@ pub(super) fn lactone(design: &MilkDesign, milk: &MilkOutcome, vat: &VatOutcome,
     }
     let what = "in the GDL, just dissolved in cool water, right before the rennet.";
     let mut step = Step::once(("rennet", "GDL"), Stage::Vat, vat.to_rennet_min, "Stir", what);
-    step.targets.push(facts.target("lactone_g", "GDL", Amount::new(milk.soured.acid_g, Unit::Gram, 1)));
+    let grams = facts.target("lactone_g", "GDL", Amount::new(milk.soured.acid_g, Unit::Gram, 1));
+    if grams.kitchen.is_none() && grams.amount.value < SCALE_LEAST.value {
+        // Dissolved beforehand it would be acid already, so no solution of it is kept.
+        step.what.push_str(" It takes a scale that shows tenths of a gram.");
+    }
+    step.targets.push(grams);
     step.targets.push(facts.target("rennet_ph", "pH before the GDL", Amount::new(vat.rennet_ph, Unit::One, 2)));
     "Dissolved too early: it is acid already; weigh out fresh.".clone_into(&mut step.if_off);
     "GDL, g".clone_into(&mut step.write_down);

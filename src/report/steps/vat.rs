@@ -1,6 +1,6 @@
 //! Warming, calcium, rennet, setting and cutting.
 
-use super::{Facts, Step};
+use super::{Facts, Step, measured};
 use crate::design::{CalciumForm, Design, Heating, Stage, Unit};
 use crate::law::kitchen::THERMOMETER_SPREAD;
 use crate::plan::LEAST_LEG_MIN;
@@ -129,9 +129,14 @@ fn calcium(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts)
         CalciumForm::Dihydrate => ("in the calcium chloride in cool water.", "dihydrate"),
     };
     let mut step = Step::once(("calcium", "Calcium"), Stage::Vat, vat.to_calcium_min, "Stir", what);
-    step.targets.push(facts.target("calcium_g", label, Amount::new(milk.calcium_g, Unit::Gram, 2)));
+    let grams = facts.target("calcium_g", label, Amount::new(milk.calcium_g, Unit::Gram, 2));
     if milk.calcium_ml > 0.0 {
-        step.targets.push(facts.target("calcium_ml", "or", Amount::new(milk.calcium_ml, Unit::Millilitre, 1)));
+        let poured = facts.target("calcium_ml", "or", Amount::new(milk.calcium_ml, Unit::Millilitre, 1));
+        step.what.push_str(&measured::liquid(&poured));
+        step.targets.extend([grams, poured]);
+    } else {
+        step.what.push_str(&measured::dry(&grams));
+        step.targets.push(grams);
     }
     step.targets.push(Facts::milk_at(milk_c(vat, WarmingEvent::Calcium, design.vat.calcium_temperature_c)));
     "Forgot it: add it before the rennet, never after.".clone_into(&mut step.if_off);
@@ -156,6 +161,9 @@ pub(super) fn from_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome,
     steps
 }
 
+/// Less water than this is none that could be measured.
+const LEAST_WATER_ML: f64 = 0.5;
+
 fn rennet(milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Step {
     let mut step = Step::once(
         ("rennet", "Rennet"),
@@ -164,8 +172,12 @@ fn rennet(milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Step {
         "Stir",
         "in the rennet, just diluted; then stop the milk moving.",
     );
-    step.targets.push(facts.target("rennet_ml", "rennet", Amount::new(milk.rennet_ml, Unit::Millilitre, 2)));
-    step.targets.push(facts.target("rennet_water_ml", "water", Amount::new(milk.rennet_water_ml, Unit::Millilitre, 0)));
+    let rennet = facts.target("rennet_ml", "rennet", Amount::new(milk.rennet_ml, Unit::Millilitre, 2));
+    step.what.push_str(&measured::liquid(&rennet));
+    step.targets.push(rennet);
+    if milk.rennet_water_ml >= LEAST_WATER_ML {
+        step.targets.push(facts.target("rennet_water_ml", "water", Amount::new(milk.rennet_water_ml, Unit::Millilitre, 0)));
+    }
     "If it has stood, mix a new one.".clone_into(&mut step.if_off);
     "clock time".clone_into(&mut step.write_down);
     step.governed_by =

@@ -121,7 +121,7 @@ fn lead_ui(ui: &mut Ui, units: Units, figure: &Figure) -> Option<Ask> {
     let response = ui.label(RichText::new(figure.text_in(units)).font(bold(size)));
     response.widget_info(|| WidgetInfo::labeled(Role::Label, true, &whole));
     response.on_hover_text(tip(&figure.label_in(units), &units.told(figure.law)));
-    let mut below: Vec<String> = figure.likely_text(units).map(|likely| format!("likely {likely}")).into_iter().collect();
+    let mut below: Vec<String> = figure.likely_words(units).into_iter().collect();
     below.extend(figure.kitchen_in(units).map(|kitchen| format!("about {kitchen}")));
     if !below.is_empty() {
         ui.label(RichText::new(below.join(", ")).size(CAPTION).color(palette.soft));

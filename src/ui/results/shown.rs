@@ -3,7 +3,7 @@
 use crate::analysis::{Summary, summary};
 use crate::batch::Batch;
 use crate::caution::{Caution, cautions};
-use crate::curve::{Run, run};
+use crate::curve::{Run, Spread, run};
 use crate::figure::{Figure, figures};
 use crate::report::{LawRow, laws};
 use std::cell::OnceCell;
@@ -26,6 +26,15 @@ impl Shown {
     /// Returns that of a batch.
     pub(in crate::ui) fn of(batch: &Batch) -> Self {
         Self { run: run(batch), figures: figures(batch), cautions: cautions(batch), summary: summary(batch), laws: OnceCell::new() }
+    }
+
+    /// Puts the ranges that the draws of a spread give in the place of those of a run or two.
+    pub(in crate::ui) fn take_ranges(&mut self, spread: &Spread) {
+        for figure in &mut self.figures {
+            if let Some((least, most)) = spread.figure(figure.key).and_then(|likely| likely.least.zip(likely.most)) {
+                figure.take_range(least, most);
+            }
+        }
     }
 
     /// Returns the laws behind the figures of the batch that this belongs to.

@@ -73,12 +73,13 @@ impl Window {
         if self.background.judged || self.session.is_dragging() {
             return;
         }
-        let spread = self.background.spread(self.session.design());
-        if spread.is_some_and(|spread| self.session.judge(&spread)) {
+        let Some(spread) = self.background.spread(self.session.design()) else { return };
+        if self.session.judge(&spread) {
             self.kept_week.forget();
             self.refresh();
-            self.background.judged = true;
         }
+        self.shown.take_ranges(&spread);
+        self.background.judged = true;
     }
 
     /// Orders the spread once a drag has ended: two hundred batches beside a moving slider would only be thrown away.

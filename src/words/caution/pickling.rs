@@ -62,6 +62,22 @@ pub(super) fn words(caution: &PicklingCaution) -> CautionWords {
             ),
             format!("Too warm before it is sour: keep it at {}.", cold()),
         ),
+        PicklingCaution::CheesesTouch { cheeses } => said(
+            format!(
+                "Up to {cheeses} cheeses lie on each other, and no vinegar comes between them: they sour as one body as thick as all of them, and the middle of the pile is sour last."
+            ),
+            "Put a thin mesh between them, or stand them on edge with gaps, and they sour each for itself.",
+            "Cheeses that touch sour as one thick body: put a mesh between.",
+        ),
+        PicklingCaution::SaltLeaves { taken_percent, even_g_per_100ml } => said(
+            format!(
+                "The vinegar takes about {taken_percent:.0} % of the salt out of the cheeses. The acid does not depend on it; the taste does."
+            ),
+            format!(
+                "{even_g_per_100ml:.1} g of salt in each 100 mL of vinegar would leave the cheeses about as salty as they are now."
+            ),
+            format!("The vinegar takes {taken_percent:.0} % of the salt: salt it, or serve with salt."),
+        ),
         PicklingCaution::NotSubmerged { ml_per_g, cover_ml_per_g } => said(
             format!(
                 "{ml_per_g:.1} mL of vinegar for each gram does not cover the cheeses in this jar, which needs {cover_ml_per_g:.1} mL for each gram. What sticks out does not sour."

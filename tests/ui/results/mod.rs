@@ -1,4 +1,5 @@
 //! Tests of `src/ui/results`.
 
+mod foot;
 mod lift;
 mod second;
