@@ -4,3 +4,4 @@ pub(crate) mod cautions;
 mod forbids;
 mod hours;
 mod soured;
+mod thresholds;
