@@ -8,7 +8,7 @@ use super::keeping::COLD_DAYS;
 use super::pickling::is_sour_if_slow;
 use crate::batch::Batch;
 use crate::design::{PicklingDesign, Stage};
-use crate::law::growth::{COOL_HOURS, Control, SERVICE_HOURS};
+use crate::law::growth::{ACIDIFIED_PH, COOL_HOURS, Control, SERVICE_HOURS};
 use crate::process::{StageHours, draining_hours, drying_hours, vat_hours};
 use crate::source::SourceId;
 
@@ -55,13 +55,16 @@ impl HoursCaution {
 
 pub(super) fn cautions(batch: &Batch) -> Vec<HoursCaution> {
     if is_soured_in_moulds(batch) {
-        return Vec::new();
+        return kept_long(batch).filter(|_| !is_acidified(batch)).into_iter().collect();
     }
     let hours = of_stages(batch);
     let (draining, drying) = (super::draining::cautions(batch), super::drying::cautions(batch));
-    let drains_warm = draining.iter().any(|caution| matches!(caution, DrainingCaution::WarmDraining { .. }));
-    let dries_warm = drying.iter().any(|caution| matches!(caution, DryingCaution::WarmDrying { .. }));
-    // A stage that is warned of by itself leads to its own choice.
+    let is_serious = |facts: Facts| matches!(facts.severity, Severity::Stop);
+    let drains_warm =
+        draining.iter().any(|caution| matches!(caution, DrainingCaution::WarmDraining { .. }) && is_serious(caution.facts()));
+    let dries_warm =
+        drying.iter().any(|caution| matches!(caution, DryingCaution::WarmDrying { .. }) && is_serious(caution.facts()));
+    // A stage that is seriously warned of by itself leads to its own choice; a mere caution about it takes no hour off the sum.
     let unsaid = |stage: &&StageHours| match stage.stage {
         Stage::Draining => !drains_warm,
         Stage::Drying => !dries_warm,
@@ -87,6 +90,11 @@ pub(super) fn cautions(batch: &Batch) -> Vec<HoursCaution> {
     }
     all.extend(kept_long(batch));
     all
+}
+
+/// Returns whether the souring alone makes an acidified food of the dried cheese, by what is known or measured of it.
+fn is_acidified(batch: &Batch) -> bool {
+    batch.pickling.done().is_some_and(|soured| soured.start_ph <= ACIDIFIED_PH.value)
 }
 
 /// Returns the hours of the stages that were calculated.

@@ -5,8 +5,9 @@ use super::shopping_row::ShoppingRow;
 use super::sourer::sourer;
 use super::{Amount, Cost, Purchase};
 use crate::batch::Batch;
-use crate::design::{CalciumForm, Good, MilkKind, Unit, lower_first};
+use crate::design::{CalciumForm, Good, MilkDesign, MilkKind, Unit, lower_first};
 use crate::plan::{kept_plan, milk_good, shop};
+use crate::process::MilkOutcome;
 
 /// What to buy, and what it costs.
 pub(super) struct List {
@@ -40,69 +41,7 @@ fn good(what: &str) -> Option<Good> {
 
 /// Returns what to buy, as far as the stages were calculated. Rows of nothing are left out.
 fn shopping(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
-    let mut rows = Vec::new();
-    let design = &batch.design.milk;
-    if let Some(milk) = batch.milk.done() {
-        rows.push(ShoppingRow {
-            what: milk_good(design.milk_kind).label(),
-            amount: Amount::new(design.milk_l, Unit::Litre, 2),
-            also: Some(Amount::new(milk.bought_kg, Unit::Kilogram, 2)),
-            kitchen: None,
-            look_for: match design.milk_kind {
-                MilkKind::Cow => format!("cow's, {}", lower_first(design.milk_treatment.label())),
-                MilkKind::Label | MilkKind::Sheep | MilkKind::Goat | MilkKind::Buffalo => {
-                    lower_first(design.milk_treatment.label())
-                }
-            },
-            buy: None,
-        });
-        rows.push(ShoppingRow {
-            what: "Cream",
-            amount: Amount::new(milk.cream_g, Unit::Gram, 0),
-            also: Some(Amount::new(milk.cream_ml, Unit::Millilitre, 0)),
-            kitchen: facts.kitchen("cream_ml").or_else(|| facts.kitchen("cream_g")),
-            look_for: format!("{:.0}\u{a0}% fat on the carton", design.cream_strength_percent),
-            buy: None,
-        });
-        rows.push(ShoppingRow {
-            what: "Skimmed milk",
-            amount: Amount::new(1000.0 * milk.skim_kg, Unit::Gram, 0),
-            also: Some(Amount::new(milk.skim_l, Unit::Litre, 2)),
-            kitchen: facts.kitchen("skim_l").or_else(|| facts.kitchen("skim_kg")),
-            look_for: "to lower the fat".to_owned(),
-            buy: None,
-        });
-        rows.push(ShoppingRow {
-            what: "Calcium chloride",
-            amount: Amount::new(milk.calcium_g, Unit::Gram, 2),
-            also: (milk.calcium_ml > 0.0).then(|| Amount::new(milk.calcium_ml, Unit::Millilitre, 1)),
-            kitchen: facts.kitchen("calcium_ml").or_else(|| facts.kitchen("calcium_g")),
-            look_for: match design.calcium_form {
-                CalciumForm::Solution => format!("solution of {:.0}\u{a0}%, food grade", design.calcium_solution_percent),
-                CalciumForm::Anhydrous | CalciumForm::Dihydrate => {
-                    format!("{}, food grade", lower_first(design.calcium_form.label()))
-                }
-            },
-            buy: None,
-        });
-        rows.push(ShoppingRow {
-            what: "Rennet",
-            amount: Amount::new(milk.rennet_ml, Unit::Millilitre, 2),
-            also: None,
-            kitchen: facts.kitchen("rennet_ml"),
-            look_for: format!("{:.0}\u{a0}IMCU/mL; check the date", milk.rennet_strength_imcu_ml),
-            buy: None,
-        });
-        rows.push(ShoppingRow {
-            what: "Water for the rennet",
-            amount: Amount::new(milk.rennet_water_ml, Unit::Millilitre, 0),
-            also: None,
-            kitchen: facts.kitchen("rennet_water_ml"),
-            look_for: "cool, without chlorine".to_owned(),
-            buy: None,
-        });
-        rows.extend(sourer(design, &milk.soured, facts));
-    }
+    let mut rows: Vec<ShoppingRow> = batch.milk.done().map(|milk| for_the_vat(&batch.design.milk, milk, facts)).unwrap_or_default();
     if let Some(salting) = batch.salting.done() {
         let in_vinegar_g = batch.pickling.done().map_or(0.0, |pickling| pickling.vinegar_salt_g);
         rows.push(ShoppingRow {
@@ -120,6 +59,69 @@ fn shopping(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
     }
     rows.extend(pepper_vinegar_and_oil(batch, facts));
     rows.retain(|row| row.amount.value > 0.0);
+    rows
+}
+
+/// Returns what is bought for the vat.
+fn for_the_vat(design: &MilkDesign, milk: &MilkOutcome, facts: &Facts) -> Vec<ShoppingRow> {
+    let mut rows = Vec::new();
+    rows.push(ShoppingRow {
+        what: milk_good(design.milk_kind).label(),
+        amount: Amount::new(design.milk_l, Unit::Litre, 2),
+        also: Some(Amount::new(milk.bought_kg, Unit::Kilogram, 2)),
+        kitchen: None,
+        look_for: match design.milk_kind {
+            MilkKind::Cow => format!("cow's, {}", lower_first(design.milk_treatment.label())),
+            MilkKind::Label | MilkKind::Sheep | MilkKind::Goat | MilkKind::Buffalo => lower_first(design.milk_treatment.label()),
+        },
+        buy: None,
+    });
+    rows.push(ShoppingRow {
+        what: "Cream",
+        amount: Amount::new(milk.cream_g, Unit::Gram, 0),
+        also: Some(Amount::new(milk.cream_ml, Unit::Millilitre, 0)),
+        kitchen: facts.kitchen("cream_ml").or_else(|| facts.kitchen("cream_g")),
+        look_for: format!("{:.0}\u{a0}% fat on the carton", design.cream_strength_percent),
+        buy: None,
+    });
+    rows.push(ShoppingRow {
+        what: "Skimmed milk",
+        amount: Amount::new(1000.0 * milk.skim_kg, Unit::Gram, 0),
+        also: Some(Amount::new(milk.skim_l, Unit::Litre, 2)),
+        kitchen: facts.kitchen("skim_l").or_else(|| facts.kitchen("skim_kg")),
+        look_for: "to lower the fat".to_owned(),
+        buy: None,
+    });
+    rows.push(ShoppingRow {
+        what: "Calcium chloride",
+        amount: Amount::new(milk.calcium_g, Unit::Gram, 2),
+        also: (milk.calcium_ml > 0.0).then(|| Amount::new(milk.calcium_ml, Unit::Millilitre, 1)),
+        kitchen: facts.kitchen("calcium_ml").or_else(|| facts.kitchen("calcium_g")),
+        look_for: match design.calcium_form {
+            CalciumForm::Solution => format!("solution of {:.0}\u{a0}%, food grade", design.calcium_solution_percent),
+            CalciumForm::Anhydrous | CalciumForm::Dihydrate => {
+                format!("{}, food grade", lower_first(design.calcium_form.label()))
+            }
+        },
+        buy: None,
+    });
+    rows.push(ShoppingRow {
+        what: "Rennet",
+        amount: Amount::new(milk.rennet_ml, Unit::Millilitre, 2),
+        also: None,
+        kitchen: facts.kitchen("rennet_ml"),
+        look_for: format!("{:.0}\u{a0}IMCU/mL; check the date", milk.rennet_strength_imcu_ml),
+        buy: None,
+    });
+    rows.push(ShoppingRow {
+        what: "Water for the rennet",
+        amount: Amount::new(milk.rennet_water_ml, Unit::Millilitre, 0),
+        also: None,
+        kitchen: facts.kitchen("rennet_water_ml"),
+        look_for: "cool, without chlorine".to_owned(),
+        buy: None,
+    });
+    rows.extend(sourer(design, &milk.soured, facts));
     rows
 }
 

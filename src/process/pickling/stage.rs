@@ -134,16 +134,7 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
     let soak = Soak::with(&cheese, &bath, Fineness::SOAK_SHOWN)?.under(parameters);
     let equilibrium_ph = soak.equilibrium_ph()?;
     let size: Vec<(f64, f64)> = water.iter().map(|point| (point.at_h, point.size)).collect();
-    let (mut field, mut acetate) = (DiscField::new(&soak.grid), DiscField::new(&soak.grid));
-    let mut clock = FrameClock::new(design.pickling_h, 2);
-    let shown = SoakCourse::follow(&soak, equilibrium_ph, &[design.pickling_h], &mut |run| {
-        let at_h = run.at_s / 3600.0;
-        if at_h <= design.pickling_h && clock.due(at_h) {
-            let shrunk = monotone(&size, at_h);
-            field.frames.push(frame(at_h, shrunk, run.ph().into_iter()));
-            acetate.frames.push(frame(at_h, shrunk, run.acetate().iter().copied()));
-        }
-    })?;
+    let (shown, field, acetate) = followed(&soak, equilibrium_ph, design.pickling_h, &size)?;
     let likely = |pace: Pace| match given.runs {
         Runs::WithLikely => LikelySoak::of(&cheese, &bath, design.pickling_h, pace, parameters),
         Runs::MiddleOnly => Ok(LikelySoak { soak: shown.soak.clone(), targets: shown.targets, equilibrium_ph }),
@@ -203,6 +194,29 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
         acetate: Some(acetate),
         balance: flows.balance(&dried.cheese),
     })
+}
+
+/// Returns the soak that is shown, with pH and acetate over the cross-section as it goes.
+///
+/// # Arguments
+/// * `size`: the size of a cheese relative to the dried one, by hours
+fn followed(
+    soak: &Soak,
+    equilibrium_ph: f64,
+    pickling_h: f64,
+    size: &[(f64, f64)],
+) -> Result<(SoakCourse, DiscField, DiscField), PicklingError> {
+    let (mut field, mut acetate) = (DiscField::new(&soak.grid), DiscField::new(&soak.grid));
+    let mut clock = FrameClock::new(pickling_h, 2);
+    let course = SoakCourse::follow(soak, equilibrium_ph, &[pickling_h], &mut |run| {
+        let at_h = run.at_s / 3600.0;
+        if at_h <= pickling_h && clock.due(at_h) {
+            let shrunk = monotone(size, at_h);
+            field.frames.push(frame(at_h, shrunk, run.ph().into_iter()));
+            acetate.frames.push(frame(at_h, shrunk, run.acetate().iter().copied()));
+        }
+    })?;
+    Ok((course, field, acetate))
 }
 
 /// Returns cheeses that do not go into vinegar.

@@ -6,6 +6,7 @@ mod air;
 mod disagrees;
 mod draining;
 mod germs;
+mod hours;
 mod keeping;
 mod milk;
 mod salting;
@@ -36,7 +37,7 @@ struct Row {
 }
 
 /// Every table.
-const TABLES: [&[Row]; 12] = [
+const TABLES: [&[Row]; 13] = [
     milk::ROWS,
     vat::ROWS,
     draining::ROWS,
@@ -48,6 +49,7 @@ const TABLES: [&[Row]; 12] = [
     table_b::DRY,
     table_b::MOIST,
     germs::ROWS,
+    hours::ROWS,
     disagrees::DISAGREES,
 ];
 
