@@ -20,7 +20,7 @@ pub use compare::{Difference, DifferingChoice, Likeness, compare, differing_choi
 pub use compare_cautions::{ComparedCaution, Whose, compare_cautions};
 pub use compare_milk::{MilkComparison, compare_milk};
 pub use constants::{constant_lists, constants, correlation_lists};
-pub use counterpart::{from_milk, other_milk, other_milks, same_vat_from};
+pub use counterpart::{Alike, alike_from, from_milk, other_milk, other_milks, same_vat_from};
 pub use lift::{Change, Cost, Lift, Lifted, LiftedInTurn, WhyNot, cost, lift_in_turn, lifts};
 pub use moved::{FigureError, numeric_choices};
 pub use sensitivity::{Cause, Effect, sensitivity};

@@ -3,6 +3,7 @@
 use super::named;
 use super::options::{DesignOptions, FigureOptions, FormOptions, OutputOptions, PaperOptions, UnitOptions, WeekOptions};
 use super::stage_alone::StageAlone;
+use crate::analysis::Alike;
 use crate::curve::CurveKey;
 use crate::design::MilkKind;
 use crate::session::Example;
@@ -87,6 +88,9 @@ pub enum Command {
         /// Instead of a second design: the same vat from this milk.
         #[arg(long, value_name = "KIND", value_parser = named::milk())]
         milk: Option<MilkKind>,
+        /// What stays the same with --milk: the litres with nothing added, the fat, the curd, or the size of a cheese.
+        #[arg(long, value_name = "WHAT", default_value = "fat", requires = "milk", value_parser = named::alike())]
+        alike: Alike,
         /// Write it as a file: .pdf as pages to print, .txt or .json.
         #[command(flatten)]
         output: OutputOptions,

@@ -6,7 +6,7 @@ use super::open;
 use super::options::{OutputOptions, PaperChoice};
 use super::text::{write_failures, write_json, write_missing_letters};
 use crate::analysis::{
-    ComparedCaution, Difference, Likeness, compare, compare_cautions, differing_choices, from_milk, standardisation,
+    Alike, ComparedCaution, Difference, Likeness, alike_from, compare, compare_cautions, differing_choices, standardisation,
 };
 use crate::batch::{Batch, batch};
 use crate::caution::Severity;
@@ -27,6 +27,8 @@ pub(super) struct Second<'a> {
     pub file: Option<&'a Path>,
     /// The milk, if one is named.
     pub milk: Option<MilkKind>,
+    /// What stays the same then.
+    pub alike: Alike,
 }
 
 /// How the comparison is to come out.
@@ -80,7 +82,7 @@ fn other(a: &Design, first: &Path, second: &Second<'_>) -> Result<Design, CliErr
             Err(CliError::Arguments("only one of the two designs can come from standard input".to_owned()))
         }
         (Some(file), _) => open::file(file).map(|file| file.design),
-        (None, Some(kind)) => Ok(from_milk(a, kind)),
+        (None, Some(kind)) => Ok(alike_from(&batch(a)?, kind, second.alike)?),
         (None, None) => {
             Err(CliError::Arguments("name a second design, or another milk with --milk, as in --milk sheep".to_owned()))
         }

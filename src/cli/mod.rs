@@ -93,8 +93,8 @@ pub fn run<T: Into<OsString> + Clone>(
             let wanted = export::Wanted { output: &output, curve, paper: paper.size, week: &week, units: shown.units };
             export::run(&design, &wanted, data, words)
         }
-        Command::Compare { first, second, milk, output, paper, form } => {
-            let second = compare::Second { file: second.as_deref(), milk };
+        Command::Compare { first, second, milk, alike, output, paper, form } => {
+            let second = compare::Second { file: second.as_deref(), milk, alike };
             let wanted = compare::Wanted { output: &output, json: form.json, paper: paper.size };
             compare::run(&first, &second, &wanted, form.shown.units, data, words)
         }

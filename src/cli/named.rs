@@ -1,6 +1,7 @@
 //! Names that may stand on the command line: one list each for reading, for what is said of a wrong one, and for completing.
 
 use super::stage_alone::StageAlone;
+use crate::analysis::Alike;
 use crate::curve::CurveKey;
 use crate::design::{MilkKind, did_you_mean, nearest};
 use crate::export::Format;
@@ -29,6 +30,11 @@ pub(super) fn curve() -> Named<CurveKey> {
 pub(super) fn milk() -> Named<MilkKind> {
     let known = MilkKind::CHOICES.iter().filter_map(|choice| Some((choice.key, choice.label, MilkKind::from_key(choice.key)?)));
     Named::of("milk", known)
+}
+
+/// Reads in which respect the same vat from another milk is like.
+pub(super) fn alike() -> Named<Alike> {
+    Named::of("respect", Alike::ALL.map(|alike| (alike.key(), alike.label(), alike)))
 }
 
 /// Reads a kind of file.

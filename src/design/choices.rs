@@ -177,11 +177,11 @@ choices! {
     /// How the cheeses lie in the jar.
     JarLay {
         /// Flat, one on the other, with something between them that lets the vinegar to every face.
-        Flat = "flat", "Flat, spacers between";
+        Flat = "flat", "Flat, mesh between";
         /// Flat, one on the other, face to face: they sour as one thick body.
-        FlatTouching = "flat_touching", "Flat, touching";
+        FlatTouching = "flat_touching", "Flat, stacked with nothing between";
         /// Standing on their edge in rows.
-        OnEdge = "on_edge", "On edge";
+        OnEdge = "on_edge", "On edge, gaps between";
     }
     /// What the cheeses are kept in after the soak.
     KeptIn {

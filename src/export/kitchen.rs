@@ -27,6 +27,7 @@ struct Row {
     what: String,
     targets: Vec<Aim>,
     lasts: Option<Aim>,
+    how: String,
     if_off: String,
     cautions: Vec<Short>,
 }
@@ -80,6 +81,7 @@ impl Row {
             what: step.what.clone(),
             targets: step.targets.iter().map(Aim::of).collect(),
             lasts: step.lasts.as_ref().map(Aim::of),
+            how: step.how.clone(),
             if_off: step.if_off.clone(),
             // What was said under the day before is not said again.
             cautions: if line.again { Vec::new() } else { Short::all(&step.cautions, units) },

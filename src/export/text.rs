@@ -183,6 +183,9 @@ impl Page {
         let first = line.times.first().filter(|_| !line.by_date).map(StepTime::words).unwrap_or_default();
         let at = format!("[ ] {first:<width$}", width = MARGIN - 4);
         self.paragraph(&at, &indent, &format!("{} {}{lasts}", step.verb, step.what));
+        if !step.how.is_empty() {
+            self.paragraph(&indent, &indent, &step.how);
+        }
         for target in &step.targets {
             self.paragraph(&indent, &format!("{indent}  "), &aim(target));
         }

@@ -121,12 +121,12 @@ fn vinegar(soured: &PicklingOutcome) -> Vec<Figure> {
         ),
         number("jars", "Jars", f64::from(soured.jars), Unit::One, 0, JAR).lead(),
         number("cheeses_per_jar", "Cheeses in a jar", f64::from(soured.cheeses_per_jar), Unit::One, 0, JAR),
-        number("pile", "Cheeses that touch and sour as one", f64::from(soured.pile), Unit::One, 0, "layers in the fullest jar"),
+        number("pile", "Cheeses stacked with nothing between", f64::from(soured.pile), Unit::One, 0, "layers in the fullest jar"),
         number("vinegar_salt_g", "Salt for the vinegar", soured.vinegar_salt_g, Unit::Gram, 0, "as chosen, for all the vinegar")
             .in_kitchen(salt_spoons(soured.vinegar_salt_g)),
         number(
             "even_vinegar_salt_g_per_100ml",
-            "Salt in the vinegar that would leave the cheese as salty as it is",
+            "Salt in the vinegar that keeps the cheese as salty as before",
             soured.even_salt_g_per_100ml,
             Unit::GramIn100Millilitre,
             1,
@@ -161,7 +161,7 @@ fn cheese(soured: &PicklingOutcome) -> Vec<Figure> {
         ),
         number(
             "salt_left_percent",
-            "Salt after the soak, of what was there before",
+            "Salt left in the cheese after the soak, of what went in",
             100.0 * soured.salt_left_share,
             Unit::Percent,
             0,

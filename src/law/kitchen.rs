@@ -60,6 +60,9 @@ pub fn spoons(volume_ml: f64) -> Option<String> {
         let (whole, (share, sign)) = counted(teaspoons);
         return near(whole + share).then(|| format!("{} tsp", spoken(whole, share, sign)));
     }
+    if !near(teaspoons.round()) {
+        return None;
+    }
     let in_tablespoon = METRIC_TABLESPOON.value / METRIC_TEASPOON.value;
     let tablespoons = (teaspoons.round() / in_tablespoon).floor();
     let rest = teaspoons.round() - in_tablespoon * tablespoons;

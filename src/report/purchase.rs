@@ -1,7 +1,7 @@
 //! The packages to buy, as they stand on a shopping list.
 
 use super::{Amount, kitchen_amount, money, shelf_size};
-use crate::design::{Offer, SuppliesDesign};
+use crate::design::{Offer, SuppliesDesign, Unit};
 use crate::law::legal_measures::POUND;
 use crate::plan::{Bought, Shopping};
 use crate::units::{Masses, Units};
@@ -57,6 +57,12 @@ pub fn weight_price(kilogram_price: f64, units: Units) -> (f64, &'static str) {
     }
 }
 
+/// Returns how many of which package: `4 × 1.25 L`; packets that are sold one by one are counted only.
+fn counted((count, size): &(i64, Amount)) -> String {
+    let one_by_one = size.unit == Unit::Packet && (size.value - 1.0).abs() < f64::EPSILON;
+    if one_by_one { Amount::new(*count as f64, Unit::Packet, 0).to_string() } else { format!("{count}\u{a0}×\u{a0}{size}") }
+}
+
 impl Purchase {
     pub(super) fn of(bought: &Bought, offers: &[Offer], currency: &str) -> Self {
         let unit = bought.need.unit;
@@ -86,7 +92,7 @@ impl Purchase {
         if self.packages.is_empty() {
             return "nothing to buy".to_owned();
         }
-        let packages: Vec<String> = self.packages.iter().map(|(count, size)| format!("{count}\u{a0}×\u{a0}{size}")).collect();
+        let packages: Vec<String> = self.packages.iter().map(counted).collect();
         format!("{}, {}", packages.join(" + "), money(self.price, &self.currency))
     }
 

@@ -107,6 +107,8 @@ impl Step {
             targets: self.targets.into_iter().map(|target| target.shown_in(units)).collect(),
             lasts: self.lasts.map(|lasts| lasts.shown_in(units)),
             what: units.told(&self.what),
+            // Syringes and scales of whole grams are metric.
+            how: self.how,
             if_off: units.told(&self.if_off),
             write_down,
             times,

@@ -1,7 +1,7 @@
 //! What a session does with a second design next to the first.
 
 use super::{Command, OpenDesign, Saved, Session, SessionError, clear_note_of_example, what_changed};
-use crate::analysis::{Difference, DifferingChoice, compare, differing_choices, from_milk, same_vat_from};
+use crate::analysis::{Alike, Difference, DifferingChoice, alike_from, compare, differing_choices, same_vat_from};
 use crate::curve::Spread;
 use crate::design::{MilkKind, field, lower_first};
 use std::path::Path;
@@ -37,18 +37,18 @@ impl Session {
         Ok(())
     }
 
-    /// Makes B the same vat from another milk.
+    /// Makes B the same vat from another milk, like in one respect.
     ///
     /// # Errors
     /// [`SessionError`], which a checked design never gives.
-    pub fn second_from_milk(&mut self, kind: MilkKind) -> Result<(), SessionError> {
-        let mut design = from_milk(self.design(), kind);
+    pub fn second_from_milk(&mut self, kind: MilkKind, alike: Alike) -> Result<(), SessionError> {
+        let mut design = alike_from(self.batch(), kind, alike)?;
         clear_note_of_example(&mut design);
         let other = OpenDesign::never_saved(design)?;
         let named = lower_first(&same_vat_from(kind));
         self.first.judge_by_one_run()?;
         self.put_second(&format!("Compare with {named}"), other);
-        self.last_change = format!("B is {named}.");
+        self.last_change = format!("B is {named}. What stays the same: {}.", alike.label().replace(':', ","));
         Ok(())
     }
 

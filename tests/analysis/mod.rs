@@ -3,6 +3,7 @@
 mod compare;
 mod compare_cautions;
 mod compare_milk;
+mod counterpart;
 mod lift;
 mod sensitivity;
 mod slow_soak;

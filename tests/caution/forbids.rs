@@ -43,7 +43,7 @@ fn with_no_acid_there_is_no_oil_anywhere_in_the_plan() {
     let paper = plan(&batch);
     assert!(paper.shopping.iter().all(|row| row.what != "Oil"));
     let last = paper.steps.last().unwrap();
-    assert!(last.what.contains("The plan ends here, without oil.") && last.what.contains("less than pH 4.2"), "{}", last.what);
+    assert!(last.what.contains("The plan ends here: add no oil.") && last.what.contains("less than pH 4.2"), "{}", last.what);
     // The design keeps what was chosen.
     assert_eq!(batch.design.keeping.kept_in, KeptIn::Oil);
     let sour = with(&["kept_in=oil", "pickling_h=2000", "keeping_days=3"]);

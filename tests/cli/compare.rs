@@ -52,6 +52,9 @@ fn the_second_design_may_be_the_first_from_another_milk_or_come_from_standard_in
     let sheep = run(&["compare", &example("warm-cabinet"), "--milk", "sheep", "--json"]).json();
     assert_eq!(sheep["choices"].as_array().unwrap().len(), 1);
     assert_eq!((&sheep["choices"][0]["key"], &sheep["choices"][0]["b"]), (&"milk_kind".into(), &"sheep".into()));
+    let curd = run(&["compare", &example("warm-cabinet"), "--milk", "sheep", "--alike", "curd", "--json"]).json();
+    let changed: Vec<&str> = curd["choices"].as_array().unwrap().iter().filter_map(|choice| choice["key"].as_str()).collect();
+    assert_eq!(changed, ["milk_l", "milk_kind"]);
     let text = run(&["example", "small-vat"]).data;
     let piped = run_with(&["compare", &example("warm-cabinet"), "-"], &text);
     assert_eq!(piped.code, 0, "{}", piped.words);

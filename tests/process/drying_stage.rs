@@ -20,12 +20,15 @@ fn cheese() -> Cheese {
 
 #[test]
 fn swapping_brings_the_fastest_and_the_slowest_together() {
-    let swapped = dried(&DryingDesign::default());
+    assert_eq!(dried(&DryingDesign::default()).swap_h, None, "all cheeses lie on one tray");
+    // Four cheeses to a tray.
+    let small = DryingDesign { tray_width_mm: 160.0, tray_depth_mm: 160.0, ..DryingDesign::default() };
+    let swapped = dried(&small);
     assert!(swapped.spread_swapped_percent < 0.5 * swapped.spread_unswapped_percent, "{}", swapped.spread_swapped_percent);
-    assert_eq!(swapped.swap_h, Some(0.5 * DryingDesign::default().drying_h));
+    assert_eq!(swapped.swap_h, Some(0.5 * small.drying_h));
     let apart = swapped.slowest.end_moisture_percent() - swapped.fastest.end_moisture_percent();
     assert!((apart - swapped.spread_swapped_percent).abs() < 1e-12);
-    let unswapped = dried(&DryingDesign { tray_swap: false, ..DryingDesign::default() });
+    let unswapped = dried(&DryingDesign { tray_swap: false, ..small });
     assert_eq!(unswapped.swap_h, None);
     let apart = unswapped.slowest.end_moisture_percent() - unswapped.fastest.end_moisture_percent();
     assert!((apart - unswapped.spread_unswapped_percent).abs() < 1e-12 && apart > 0.5, "{apart}");

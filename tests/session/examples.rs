@@ -1,5 +1,6 @@
 //! The invented examples.
 
+use vatsketch::analysis::Alike;
 use vatsketch::batch::batch;
 use vatsketch::caution::cautions;
 use vatsketch::design::{MilkKind, Value};
@@ -49,7 +50,7 @@ fn the_note_of_an_example_goes_when_its_numbers_change_and_comes_back_with_undo(
     assert!(session.design().note.is_empty());
     session.undo().unwrap();
     assert_eq!(session.design().note, design.note);
-    session.second_from_milk(MilkKind::Sheep).unwrap();
+    session.second_from_milk(MilkKind::Sheep, Alike::Fat).unwrap();
     assert!(session.second().unwrap().design().note.is_empty());
     session.apply(Command::SetNote("my own".into())).unwrap();
     session.apply(Command::SetInput { key: "milk_l", value: Value::Number(9.0) }).unwrap();

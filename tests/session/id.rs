@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 use std::path::Path;
+use vatsketch::analysis::Alike;
 use vatsketch::design::{Design, DesignId, MilkKind, Value};
 use vatsketch::file::DesignFile;
 use vatsketch::session::{Command, Recovery, Saved, Session};
@@ -79,7 +80,7 @@ fn a_second_design_has_its_own_id_and_takes_it_along_when_the_two_are_swapped() 
     let mut seen = BTreeSet::from([first]);
     session.second_from_first().unwrap();
     assert!(seen.insert(session.second().unwrap().id()), "a copy");
-    session.second_from_milk(MilkKind::Goat).unwrap();
+    session.second_from_milk(MilkKind::Goat, Alike::Fat).unwrap();
     let second = session.second().unwrap().id();
     assert!(second.is_some() && seen.insert(second), "another milk");
     session.swap_second().unwrap();

@@ -1,5 +1,6 @@
 //! A second design beside the open one.
 
+use vatsketch::analysis::Alike;
 use vatsketch::analysis::Likeness;
 use vatsketch::batch::batch;
 use vatsketch::design::{Design, MilkKind, Value};
@@ -74,7 +75,7 @@ fn without_a_second_a_swap_and_a_copy_do_nothing() {
 #[test]
 fn one_choice_is_copied_over_each_time_as_one_step() {
     let mut session = session();
-    session.second_from_milk(MilkKind::Sheep).unwrap();
+    session.second_from_milk(MilkKind::Sheep, Alike::Fat).unwrap();
     session.apply(number("milk_l", 9.0)).unwrap();
     session.copy_to_second("milk_l").unwrap();
     assert_eq!((milks(&session), session.history().undo_name()), ((9.0, Some(9.0)), Some("B: Milk 6 → 9 L")));
@@ -118,7 +119,7 @@ fn undoing_a_swap_whose_second_was_closed_keeps_the_files_apart() {
     let one = folder.path().join("one.vat.ron");
     std::fs::write(&one, file::to_text(&Design::default())).unwrap();
     let mut session = Session::open_file(&one).unwrap();
-    session.second_from_milk(MilkKind::Goat).unwrap();
+    session.second_from_milk(MilkKind::Goat, Alike::Fat).unwrap();
     session.swap_second().unwrap();
     session.copy_to_second("milk_kind").unwrap();
     session.drop_second();
@@ -151,7 +152,7 @@ fn the_second_is_saved_to_its_own_file_and_the_first_keeps_its_own() {
     let mut session = Session::open_file(&one).unwrap();
     session.save_second(&other).unwrap();
     assert!(!other.exists(), "without a second there is nothing to save");
-    session.second_from_milk(MilkKind::Sheep).unwrap();
+    session.second_from_milk(MilkKind::Sheep, Alike::Fat).unwrap();
     session.apply(number("milk_l", 9.0)).unwrap();
     session.save_second(&other).unwrap();
     let second = session.second().unwrap();
@@ -166,7 +167,7 @@ fn a_second_that_somebody_else_wrote_over_is_saved_only_when_asked() {
     let folder = tempfile::tempdir().unwrap();
     let other = folder.path().join("other.vat.ron");
     let mut session = session();
-    session.second_from_milk(MilkKind::Sheep).unwrap();
+    session.second_from_milk(MilkKind::Sheep, Alike::Fat).unwrap();
     session.save_second(&other).unwrap();
     std::fs::write(&other, file::to_text(&Design::default())).unwrap();
     session.apply(number("milk_l", 9.0)).unwrap();
@@ -205,8 +206,11 @@ fn a_swap_leaves_no_ghost_and_says_what_it_moved() {
 #[test]
 fn what_was_done_to_the_second_is_said() {
     let mut session = session();
-    session.second_from_milk(MilkKind::Sheep).unwrap();
-    assert_eq!(session.last_change, "B is the same vat from sheep's milk.");
+    session.second_from_milk(MilkKind::Sheep, Alike::Fat).unwrap();
+    assert_eq!(
+        session.last_change,
+        "B is the same vat from sheep's milk. What stays the same: fat in the milk, cream or skimmed milk is added."
+    );
     session.copy_to_second("milk_kind").unwrap();
     assert_eq!(session.last_change, "B: Kind of milk Sheep → Cow");
     session.drop_second();

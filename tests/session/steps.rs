@@ -1,5 +1,6 @@
 //! One undo history of everything: A, B, title, note, week and supplies.
 
+use vatsketch::analysis::Alike;
 use vatsketch::design::{BuyFor, Design, MilkKind, SuppliesDesign, Value, WeekDesign};
 use vatsketch::file;
 use vatsketch::session::{Command, ONE_STEP_S, Session};
@@ -30,7 +31,7 @@ fn undo_takes_everything_back_and_redo_does_it_all_again() {
         Box::new(|session| session.apply(Command::SetNote("with rain".into())).unwrap()),
         Box::new(move |session| session.apply(Command::SetWeek(Box::new(week.clone()))).unwrap()),
         Box::new(move |session| session.apply(Command::SetSupplies(Box::new(supplies.clone()))).unwrap()),
-        Box::new(|session| session.second_from_milk(MilkKind::Sheep).unwrap()),
+        Box::new(|session| session.second_from_milk(MilkKind::Sheep, Alike::Fat).unwrap()),
         Box::new(|session| session.apply(number("milk_l", 9.0)).unwrap()),
         Box::new(|session| session.copy_to_second("milk_l").unwrap()),
         Box::new(|session| session.copy_from_second("milk_kind").unwrap()),
@@ -82,7 +83,7 @@ fn undo_after_saving_knows_what_the_file_holds() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("a.vat.ron");
     let mut session = Session::open(Design::default(), None).unwrap();
-    session.second_from_milk(MilkKind::Goat).unwrap();
+    session.second_from_milk(MilkKind::Goat, Alike::Fat).unwrap();
     session.apply(number("milk_l", 9.0)).unwrap();
     session.save_second(&path).unwrap();
     session.swap_second().unwrap();

@@ -79,7 +79,15 @@ fn about_second(harness: &mut Harness<'_, Window>, entry: &str) {
         harness.get_by_label_contains(entry).click();
     }
     harness.run();
+    // Another milk: what is to be the same is asked.
+    if harness.query_by_label(SAME_FAT).is_some() {
+        harness.get_by_label(SAME_FAT).click();
+        harness.run();
+    }
 }
+
+/// What is answered where the same vat from another milk is asked for.
+const SAME_FAT: &str = "The same fat in the milk: cream or skimmed milk is added";
 
 /// The box for a path where the desktop has no dialog for it.
 const PATH: &str = "Files cannot be chosen by mouse here. Type the folder and the name, as in /home/me/may.vat.ron:";

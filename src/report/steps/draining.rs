@@ -37,8 +37,8 @@ pub(super) fn turns(batch: &Batch, vat: &VatOutcome, draining: &DrainingOutcome,
         let mut step =
             Step::once(("turn_1", "Turn 1"), Stage::Salting, *first_min, "Turn", "the cheeses and salt the face now on top.");
         let all = Amount::new(salting.salt_turn_g, Unit::Gram, 1);
-        step.targets.push(facts.target("salt_turn_g", "salt over all cheeses at this turn", all));
-        step.targets.push(Facts::plain("that is, on each face", salting.salt_each_turn_g, Unit::Gram, 1));
+        step.targets.push(facts.target("salt_turn_g", "salt for this turn, all cheeses together", all));
+        step.targets.push(Facts::plain("on the top face of each", salting.salt_each_turn_g, Unit::Gram, 1));
         step.times = turn_times(salted_min, 0);
         "Forgot the salt: add it at the next turn.".clone_into(&mut step.if_off);
         "salt, g".clone_into(&mut step.write_down);
@@ -92,7 +92,7 @@ pub(super) fn pepper(design: &SaltingDesign, salting: &SaltingOutcome, at_min: f
     step.targets.push(Facts::plain("on each cheese", salting.pepper_each_g, Unit::Gram, 1));
     let coated = Amount::new(salting.cheese_g + salting.pepper_each_g, Unit::Gram, 0);
     step.targets.push(Target::exact("one cheese with its pepper", coated));
-    step.what.push_str(" Weigh one with its pepper: from this weight it dries.");
+    "Mark one, and weigh it with its pepper: its drying is counted from this.".clone_into(&mut step.how);
     "Pepper falls off: roll again while the cheese is damp.".clone_into(&mut step.if_off);
     "pepper left, g".clone_into(&mut step.write_down);
     step.governed_by = &["pepper_g_dm2", "pepper_treated"];

@@ -38,7 +38,6 @@ pub(super) fn drying(
             drying.spread_unswapped_percent
         );
         "one cheese, g".clone_into(&mut swap.write_down);
-        swap.governed_by = &["tray_swap"];
         steps.push(swap);
     }
     steps.push(weigh(design, (drying, pepper_each_g), start_min, facts));
@@ -79,6 +78,7 @@ fn lay(design: &DryingDesign, drying: &DryingOutcome, start_min: f64) -> Step {
         "tray_width_mm",
         "tray_depth_mm",
         "tray_clearance_mm",
+        "tray_swap",
     ];
     step
 }

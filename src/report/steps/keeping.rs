@@ -47,15 +47,17 @@ pub(super) fn keep(whole: &Design, kept: &KeptPlan, keeping: &KeepingOutcome, at
 /// Returns why the plan ends here and what would let it go on, as sentences with a space before them; nothing where it goes as it was chosen.
 fn ends_here(kept: &KeptPlan) -> String {
     let oil = format!(
-        " The plan ends here, without oil. It may go on only if a pH meter shows less than pH {} at the centre and in a blended sample.",
+        " The plan ends here: add no oil. Go on only if a pH meter shows less than pH {} at the centre of a cheese and in a blended sample.",
         TABLE_B_PH.value
     );
     let days = match (kept.fewer_days, kept.keeping.keeping_days > 0.0) {
         (false, _) => "",
         (true, true) => " You chose more days than rules allow a cheese like this, so the plan has fewer: the warnings say why.",
-        (true, false) if kept.without_oil => " Until then no day is planned for which they may be kept: the warnings say why.",
+        (true, false) if kept.without_oil => {
+            " Without that reading the plan gives no days of keeping: the warnings say why, and what you can change."
+        }
         (true, false) => {
-            " The plan ends here: not sour, they have lain in the cold as long as rules allow. Only a pH meter can let it go on: the warnings say why."
+            " The plan ends here: not sour, they have been in the cold for as long as food-service rules allow. Go on only where a pH meter shows that the centre is sour too: the warnings say how, and what you can change."
         }
     };
     format!("{}{days}", if kept.without_oil { oil.as_str() } else { "" })

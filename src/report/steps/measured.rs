@@ -10,7 +10,7 @@ const DRY: (f64, [f64; 2]) = (10.0, [100.0, 1000.0]);
 /// What a syringe measures for a solution of a liquid, mL, and what that is made up to, mL.
 const LIQUID: (f64, [f64; 2]) = (1.0, [50.0, 200.0]);
 
-/// Returns how a dry amount is weighed, as a sentence with a space before it; nothing where spoons or a scale of whole grams will do.
+/// Returns how a dry amount is weighed, as a sentence or two; nothing where spoons or a scale of whole grams will do.
 pub(super) fn dry(target: &Target) -> String {
     let grams = target.amount.value;
     if target.kitchen.is_some() || grams <= 0.0 || grams >= SCALE_LEAST.value {
@@ -19,26 +19,26 @@ pub(super) fn dry(target: &Target) -> String {
     let (holds, sizes) = DRY;
     match stock(grams, holds, &sizes) {
         Some(stock) => format!(
-            " On a scale of whole grams: dissolve {holds}\u{a0}g in water to make {}\u{a0}mL, and use {}\u{a0}mL of that.",
+            "A scale of whole grams: dissolve {holds}\u{a0}g in water to make {}\u{a0}mL, and stir in only {}\u{a0}mL of that.",
             stock.made_up_to_ml, stock.used_ml
         ),
-        None => " It takes a scale that shows hundredths of a gram.".to_owned(),
+        None => "It takes a scale that shows hundredths of a gram.".to_owned(),
     }
 }
 
-/// Returns how a liquid is measured, as a sentence with a space before it; nothing where spoons or a jug will do.
-pub(super) fn liquid(target: &Target) -> String {
+/// Returns how a liquid is measured, as a sentence or two; nothing where spoons or a jug will do.
+pub(super) fn liquid(what: &str, target: &Target) -> String {
     let ml = target.amount.value;
     let Some(size) = SYRINGES_ML.into_iter().find(|size| ml <= *size).filter(|_| target.kitchen.is_none() && ml > 0.0) else {
         return String::new();
     };
     if ml >= SYRINGE_LEAST.value {
-        return format!(" Measure it with a syringe of {size}\u{a0}mL.");
+        return format!("Measure {what} with a small syringe (one that holds {size}\u{a0}mL).");
     }
     let (holds, sizes) = LIQUID;
     stock(ml, holds, &sizes).map_or_else(String::new, |stock| {
         format!(
-            " With a syringe, mix {holds}\u{a0}mL with cool water to make {}\u{a0}mL, and use {}\u{a0}mL of that at once.",
+            "With a syringe, measure {holds}\u{a0}mL of {what} and add cool water to make {}\u{a0}mL. Use {}\u{a0}mL of that straight away, and pour the rest away.",
             stock.made_up_to_ml, stock.used_ml
         )
     })

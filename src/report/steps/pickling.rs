@@ -17,10 +17,10 @@ pub(super) fn pickling(design: &PicklingDesign, pickling: &PicklingOutcome, drie
 fn cover(design: &PicklingDesign, pickling: &PicklingOutcome, at_min: f64, facts: &Facts) -> Step {
     let what = match design.jar_lay {
         JarLay::Flat => {
-            "the cheeses, flat in their jars with spacers between (a thin mesh that the vinegar runs through), with the vinegar."
+            "the cheeses with the vinegar: flat in their jars, with a thin mesh between them that the vinegar runs through."
         }
-        JarLay::FlatTouching => "the cheeses, flat on each other in their jars, with the vinegar.",
-        JarLay::OnEdge => "the cheeses, on edge in their jars, with the vinegar.",
+        JarLay::FlatTouching => "the cheeses with the vinegar: flat in their jars, stacked with nothing between.",
+        JarLay::OnEdge => "the cheeses with the vinegar: on edge in their jars, with gaps between them.",
     };
     let mut step = Step::once(("vinegar", "Vinegar"), Stage::Pickling, at_min, "Cover", what);
     step.targets.push(facts.target("jars", "jars", Amount::new(f64::from(pickling.jars), Unit::One, 0)));
@@ -35,7 +35,7 @@ fn cover(design: &PicklingDesign, pickling: &PicklingOutcome, at_min: f64, facts
         ));
     }
     if pickling.pile > 1 {
-        step.targets.push(Facts::plain("cheeses that touch and sour as one, at most", f64::from(pickling.pile), Unit::One, 0));
+        step.targets.push(Facts::plain("stacked in the tallest pile", f64::from(pickling.pile), Unit::One, 0));
     }
     let cold = Amount::new(design.pickling_temperature_c, Unit::Celsius, 1);
     step.targets.push(Target::exact("no warmer than", cold));

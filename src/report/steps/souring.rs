@@ -30,10 +30,10 @@ pub(super) fn acid(design: &MilkDesign, milk: &MilkOutcome, vat: Option<&VatOutc
     let what = "in the acid, diluted in cool water, slowly, while the milk is cold.";
     let mut step = Step::once((task, "Acid"), stage, at_min, "Stir", what);
     let target = facts.target(key, name, amount);
-    step.what.push_str(&match design.milk_acid {
+    step.how = match design.milk_acid {
         MilkAcid::Citric => measured::dry(&target),
-        MilkAcid::Vinegar | MilkAcid::Lactic => measured::liquid(&target),
-    });
+        MilkAcid::Vinegar | MilkAcid::Lactic => measured::liquid(name, &target),
+    };
     step.targets.push(target);
     step.targets.push(Target::exact("milk no warmer than", Amount::new(STIR_ACID_BELOW_C.value, Unit::Celsius, 0)));
     step.targets.push(facts.target("cold_milk_ph", "pH by the model", Amount::new(milk.soured.cold_ph, Unit::One, 2)));
@@ -112,7 +112,7 @@ pub(super) fn lactone(design: &MilkDesign, milk: &MilkOutcome, vat: &VatOutcome,
     let grams = facts.target("lactone_g", "GDL", Amount::new(milk.soured.acid_g, Unit::Gram, 1));
     if grams.kitchen.is_none() && grams.amount.value < SCALE_LEAST.value {
         // Dissolved beforehand it would be acid already, so no solution of it is kept.
-        step.what.push_str(" It takes a scale that shows tenths of a gram.");
+        "It takes a scale that shows tenths of a gram.".clone_into(&mut step.how);
     }
     step.targets.push(grams);
     step.targets.push(facts.target("rennet_ph", "pH before the GDL", Amount::new(vat.rennet_ph, Unit::One, 2)));

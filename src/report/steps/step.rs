@@ -15,6 +15,8 @@ pub struct Step {
     pub verb: &'static str,
     /// The rest of the sentence.
     pub what: String,
+    /// How it is measured where that needs saying, in a sentence or two.
+    pub how: String,
     /// What is to be reached.
     pub targets: Vec<Target>,
     /// How long it takes.
@@ -45,6 +47,7 @@ impl Step {
             at_min,
             verb,
             what: what.into(),
+            how: String::new(),
             targets: Vec::new(),
             lasts: None,
             times: vec![time],

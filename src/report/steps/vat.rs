@@ -125,17 +125,17 @@ fn warm((task, at_min): (&str, f64), design: &Design, to_c: f64, lasts: Target) 
 fn calcium(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Step {
     let (what, label) = match design.milk.calcium_form {
         CalciumForm::Solution => ("in the calcium chloride.", "solution"),
-        CalciumForm::Anhydrous => ("in the calcium chloride in cool water.", "anhydrous"),
-        CalciumForm::Dihydrate => ("in the calcium chloride in cool water.", "dihydrate"),
+        CalciumForm::Anhydrous => ("in the calcium chloride, dissolved in cool water.", "anhydrous"),
+        CalciumForm::Dihydrate => ("in the calcium chloride, dissolved in cool water.", "dihydrate"),
     };
     let mut step = Step::once(("calcium", "Calcium"), Stage::Vat, vat.to_calcium_min, "Stir", what);
     let grams = facts.target("calcium_g", label, Amount::new(milk.calcium_g, Unit::Gram, 2));
     if milk.calcium_ml > 0.0 {
         let poured = facts.target("calcium_ml", "or", Amount::new(milk.calcium_ml, Unit::Millilitre, 1));
-        step.what.push_str(&measured::liquid(&poured));
+        step.how = measured::liquid("the solution", &poured);
         step.targets.extend([grams, poured]);
     } else {
-        step.what.push_str(&measured::dry(&grams));
+        step.how = measured::dry(&grams);
         step.targets.push(grams);
     }
     step.targets.push(Facts::milk_at(milk_c(vat, WarmingEvent::Calcium, design.vat.calcium_temperature_c)));
@@ -170,10 +170,10 @@ fn rennet(milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Step {
         Stage::Vat,
         vat.to_rennet_min,
         "Stir",
-        "in the rennet, just diluted; then stop the milk moving.",
+        "in the rennet, freshly diluted in cool water; then stop the milk moving.",
     );
     let rennet = facts.target("rennet_ml", "rennet", Amount::new(milk.rennet_ml, Unit::Millilitre, 2));
-    step.what.push_str(&measured::liquid(&rennet));
+    step.how = measured::liquid("the rennet", &rennet);
     step.targets.push(rennet);
     if milk.rennet_water_ml >= LEAST_WATER_ML {
         step.targets.push(facts.target("rennet_water_ml", "water", Amount::new(milk.rennet_water_ml, Unit::Millilitre, 0)));

@@ -1,6 +1,6 @@
 //! What a part of the window asks for; one place carries it out.
 
-use crate::analysis::Goal;
+use crate::analysis::{Alike, Goal};
 use crate::caution::Caution;
 use crate::curve::CurveKey;
 use crate::design::{MilkKind, Stage};
@@ -112,8 +112,10 @@ pub enum OnDisk {
 pub enum SecondAsk {
     /// Make B a copy of A.
     Copy,
-    /// Make B the same vat from this milk.
+    /// Ask in which respect B is to be the same vat from this milk.
     Milk(MilkKind),
+    /// Make B the same vat from this milk, like in this respect.
+    MilkAlike(MilkKind, Alike),
     /// Choose a file and open its design as B.
     Open,
     /// Exchange the two.

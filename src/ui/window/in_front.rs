@@ -1,7 +1,7 @@
 //! What is in front of the window: the keys and the prompts.
 
 use crate::session::Which;
-use crate::ui::state::ask::Ask;
+use crate::ui::state::ask::{Ask, SecondAsk};
 use crate::ui::window::keys_list::keys_ui;
 use crate::ui::window::prompt::{Prompt, prompt_ui};
 use crate::ui::window::reply::Reply;
@@ -43,6 +43,7 @@ impl Window {
             Reply::OtherName(purpose, path) => {
                 self.prompt = Some(Prompt::Path { purpose, text: path.to_string_lossy().into_owned() });
             }
+            Reply::Alike(kind, alike) => self.carry_out(ctx, Ask::Second(SecondAsk::MilkAlike(kind, alike))),
             Reply::Path(purpose, path) => self.with_path(ctx, purpose, Path::new(&path), false),
         }
         front

@@ -114,7 +114,7 @@ fn second_menu(ui: &mut Ui, session: &Session, asks: &mut Vec<Ask>) -> Id {
         }
         ask(ui, "Compare with a copy of A", SecondAsk::Copy);
         for kind in other_milks(session.design().milk.milk_kind) {
-            ask(ui, &same_vat_from(kind), SecondAsk::Milk(kind));
+            ask(ui, &format!("{}…", same_vat_from(kind)), SecondAsk::Milk(kind));
         }
         ask(ui, "Compare with a file…", SecondAsk::Open);
     })

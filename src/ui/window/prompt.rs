@@ -1,5 +1,7 @@
 //! Questions that must be answered.
 
+use crate::analysis::{Alike, same_vat_from};
+use crate::design::MilkKind;
 use crate::session::Which;
 use crate::ui::state::ask::Ask;
 use crate::ui::widget::text_undo::remember_text;
@@ -29,6 +31,8 @@ pub(in crate::ui) enum Prompt {
         /// Where.
         path: PathBuf,
     },
+    /// B is to be the same vat from this milk: in which respect?
+    Alike(MilkKind),
     /// A path must be typed.
     Path {
         /// What for.
@@ -85,6 +89,20 @@ pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> (Opt
                         reply = Some(Reply::Cancel);
                     }
                 });
+            }
+            Prompt::Alike(kind) => {
+                heading(ui, &same_vat_from(*kind));
+                ui.label("Milks differ in fat and in how much curd they give. What should stay the same?");
+                ui.add_space(10.0);
+                for alike in Alike::ALL {
+                    if choice(ui, &format!("The same {}", alike.label())) {
+                        reply = Some(Reply::Alike(*kind, alike));
+                    }
+                }
+                ui.add_space(6.0);
+                if choice(ui, "Cancel") {
+                    reply = Some(Reply::Cancel);
+                }
             }
             Prompt::Path { purpose, text } => {
                 heading(ui, purpose.title());

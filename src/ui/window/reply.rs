@@ -1,5 +1,7 @@
 //! The answers to the questions in front of the window, and the parts that all of them are made of.
 
+use crate::analysis::Alike;
+use crate::design::MilkKind;
 use crate::session::{LeftBehind, Which};
 use crate::ui::state::ask::Ask;
 use crate::ui::widget::spoken::heading_ui;
@@ -26,6 +28,8 @@ pub(in crate::ui) enum Reply {
     Replace(Purpose, PathBuf),
     /// Choose another name than this.
     OtherName(Purpose, PathBuf),
+    /// Make B the same vat from this milk, like in this respect.
+    Alike(MilkKind, Alike),
     /// Use this path.
     Path(Purpose, String),
 }

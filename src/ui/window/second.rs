@@ -29,9 +29,10 @@ impl Window {
     /// Does what is asked about the second design, unless it would lose one that is not saved: then it asks first.
     pub(super) fn about_second(&mut self, ctx: &egui::Context, ask: SecondAsk) {
         match ask {
-            SecondAsk::Copy | SecondAsk::Milk(_) | SecondAsk::Open | SecondAsk::PutAway => {
+            SecondAsk::Copy | SecondAsk::MilkAlike(..) | SecondAsk::Open | SecondAsk::PutAway => {
                 self.unless_second_is_lost(ctx, Ask::Second(ask));
             }
+            SecondAsk::Milk(kind) => self.prompt = Some(Prompt::Alike(kind)),
             SecondAsk::Save => self.save_second(ctx),
             SecondAsk::SaveAs => self.ask_path(ctx, Purpose::SaveSecond),
             SecondAsk::Export => self.ask_path(ctx, Purpose::ExportBoth),
@@ -54,14 +55,19 @@ impl Window {
     pub(super) fn second_settled(&mut self, ctx: &egui::Context, ask: &SecondAsk) {
         match ask {
             SecondAsk::Copy => self.with_second(ctx, Session::second_from_first),
-            SecondAsk::Milk(kind) => self.with_second(ctx, |session| session.second_from_milk(*kind)),
+            SecondAsk::MilkAlike(kind, alike) => self.with_second(ctx, |session| session.second_from_milk(*kind, *alike)),
             SecondAsk::Open => self.ask_path(ctx, Purpose::OpenSecond),
             SecondAsk::PutAway => self.with_second(ctx, |session| {
                 session.drop_second();
                 Ok(())
             }),
-            SecondAsk::Swap | SecondAsk::Save | SecondAsk::SaveAs | SecondAsk::Export | SecondAsk::Take(_) | SecondAsk::Give(_) => {
-            }
+            SecondAsk::Milk(_)
+            | SecondAsk::Swap
+            | SecondAsk::Save
+            | SecondAsk::SaveAs
+            | SecondAsk::Export
+            | SecondAsk::Take(_)
+            | SecondAsk::Give(_) => {}
         }
     }
 

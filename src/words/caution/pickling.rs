@@ -64,19 +64,19 @@ pub(super) fn words(caution: &PicklingCaution) -> CautionWords {
         ),
         PicklingCaution::CheesesTouch { cheeses } => said(
             format!(
-                "Up to {cheeses} cheeses lie on each other, and no vinegar comes between them: they sour as one body as thick as all of them, and the middle of the pile is sour last."
+                "Up to {cheeses} cheeses are stacked with no vinegar between them. They sour like one thick cheese, and the middle of the pile is sour last."
             ),
-            "Put a thin mesh between them, or stand them on edge with gaps, and they sour each for itself.",
-            "Cheeses that touch sour as one thick body: put a mesh between.",
+            "Choose mesh between them, or on edge with gaps: then each cheese sours on its own.",
+            "Stacked cheeses sour like one thick cheese: choose mesh or gaps.",
         ),
         PicklingCaution::SaltLeaves { taken_percent, even_g_per_100ml } => said(
             format!(
-                "The vinegar takes about {taken_percent:.0} % of the salt out of the cheeses. The acid does not depend on it; the taste does."
+                "The vinegar takes about {taken_percent:.0} % of the salt out of the cheeses. That changes the taste, not how sour they get."
             ),
             format!(
-                "{even_g_per_100ml:.1} g of salt in each 100 mL of vinegar would leave the cheeses about as salty as they are now."
+                "{even_g_per_100ml:.1} g of salt in each 100 mL of vinegar keeps them about as salty as when they go in. Or salt them when you serve them."
             ),
-            format!("The vinegar takes {taken_percent:.0} % of the salt: salt it, or serve with salt."),
+            format!("The vinegar takes {taken_percent:.0} % of the salt: salt the vinegar, or the cheese when you serve it."),
         ),
         PicklingCaution::NotSubmerged { ml_per_g, cover_ml_per_g } => said(
             format!(

@@ -30,6 +30,28 @@ fn click(harness: &mut Harness<'_, Window>, label: &str) {
     harness.run();
 }
 
+/// In which respect two milks are to be like is asked, never assumed.
+#[test]
+fn what_is_to_be_the_same_of_another_milk_is_asked() {
+    for (answer, litres_differ, moulds_differ) in [
+        ("The same litres of milk: no cream or skimmed milk is added", false, false),
+        ("The same weight of curd: the litres change", true, false),
+        ("The same size of a cheese: the number of moulds changes", false, true),
+    ] {
+        let mut harness = shown(example("warm-cabinet"), SIZE, Theme::Light);
+        click(&mut harness, "Compare");
+        harness.get_by_label_contains(SHEEP).click_accesskit();
+        harness.run();
+        assert!(second(&harness).is_none(), "it is asked first");
+        click(&mut harness, answer);
+        let (a, b) = (harness.state().session.design().clone(), second(&harness).unwrap());
+        assert_eq!(
+            (a.milk.milk_l != b.milk.milk_l, a.draining.mould_count != b.draining.mould_count),
+            (litres_differ, moulds_differ)
+        );
+    }
+}
+
 #[test]
 fn the_same_vat_from_sheeps_milk_stands_beside_the_first() {
     let harness = with_sheep();
