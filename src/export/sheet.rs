@@ -17,9 +17,6 @@ use serde::Serialize;
 #[derive(Debug, Serialize)]
 pub(super) struct Sheet {
     paper: &'static str,
-    /// Whether amounts may be longer than in metric units.
-    #[serde(rename = "other-units")]
-    other_units: bool,
     title: String,
     subtitle: &'static str,
     note: String,
@@ -81,7 +78,6 @@ impl Sheet {
     pub(super) fn of(plan: &Plan, paper: Paper) -> Self {
         Self {
             paper: paper.sheet(),
-            other_units: !plan.units.are_metric(),
             title: plan.title.clone(),
             subtitle: plan.subtitle,
             note: plan.note.clone(),

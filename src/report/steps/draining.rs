@@ -37,8 +37,8 @@ pub(super) fn turns(batch: &Batch, vat: &VatOutcome, draining: &DrainingOutcome,
         let mut step =
             Step::once(("turn_1", "Turn 1"), Stage::Salting, *first_min, "Turn", "the cheeses and salt the face now on top.");
         let all = Amount::new(salting.salt_turn_g, Unit::Gram, 1);
-        step.targets.push(facts.target("salt_turn_g", "salt for this turn, all cheeses together", all));
-        step.targets.push(Facts::plain("on the top face of each", salting.salt_each_turn_g, Unit::Gram, 1));
+        step.targets.push(facts.target("salt_turn_g", "salt for this turn, all cheeses", all));
+        step.targets.push(Facts::plain("on each top face", salting.salt_each_turn_g, Unit::Gram, 1));
         step.times = turn_times(salted_min, 0);
         "Forgot the salt: add it at the next turn.".clone_into(&mut step.if_off);
         "salt, g".clone_into(&mut step.write_down);

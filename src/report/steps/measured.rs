@@ -19,7 +19,7 @@ pub(super) fn dry(target: &Target) -> String {
     let (holds, sizes) = DRY;
     match stock(grams, holds, &sizes) {
         Some(stock) => format!(
-            "A scale of whole grams: dissolve {holds}\u{a0}g in water to make {}\u{a0}mL, and stir in only {}\u{a0}mL of that.",
+            "Scale of whole grams: dissolve {holds}\u{a0}g to make {}\u{a0}mL, stir in only {}\u{a0}mL.",
             stock.made_up_to_ml, stock.used_ml
         ),
         None => "It takes a scale that shows hundredths of a gram.".to_owned(),
@@ -33,7 +33,7 @@ pub(super) fn liquid(what: &str, target: &Target) -> String {
         return String::new();
     };
     if ml >= SYRINGE_LEAST.value {
-        return format!("Measure {what} with a small syringe (one that holds {size}\u{a0}mL).");
+        return format!("Measure {what} with a small syringe (for {size}\u{a0}mL).");
     }
     let (holds, sizes) = LIQUID;
     stock(ml, holds, &sizes).map_or_else(String::new, |stock| {

@@ -76,7 +76,7 @@ pub(super) fn words(caution: &PicklingCaution) -> CautionWords {
             format!(
                 "{even_g_per_100ml:.1} g of salt in each 100 mL of vinegar keeps them about as salty as when they go in. Or salt them when you serve them."
             ),
-            format!("The vinegar takes {taken_percent:.0} % of the salt: salt the vinegar, or the cheese when you serve it."),
+            format!("The vinegar takes {taken_percent:.0} % of the salt: salt it, or serve with salt."),
         ),
         PicklingCaution::NotSubmerged { ml_per_g, cover_ml_per_g } => said(
             format!(
