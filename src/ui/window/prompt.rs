@@ -9,7 +9,7 @@ use crate::ui::widget::typed_box::select_all;
 use crate::ui::window::files::Purpose;
 use crate::ui::window::recover_prompt::{Left, recover_ui};
 use crate::ui::window::reply::{Reply, choice, front, heading};
-use egui::{Id, Key};
+use egui::{Id, Key, Ui};
 use std::path::PathBuf;
 
 /// A question in front of the window.
@@ -90,20 +90,7 @@ pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> (Opt
                     }
                 });
             }
-            Prompt::Alike(kind) => {
-                heading(ui, &same_vat_from(*kind));
-                ui.label("Milks differ in fat and in how much curd they give. What should stay the same?");
-                ui.add_space(10.0);
-                for alike in Alike::ALL {
-                    if choice(ui, &format!("The same {}", alike.label())) {
-                        reply = Some(Reply::Alike(*kind, alike));
-                    }
-                }
-                ui.add_space(6.0);
-                if choice(ui, "Cancel") {
-                    reply = Some(Reply::Cancel);
-                }
-            }
+            Prompt::Alike(kind) => reply = alike_ui(ui, *kind),
             Prompt::Path { purpose, text } => {
                 heading(ui, purpose.title());
                 let label =
@@ -133,4 +120,15 @@ pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> (Opt
     });
     let given_up = modal.should_close().then(|| if matches!(prompt, Prompt::Recover(_)) { Reply::Later } else { Reply::Cancel });
     (reply.or(given_up), part)
+}
+
+/// Asks in which respect the same vat from another milk is to be like.
+fn alike_ui(ui: &mut Ui, kind: MilkKind) -> Option<Reply> {
+    heading(ui, &same_vat_from(kind));
+    ui.label("Milks differ in fat and in how much curd they give. What should stay the same?");
+    ui.add_space(10.0);
+    let answers = Alike::ALL.map(|alike| choice(ui, &format!("The same {}", alike.label())).then_some(Reply::Alike(kind, alike)));
+    ui.add_space(6.0);
+    let given_up = choice(ui, "Cancel").then_some(Reply::Cancel);
+    answers.into_iter().flatten().next().or(given_up)
 }
