@@ -74,7 +74,11 @@ impl Session {
     fn bring_back(&mut self, both: Both, name: &str) -> Result<(), SessionError> {
         self.nudged = None;
         let second = both.second.map(|(serial, design)| self.open_again(serial, design)).transpose()?;
-        let first = self.open_again(both.first.0, both.first.1)?;
+        let mut first = self.open_again(both.first.0, both.first.1)?;
+        if second.is_some() {
+            // Two designs are judged alike.
+            first.judge_by_one_run()?;
+        }
         let swapped = first.file.serial != self.first.file.serial;
         let moved = first.design() != self.first.design();
         let old_first = std::mem::replace(&mut self.first, first);

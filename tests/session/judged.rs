@@ -26,4 +26,9 @@ fn the_draws_take_the_place_of_the_slow_run_while_the_design_stands_alone() {
     assert!(!session.judge(&made));
     assert_eq!(session.batch(), session.second().unwrap().batch());
     assert_eq!(*session.batch(), batch(&design).unwrap());
+    // So they are when undo brings the second one back.
+    session.drop_second();
+    assert!(session.judge(&made));
+    session.undo().unwrap();
+    assert_eq!(session.batch(), session.second().unwrap().batch());
 }
