@@ -27,6 +27,8 @@ pub struct EndWords {
 /// let end = PlanEnd::NotSour { at_h: 560.0, middle: SourAfter::Hours(1140.0), slow: SourAfter::Hours(1500.0) };
 /// let words = end_words(&end, Units::METRIC);
 /// assert_eq!(format!("{} {}", words.label, words.text), "not sour by day 24: day 48 (slow cheese: day 63)");
+/// let soon = PlanEnd::NotSour { at_h: 560.0, middle: SourAfter::Hours(550.0), slow: SourAfter::Hours(565.0) };
+/// assert_eq!(end_words(&soon, Units::METRIC).text, "day 24 (slow cheese: later that day)");
 /// ```
 #[must_use]
 pub fn end_words(end: &PlanEnd, units: Units) -> EndWords {
@@ -42,9 +44,9 @@ pub fn end_words(end: &PlanEnd, units: Units) -> EndWords {
             EndWords {
                 label: if in_time { "may not be sour by" } else { "not sour by" },
                 text: if in_time {
-                    format!("day {} (slow cheese: {})", day(at_h), on(slow))
+                    format!("day {} (slow cheese: {})", day(at_h), beside(slow, at_h))
                 } else {
-                    format!("day {}: {} (slow cheese: {})", day(at_h), on(middle), on(slow))
+                    format!("day {}: {} (slow cheese: {})", day(at_h), beside(middle, at_h), beside(slow, at_h))
                 },
                 by_clock: if in_time { "soak ends, perhaps not sour" } else { "soak ends, not sour" },
                 sour: Some(format!(
@@ -64,6 +66,14 @@ fn on(after: SourAfter) -> String {
         SourAfter::Hours(hours) => format!("day {}", day(hours)),
         SourAfter::Beyond(hours) => format!("not by day {}", day(hours)),
         SourAfter::Never => "never".to_owned(),
+    }
+}
+
+/// Returns the same beside the day on which a plan ends: the same day is not named twice.
+fn beside(after: SourAfter, at_h: f64) -> String {
+    match after {
+        SourAfter::Hours(hours) if day(hours) == day(at_h) => "later that day".to_owned(),
+        SourAfter::Hours(_) | SourAfter::Beyond(_) | SourAfter::Never => on(after),
     }
 }
 
