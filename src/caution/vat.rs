@@ -132,7 +132,8 @@ pub(super) fn cautions(batch: &Batch) -> Vec<VatCaution> {
 fn heat_step_is_hottest(batch: &Batch) -> bool {
     let design = &batch.design.vat;
     let others_c = design.bath_start_temperature_c.max(design.bath_set_temperature_c);
-    batch.milk.done().and_then(|milk| milk.pasteurising).is_some_and(|step| step.bath_c >= others_c)
+    let step = batch.milk.done().and_then(|milk| milk.pasteurising).filter(|_| design.heating == Heating::Bath);
+    step.is_some_and(|step| step.bath_c >= others_c)
 }
 
 /// Returns the caution about milk that warms or cools between rennet and cut.

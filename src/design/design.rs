@@ -2,8 +2,8 @@
 
 use super::field::{Holds, Rows};
 use super::{
-    DesignError, DrainingDesign, DryingDesign, KeepingDesign, MilkDesign, PicklingDesign, SaltingDesign, SuppliesDesign, Value,
-    VatDesign, WeekDesign,
+    DesignError, DrainingDesign, DryingDesign, Heating, KeepingDesign, MilkDesign, PicklingDesign, SaltingDesign, SuppliesDesign,
+    Value, VatDesign, WeekDesign,
 };
 
 /// Everything the maker chooses for one vat.
@@ -39,6 +39,7 @@ macro_rules! holds {
         impl Holds<$part> for Design {
             fn part(&self) -> &$part { &self.$member }
             fn part_mut(&mut self) -> &mut $part { &mut self.$member }
+            fn heating(&self) -> Option<Heating> { Some(self.vat.heating) }
         }
     )+ };
 }

@@ -1,6 +1,6 @@
 //! The description of each member of a design: how it is called, shown, read and checked.
 
-use super::{DesignError, Stage, Unit, Value, nearest};
+use super::{DesignError, Heating, Stage, Unit, Value, nearest};
 
 /// One of the choices of an input.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -160,6 +160,10 @@ pub(super) trait Holds<Part> {
     fn part(&self) -> &Part;
     /// Returns the choices, to be changed.
     fn part_mut(&mut self) -> &mut Part;
+    /// Returns how the milk is warmed; none where only the choices themselves are held.
+    fn heating(&self) -> Option<Heating> {
+        None
+    }
 }
 
 impl<Part> Holds<Part> for Part {
@@ -180,12 +184,13 @@ pub(super) trait Rows<Root: 'static> {
 
 /// Declares one stage of the design: the struct, its defaults, and for each member its row.
 ///
-/// A row reads: member, label, unit, default, range and step (for a number), help, and after `when` the condition under which it has any effect.
+/// A row reads: member, label, unit, default, range and step (for a number), help, after `when` the condition under which it has any effect, and
+/// after `warmed by` how the milk must be warmed for that.
 macro_rules! stage_design {
     (
         $(#[$struct_doc:meta])*
         $name:ident in $stage:ident {
-            $( $kind:ident $key:ident : $label:literal, $($spec:expr),+ ; $help:literal $(, when $used:expr)? ; )+
+            $( $kind:ident $key:ident : $label:literal, $($spec:expr),+ ; $help:literal $(, when $used:expr)? $(, warmed by $heating:ident)? ; )+
         }
     ) => {
         $(#[$struct_doc])*
@@ -207,7 +212,11 @@ macro_rules! stage_design {
                     unit: stage_design!(@unit $kind $($spec),+),
                     kind: stage_design!(@kind $kind $($spec),+),
                     help: $help,
-                    used: |root| { let used: fn(&Self) -> bool = stage_design!(@used $($used)?); used(root.part()) },
+                    used: |root| {
+                        let used: fn(&Self) -> bool = stage_design!(@used $($used)?);
+                        used($crate::design::field::Holds::<Self>::part(root))
+                            $(&& $crate::design::field::Holds::<Self>::heating(root).is_none_or(|way| way == $crate::design::Heating::$heating))?
+                    },
                     default: || stage_design!(@read $kind Self::default().$key),
                     read: |root| stage_design!(@read $kind root.part().$key),
                     write: |root, value| stage_design!(@write $kind root.part_mut().$key, value),

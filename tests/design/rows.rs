@@ -1,7 +1,10 @@
 //! The row beside each input.
 
 use std::collections::BTreeSet;
-use vatsketch::design::{DESCRIBED_CHEESE_FIELDS, Design, Field, Heating, Kind, MilkDesign, VatDesign, fields};
+use vatsketch::batch::batch;
+use vatsketch::caution::cautions;
+use vatsketch::design::{DESCRIBED_CHEESE_FIELDS, Design, Field, Heating, Kind, MilkDesign, MilkTreatment, VatDesign, fields};
+use vatsketch::figure::figures;
 
 fn sound<D: Default>(field: &Field<D>) {
     assert!(field.check(field.default()).is_ok(), "default of {}", field.key);
@@ -66,6 +69,18 @@ fn an_input_hides_where_another_choice_makes_it_idle() {
     let hob = Design { vat: VatDesign { heating: Heating::Hob, ..VatDesign::default() }, ..Design::default() };
     assert!(used("bath_l", &bath) && !used("bath_l", &hob));
     assert!(used("heater_power_w", &bath) && used("heater_power_w", &hob));
+    // A hob has no thermostat to set for the heat step; what it is set to moves no figure and no caution.
+    let raw = |heating| {
+        let mut design = Design { vat: VatDesign { heating, ..VatDesign::default() }, ..Design::default() };
+        (design.milk.milk_treatment, design.milk.pasteurised_in_vat) = (MilkTreatment::Raw, true);
+        design
+    };
+    let (in_bath, on_hob) = (raw(Heating::Bath), raw(Heating::Hob));
+    assert!(used("pasteurising_bath_temperature_c", &in_bath) && !used("pasteurising_bath_temperature_c", &on_hob));
+    let mut hotter = on_hob.clone();
+    hotter.milk.pasteurising_bath_temperature_c = 98.0;
+    let (one, other) = (batch(&on_hob).unwrap(), batch(&hotter).unwrap());
+    assert_eq!((figures(&one), cautions(&one)), (figures(&other), cautions(&other)));
     assert!(!used("label_fat_percent", &bath) && !used("night_temperature_c", &bath) && used("cabinet_temperature_c", &bath));
 }
 

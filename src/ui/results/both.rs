@@ -1,13 +1,16 @@
 //! Results of two designs by stage, in columns, and the cautions of both.
 
-use crate::analysis::{Difference, Whose};
+use crate::analysis::{ComparedCaution, Difference, Whose};
+use crate::caution::Caution;
 use crate::curve::Run;
 use crate::design::Stage;
 use crate::figure::{Weight, is_of_germs};
 use crate::ui::results::beside::Beside;
 use crate::ui::results::caution::caution_ui;
 use crate::ui::results::compared::{compared_ui, costs_ui, heads_ui, stroke};
+use crate::ui::results::lift::{LiftsKnown, Way};
 use crate::ui::results::one::potential_ui;
+use crate::ui::results::shown::Shown;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::widget::room::Room;
@@ -20,7 +23,16 @@ use egui::{Rect, RichText, Sense, Stroke, Ui, vec2};
 const RESULTS_SHARE: f32 = 0.64;
 
 /// Draws the results of two designs above and their cautions below; returns what is asked for.
-pub(in crate::ui) fn results_both_ui(ui: &mut Ui, view: &View, run: &Run, beside: &Beside, room: Room) -> Vec<Ask> {
+///
+/// `lifts`: what is known of the ways to lift the caution of A that was asked about
+pub(in crate::ui) fn results_both_ui(
+    ui: &mut Ui,
+    view: &View,
+    shown: &Shown,
+    lifts: LiftsKnown<'_>,
+    beside: &Beside,
+    room: Room,
+) -> Vec<Ask> {
     let palette = Palette::of(ui);
     let height = if room == Room::Own { ui.available_height() * RESULTS_SHARE } else { 0.0 };
     let mut asks = Vec::new();
@@ -29,7 +41,7 @@ pub(in crate::ui) fn results_both_ui(ui: &mut Ui, view: &View, run: &Run, beside
         room.scrolled(ui, ("results of both", view.station.key()), |ui| {
             let others = Stage::ALL.into_iter().filter(|stage| *stage != view.station);
             for stage in std::iter::once(view.station).chain(others) {
-                asks.extend(stage_ui(ui, view, stage, run, beside));
+                asks.extend(stage_ui(ui, view, stage, &shown.run, beside));
             }
             if beside.costs.is_some() || beside.cost_note.is_some() {
                 heading_ui(ui, "Costs");
@@ -49,12 +61,14 @@ pub(in crate::ui) fn results_both_ui(ui: &mut Ui, view: &View, run: &Run, beside
                 heading_ui(ui, TRUE_OF_ALL);
             }
             let whose = compared.whose.words();
+            // What lifts a caution is looked for as A has it: A is the design that the choices change.
+            let way = of_a(shown, compared).map(|own| Way::of(view, own, lifts));
             asks.extend(caution_ui(
                 ui,
                 view.units,
                 &compared.caution,
                 Some((whose, said_of_b(compared, view.units).as_deref())),
-                None,
+                way,
             ));
             ui.add_space(6.0);
         }
@@ -122,6 +136,12 @@ fn stage_ui(ui: &mut Ui, view: &View, stage: Stage, run: &Run, beside: &Beside) 
     }
     ui.add_space(8.0);
     asks
+}
+
+/// Returns a caution as A alone has it; nothing where only B has it.
+fn of_a<'a>(shown: &'a Shown, compared: &ComparedCaution) -> Option<&'a Caution> {
+    let same = |own: &&Caution| own.key == compared.caution.key && own.caused_by == compared.caution.caused_by;
+    shown.cautions.iter().filter(|_| compared.whose != Whose::OnlyB).find(same)
 }
 
 /// Returns how many cautions both have, and each alone; without what is true of every cheese like this.

@@ -2,7 +2,7 @@
 
 use crate::caution::{Caution, Severity};
 use crate::design::field;
-use crate::ui::results::lift::{LiftsKnown, lifts_ui};
+use crate::ui::results::lift::{Way, lifts_ui};
 use crate::ui::state::ask::Ask;
 use crate::ui::widget::severity::{colours, sign};
 use crate::ui::widget::theme::{CAPTION, Palette, bold};
@@ -12,13 +12,13 @@ use egui::{RichText, Ui, vec2};
 
 /// Draws one caution; of two designs with whose it is, and what the second says where it says something else.
 ///
-/// `lifts`: what is known of the ways to lift it; none where that is not offered
+/// `way`: what is known of the ways to lift it; none where that is not offered
 pub(in crate::ui) fn caution_ui(
     ui: &mut Ui,
     units: Units,
     caution: &Caution,
     whose: Option<(&str, Option<&str>)>,
-    lifts: Option<LiftsKnown<'_>>,
+    way: Option<Way<'_>>,
 ) -> Option<Ask> {
     let palette = Palette::of(ui);
     // Red is for what this design can change.
@@ -62,8 +62,9 @@ pub(in crate::ui) fn caution_ui(
                 asked = Some(Ask::ToInput(key));
             }
         }
-        if let Some(known) = lifts.filter(|_| !caution.always && caution.severity > Severity::Note) {
-            asked = lifts_ui(ui, units, caution, known).or_else(|| asked.take());
+        if let Some(way) = way.filter(|way| !way.caution.always && way.caution.severity > Severity::Note) {
+            let words = if whose.is_some() { "What would lift this in A?" } else { "What would lift this?" };
+            asked = lifts_ui(ui, units, words, way).or_else(|| asked.take());
         }
     });
     let bar = egui::Rect::from_min_size(shown.response.rect.min, vec2(6.0, shown.response.rect.height()));

@@ -5,6 +5,7 @@ use crate::export::printable;
 use crate::report::money;
 use crate::session::{FoundLifts, PricedLift};
 use crate::ui::state::ask::Ask;
+use crate::ui::state::view::View;
 use crate::ui::widget::spoken::say_changes;
 use crate::ui::widget::theme::{CAPTION, Palette, bold};
 use crate::units::Units;
@@ -27,14 +28,30 @@ pub(in crate::ui) enum LiftsKnown<'a> {
     Found(&'a FoundLifts),
 }
 
+/// A caution of the open design, and what is known of the ways to lift it.
+#[derive(Clone, Copy)]
+pub(in crate::ui) struct Way<'a> {
+    pub(in crate::ui) caution: &'a Caution,
+    known: LiftsKnown<'a>,
+}
+
+impl<'a> Way<'a> {
+    /// `lifts`: what is known of the ways to lift the caution that was asked about
+    pub(in crate::ui) fn of(view: &View, caution: &'a Caution, lifts: LiftsKnown<'a>) -> Self {
+        Self { caution, known: if view.lifting.as_ref() == Some(caution) { lifts } else { LiftsKnown::NotAsked } }
+    }
+}
+
 /// Draws what would lift a caution, and returns what is asked for.
-pub(in crate::ui) fn lifts_ui(ui: &mut Ui, units: Units, caution: &Caution, known: LiftsKnown<'_>) -> Option<Ask> {
+///
+/// `words`: the words of the button that asks
+pub(in crate::ui) fn lifts_ui(ui: &mut Ui, units: Units, words: &str, Way { caution, known }: Way<'_>) -> Option<Ask> {
     match known {
         LiftsKnown::NotAsked => {
-            let button = Button::new(RichText::new("What would lift this?").size(CAPTION).color(Palette::of(ui).link))
-                .fill(Palette::of(ui).background);
+            let button =
+                Button::new(RichText::new(words).size(CAPTION).color(Palette::of(ui).link)).fill(Palette::of(ui).background);
             let response = ui.add(button);
-            let about = format!("What would lift this? {}", caution_words(caution, units).short);
+            let about = format!("{words} {}", caution_words(caution, units).short);
             response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &about));
             response.clicked().then(|| Ask::Lifts(Box::new(caution.clone())))
         }

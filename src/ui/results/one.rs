@@ -4,7 +4,7 @@ use crate::curve::Station;
 use crate::design::Stage;
 use crate::figure::{Figure, Reading, Weight, is_of_germs};
 use crate::ui::results::caution::caution_ui;
-use crate::ui::results::lift::LiftsKnown;
+use crate::ui::results::lift::{LiftsKnown, Way};
 use crate::ui::results::shown::Shown;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
@@ -48,8 +48,7 @@ pub(in crate::ui) fn results_ui(ui: &mut Ui, view: &View, shown: &Shown, lifts: 
     room.scrolled(ui, "cautions", |ui| {
         let (always, own): (Vec<_>, Vec<_>) = shown.cautions.iter().partition(|caution| caution.always);
         for caution in own {
-            let known = if view.lifting.as_ref() == Some(caution) { lifts } else { LiftsKnown::NotAsked };
-            asks.extend(caution_ui(ui, view.units, caution, None, Some(known)));
+            asks.extend(caution_ui(ui, view.units, caution, None, Some(Way::of(view, caution, lifts))));
             ui.add_space(6.0);
         }
         if !always.is_empty() {

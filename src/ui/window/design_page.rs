@@ -66,7 +66,7 @@ impl Window {
                 let likely = spread.as_ref().and_then(|spread| spread.figure(open.figure));
                 results_card_ui(ui, view.units, open, Known { card, effects: effects.as_ref(), likely, spread_failed }, room)
             }
-            (None, Some(beside)) => results_both_ui(ui, view, &self.shown.run, beside, room),
+            (None, Some(beside)) => results_both_ui(ui, view, &self.shown, lifts, beside, room),
             (None, None) => results_ui(ui, view, &self.shown, lifts, room),
         };
         if one_column {

@@ -49,3 +49,21 @@ fn a_pinned_choice_is_named_and_left_alone() {
     assert!(harness.query_by_label_contains("Make this change: Calcium").is_none());
     harness.get_by_label_contains("Pinned and left alone: calcium");
 }
+
+/// With a second design open the first is the one that changes, and the caution that only the second has leads nowhere.
+#[test]
+fn beside_a_second_design_the_first_is_the_one_that_is_lifted() {
+    let mut session = example("first-vat");
+    session.apply(Command::SetInput { key: "calcium_dose_percent", value: Value::Number(TOO_MUCH) }).unwrap();
+    session.second_from_first().unwrap();
+    let mut harness = shown(session, SIZE, Theme::Light);
+    harness.get_by_label_contains("What would lift this in A? More calcium").click();
+    harness.run();
+    settled(&mut harness);
+    harness.get_by_label_contains("Make this change: Calcium chloride dose").click();
+    settled(&mut harness);
+    assert!((dose(&harness) - 0.02).abs() < 1e-12);
+    let second = harness.state().session.second().unwrap().design().milk.calcium_dose_percent;
+    assert!((second - TOO_MUCH).abs() < 1e-12, "B stays as it was");
+    assert!(harness.query_by_label_contains("What would lift this in A? More calcium").is_none(), "only B has it now");
+}
