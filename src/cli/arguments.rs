@@ -6,6 +6,7 @@ use super::stage_alone::StageAlone;
 use crate::analysis::Alike;
 use crate::curve::CurveKey;
 use crate::design::MilkKind;
+use crate::export::Part;
 use crate::session::Example;
 use clap::{Parser, Subcommand};
 use clap_complete::Shell;
@@ -70,6 +71,9 @@ pub enum Command {
         /// The paper of what is to be printed.
         #[command(flatten)]
         paper: PaperOptions,
+        /// What to print behind the two pages of the plan; more than one with commas, as in shopping,labels.
+        #[arg(long, value_name = "PARTS", value_delimiter = ',', value_parser = named::part())]
+        with: Vec<Part>,
         /// When to begin or to be finished.
         #[command(flatten)]
         week: WeekOptions,

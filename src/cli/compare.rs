@@ -61,7 +61,7 @@ pub(super) fn run(
     match format {
         Format::Json => write_json(to_json(&a, &b), &mut bytes)?,
         Format::Pdf => bytes = comparison_pdf(&comparison(&a, &b, units), Paper::from(wanted.paper))?,
-        Format::Text | Format::Calendar | Format::Csv | Format::Svg | Format::Png => {
+        Format::Text | Format::Html | Format::Calendar | Format::Csv | Format::Svg | Format::Png => {
             write_text(&comparison(&a, &b, units), &mut bytes)?;
         }
     }

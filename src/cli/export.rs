@@ -9,8 +9,8 @@ use crate::batch::batch;
 use crate::caution::{Caution, cautions};
 use crate::curve::{Curve, CurveKey, curve};
 use crate::export::{
-    ExportError, Format, Paper, WeekCalendarError, curve_csv, curve_png, curve_svg, figures_csv, json, pdf, printable, text,
-    week_calendar,
+    ExportError, Format, Paper, Part, Sheets, WeekCalendarError, curve_csv, curve_png, curve_svg, figures_csv, html, json,
+    label_png, pdf, printable, text, week_calendar,
 };
 use crate::file::DesignFile;
 use crate::plan::kitchen_week;
@@ -24,6 +24,7 @@ pub(super) struct Wanted<'a> {
     pub(super) output: &'a OutputOptions,
     pub(super) curve: Option<CurveKey>,
     pub(super) paper: PaperChoice,
+    pub(super) with: &'a [Part],
     pub(super) week: &'a WeekOptions,
     pub(super) units: Units,
 }
@@ -32,10 +33,11 @@ pub(super) struct Wanted<'a> {
 type CurveWriter = fn(&Curve, &[Caution], Units) -> Result<Vec<u8>, ExportError>;
 
 /// What is written.
-#[derive(Clone, Copy)]
 enum Job {
-    PlanPdf(Paper),
+    PlanPdf(Sheets),
     PlanText,
+    PlanHtml,
+    Label,
     Calendar,
     FiguresCsv,
     FiguresJson,
@@ -55,9 +57,9 @@ pub(super) fn run(
     let DesignFile { id, mut design } = open::design_file(options)?;
     let now = week::laid_over(wanted.week, &mut design.week)?;
     let batch = batch(&design)?;
-    let no_week = match job {
+    let no_week = match &job {
         // A wish that cannot be understood is refused; one that cannot be kept leaves a plan with counted times.
-        Job::PlanPdf(_) | Job::PlanText => {
+        Job::PlanPdf(_) | Job::PlanText | Job::PlanHtml | Job::Label => {
             kitchen_week(&batch, &now).err().map(|error| week::trouble(&error, wanted.week, &options.file))
         }
         Job::Calendar | Job::FiguresCsv | Job::FiguresJson | Job::Curve(..) => None,
@@ -67,8 +69,13 @@ pub(super) fn run(
         no_week => no_week,
     };
     let bytes = match job {
-        Job::PlanPdf(paper) => pdf(&plan_at(&batch, &now).shown_in(wanted.units), paper)?,
+        Job::PlanPdf(ref sheets) => pdf(&plan_at(&batch, &now).shown_in(wanted.units), sheets)?,
         Job::PlanText => text(&plan_at(&batch, &now).shown_in(wanted.units)).into_bytes(),
+        Job::PlanHtml => html(&plan_at(&batch, &now).shown_in(wanted.units)).into_bytes(),
+        Job::Label => match &plan_at(&batch, &now).label {
+            Some(label) => label_png(label, wanted.units)?,
+            None => return Err(CliError::Arguments("no cheese of this design goes into a jar, so there is no label".to_owned())),
+        },
         // What the last file has and this week has not is cancelled.
         Job::Calendar => week_calendar(&batch, id, &now, &to.before(), wanted.units)
             .map_err(|error| no_calendar(error, wanted.week, &options.file))?,
@@ -96,9 +103,22 @@ pub(super) fn run(
 
 /// Returns what is asked for, before anything is read or calculated.
 fn job(format: Format, wanted: &Wanted<'_>) -> Result<Job, CliError> {
+    // A picture of the plan is that of the one thing that is no page of it.
+    if format == Format::Png && wanted.with == [Part::Labels] && wanted.curve.is_none() {
+        return Ok(Job::Label);
+    }
+    if format != Format::Pdf && !wanted.with.is_empty() {
+        return Err(CliError::Arguments(format!(
+            "--with is for the pages of a .pdf, and --with labels for a .png of one label, not for a .{}",
+            format.ending()
+        )));
+    }
     match (format, wanted.curve) {
-        (Format::Pdf, None) => Ok(Job::PlanPdf(Paper::from(wanted.paper))),
+        (Format::Pdf, None) => {
+            Ok(Job::PlanPdf(Sheets { paper: Paper::from(wanted.paper), with: wanted.with.iter().copied().collect() }))
+        }
         (Format::Text, None) => Ok(Job::PlanText),
+        (Format::Html, None) => Ok(Job::PlanHtml),
         (Format::Calendar, None) => Ok(Job::Calendar),
         (Format::Csv, None) => Ok(Job::FiguresCsv),
         (Format::Json, None) => Ok(Job::FiguresJson),
@@ -108,7 +128,7 @@ fn job(format: Format, wanted: &Wanted<'_>) -> Result<Job, CliError> {
         (Format::Svg | Format::Png, None) => {
             Err(CliError::Arguments(format!("a .{} holds one curve; say which with --curve: {}", format.ending(), curves())))
         }
-        (Format::Pdf | Format::Text | Format::Calendar | Format::Json, Some(_)) => {
+        (Format::Pdf | Format::Text | Format::Html | Format::Calendar | Format::Json, Some(_)) => {
             let endings = Format::endings(Format::of_curves);
             Err(CliError::Arguments(format!("a curve is written as {endings}, not as .{}", format.ending())))
         }

@@ -89,8 +89,8 @@ pub fn run<T: Into<OsString> + Clone>(
         Command::Stage { name: StageAlone::Stage(name), set, form } => stage::run(name, &set, &form, data, words),
         Command::Stage { name: StageAlone::Souring, set, form } => souring::run(&set, &form, data, words),
         Command::Stage { name: StageAlone::Germs, set, form } => germs::run(&set, &form, data),
-        Command::Export { design, output, curve, paper, week, shown } => {
-            let wanted = export::Wanted { output: &output, curve, paper: paper.size, week: &week, units: shown.units };
+        Command::Export { design, output, curve, paper, with, week, shown } => {
+            let wanted = export::Wanted { output: &output, curve, paper: paper.size, with: &with, week: &week, units: shown.units };
             export::run(&design, &wanted, data, words)
         }
         Command::Compare { first, second, milk, alike, output, paper, form } => {

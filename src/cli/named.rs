@@ -4,7 +4,7 @@ use super::stage_alone::StageAlone;
 use crate::analysis::Alike;
 use crate::curve::CurveKey;
 use crate::design::{MilkKind, did_you_mean, nearest};
-use crate::export::Format;
+use crate::export::{Format, Part};
 use crate::session::{EXAMPLES, Example};
 use clap::builder::{PossibleValue, TypedValueParser};
 use clap::error::ErrorKind;
@@ -35,6 +35,11 @@ pub(super) fn milk() -> Named<MilkKind> {
 /// Reads in which respect the same vat from another milk is like.
 pub(super) fn alike() -> Named<Alike> {
     Named::of("respect", Alike::ALL.map(|alike| (alike.key(), alike.label(), alike)))
+}
+
+/// Reads what is printed behind the two pages of a plan.
+pub(super) fn part() -> Named<Part> {
+    Named::of("part", Part::ALL.map(|part| (part.key(), part.help(), part)))
 }
 
 /// Reads a kind of file.

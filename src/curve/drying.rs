@@ -9,6 +9,9 @@ use crate::process::{DryingOutcome, DryingPoint, TrayRun};
 /// The band between the trays, which is no uncertainty but how far apart they are.
 pub(super) const BETWEEN_TRAYS: &str = "between the fastest and the slowest tray";
 
+/// The axis of the weight begins and ends at a multiple of this, g.
+const WEIGHT_STEP_G: f64 = 5.0;
+
 /// Points at which the band between the trays is drawn.
 const BAND_POINTS: u32 = 60;
 
@@ -86,6 +89,53 @@ pub(super) fn loss(batch: &Batch, dried: &DryingOutcome) -> Curve {
             end.at_h, end.loss_percent, end.cheese_g, end.moisture_percent
         ),
     }
+}
+
+/// Returns the weight of one cheese on the scale while it dries, with its pepper; nothing where nothing is dried.
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::batch, curve::drying_weight, design::Design};
+/// let done = batch(&Design::default())?;
+/// let dried = done.drying.done().unwrap();
+/// let pepper_g = done.salting.done().unwrap().pepper_each_g;
+/// let weight = drying_weight(&done).unwrap();
+/// assert!((weight.series[0].points.last().unwrap()[1] - dried.end.cheese_g - pepper_g).abs() < 1e-9);
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[must_use]
+pub fn drying_weight(batch: &Batch) -> Option<Curve> {
+    let dried = batch.drying.done().filter(|_| batch.design.drying.drying_h > 0.0)?;
+    let pepper_g = batch.salting.done().map_or(0.0, |salting| salting.pepper_each_g);
+    let mut bands = bands(dried, batch.design.drying.drying_h, |point| point.cheese_g);
+    bands.truncate(1);
+    for point in bands.iter_mut().flat_map(|band| &mut band.points) {
+        *point = [point[0], point[1] + pepper_g, point[2] + pepper_g];
+    }
+    let mut points = line(&dried.middle, |point| point.cheese_g);
+    points.iter_mut().for_each(|point| point[1] += pepper_g);
+    let all =
+        bands.iter().flat_map(|band| &band.points).flat_map(|point| [point[1], point[2]]).chain(points.iter().map(|at| at[1]));
+    let (least, most) = all.fold((f64::INFINITY, 0.0_f64), |(least, most), grams| (least.min(grams), most.max(grams)));
+    Some(Curve {
+        title: "Weight of one cheese while it dries",
+        x: time_axis(batch),
+        y: Axis {
+            label: "weight",
+            unit: "g",
+            least: WEIGHT_STEP_G * (least / WEIGHT_STEP_G).floor(),
+            most: WEIGHT_STEP_G * (most / WEIGHT_STEP_G).ceil(),
+        },
+        series: vec![Series { name: "plan", role: Role::Main, points }],
+        bands,
+        events: Vec::new(),
+        empty_because: None,
+        in_words: format!(
+            "A cheese with its pepper weighs {:.0} g after {:.0} h of drying.",
+            dried.end.cheese_g + pepper_g,
+            dried.end.at_h
+        ),
+    })
 }
 
 pub(super) fn moisture(batch: &Batch, dried: &DryingOutcome) -> Curve {

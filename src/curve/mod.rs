@@ -23,6 +23,7 @@ mod wet;
 pub use both::in_one_frame;
 pub use curve::{Axis, Band, Curve, Event, Role, Series};
 pub use drawn::curve;
+pub use drying::drying_weight;
 pub use key::CurveKey;
 pub use run::{Run, Side, SideStream, Station, run};
 pub use section::{Section, SectionKey, section};

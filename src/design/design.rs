@@ -39,7 +39,7 @@ macro_rules! holds {
         impl Holds<$part> for Design {
             fn part(&self) -> &$part { &self.$member }
             fn part_mut(&mut self) -> &mut $part { &mut self.$member }
-            fn heating(&self) -> Option<Heating> { Some(self.vat.heating) }
+            fn in_bath(&self) -> bool { self.vat.heating == Heating::Bath }
         }
     )+ };
 }

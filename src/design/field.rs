@@ -1,6 +1,6 @@
 //! The description of each member of a design: how it is called, shown, read and checked.
 
-use super::{DesignError, Heating, Stage, Unit, Value, nearest};
+use super::{DesignError, Stage, Unit, Value, nearest};
 
 /// One of the choices of an input.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -160,9 +160,9 @@ pub(super) trait Holds<Part> {
     fn part(&self) -> &Part;
     /// Returns the choices, to be changed.
     fn part_mut(&mut self) -> &mut Part;
-    /// Returns how the milk is warmed; none where only the choices themselves are held.
-    fn heating(&self) -> Option<Heating> {
-        None
+    /// Returns whether the pot is warmed in a bath of water; who holds the choices about one stage alone does not know and hides nothing.
+    fn in_bath(&self) -> bool {
+        true
     }
 }
 
@@ -185,12 +185,12 @@ pub(super) trait Rows<Root: 'static> {
 /// Declares one stage of the design: the struct, its defaults, and for each member its row.
 ///
 /// A row reads: member, label, unit, default, range and step (for a number), help, after `when` the condition under which it has any effect, and
-/// after `warmed by` how the milk must be warmed for that.
+/// after `only` what must hold of the whole design for that.
 macro_rules! stage_design {
     (
         $(#[$struct_doc:meta])*
         $name:ident in $stage:ident {
-            $( $kind:ident $key:ident : $label:literal, $($spec:expr),+ ; $help:literal $(, when $used:expr)? $(, warmed by $heating:ident)? ; )+
+            $( $kind:ident $key:ident : $label:literal, $($spec:expr),+ ; $help:literal $(, when $used:expr)? $(, only $whole:ident)? ; )+
         }
     ) => {
         $(#[$struct_doc])*
@@ -215,7 +215,7 @@ macro_rules! stage_design {
                     used: |root| {
                         let used: fn(&Self) -> bool = stage_design!(@used $($used)?);
                         used($crate::design::field::Holds::<Self>::part(root))
-                            $(&& $crate::design::field::Holds::<Self>::heating(root).is_none_or(|way| way == $crate::design::Heating::$heating))?
+                            $(&& $crate::design::field::Holds::<Self>::$whole(root))?
                     },
                     default: || stage_design!(@read $kind Self::default().$key),
                     read: |root| stage_design!(@read $kind root.part().$key),

@@ -16,7 +16,7 @@ stage_design! {
         switch pasteurised_in_vat: "Pasteurise the raw milk in the vat", false; "Heat the raw milk with its cream, hold it hot and cool it quickly, before acid, culture, calcium or rennet goes in.", when |d| d.milk_treatment == MilkTreatment::Raw;
         number pasteurising_temperature_c: "Pasteurise at", Unit::Celsius, 63.0, 63.0..=75.0, 0.5; "Every drop is held at this or hotter. Rules give the time for 63 and 72 °C (rich milk: 66 and 75 °C); between them it is our own line.", when |d| d.pasteurises();
         number pasteurising_extra_min: "Extra time held hot", Unit::Minute, 0.0, 0.0..=60.0, 1.0; "Minutes on top of the time that the temperature asks for.", when |d| d.pasteurises();
-        number pasteurising_bath_temperature_c: "Bath held at while pasteurising", Unit::Celsius, 68.0, 63.5..=98.0, 0.5; "Where the thermostat of a water bath is set for this step, hotter than the milk is to become.", when |d| d.pasteurises(), warmed by Bath;
+        number pasteurising_bath_temperature_c: "Bath held at while pasteurising", Unit::Celsius, 68.0, 63.5..=98.0, 0.5; "Where the thermostat of a water bath is set for this step, hotter than the milk is to become.", when |d| d.pasteurises(), only in_bath;
         number cooling_water_l: "Cold water to cool the milk", Unit::Litre, 20.0, 1.0..=400.0, 1.0; "Water in the sink or tub that the hot pot is put into.", when |d| d.pasteurises();
         number cooling_water_temperature_c: "Temperature of the cold water", Unit::Celsius, 10.0, 0.5..=30.0, 0.5; "Temperature of that water when the pot goes in; with ice it is near 1 °C.", when |d| d.pasteurises();
         CreamBy cream_by: "Set cream from", CreamBy::FatTarget; "Aim for a fat target, or start from the cream that you have.";

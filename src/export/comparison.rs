@@ -44,7 +44,7 @@ mod sheet {
     use crate::caution::Caution;
     use crate::export::Paper;
     use crate::export::chart::Chart;
-    use crate::export::sheet::Warning;
+    use crate::export::kitchen::Short;
     use crate::report::{ComparedRow, Comparison};
     use crate::words::FROM_A_MODEL;
     use serde::Serialize;
@@ -55,13 +55,15 @@ mod sheet {
         title: &'static str,
         subtitle: &'static str,
         titles: [String; 2],
+        answers: Vec<Answer>,
         choices: Vec<Row>,
         costs: Vec<Row>,
         #[serde(rename = "cost-note")]
         cost_note: Option<String>,
         milk: Vec<String>,
-        serious: Vec<Warning>,
-        cautions: [Vec<Warning>; 2],
+        serious: Vec<Short>,
+        cautions: [Vec<Short>; 2],
+        same: usize,
         charts: Vec<Chart>,
         stages: Vec<StageRows>,
     }
@@ -77,6 +79,12 @@ mod sheet {
     }
 
     #[derive(Debug, Serialize)]
+    struct Answer {
+        heading: &'static str,
+        rows: Vec<Row>,
+    }
+
+    #[derive(Debug, Serialize)]
     struct StageRows {
         title: &'static str,
         rows: Vec<Row>,
@@ -84,26 +92,36 @@ mod sheet {
 
     impl Sheet {
         pub(super) fn of(both: &Comparison, paper: Paper) -> Self {
-            let warnings =
-                |cautions: &[Caution]| cautions.iter().map(|caution| Warning::of(caution, both.units)).collect::<Vec<_>>();
+            let warnings = |cautions: &[Caution]| cautions.iter().map(|caution| Short::of(caution, both.units)).collect::<Vec<_>>();
+            let answered =
+                |row: &&ComparedRow| both.answers.iter().flat_map(|(_, rows)| rows).any(|answer| answer.label == row.label);
+            let told = |row: &&ComparedRow| (row.lead || row.differs) && !answered(row);
+            let all = both.stages.iter().flat_map(|(_, rows)| rows);
             let [only_a, only_b] = &both.cautions;
             Self {
                 paper: paper.sheet(),
                 title: "Two vats side by side",
                 subtitle: FROM_A_MODEL,
                 titles: both.titles.clone(),
+                answers: both
+                    .answers
+                    .iter()
+                    .map(|(heading, rows)| Answer { heading, rows: rows.iter().map(Row::of).collect() })
+                    .collect(),
                 choices: both.choices.iter().map(Row::of).collect(),
                 costs: both.costs.iter().map(Row::of).collect(),
                 cost_note: both.cost_note.clone(),
                 milk: both.milk.clone(),
-                serious: both.serious.iter().map(|compared| Warning::of_both(compared, both.units)).collect(),
+                serious: both.serious.iter().map(|compared| Short::of(&compared.caution, both.units)).collect(),
                 cautions: [warnings(only_a), warnings(only_b)],
                 charts: both.curves.iter().map(|(a, b)| Chart::of_both(a, b)).collect(),
                 stages: both
                     .stages
                     .iter()
-                    .map(|(stage, rows)| StageRows { title: stage.title(), rows: rows.iter().map(Row::of).collect() })
+                    .map(|(stage, rows)| StageRows { title: stage.title(), rows: rows.iter().filter(told).map(Row::of).collect() })
+                    .filter(|stage| !stage.rows.is_empty())
                     .collect(),
+                same: all.filter(|row| !row.lead && !row.differs).count(),
             }
         }
     }

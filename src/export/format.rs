@@ -7,6 +7,8 @@ pub enum Format {
     Pdf,
     /// The plan as plain text.
     Text,
+    /// The plan for a phone.
+    Html,
     /// The week for a calendar.
     Calendar,
     /// The figures as a table, or the points of one curve.
@@ -15,13 +17,13 @@ pub enum Format {
     Json,
     /// One curve as lines that stay sharp at any size.
     Svg,
-    /// One curve as pixels.
+    /// One curve, or the label of a jar, as pixels.
     Png,
 }
 
 impl Format {
     /// Every kind; a new one is added here and the compiler lists who must know it.
-    pub const ALL: [Self; 7] = [Self::Pdf, Self::Text, Self::Calendar, Self::Csv, Self::Json, Self::Svg, Self::Png];
+    pub const ALL: [Self; 8] = [Self::Pdf, Self::Text, Self::Html, Self::Calendar, Self::Csv, Self::Json, Self::Svg, Self::Png];
 
     /// Returns the ending of a file's name, without its point.
     #[must_use]
@@ -29,6 +31,7 @@ impl Format {
         match self {
             Self::Pdf => "pdf",
             Self::Text => "txt",
+            Self::Html => "html",
             Self::Calendar => "ics",
             Self::Csv => "csv",
             Self::Json => "json",
@@ -43,6 +46,7 @@ impl Format {
         match self {
             Self::Pdf => "Pages to print",
             Self::Text => "Plain text",
+            Self::Html => "A page for a phone in the kitchen",
             Self::Calendar => "Events for a calendar",
             Self::Csv => "A table",
             Self::Json => "For another program",

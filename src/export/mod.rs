@@ -12,18 +12,24 @@ mod error;
 #[cfg(feature = "paper")]
 mod fonts;
 mod format;
+mod html;
+mod jar_label;
 mod json;
 #[cfg(feature = "paper")]
 mod kitchen;
+#[cfg(feature = "paper")]
+mod label;
 mod letters;
 mod pages;
 mod paper;
+mod parts;
 mod pdf;
 #[cfg(feature = "paper")]
 mod sheet;
 #[cfg(feature = "paper")]
 mod template;
 mod text;
+mod text_page;
 mod week_calendar;
 
 pub use calendar::calendar;
@@ -32,10 +38,13 @@ pub use csv::{curve_csv, figures_csv};
 pub use curve::{curve_pixels, curve_png, curve_svg};
 pub use error::ExportError;
 pub use format::Format;
+pub use html::html;
+pub use jar_label::label_png;
 pub use json::{json, json_by_key, json_cautions, json_figure, json_figures, json_notice, json_signed, json_text};
 pub use letters::{missing_letters, missing_letters_of};
 pub use pages::{PageImage, pages};
 pub use paper::Paper;
+pub use parts::{Part, Sheets};
 pub use pdf::pdf;
 pub use text::{printable, text};
 pub use week_calendar::{WeekCalendarError, week_calendar};

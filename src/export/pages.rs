@@ -1,6 +1,6 @@
 //! The pages of the plan as pixels, for a preview.
 
-use super::{ExportError, Paper};
+use super::{ExportError, Sheets};
 use crate::report::Plan;
 
 /// One page as pixels.
@@ -31,19 +31,19 @@ impl std::fmt::Debug for PageImage {
 /// # Example
 /// ```
 /// use vatsketch::{batch::batch, design::Design, export::{pages, Paper}, report::plan};
-/// match pages(&plan(&batch(&Design::default())?), Paper::A4, 0.5) {
+/// match pages(&plan(&batch(&Design::default())?), &Paper::A4.into(), 0.5) {
 ///     Ok(pages) => assert_eq!((pages[0].width, pages[0].height), (298, 421)),
 ///     Err(error) => assert!(error.to_string().contains("built without paper")),
 /// }
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```
 #[cfg(feature = "paper")]
-pub fn pages(plan: &Plan, paper: Paper, pixels_per_point: f64) -> Result<Vec<PageImage>, ExportError> {
+pub fn pages(plan: &Plan, sheets: &Sheets, pixels_per_point: f64) -> Result<Vec<PageImage>, ExportError> {
     use super::{sheet::Sheet, template};
     if !(0.1..=10.0).contains(&pixels_per_point) {
         return Err(ExportError::Resolution { pixels_per_point });
     }
-    let document = template::set(template::Main::Plan, &Sheet::of(plan, paper))?;
+    let document = template::set(template::Main::Plan, &Sheet::of(plan, sheets))?;
     let drawn = document.pages().iter().map(|page| typst_render::render(page, &options(pixels_per_point)));
     Ok(drawn.map(|pixels| PageImage { width: pixels.width(), height: pixels.height(), rgba: pixels.take() }).collect())
 }
@@ -59,6 +59,6 @@ pub(super) fn options(pixels_per_point: f64) -> typst_render::RenderOptions {
 /// # Errors
 /// Always [`ExportError::WithoutPaper`].
 #[cfg(not(feature = "paper"))]
-pub const fn pages(_plan: &Plan, _paper: Paper, _pixels_per_point: f64) -> Result<Vec<PageImage>, ExportError> {
+pub const fn pages(_plan: &Plan, _sheets: &Sheets, _pixels_per_point: f64) -> Result<Vec<PageImage>, ExportError> {
     Err(ExportError::WithoutPaper)
 }

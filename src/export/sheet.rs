@@ -1,36 +1,43 @@
 //! What the template is given: words, and curves prepared for drawing.
 
-use super::Paper;
+use super::Sheets;
 use super::aim::Aim;
 use super::chart::Chart;
-use super::kitchen::{DayRow, LogRow, Short, days, log};
-use crate::analysis::ComparedCaution;
+use super::kitchen::{Kitchen, Short};
+use super::label::Label;
 use crate::caution::{Caution, Severity};
 use crate::figure::GermTable;
 use crate::process::GermLine;
-use crate::report::{LawRow, Plan, ShoppingRow, Timing, UsedSource, short_moment};
+use crate::report::{LawRow, Plan, ShopPlace, ShoppingRow, TROUBLES, Timing, Trouble, UsedSource, short_moment, source_title};
+use crate::source::{SourceId, ledger};
 use crate::units::Units;
-use crate::words::{CautionWords, GERMS_BY_STAGE, POTENTIAL_GROWTH, caution_word, caution_words, said_of_b};
+use crate::words::{CautionWords, GERMS_BY_STAGE, MUST_NOT_EAT, POTENTIAL_GROWTH, caution_word, caution_words};
 use serde::Serialize;
 
 /// The whole plan in words.
 #[derive(Debug, Serialize)]
 pub(super) struct Sheet {
     paper: &'static str,
+    with: Vec<&'static str>,
     title: String,
     subtitle: &'static str,
+    not_for: &'static str,
     note: String,
     timing: Option<Hours>,
     no_week: Option<String>,
-    /// For the kitchen: in few words.
+    /// The two pages.
     before_all: Vec<Short>,
-    days: Vec<DayRow>,
-    log: Vec<LogRow>,
+    gather: Vec<Bought>,
+    ready: Vec<String>,
+    kitchen: Kitchen,
+    weight: Option<Chart>,
     stopped: Vec<Halt>,
-    /// For the desk.
-    shopping: Vec<Bought>,
+    /// What else is printed.
+    shopping: Vec<Shelf>,
     cost: Option<String>,
     shopping_trouble: Option<String>,
+    troubles: Vec<TroubleRow>,
+    label: Option<Label>,
     cautions: Vec<Warning>,
     figures: Vec<Aim>,
     charts: Vec<Chart>,
@@ -59,7 +66,7 @@ struct Bought {
 
 /// A caution in full.
 #[derive(Debug, Serialize)]
-pub(super) struct Warning {
+struct Warning {
     /// Said in words, because a grey print shows no colour.
     word: &'static str,
     grave: bool,
@@ -75,26 +82,33 @@ struct Halt {
 }
 
 impl Sheet {
-    pub(super) fn of(plan: &Plan, paper: Paper) -> Self {
+    pub(super) fn of(plan: &Plan, sheets: &Sheets) -> Self {
+        let units = plan.units;
         Self {
-            paper: paper.sheet(),
+            paper: sheets.paper.sheet(),
+            with: sheets.with.iter().map(|part| part.key()).collect(),
             title: plan.title.clone(),
             subtitle: plan.subtitle,
+            not_for: MUST_NOT_EAT,
             note: plan.note.clone(),
-            timing: plan.timing.as_ref().map(|timing| Hours::of(timing, plan.units)),
+            timing: plan.timing.as_ref().map(|timing| Hours::of(timing, units)),
             no_week: plan.no_week.clone(),
-            before_all: Short::all(&plan.before_all, plan.units),
-            days: days(&plan.steps, plan.units),
-            log: log(&plan.steps),
+            before_all: Short::all(&plan.before_all, units),
+            gather: plan.shopping.iter().map(Bought::of).collect(),
+            ready: plan.ready.clone(),
+            kitchen: Kitchen::of(plan),
+            weight: plan.weight_curve.as_ref().map(Chart::of),
             stopped: plan.stopped.iter().map(|halt| Halt { stage: halt.stage.title(), why: halt.why.clone() }).collect(),
-            shopping: plan.shopping.iter().map(Bought::of).collect(),
+            shopping: Shelf::all(plan),
             cost: plan.cost.as_ref().map(crate::report::Cost::words),
             shopping_trouble: plan.shopping_trouble.clone(),
-            cautions: plan.cautions.iter().map(|caution| Warning::of(caution, plan.units)).collect(),
+            troubles: TROUBLES.iter().map(TroubleRow::of).collect(),
+            label: plan.label.as_ref().map(|label| Label::of(label, units)),
+            cautions: plan.cautions.iter().map(|caution| Warning::of(caution, units)).collect(),
             figures: plan.figures.iter().map(Aim::of).collect(),
             charts: plan.curves.iter().map(Chart::of).collect(),
-            germs: plan.germs.as_ref().map(|table| Germs::of(table, plan.units)),
-            laws: plan.laws.iter().map(|row| law(row, &plan.sources, plan.units)).collect(),
+            germs: plan.germs.as_ref().map(|table| Germs::of(table, units)),
+            laws: plan.laws.iter().map(|row| law(row, &plan.sources, units)).collect(),
             sources: plan
                 .sources
                 .iter()
@@ -102,6 +116,45 @@ impl Sheet {
                 .map(|(source, number)| format!("[{number}] {} (seen: {})", source.title, source.seen))
                 .collect(),
         }
+    }
+}
+
+/// One place in the shop, with what stands there.
+#[derive(Debug, Serialize)]
+struct Shelf {
+    name: &'static str,
+    rows: Vec<Bought>,
+}
+
+impl Shelf {
+    fn all(plan: &Plan) -> Vec<Self> {
+        let of = |place: ShopPlace| Self {
+            name: place.title(),
+            rows: plan.shopping.iter().filter(|row| row.place() == place).map(Bought::of).collect(),
+        };
+        ShopPlace::ALL.into_iter().map(of).filter(|shelf| !shelf.rows.is_empty()).collect()
+    }
+}
+
+/// One trouble, with the title of its source.
+#[derive(Debug, Serialize)]
+struct TroubleRow {
+    sign: &'static str,
+    may_be: &'static str,
+    what_to_do: &'static str,
+    discard: &'static str,
+    source: String,
+}
+
+impl TroubleRow {
+    fn of(trouble: &Trouble) -> Self {
+        let Trouble { sign, may_be, what_to_do, discard, source } = *trouble;
+        let source = if source == SourceId::CommonPractice {
+            "common practice, no source".to_owned()
+        } else {
+            source_title(&ledger().unwrap_or_default(), source)
+        };
+        Self { sign, may_be, what_to_do, discard, source }
     }
 }
 
@@ -163,16 +216,7 @@ fn law(row: &LawRow, sources: &[UsedSource], units: Units) -> String {
 }
 
 impl Warning {
-    /// Returns a caution that two designs have, with what B is told where its numbers differ.
-    pub(super) fn of_both(compared: &ComparedCaution, units: Units) -> Self {
-        let mut warning = Self::of(&compared.caution, units);
-        if let Some(of_b) = said_of_b(compared, units) {
-            warning.what = format!("A: {} B: {of_b}", warning.what);
-        }
-        warning
-    }
-
-    pub(super) fn of(caution: &Caution, units: Units) -> Self {
+    fn of(caution: &Caution, units: Units) -> Self {
         let CautionWords { what, remedy, .. } = caution_words(caution, units);
         Self {
             word: caution_word(caution),

@@ -21,6 +21,8 @@ pub(super) enum Main {
     Curve,
     /// Two designs side by side.
     Comparison,
+    /// The label of a jar.
+    Label,
 }
 
 impl Main {
@@ -29,16 +31,20 @@ impl Main {
             Self::Plan => "plan.typ",
             Self::Curve => "curve.typ",
             Self::Comparison => "comparison.typ",
+            Self::Label => "label.typ",
         }
     }
 }
 
 /// The templates, by the names under which they call each other.
-const TEMPLATES: [(&str, &str); 8] = [
+const TEMPLATES: [(&str, &str); 11] = [
     ("plan.typ", include_str!("../../resources/plan.typ")),
     ("parts.typ", include_str!("../../resources/parts.typ")),
     ("kitchen.typ", include_str!("../../resources/kitchen.typ")),
-    ("record.typ", include_str!("../../resources/record.typ")),
+    ("shopping.typ", include_str!("../../resources/shopping.typ")),
+    ("troubles.typ", include_str!("../../resources/troubles.typ")),
+    ("labels.typ", include_str!("../../resources/labels.typ")),
+    ("label.typ", include_str!("../../resources/label.typ")),
     ("reading.typ", include_str!("../../resources/reading.typ")),
     ("curve.typ", include_str!("../../resources/curve.typ")),
     ("comparison.typ", include_str!("../../resources/comparison.typ")),

@@ -1,15 +1,11 @@
 //! The plan as plain text, for a terminal, a message or the clipboard.
 
+use super::text_page::{Page, aim};
 use crate::plan::whole_day_words;
 use crate::process::GermLine;
-use crate::report::{Cost, Line, Plan, Purchase, ShoppingRow, StepTime, Target, Timing, agenda, short_moment};
+use crate::report::{Cost, Plan, Purchase, ShoppingRow, TROUBLES, Timing, Trouble, agenda, short_moment};
 use crate::units::Units;
 use crate::words::{GERMS_BY_STAGE, POTENTIAL_GROWTH, caution_line};
-
-/// Columns of a terminal that everybody has.
-const COLUMNS: usize = 80;
-/// Width of the box and the time before a step.
-const MARGIN: usize = 17;
 
 /// Returns a text that came from a file without what is no letter: control characters, which could give orders to the terminal it is printed
 /// on, and marks that turn the direction of writing around, which could make it read as something else.
@@ -46,7 +42,7 @@ pub(super) fn is_printable(letter: char) -> bool {
 /// ```
 #[must_use]
 pub fn text(plan: &Plan) -> String {
-    let mut page = Page(String::new(), plan.units);
+    let mut page = Page::new(plan.units);
     page.paragraph("", "", &plan.title);
     page.paragraph("", "", plan.subtitle);
     if !plan.note.is_empty() {
@@ -68,6 +64,10 @@ pub fn text(plan: &Plan) -> String {
         let costs = plan.cost.iter().map(Cost::words);
         costs.chain(plan.shopping_trouble.iter().map(|why| no_packages(why))).for_each(|words| page.paragraph("", "", &words));
     }
+    if !plan.ready.is_empty() {
+        page.heading("Before you start");
+        plan.ready.iter().for_each(|words| page.paragraph("[ ] ", "    ", words));
+    }
     page.heading("Steps");
     if let Some(why) = &plan.no_week {
         page.paragraph("! ", "  ", &format!("No clock times: {why}."));
@@ -80,6 +80,10 @@ pub fn text(plan: &Plan) -> String {
             page.day(&whole_day_words(date));
         }
         day.lines.iter().for_each(|line| page.step(line));
+    }
+    if !plan.weighings.is_empty() {
+        page.heading("Weigh the marked cheese");
+        plan.weighings.iter().for_each(|weighing| page.weighing(weighing));
     }
     if !plan.stopped.is_empty() {
         page.heading("The plan stops here");
@@ -102,108 +106,17 @@ pub fn text(plan: &Plan) -> String {
         }
         table.notes(GermLine::short_name).iter().for_each(|note| page.paragraph("", "  ", note));
     }
+    if let Some(label) = &plan.label {
+        page.heading("On the label of each jar");
+        page.label(label);
+    }
+    page.heading("If something is wrong");
+    for Trouble { sign, may_be, what_to_do, discard, .. } in TROUBLES {
+        page.paragraph("- ", "  ", &format!("{sign}: {may_be} {what_to_do} Discard: {discard}"));
+    }
     page.heading("Where the numbers come from");
     plan.sources.iter().for_each(|source| page.paragraph("", "  ", &format!("{} (seen: {})", source.title, source.seen)));
-    page.0
-}
-
-/// The text so far, and the units that it is in.
-struct Page(String, Units);
-
-impl Page {
-    fn gap(&mut self) {
-        self.0.push('\n');
-    }
-
-    fn heading(&mut self, words: &str) {
-        self.gap();
-        self.paragraph("", "", words);
-        self.0.push_str(&"-".repeat(words.chars().count()));
-        self.gap();
-    }
-
-    /// Adds words that break between words only, `first` before the first line and `rest` before the others.
-    fn paragraph(&mut self, first: &str, rest: &str, words: &str) {
-        let mut line = first.to_owned();
-        let mut begun = false;
-        // A no-break space holds number and unit together, and is printed as a plain one.
-        for word in printable(words).split([' ', '\n']).filter(|word| !word.is_empty()) {
-            if begun && line.chars().count() + 1 + word.chars().count() > COLUMNS {
-                self.line(&line);
-                rest.clone_into(&mut line);
-                begun = false;
-            }
-            if begun {
-                line.push(' ');
-            }
-            line.push_str(word);
-            begun = true;
-        }
-        self.line(&line);
-    }
-
-    fn line(&mut self, line: &str) {
-        self.0.push_str(line.replace('\u{a0}', " ").trim_end());
-        self.0.push('\n');
-    }
-
-    /// Adds a table: the first column to the left, the others to the right.
-    fn rows(&mut self, headings: &[String], rows: &[Vec<String>]) {
-        let lines = || std::iter::once(headings).chain(rows.iter().map(Vec::as_slice));
-        let width = |column: usize| lines().filter_map(|line| line.get(column)).map(|cell| cell.chars().count()).max().unwrap_or(0);
-        let widths: Vec<usize> = (0..headings.len()).map(width).collect();
-        for line in lines() {
-            let cells = line.iter().zip(&widths).enumerate().map(|(column, (cell, &width))| match column {
-                0 => format!("{cell:<width$}"),
-                _ => format!("{cell:>width$}"),
-            });
-            self.line(&cells.collect::<Vec<_>>().join("  "));
-        }
-    }
-
-    /// Adds the rule at a change of day.
-    fn day(&mut self, words: &str) {
-        self.gap();
-        self.paragraph("", "", &format!("=== {words} {}", "=".repeat(COLUMNS.saturating_sub(words.chars().count() + 5))));
-    }
-
-    fn step(&mut self, line: &Line<'_>) {
-        let (step, indent) = (line.step, " ".repeat(MARGIN));
-        self.gap();
-        let times = |time: &StepTime| if line.by_date { time.words_with_day() } else { time.words() };
-        if line.again {
-            let boxes = boxes(line.times.iter().map(times));
-            self.paragraph("", "", &format!("{boxes}   {} {} As before.", step.verb, step.what));
-            return;
-        }
-        for caution in &step.cautions {
-            self.paragraph("  ! ", "    ", &caution_line(caution, self.1));
-        }
-        let lasts = step.lasts.as_ref().map(lasting).unwrap_or_default();
-        let first = line.times.first().filter(|_| !line.by_date).map(StepTime::words).unwrap_or_default();
-        let at = format!("[ ] {first:<width$}", width = MARGIN - 4);
-        self.paragraph(&at, &indent, &format!("{} {}{lasts}", step.verb, step.what));
-        if !step.how.is_empty() {
-            self.paragraph(&indent, &indent, &step.how);
-        }
-        for target in &step.targets {
-            self.paragraph(&indent, &format!("{indent}  "), &aim(target));
-        }
-        if line.times.len() > 1 {
-            self.paragraph(&indent, &indent, &boxes(line.times.iter().map(times)));
-        }
-        if !step.if_off.is_empty() {
-            self.paragraph(&indent, &format!("{indent}  "), &format!("If not: {}", step.if_off));
-        }
-        if !step.write_down.is_empty() {
-            self.paragraph(&indent, &indent, &format!("Found ({}):\u{a0}________", step.write_down));
-        }
-    }
-}
-
-/// Returns a box to tick before each time.
-fn boxes(times: impl Iterator<Item = String>) -> String {
-    times.map(|time| format!("[\u{a0}]\u{a0}{time}")).collect::<Vec<_>>().join("   ")
+    page.finished()
 }
 
 fn when(timing: &Timing, units: Units) -> String {
@@ -223,25 +136,4 @@ fn bought(row: &ShoppingRow) -> String {
     let rest = row.buy.as_ref().map(Purchase::rest).filter(|rest| !rest.is_empty()).map(|rest| format!(" ({rest})"));
     let buy = row.buy.as_ref().map(|buy| format!("; {}{}", buy.words(), rest.unwrap_or_default())).unwrap_or_default();
     format!("{}: {}{also}{kitchen}{buy}; {}", row.what, row.amount, row.look_for)
-}
-
-/// Returns how long a step takes as a sentence of its own behind it: that it is the least of a time must not be lost.
-fn lasting(lasts: &Target) -> String {
-    let mut label = lasts.label.chars();
-    let first = label.next().map(|letter| letter.to_uppercase().to_string()).unwrap_or_default();
-    format!(" {first}{} {}.", label.as_str(), amount(lasts))
-}
-
-fn aim(target: &Target) -> String {
-    format!("{}: {}", target.label, amount(target))
-}
-
-fn amount(target: &Target) -> String {
-    let tolerance = match target.tolerance() {
-        Some(around) if around.starts_with('±') => format!(" {around}"),
-        Some(range) => format!(" ({range})"),
-        None => String::new(),
-    };
-    let kitchen = target.kitchen.as_ref().map(|kitchen| format!(" ({kitchen})")).unwrap_or_default();
-    format!("{}{tolerance}{kitchen}", target.amount)
 }

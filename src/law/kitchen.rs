@@ -19,6 +19,12 @@ crate::constants! {
     SCALE_LEAST = { "Least that a scale of whole grams weighs within a tenth", 5.0, "g", (4.0, 10.0), Ourselves, "half a gram either way", Judged }
     /// The least that a small syringe measures well enough.
     SYRINGE_LEAST = { "Least that a syringe of 1 mL measures within a tenth", 0.1, "mL", (0.05, 0.2), Ourselves, "marks of 0.01 to 0.02 mL", Judged }
+    /// How long steel is steamed.
+    STEAM = { "Steaming of pot, ladle and knife", 15.0, "min", (10.0, 20.0), CommonPractice, "no source", FromMemory }
+    /// How large the curd is cut.
+    CUT_SIZE = { "Columns that the curd of small moulds is cut into, across", 25.0, "mm", (20.0, 30.0), CommonPractice, "no source", FromMemory }
+    /// How long jars are boiled.
+    BOILED_JARS = { "Boiling of jars, at sea level", 10.0, "min", (10.0, 20.0), OilGuidance, "pages on jars: a minute more for each 1000 ft", Published }
     /// A teaspoon of salt.
     SALT_TEASPOON = { "Table salt in a United States teaspoon", 6.0, "g", (5.0, 6.5), UsdaStandardReference, "table salt; coarse salt weighs less", Published }
     /// A teaspoon of citric acid.

@@ -41,8 +41,8 @@ const MOST_DATES: usize = 12;
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```
 #[must_use]
-pub fn agenda(steps: &[Step]) -> Vec<Day<'_>> {
-    let mut days: Vec<Day<'_>> = Vec::new();
+pub fn agenda<'a>(steps: impl IntoIterator<Item = &'a Step>) -> Vec<Day<'a>> {
+    let mut days: Vec<Day<'a>> = Vec::new();
     let mut before: Option<&str> = None;
     for step in steps {
         for (number, times) in pieces(step).into_iter().enumerate() {

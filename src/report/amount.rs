@@ -1,7 +1,7 @@
 //! Numbers as they are written on paper: with their unit, rounded to what a kitchen can measure.
 
 use crate::design::Unit;
-use crate::units::Units;
+use crate::units::{LongTimes, Units};
 use std::fmt;
 
 /// One number with its unit.
@@ -163,8 +163,13 @@ pub fn duration(minutes: f64, units: Units) -> String {
     }
 }
 
-/// Returns minutes from the start as they are shown next to a step: `start`, `+35 min`, `+2 h 5 min`.
+/// Returns minutes from the start as they are shown next to a step: `start`, `+35 min`, `+2 h 5 min`, `+24 d 8 h`.
 #[must_use]
 pub fn elapsed(minutes: f64, units: Units) -> String {
-    if minutes.round() < 1.0 { "start".to_owned() } else { format!("+{}", duration(minutes, units)) }
+    if minutes.round() < 1.0 {
+        return "start".to_owned();
+    }
+    // Weeks in hours are hard to count, unless the maker wants hours.
+    let in_days = if units.long_times == LongTimes::Hours { units } else { Units { long_times: LongTimes::Days, ..units } };
+    format!("+{}", duration(minutes, in_days))
 }

@@ -1,7 +1,10 @@
 //! Two designs side by side as data: the choices that differ, every figure, the milk, the costs, the cautions, the curves.
 
+use super::answers::answers;
 use super::{money, weight_price};
-use crate::analysis::{ComparedCaution, Likeness, Whose, compare, compare_cautions, differing_choices, standardisation};
+use crate::analysis::{
+    ComparedCaution, Difference, Likeness, Whose, compare, compare_cautions, differing_choices, standardisation,
+};
 use crate::batch::Batch;
 use crate::caution::{Caution, Severity};
 use crate::curve::{Curve, CurveKey, curve};
@@ -32,6 +35,8 @@ pub struct ComparedRow {
 pub struct Comparison {
     /// The titles of A and B.
     pub titles: [String; 2],
+    /// What is asked first: what to buy, what comes of it, when, and how it is in the hand; a heading with its rows each.
+    pub answers: Vec<(&'static str, Vec<ComparedRow>)>,
     /// The choices that differ.
     pub choices: Vec<ComparedRow>,
     /// The figures of each stage.
@@ -71,6 +76,7 @@ pub fn comparison(a: &Batch, b: &Batch, units: Units) -> Comparison {
     let is_shared = |compared: &&ComparedCaution| compared.whose == Whose::Both && compared.caution.severity == Severity::Stop;
     Comparison {
         titles: [title(a), title(b)],
+        answers: answers(a, b, units),
         choices: choices(a, b, units),
         stages: stages(a, b, units),
         costs: both_costs(a, b).map(|costs| costs.rows(units)).unwrap_or_default(),
@@ -103,20 +109,22 @@ fn choices(a: &Batch, b: &Batch, units: Units) -> Vec<ComparedRow> {
     differing_choices(&a.design, &b.design).iter().map(row).collect()
 }
 
+/// Returns a figure of two designs as a row.
+pub(super) fn figure_row(figure: &Difference, units: Units) -> ComparedRow {
+    ComparedRow {
+        label: units.told(figure.label),
+        a: figure.a_text(units),
+        b: figure.b_text(units),
+        change: figure.change_text(units),
+        lead: figure.weight == Weight::Lead,
+        differs: figure.likeness == Likeness::Differs,
+    }
+}
+
 fn stages(a: &Batch, b: &Batch, units: Units) -> Vec<(Stage, Vec<ComparedRow>)> {
     let all = compare(a, b);
     let of = |stage: Stage| {
-        all.iter()
-            .filter(|figure| figure.stage == stage)
-            .map(|figure| ComparedRow {
-                label: units.told(figure.label),
-                a: figure.a_text(units),
-                b: figure.b_text(units),
-                change: figure.change_text(units),
-                lead: figure.weight == Weight::Lead,
-                differs: figure.likeness == Likeness::Differs,
-            })
-            .collect::<Vec<_>>()
+        all.iter().filter(|figure| figure.stage == stage).map(|figure| figure_row(figure, units)).collect::<Vec<_>>()
     };
     Stage::ALL.into_iter().map(|stage| (stage, of(stage))).filter(|(_, rows)| !rows.is_empty()).collect()
 }

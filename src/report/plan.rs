@@ -1,10 +1,13 @@
 //! The whole plan.
 
 use super::facts::Facts;
-use super::{Cost, LawRow, ShoppingRow, Step, Target, Timing, UsedSource, laws, shopping, sources, steps};
+use super::{
+    Cost, JarLabel, LawRow, ShoppingRow, Step, Target, Timing, UsedSource, Weighing, label, laws, ready, shopping, sources, steps,
+    weighing,
+};
 use crate::batch::{Batch, is_soured};
 use crate::caution::{Caution, CautionKind, cautions};
-use crate::curve::{Curve, CurveKey, curve};
+use crate::curve::{Curve, CurveKey, curve, drying_weight};
 use crate::design::Stage;
 use crate::figure::{GermTable, germ_table};
 use crate::plan::{KitchenWeek, Now, kitchen_week};
@@ -45,8 +48,16 @@ pub struct Plan {
     pub cautions: Vec<Caution>,
     /// The cautions that belong to no step.
     pub before_all: Vec<Caution>,
+    /// What is made ready before the first step.
+    pub ready: Vec<String>,
     /// The steps, in the trade's order.
     pub steps: Vec<Step>,
+    /// When the marked cheese is weighed while it dries, and what it is to weigh.
+    pub weighings: Vec<Weighing>,
+    /// The weight of one cheese while it dries.
+    pub weight_curve: Option<Curve>,
+    /// The label of the jars, where there are any.
+    pub label: Option<JarLabel>,
     /// Stages that could not be calculated.
     pub stopped: Vec<Stopped>,
     /// The curves: warming, loss in drying, and the pH where there is vinegar.
@@ -119,18 +130,23 @@ pub fn week_plan(batch: &Batch, week: Option<&KitchenWeek>) -> Plan {
     let shopping = shopping::list(batch, &facts);
     let all = cautions(batch);
     let before_all = place_cautions(&all, &mut steps);
+    let weight_curve = drying_weight(batch);
     let title = batch.design.title.trim();
     Plan {
         title: if title.is_empty() { Plan::UNTITLED.to_owned() } else { title.to_owned() },
         subtitle: FROM_A_MODEL,
         note: batch.design.note.trim().to_owned(),
         figures: facts.lead(),
+        label: label::jar_label(batch, if title.is_empty() { Plan::UNTITLED } else { title }, &steps, &shopping.rows),
         shopping: shopping.rows,
         cost: shopping.cost,
         shopping_trouble: shopping.trouble,
         timing: week.map(|week| Timing::of(week, batch)),
         no_week: None,
         before_all,
+        ready: ready::ready(&batch.design.vat, &steps),
+        weighings: weight_curve.as_ref().map(|curve| weighing::weighings(&steps, curve)).unwrap_or_default(),
+        weight_curve,
         steps,
         stopped: stopped(batch),
         curves: curves(batch),

@@ -36,6 +36,9 @@ impl Plan {
                 timing
             }),
             no_week: self.no_week.map(told),
+            ready: super::ready::shown_in(self.ready, units),
+            weighings: self.weighings.into_iter().map(|weighing| weighing.shown_in(units)).collect(),
+            weight_curve: self.weight_curve.map(|curve| curve.shown_in(units)),
             steps: self.steps.into_iter().map(|step| step.shown_in(units)).collect(),
             stopped: self
                 .stopped
@@ -53,7 +56,7 @@ impl Plan {
 }
 
 impl Target {
-    fn shown_in(self, units: Units) -> Self {
+    pub(super) fn shown_in(self, units: Units) -> Self {
         let kitchen = self.kitchen.filter(|_| !poured(self.amount, units));
         Self { label: units.told(&self.label), amount: self.amount.shown_in(units), kitchen, ..self }
     }
@@ -65,7 +68,7 @@ fn poured(amount: Amount, units: Units) -> bool {
 }
 
 impl ShoppingRow {
-    fn shown_in(self, units: Units) -> Self {
+    pub(super) fn shown_in(self, units: Units) -> Self {
         let shown = |amount: Amount| amount.shown_in(units);
         let kitchen = self.kitchen.filter(|_| !poured(self.amount, units));
         Self {
@@ -110,6 +113,7 @@ impl Step {
             // Syringes and scales of whole grams are metric.
             how: self.how,
             if_off: units.told(&self.if_off),
+            hold: self.hold.map(|hold| hold.shown_in(units)),
             write_down,
             times,
             ..self

@@ -1,5 +1,6 @@
 //! When a week begins and ends, and what it costs its maker.
 
+use super::when::to_five;
 use crate::batch::Batch;
 use crate::caution::plan_end;
 use crate::design::upper_first;
@@ -34,9 +35,9 @@ impl Timing {
         let words = week.reasons.iter().map(|reason| reason.words.as_str());
         let words = words.chain(week.stretches.iter().map(|stretch| stretch.words.as_str())).chain(notes).chain(sour);
         Self {
-            begins: week.tasks.first().map(|task| task.start),
+            begins: week.tasks.first().map(|task| to_five(task.start)),
             begun: week.tasks.first().is_some_and(|task| task.begun),
-            finished: week.finished,
+            finished: week.finished.map(to_five),
             ends: upper_first(end.as_ref().map_or("ends", |end| end.by_clock)),
             zone: week.zone.clone(),
             remarks: words.map(|words| upper_first(&sentence(words))).collect(),

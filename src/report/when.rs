@@ -3,7 +3,8 @@
 use super::elapsed;
 use crate::plan::{day_words, time_words};
 use crate::units::Units;
-use jiff::civil::{Date, DateTime};
+use jiff::RoundMode;
+use jiff::civil::{Date, DateTime, DateTimeRound};
 
 /// One time at which a step is done; each has its own box to tick.
 #[derive(Clone, Debug, PartialEq)]
@@ -45,7 +46,7 @@ impl StepTime {
         match self.clock {
             None => elapsed(self.at_min, self.units),
             Some(_) if self.whole_day => String::new(),
-            Some(clock) => self.in_its_pass(self.units.hour(clock.time()).replace(' ', "\u{a0}")),
+            Some(clock) => self.in_its_pass(self.units.hour(to_five(clock).time()).replace(' ', "\u{a0}")),
         }
     }
 
@@ -55,7 +56,7 @@ impl StepTime {
         match self.clock {
             None => elapsed(self.at_min, self.units),
             Some(clock) if self.whole_day => short_day(clock.date()),
-            Some(clock) => self.in_its_pass(short_moment(clock, self.units)),
+            Some(clock) => self.in_its_pass(short_moment(to_five(clock), self.units)),
         }
     }
 
@@ -71,6 +72,13 @@ impl StepTime {
     pub fn day(&self) -> Option<Date> {
         self.clock.map(DateTime::date)
     }
+}
+
+/// Returns a time as a kitchen can keep it: five minutes are the least that is named, rounded down, so that no day is left.
+#[must_use]
+pub(super) fn to_five(clock: DateTime) -> DateTime {
+    let round = DateTimeRound::new().smallest(jiff::Unit::Minute).increment(5).mode(RoundMode::Trunc);
+    clock.round(round).unwrap_or(clock)
 }
 
 /// Returns a day as it is shown in a table: `Fri 9 May`, never parted at the end of a line.

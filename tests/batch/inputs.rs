@@ -3,9 +3,7 @@
 use crate::design::any::value_at;
 use vatsketch::batch::{Batch, batch};
 use vatsketch::caution::cautions;
-use vatsketch::design::{
-    AcidBy, CultureBy, Design, Field, KeptIn, MilkAcid, MilkTreatment, PhFrom, PhKnown, SouredBy, fields,
-};
+use vatsketch::design::{AcidBy, CultureBy, Design, Field, KeptIn, MilkAcid, MilkTreatment, PhFrom, PhKnown, SouredBy, fields};
 use vatsketch::session::EXAMPLES;
 
 /// Returns whether two batches say the same; their designs differ by what was asked.

@@ -126,7 +126,7 @@ fn paper(criterion: &mut Criterion, batch: &Batch) -> Option<f64> {
         // Another title each time, so that the typesetter cannot give back a page that it remembers.
         count += 1;
         plan.title = format!("Plan {count}");
-        black_box(pdf(black_box(&plan), Paper::A4).unwrap());
+        black_box(pdf(black_box(&plan), &Paper::A4.into()).unwrap());
     })
 }
 

@@ -1,5 +1,7 @@
 //! Reports as bytes.
 
+#[cfg(feature = "paper")]
+mod boxes;
 mod calendar;
 mod cancelled;
 #[cfg(feature = "paper")]

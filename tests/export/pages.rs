@@ -2,7 +2,7 @@
 
 use super::reader::read;
 use crate::report::sample;
-use vatsketch::export::{ExportError, Paper, pages, pdf};
+use vatsketch::export::{ExportError, Paper, Sheets, pages, pdf};
 use vatsketch::report::{Plan, plan};
 
 fn full_plan() -> Plan {
@@ -12,8 +12,8 @@ fn full_plan() -> Plan {
 #[test]
 fn there_are_as_many_pages_as_the_printer_gets_and_of_the_same_shape() {
     for paper in [Paper::A4, Paper::Letter] {
-        let printed = read(&pdf(&full_plan(), paper).unwrap()).pages;
-        let drawn = pages(&full_plan(), paper, 1.5).unwrap();
+        let printed = read(&pdf(&full_plan(), &Sheets::all(paper)).unwrap()).pages;
+        let drawn = pages(&full_plan(), &Sheets::all(paper), 1.5).unwrap();
         assert_eq!(drawn.len(), printed.len());
         for (page, (width, height)) in drawn.iter().zip(printed) {
             // Rounded to whole pixels.
@@ -26,7 +26,7 @@ fn there_are_as_many_pages_as_the_printer_gets_and_of_the_same_shape() {
 
 #[test]
 fn every_page_is_white_with_ink_on_it() {
-    let drawn = pages(&full_plan(), Paper::A4, 1.0).unwrap();
+    let drawn = pages(&full_plan(), &Sheets::all(Paper::A4), 1.0).unwrap();
     for (number, page) in drawn.iter().enumerate() {
         assert!(page.rgba.chunks(4).all(|pixel| pixel[3] == 255));
         assert_eq!(page.rgba[..4], [255; 4], "the corner is margin");
@@ -40,7 +40,7 @@ fn every_page_is_white_with_ink_on_it() {
 #[test]
 fn a_resolution_that_no_screen_has_is_refused() {
     for pixels_per_point in [0.0, -1.0, 11.0, f64::NAN, f64::INFINITY] {
-        let error = pages(&full_plan(), Paper::A4, pixels_per_point).unwrap_err();
+        let error = pages(&full_plan(), &Sheets::all(Paper::A4), pixels_per_point).unwrap_err();
         assert!(matches!(error, ExportError::Resolution { .. }), "{error}");
     }
 }

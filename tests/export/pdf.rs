@@ -3,7 +3,7 @@
 use super::reader::{read, squeezed};
 use crate::report::sample;
 use vatsketch::curve::Curve;
-use vatsketch::export::{Paper, pdf};
+use vatsketch::export::{Paper, Sheets, pdf};
 use vatsketch::report::{LawRow, Plan, plan};
 use vatsketch::units::Units;
 use vatsketch::words::caution_words;
@@ -24,7 +24,7 @@ fn holds(bytes: &[u8], wanted: &str) -> bool {
 #[test]
 fn the_text_can_be_searched_for_title_verbs_amounts_and_cautions() {
     let plan = full_plan();
-    let read = read(&pdf(&plan, Paper::A4).unwrap());
+    let read = read(&pdf(&plan, &Sheets::all(Paper::A4)).unwrap());
     let count = read.pages.len();
     // What goes on overleaf has the foot of the page in its midst.
     let letters =
@@ -61,7 +61,7 @@ fn the_pages_are_a4_and_letter() {
     // ISO 216: A4 is 210 × 297 mm. ANSI/ASME Y14.1: Letter is 8.5 × 11 in. A point is 1/72 in.
     let point_mm = 25.4 / 72.0;
     for (paper, width_mm, height_mm) in [(Paper::A4, 210.0, 297.0), (Paper::Letter, 215.9, 279.4)] {
-        let pages = read(&pdf(&full_plan(), paper).unwrap()).pages;
+        let pages = read(&pdf(&full_plan(), &Sheets::all(paper)).unwrap()).pages;
         assert!(!pages.is_empty());
         for (width, height) in pages {
             // A tenth of a millimetre: sizes are rounded to a thousandth of a point in the file.
@@ -73,15 +73,15 @@ fn the_pages_are_a4_and_letter() {
 
 #[test]
 fn the_same_plan_gives_the_same_bytes_and_another_gives_others() {
-    let once = pdf(&full_plan(), Paper::A4).unwrap();
-    assert!(once == pdf(&full_plan(), Paper::A4).unwrap(), "two runs differ");
-    assert!(once != pdf(&titled("Another vat"), Paper::A4).unwrap());
+    let once = pdf(&full_plan(), &Sheets::all(Paper::A4)).unwrap();
+    assert!(once == pdf(&full_plan(), &Sheets::all(Paper::A4)).unwrap(), "two runs differ");
+    assert!(once != pdf(&titled("Another vat"), &Sheets::all(Paper::A4)).unwrap());
     assert!(!holds(&once, "/CreationDate") && !holds(&once, "/ModDate"), "the file tells when it was made");
 }
 
 #[test]
 fn the_file_is_tagged_has_a_language_a_title_and_its_fonts_inside() {
-    let bytes = pdf(&full_plan(), Paper::A4).unwrap();
+    let bytes = pdf(&full_plan(), &Sheets::all(Paper::A4)).unwrap();
     // ISO 32000-1, 14.7 and 14.8: a tagged file has a structure tree, and its catalogue says that it is marked.
     assert!(holds(&bytes, "/MarkInfo") && holds(&bytes, "/StructTreeRoot"));
     assert!(holds(&bytes, "/Lang(en-GB)") || holds(&bytes, "/Lang (en-GB)"));
@@ -99,7 +99,7 @@ fn a_title_is_printed_letter_for_letter_whatever_markup_it_looks_like() {
         "Käse → ½ ✓ ⚠ Łódź",
     ];
     for title in titles {
-        let read = read(&pdf(&titled(title), Paper::A4).unwrap());
+        let read = read(&pdf(&titled(title), &Sheets::all(Paper::A4)).unwrap());
         assert!(read.letters.starts_with(&squeezed(title)), "`{title}` became {:.60}", read.letters);
         assert_eq!(read.title, squeezed(title));
     }
@@ -108,7 +108,7 @@ fn a_title_is_printed_letter_for_letter_whatever_markup_it_looks_like() {
 #[test]
 fn letters_that_no_font_has_or_that_run_from_right_to_left_break_nothing() {
     for title in ["🧀🥛 vat", "גבינה", "جبن", "奶酪", "\u{202e}vat\u{202c}", "a\u{0}b", "line\nbreak\ttab"] {
-        let bytes = pdf(&titled(title), Paper::Letter).unwrap();
+        let bytes = pdf(&titled(title), &Sheets::all(Paper::Letter)).unwrap();
         let read = read(&bytes);
         assert!(read.letters.contains(&squeezed(vatsketch::words::FROM_A_MODEL)), "{title:?} broke the page");
     }
@@ -120,9 +120,9 @@ fn a_letter_that_no_font_has_is_printed_as_a_question_mark() {
     for (title, printed) in
         [("奶酪 Trial", "?? Trial"), ("Trial 🧀!", "Trial ?!"), ("ชี Trial", "?? Trial"), ("Käse ½ Сыр", "Käse ½ Сыр")]
     {
-        assert!(holds(&pdf(&titled(title), Paper::A4).unwrap(), printed), "{title}");
+        assert!(holds(&pdf(&titled(title), &Sheets::all(Paper::A4)).unwrap(), printed), "{title}");
     }
-    let turned = pdf(&titled("a\u{202e}b"), Paper::A4).unwrap();
+    let turned = pdf(&titled("a\u{202e}b"), &Sheets::all(Paper::A4)).unwrap();
     assert!(!holds(&turned, "\u{202e}"), "what turns the writing around is not printed");
 }
 
@@ -130,13 +130,13 @@ fn a_letter_that_no_font_has_is_printed_as_a_question_mark() {
 fn words_of_the_maker_are_as_harmless_in_the_note_as_in_the_title() {
     let note = "#while true {} $ * \\ < \"";
     let plan = Plan { note: note.to_owned(), ..full_plan() };
-    assert!(read(&pdf(&plan, Paper::A4).unwrap()).letters.contains(&squeezed(note)));
+    assert!(read(&pdf(&plan, &Sheets::all(Paper::A4)).unwrap()).letters.contains(&squeezed(note)));
 }
 
 #[test]
 fn a_plan_that_stopped_is_printed_with_its_reason() {
     let plan = plan(&sample::failed());
-    let letters = read(&pdf(&plan, Paper::Letter).unwrap()).letters;
+    let letters = read(&pdf(&plan, &Sheets::all(Paper::Letter)).unwrap()).letters;
     for halt in &plan.stopped {
         assert!(letters.contains(&squeezed(&halt.why)), "{}", halt.why);
     }
@@ -154,5 +154,5 @@ fn a_curve_with_holes_or_without_width_is_drawn_as_far_as_it_goes() {
     let said = Curve { empty_because: Some("Waits for the milk.".to_owned()), ..hollow.clone() };
     curves.extend([hollow, said]);
     let plan = Plan { curves, ..full_plan() };
-    assert!(read(&pdf(&plan, Paper::A4).unwrap()).letters.contains("Waitsforthemilk."));
+    assert!(read(&pdf(&plan, &Sheets::all(Paper::A4)).unwrap()).letters.contains("Waitsforthemilk."));
 }

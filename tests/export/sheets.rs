@@ -1,5 +1,6 @@
-//! The sheets of the plan: to do, to record, to read.
+//! The sheets of the plan: two pages that hang in the kitchen, and what may be printed behind them.
 
+use super::boxes::overlaps;
 use super::reader::{Read, read, squeezed};
 use jiff::civil::date;
 use jiff::tz::TimeZone;
@@ -7,30 +8,27 @@ use std::sync::LazyLock;
 use vatsketch::batch::batch;
 use vatsketch::caution::Caution;
 use vatsketch::design::{Design, Wish};
-use vatsketch::export::{Paper, pdf, text};
+use vatsketch::export::{Paper, Part, Sheets, pdf, text};
 use vatsketch::plan::Now;
 use vatsketch::plan::whole_day_words;
-use vatsketch::report::{Cost, Plan, Purchase, agenda, plan, plan_at};
+use vatsketch::report::{Cost, NOT_MEASURED, Plan, Purchase, TROUBLES, agenda, plan, plan_at};
 use vatsketch::session::EXAMPLES;
 use vatsketch::units::{LongTimes, Units, Volumes};
-use vatsketch::words::{FROM_A_MODEL, caution_words};
-
-const RECORD: &str = "Whatreallyhappened";
-const READING: &str = "Toreadbeforeyoubegin";
+use vatsketch::words::{FROM_A_MODEL, MUST_NOT_EAT, caution_words};
 
 fn timed(mut design: Design) -> Plan {
     design.week.wish = Wish::SoonAfter(date(2031, 5, 9).at(8, 0, 0, 0));
     plan_at(&batch(&design).unwrap(), &Now { at: date(2031, 5, 5).at(7, 0, 0, 0), zone: TimeZone::UTC })
 }
 
-/// A plan with its name, and what a reader finds in its PDF on each paper.
+/// A plan with its name, and its PDF on each paper.
 struct Printed {
     name: String,
     plan: Plan,
-    sheets: Vec<(Paper, Read)>,
+    sheets: Vec<(Paper, Vec<u8>)>,
 }
 
-/// The plans of all examples, with a week and without; set once, because that is what takes long here.
+/// The plans of all examples: without a week the two pages alone, with one all that can be printed; set once, because that is what takes long here.
 static PRINTED: LazyLock<Vec<Printed>> = LazyLock::new(|| {
     let examples = EXAMPLES.into_iter().map(|example| (example.name, example.design().unwrap()));
     let plans = examples.chain([("default", Design::default())]).flat_map(|(name, design)| {
@@ -38,27 +36,69 @@ static PRINTED: LazyLock<Vec<Printed>> = LazyLock::new(|| {
         [(format!("{name}, counted"), counted), (format!("{name}, timed"), timed(design))]
     });
     let print = |(name, plan): (String, Plan)| {
-        let sheets = Paper::ALL.into_iter().map(|paper| (paper, read(&pdf(&plan, paper).unwrap()))).collect();
+        let sheets = |paper| if name.ends_with("timed") { Sheets::all(paper) } else { paper.into() };
+        let sheets = Paper::ALL.into_iter().map(|paper| (paper, pdf(&plan, &sheets(paper)).unwrap())).collect();
         Printed { name, plan, sheets }
     };
     plans.map(print).collect()
 });
 
-/// Returns how many pages there are to do, to record and to read.
-fn parts(read: &Read) -> (usize, usize, usize) {
-    let of = |heading: &str| read.sheets.iter().position(|sheet| sheet.starts_with(heading)).unwrap();
-    let (record, reading) = (of(RECORD), of(READING));
-    (record, reading - record, read.sheets.len() - reading)
+/// The plans of which everything was printed.
+fn whole() -> impl Iterator<Item = &'static Printed> {
+    PRINTED.iter().filter(|printed| printed.name.ends_with("timed"))
+}
+
+/// The heading of the first page of each part, and the most pages that it may take.
+const PARTS: [(Part, &str, usize); 5] = [
+    (Part::Shopping, "Tobuyandtohaveathand", 1),
+    (Part::Troubles, "Ifsomethingiswrong", 1),
+    (Part::Labels, "Labelsforthejars", 1),
+    (Part::Curves, "Whattoexpect", 2),
+    (Part::Sources, "Cautionsinfull,andwherethenumberscomefrom", 2),
+];
+
+/// Returns the pages of one part.
+fn pages_of(read: &Read, part: Part) -> Vec<String> {
+    let starts = |heading: &str| read.sheets.iter().position(|sheet| sheet.starts_with(heading)).unwrap();
+    let at = PARTS.iter().position(|(own, ..)| *own == part).unwrap();
+    let end = PARTS.get(at + 1).map_or(read.sheets.len(), |(_, heading, _)| starts(heading));
+    read.sheets[starts(PARTS[at].1)..end].to_vec()
+}
+
+/// Returns the letters of one part; what runs on overleaf has the foot of the page in its midst.
+fn letters_of(read: &Read, part: Part) -> String {
+    let count = read.pages.len();
+    let foot = |page: usize| squeezed(&format!("{FROM_A_MODEL}{page}/{count}"));
+    (1..=count).fold(pages_of(read, part).concat(), |letters, page| letters.replace(&foot(page), ""))
 }
 
 #[test]
-fn what_goes_without_vinegar_is_one_page_to_do_and_vinegar_takes_a_second_and_the_record_is_one_page() {
+fn the_plan_of_every_example_is_two_pages_on_both_papers_and_no_letter_lies_over_another() {
     for Printed { name, sheets, .. } in PRINTED.iter() {
-        for (paper, read) in sheets {
-            let (to_do, record, reading) = parts(read);
-            let most = if name.starts_with("small-vat") { 1 } else { 2 };
-            // What is read at the desk has three pages, and some lines of the sources on a fourth: the laws of germs alone have twenty sources.
-            assert!(to_do <= most && record == 1 && reading <= 4, "{name}, {paper:?}: {to_do}, {record}, {reading}");
+        for (paper, bytes) in sheets {
+            let read = read(bytes);
+            let kitchen = read.sheets.iter().position(|sheet| sheet.starts_with(PARTS[0].1)).unwrap_or(read.sheets.len());
+            assert_eq!(kitchen, 2, "{name}, {paper:?}");
+            for (page, over) in overlaps(bytes).iter().enumerate() {
+                assert!(over.is_empty(), "{name}, {paper:?}, page {}: {:?}", page + 1, &over[..over.len().min(3)]);
+            }
+        }
+    }
+}
+
+/// A few lines alone on a page are a page that nobody reads: a page behind holds at least this many letters.
+const LONELY: usize = 150;
+
+#[test]
+fn what_is_printed_behind_has_its_pages_and_no_lonely_lines() {
+    for Printed { name, sheets, .. } in whole() {
+        for (paper, bytes) in sheets {
+            let read = read(bytes);
+            for (part, _, most) in PARTS {
+                let pages = pages_of(&read, part);
+                assert!((1..=most).contains(&pages.len()), "{name}, {paper:?}, {part:?}: {} pages", pages.len());
+                assert!(pages.iter().all(|page| page.len() >= LONELY), "{name}, {paper:?}, {part:?}: lonely lines");
+            }
         }
     }
 }
@@ -71,15 +111,14 @@ fn wordy() -> Vec<Units> {
 }
 
 #[test]
-fn in_other_units_what_goes_without_vinegar_is_still_one_page_to_do() {
+fn in_other_units_it_is_two_pages_too() {
     let design = || crate::example("small-vat");
     // Clock times are wider than counted ones, and Letter is lower than A4: each is set once without the other.
     let (counted, timed) = (plan(&batch(&design()).unwrap()), timed(design()));
     for units in wordy() {
         for (plan, paper) in [(&counted, Paper::Letter), (&timed, Paper::A4), (&timed, Paper::Letter)] {
-            let read = read(&pdf(&plan.clone().shown_in(units), paper).unwrap());
-            let (to_do, record, _) = parts(&read);
-            assert_eq!((to_do, record), (1, 1), "{units:?}, {paper:?}");
+            let read = read(&pdf(&plan.clone().shown_in(units), &paper.into()).unwrap());
+            assert_eq!(read.pages.len(), 2, "{units:?}, {paper:?}");
         }
     }
 }
@@ -87,9 +126,9 @@ fn in_other_units_what_goes_without_vinegar_is_still_one_page_to_do() {
 #[test]
 fn paper_and_text_are_in_the_units_that_are_chosen() {
     let plan = timed(crate::example("warm-cabinet")).shown_in(Units::US);
-    let read = read(&pdf(&plan, Paper::Letter).unwrap());
+    let read = read(&pdf(&plan, &Paper::Letter.into()).unwrap());
     let text = text(&plan);
-    for words in ["95 °F", "6 qt 11 fl oz", "2.5 oz", "39 °F or colder"] {
+    for words in ["95 °F", "6 qt 11 fl oz", "2.5 oz", "39 °F"] {
         assert!(text.contains(words), "{words} is not in {text}");
         assert!(read.letters.contains(&squeezed(words)), "{words} is not on paper");
     }
@@ -99,53 +138,83 @@ fn paper_and_text_are_in_the_units_that_are_chosen() {
 }
 
 #[test]
-fn days_times_steps_and_short_cautions_are_on_the_pages_to_do() {
+fn days_times_steps_holds_and_short_cautions_are_on_the_two_pages() {
     for Printed { name, plan, sheets } in PRINTED.iter() {
-        for (_, read) in sheets {
-            let to_do: String = read.sheets[..parts(read).0].concat();
-            let said = |words: &str| assert!(to_do.contains(&squeezed(words)), "{name}: `{words}` is not on the pages to do");
+        for (_, bytes) in sheets {
+            let letters = read(bytes).letters;
+            let said = |words: &str| assert!(letters.contains(&squeezed(words)), "{name}: `{words}` is not on the two pages");
             said(FROM_A_MODEL);
-            for day in agenda(&plan.steps) {
-                day.date.iter().for_each(|date| said(&whole_day_words(*date)));
-                for line in day.lines {
-                    line.times.iter().filter(|_| !line.at_once).for_each(|time| said(&time.words()));
-                    said(&format!("{} {}", line.step.verb, line.step.what));
-                    // What germs could do in each stage is left to the page on which all are in full.
-                    let left = |caution: &Caution| {
-                        ["germs_could_grow", "toxin_could_form", "toxin_if_lactic_fails"].contains(&caution.key)
-                    };
-                    let kitchens = line.step.cautions.iter().filter(|caution| !left(caution));
-                    kitchens.for_each(|caution| said(&caution_words(caution, Units::METRIC).short));
-                }
+            said(MUST_NOT_EAT);
+            for step in &plan.steps {
+                said(&format!("{} {}", step.verb, step.what));
+                let lines = agenda([step]);
+                let shown = lines.iter().flat_map(|day| &day.lines).filter(|line| !line.at_once);
+                // What follows at once on the step before has no time of its own.
+                let alone = step.times.len() > 1 || shown.count() == 0;
+                step.times.iter().filter(|_| alone && !step.by_date).for_each(|time| said(&time.words()));
+                // What germs could do in each stage is left to the page on which all are in full.
+                let left =
+                    |caution: &Caution| ["germs_could_grow", "toxin_could_form", "toxin_if_lactic_fails"].contains(&caution.key);
+                let kitchens = step.cautions.iter().filter(|caution| !left(caution));
+                kitchens.for_each(|caution| said(&caution_words(caution, Units::METRIC).short));
+                step.hold.iter().for_each(|hold| {
+                    said(hold.ask);
+                    said(&hold.then);
+                    hold.decides().iter().for_each(|number| said(number));
+                });
+            }
+            for row in &plan.shopping {
+                said(&format!("{}{}", row.what, row.amount));
+            }
+            plan.ready.iter().for_each(|words| said(words));
+            for weighing in &plan.weighings {
+                said(&weighing.weight.amount.to_string());
             }
         }
     }
 }
 
+/// What stops the work is a hold, and nothing else is called so: the thermometer before the rennet, the clean break, the acid before warm drying,
+/// both readings before anything is poured off.
 #[test]
-fn every_time_has_its_row_in_the_log_and_all_else_is_behind() {
-    for Printed { name, plan, sheets } in PRINTED.iter() {
-        for (_, read) in sheets {
-            let (to_do, record, _) = parts(read);
-            let log = read.sheets[to_do..to_do + record].concat();
-            for (step, time) in plan.steps.iter().flat_map(|step| step.times.iter().map(move |time| (step, time))) {
-                let wanted = squeezed(&format!("{} {}", time.name, step.write_down));
-                assert!(log.contains(&wanted), "{name}: `{wanted}` is not in the log");
+fn the_holds_stand_where_the_work_must_not_go_on() {
+    let verbs = |name: &str| -> Vec<String> {
+        let plan = timed(crate::example(name));
+        plan.steps.iter().filter_map(|step| Some(step.hold.as_ref()?.ask.to_owned())).collect()
+    };
+    let all = [
+        "Is the milk at",
+        "Does the cut open clean, with clear whey in it",
+        "Do both read no more than pH",
+        "Do both read less than pH",
+    ];
+    assert_eq!(verbs("first-vat"), all);
+    assert_eq!(verbs("warm-cabinet"), [all[0], all[1], all[3]]);
+    let letters = read(&PRINTED[0].sheets[0].1).letters;
+    let holds = PRINTED[0].plan.steps.iter().filter(|step| step.hold.is_some()).count();
+    assert_eq!(letters.matches("HOLD").count(), holds);
+}
+
+#[test]
+fn each_part_holds_what_it_is_called() {
+    for Printed { name, plan, sheets } in whole() {
+        let read = read(&sheets[0].1);
+        let on = |part, words: Vec<String>| {
+            let letters = letters_of(&read, part);
+            for words in words {
+                assert!(letters.contains(&squeezed(&words)), "{name}: `{words}` is not in {part:?}");
             }
-            for curve in plan.curves.iter().take(2) {
-                assert!(log.contains(&squeezed(curve.title)), "{name}: {} cannot be plotted", curve.title);
-            }
-            assert!(log.contains("WhatIwouldchange"), "{name}");
-            // What runs on overleaf has the foot of the page in its midst.
-            let count = read.sheets.len();
-            let foot = |page: usize| squeezed(&format!("{FROM_A_MODEL}{page}/{count}"));
-            let behind = (1..=count).fold(read.sheets[to_do + record..].concat(), |behind, page| behind.replace(&foot(page), ""));
-            let bought = plan.shopping.iter().filter_map(|row| row.buy.as_ref()).map(Purchase::words);
-            let remedies = plan.cautions.iter().map(|caution| caution_words(caution, Units::METRIC).remedy);
-            for words in bought.chain(plan.cost.iter().map(Cost::words)).chain(remedies) {
-                assert!(behind.contains(&squeezed(&words)), "{name}: `{words}` is not behind");
-            }
-        }
+        };
+        let bought = plan.shopping.iter().filter_map(|row| row.buy.as_ref()).map(Purchase::words);
+        on(Part::Shopping, bought.chain(plan.cost.iter().map(Cost::words)).collect());
+        on(Part::Troubles, TROUBLES.iter().flat_map(|trouble| [trouble.sign, trouble.discard]).map(str::to_owned).collect());
+        let cautions = plan.cautions.iter().map(|caution| caution_words(caution, Units::METRIC));
+        on(Part::Sources, cautions.flat_map(|said| [said.what, said.remedy]).collect());
+        on(Part::Curves, plan.curves.iter().map(|curve| curve.title.to_owned()).collect());
+        let label = plan.label.as_ref().unwrap();
+        let labels = letters_of(&read, Part::Labels);
+        assert_eq!(labels.matches(&squeezed(NOT_MEASURED)).count(), label.jars as usize, "{name}: a label for each jar");
+        on(Part::Labels, [&label.made, &label.in_vinegar, &label.discard_after].into_iter().flatten().cloned().collect());
     }
 }
 
@@ -157,7 +226,7 @@ fn the_rollings_of_many_months_are_all_printed() {
     let plan = timed(design);
     let rolled = plan.steps.iter().find(|step| step.by_date).unwrap();
     assert!(rolled.times.len() > 50, "{}", rolled.times.len());
-    let letters = read(&pdf(&plan, Paper::A4).unwrap()).letters;
+    let letters = read(&pdf(&plan, &Paper::A4.into()).unwrap()).letters;
     for time in &rolled.times {
         assert!(letters.contains(&squeezed(&time.words_with_day())), "{time:?}");
     }

@@ -5,7 +5,7 @@ use proptest::prelude::*;
 use vatsketch::batch::batch;
 use vatsketch::design::Design;
 use vatsketch::export::text;
-use vatsketch::report::{Plan, elapsed, plan};
+use vatsketch::report::{Plan, TROUBLES, elapsed, plan};
 use vatsketch::session::EXAMPLES;
 use vatsketch::units::Units;
 use vatsketch::words::{caution_line, caution_words};
@@ -24,11 +24,16 @@ fn every_step_caution_purchase_figure_and_source_is_there() {
         for step in &plan.steps {
             wanted.push(format!("[ ] {} {} {}", elapsed(step.at_min, Units::METRIC), step.verb, step.what));
             wanted.extend(step.targets.iter().map(|target| format!("{}: {}", target.label, target.amount)));
-            wanted.extend([step.if_off.clone(), step.write_down.clone()]);
+            wanted.push(step.if_off.clone());
+            wanted.push(step.hold.as_ref().map_or_else(|| step.write_down.clone(), |hold| hold.words(&step.if_off)));
         }
         wanted.extend(plan.cautions.iter().map(|caution| caution_line(caution, Units::METRIC)));
         wanted.extend(plan.shopping.iter().map(|row| format!("[ ] {}: {}", row.what, row.amount)));
         wanted.extend(plan.figures.iter().map(|target| format!("{}: {}", target.label, target.amount)));
+        wanted.extend(plan.ready.iter().map(|words| format!("[ ] {words}")));
+        wanted.extend(plan.weighings.iter().map(|weighing| weighing.weight.amount.to_string()));
+        wanted.extend(plan.label.iter().flat_map(|label| label.ingredients.clone()));
+        wanted.extend(TROUBLES.iter().map(|trouble| trouble.discard.to_owned()));
         wanted.extend(plan.sources.iter().map(|source| source.title.clone()));
         for words in wanted {
             assert!(text.contains(&flat(&words)), "{}: `{words}` is not in the text", example.name);

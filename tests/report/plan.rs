@@ -50,7 +50,7 @@ fn every_step_and_every_shopping_row_carries_numbers_and_units() {
 fn the_steps_stand_in_the_order_of_the_trade() {
     let plan = plan(&sample::batch());
     let verbs: Vec<&str> = plan.steps.iter().map(|step| step.verb).collect();
-    // Measure, warm, calcium, warm on, rennet, test and cut, rest, ladle, salted turns, other turns, unmould, roll in pepper, dry, swap, weigh, cover with vinegar, measure the pH, keep: common practice, no source.
+    // Measure, warm, calcium, warm on, rennet, test, cut, rest, ladle, salted turns, other turns, unmould, roll in pepper, dry, swap, weigh, cover with vinegar, measure the pH, keep: common practice, no source.
     let wanted = [
         "Measure",
         "Warm",
@@ -58,6 +58,7 @@ fn the_steps_stand_in_the_order_of_the_trade() {
         "Go on warming,",
         "Stir",
         "Test",
+        "Cut",
         "Rest",
         "Ladle",
         "Turn",

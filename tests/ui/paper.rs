@@ -79,7 +79,7 @@ mod with_paper {
         assert!(harness.state().is_busy());
         settled(&mut harness);
         assert!(harness.query_by_label_contains("Drawing the plan…").is_none());
-        let wanted = pages(&plan(harness.state().session.batch()), Paper::A4, 1.0).unwrap().len();
+        let wanted = pages(&plan(harness.state().session.batch()), &Paper::A4.into(), 1.0).unwrap().len();
         assert_eq!(page_count(&harness), wanted);
     }
 
@@ -184,7 +184,7 @@ mod with_paper {
         settled(&mut harness);
         assert!(harness.state().session.last_change.contains("vat.pdf"), "{}", harness.state().session.last_change);
         let state = harness.state();
-        let wanted = vatsketch::export::pdf(&plan(state.session.batch()), state.view.paper).unwrap();
+        let wanted = vatsketch::export::pdf(&plan(state.session.batch()), &state.view.sheets()).unwrap();
         assert!(std::fs::read(&path).unwrap() == wanted);
         assert_eq!(std::fs::read_dir(folder.path()).unwrap().count(), 1, "nothing else is left beside it");
     }

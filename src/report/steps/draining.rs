@@ -7,13 +7,18 @@ use crate::process::{DrainingOutcome, SaltingOutcome, VatOutcome};
 use crate::report::{Amount, StepTime, Target};
 
 pub(super) fn ladle(design: &DrainingDesign, vat: &VatOutcome, draining: &DrainingOutcome) -> Step {
-    let what = if draining.fits { "the curd into the moulds, evenly." } else { "the curd into the moulds; top up as it sinks." };
+    let what = if draining.fits {
+        "the curd evenly into the moulds, on a rack over a tray. Cover them."
+    } else {
+        "the curd evenly into the moulds, on a rack over a tray; top up as it sinks. Cover them."
+    };
     let mut step = Step::once(("ladle", "Ladle"), Stage::Draining, vat.to_ladle_min, "Ladle", what);
-    step.targets.push(Facts::plain("moulds", f64::from(design.mould_count), Unit::One, 0));
     step.targets.push(Facts::plain("curd in each", draining.ladled_ml, Unit::Millilitre, 0));
+    step.targets.push(Facts::plain("moulds", f64::from(design.mould_count), Unit::One, 0));
     step.targets.push(Facts::plain("drains at", design.draining_temperature_c, Unit::Celsius, 0));
-    "Curd left over: add a mould.".clone_into(&mut step.if_off);
+    "Curd left over: fill up again after twenty minutes, or add a mould.".clone_into(&mut step.if_off);
     "moulds filled".clone_into(&mut step.write_down);
+    "Then wash pot, tools and worktop.".clone_into(&mut step.how);
     step.governed_by = &[
         "mould_count",
         "mould_diameter_mm",
@@ -26,6 +31,10 @@ pub(super) fn ladle(design: &DrainingDesign, vat: &VatOutcome, draining: &Draini
     step
 }
 
+/// What is done at a turn, with salt and without.
+const TURN_AND_SALT: &str = "the cheeses with clean hands, pour off the whey, and salt the face now on top.";
+const TURN: &str = "the cheeses in their moulds with clean hands, and pour off the whey.";
+
 /// The turns, the salted ones first: salt goes on while the cheeses still drain.
 pub(super) fn turns(batch: &Batch, vat: &VatOutcome, draining: &DrainingOutcome, facts: &Facts) -> Vec<Step> {
     let at_min: Vec<f64> = draining.turns_h.iter().map(|hour| vat.to_ladle_min + 60.0 * hour).collect();
@@ -34,8 +43,7 @@ pub(super) fn turns(batch: &Batch, vat: &VatOutcome, draining: &DrainingOutcome,
     let (salted_min, plain_min) = at_min.split_at(salted);
     let mut steps = Vec::new();
     if let (Some(first_min), Some(salting)) = (salted_min.first(), salting) {
-        let mut step =
-            Step::once(("turn_1", "Turn 1"), Stage::Salting, *first_min, "Turn", "the cheeses and salt the face now on top.");
+        let mut step = Step::once(("turn_1", "Turn 1"), Stage::Salting, *first_min, "Turn", TURN_AND_SALT);
         let all = Amount::new(salting.salt_turn_g, Unit::Gram, 1);
         step.targets.push(facts.target("salt_turn_g", "salt for this turn, all cheeses", all));
         step.targets.push(Facts::plain("on each top face", salting.salt_each_turn_g, Unit::Gram, 1));
@@ -46,7 +54,7 @@ pub(super) fn turns(batch: &Batch, vat: &VatOutcome, draining: &DrainingOutcome,
         steps.push(step);
     }
     if let Some(first_min) = plain_min.first() {
-        let mut step = Step::once(("turn", "Turn"), Stage::Draining, *first_min, "Turn", "the cheeses in their moulds.");
+        let mut step = Step::once(("turn", "Turn"), Stage::Draining, *first_min, "Turn", TURN);
         step.targets.push(Facts::plain("time to the next turn", batch.design.draining.turn_gap_h, Unit::Hour, 1));
         step.times = turn_times(plain_min, salted);
         "Curd sticks or breaks: wait an hour and turn again.".clone_into(&mut step.if_off);

@@ -46,8 +46,8 @@ pub(super) fn drying(
 
 fn lay(design: &DryingDesign, drying: &DryingOutcome, start_min: f64) -> Step {
     let what = match design.drying_place {
-        DryingPlace::Cabinet => "the cheeses on trays, apart, in the cabinet.",
-        DryingPlace::OpenAir => "the cheeses on trays, apart, in the open, under a net.",
+        DryingPlace::Cabinet => "the cheeses on clean trays, apart, in the cabinet.",
+        DryingPlace::OpenAir => "the cheeses on clean trays, apart, in the open, under a net.",
     };
     let mut step = Step::once(("unmould", "Lay out"), Stage::Drying, start_min, "Lay", what);
     let air = |label, temperature| Target::near(label, Amount::new(temperature, Unit::Celsius, 1), 2.0 * THERMOMETER_SPREAD.value);

@@ -3,6 +3,8 @@
 use crate::law::kitchen::{SCALE_LEAST, SYRINGE_LEAST, stock};
 use crate::report::Target;
 
+/// What a meter needs before every reading (common practice, no source).
+pub(super) const CALIBRATE: &str = "Calibrate the meter at pH\u{a0}4 and pH\u{a0}7 just before.";
 /// Sizes of syringes that a pharmacy sells, mL (common practice, no source).
 const SYRINGES_ML: [f64; 3] = [1.0, 5.0, 10.0];
 /// What a scale of whole grams weighs for a solution, g, and what that is made up to, mL.

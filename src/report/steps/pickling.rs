@@ -1,10 +1,10 @@
 //! Into the vinegar, and the test of the acid.
 
-use super::{Facts, Step};
+use super::{Facts, Step, measured::CALIBRATE};
 use crate::design::{JarLay, PicklingDesign, Stage, Unit};
-use crate::law::kitchen::JUG_SPREAD;
+use crate::law::kitchen::{BOILED_JARS, JUG_SPREAD};
 use crate::process::{PH_TARGETS, PicklingOutcome};
-use crate::report::{Amount, Target};
+use crate::report::{Amount, Hold, Target};
 
 /// The steps of the vinegar; none where the cheeses do not go into it.
 pub(super) fn pickling(design: &PicklingDesign, pickling: &PicklingOutcome, dried_min: f64, facts: &Facts) -> Vec<Step> {
@@ -23,10 +23,12 @@ fn cover(design: &PicklingDesign, pickling: &PicklingOutcome, at_min: f64, facts
         JarLay::OnEdge => "the cheeses with the vinegar: on edge in their jars, with gaps between them.",
     };
     let mut step = Step::once(("vinegar", "Vinegar"), Stage::Pickling, at_min, "Cover", what);
+    let jar_ml = pickling.vinegar_each_ml * f64::from(pickling.cheeses_per_jar);
+    let in_a_jar = Amount::new(jar_ml, Unit::Millilitre, 0);
+    step.targets.push(Target::near("vinegar in a full jar", in_a_jar, JUG_SPREAD.value * jar_ml));
+    step.targets.push(Facts::plain("cheeses in it", f64::from(pickling.cheeses_per_jar), Unit::One, 0));
     step.targets.push(facts.target("jars", "jars", Amount::new(f64::from(pickling.jars), Unit::One, 0)));
-    step.targets.push(Facts::plain("cheeses in a jar, at most", f64::from(pickling.cheeses_per_jar), Unit::One, 0));
-    let each = Amount::new(pickling.vinegar_each_ml, Unit::Millilitre, 0);
-    step.targets.push(Target::near("vinegar for each cheese", each, JUG_SPREAD.value * pickling.vinegar_each_ml));
+    step.targets.push(Facts::plain("vinegar for each cheese", pickling.vinegar_each_ml, Unit::Millilitre, 0));
     if pickling.vinegar_salt_g > 0.0 {
         step.targets.push(facts.target(
             "vinegar_salt_g",
@@ -39,6 +41,10 @@ fn cover(design: &PicklingDesign, pickling: &PicklingOutcome, at_min: f64, facts
     }
     let cold = Amount::new(design.pickling_temperature_c, Unit::Celsius, 1);
     step.targets.push(Target::exact("no warmer than", cold));
+    step.how = format!(
+        "Boil the jars for {:.0}\u{a0}min first, longer high above the sea. Close them, write their labels, and put them into the fridge.",
+        BOILED_JARS.value
+    );
     "A cheese is not covered: weigh it down, or add vinegar of the same strength.".clone_into(&mut step.if_off);
     "vinegar, mL".clone_into(&mut step.write_down);
     step.governed_by = &[
@@ -77,6 +83,14 @@ fn test(design: &PicklingDesign, pickling: &PicklingOutcome, dried_min: f64, fac
     step.targets.push(facts.target("slurry_ph", "model, blended", ph(pickling.end.slurry_ph)));
     step.if_off =
         format!("{wanted} or above: leave them in the cold vinegar and measure again in a few days. A modelled pH is no proof.");
+    CALIBRATE.clone_into(&mut step.how);
+    step.hold = Some(Hold {
+        ask: "Do both read less than pH",
+        aim: Some(Facts::plain("pH", wanted, Unit::One, 1)),
+        then: "Pour nothing off before.".to_owned(),
+        if_not: String::new(),
+        blanks: vec!["centre", "blended", "initials"],
+    });
     "pH, centre".clone_into(&mut step.write_down);
     step.governed_by = &["pickling_h"];
     step

@@ -10,7 +10,7 @@ use crate::law::souring::STIR_ACID_BELOW_C;
 use crate::plan::{MeterTask, meter_task, task_after_cooling};
 use crate::process::{DrainingOutcome, MilkOutcome, VatOutcome};
 use crate::report::facts::Facts;
-use crate::report::{Amount, Target, kitchen_amount};
+use crate::report::{Amount, Hold, Target, kitchen_amount};
 
 /// The acid for the cold milk, if one is stirred in: when it is measured, or when it was pasteurised and has cooled.
 pub(super) fn acid(design: &MilkDesign, milk: &MilkOutcome, vat: Option<&VatOutcome>, facts: &Facts) -> Option<Step> {
@@ -129,6 +129,7 @@ pub(super) fn meter(batch: &Batch, facts: &Facts) -> Option<Step> {
     let what = format!("the pH of the {place} with a meter, about {:.0}\u{a0}h after the culture.", check.after_h);
     let stage = if meter.is_alone() { check.stage } else { Stage::Draining };
     let mut step = Step::once((&meter.task, "pH of the curd"), stage, meter.at_min, "Measure", what);
+    measured::CALIBRATE.clone_into(&mut step.how);
     step.targets.push(Facts::plain("at or below", check.in_time_ph, Unit::One, 1));
     step.targets.push(facts.target("culture_check_ph", "pH by the model", Amount::new(check.ph, Unit::One, 2)));
     step.if_off = format!(
@@ -169,13 +170,21 @@ pub(super) fn unmoulded(batch: &Batch, vat: &VatOutcome, draining: &DrainingOutc
     let warm = drying.drying_h > 0.0 && air_c > WARM_DRYING.value;
     let limit = SOUR_BEFORE_DRYING_PH.value;
     let what = if drying.drying_h > 0.0 {
-        "the pH of one cheese with a meter, before they go to the air."
+        "the pH of two cheeses with a meter, before they go to the air."
     } else {
-        "the pH of one cheese with a meter."
+        "the pH of two cheeses with a meter."
     };
     let mut step = Step::once(("unmould", "pH at unmoulding"), Stage::Draining, at_min, "Measure", what);
+    measured::CALIBRATE.clone_into(&mut step.how);
     if warm {
         step.targets.push(Facts::plain("at or below", limit, Unit::One, 1));
+        step.hold = Some(Hold {
+            ask: "Do both read no more than pH",
+            aim: Some(Facts::plain("pH", limit, Unit::One, 1)),
+            then: "Only then dry them warm.".to_owned(),
+            if_not: String::new(),
+            blanks: vec!["first", "second"],
+        });
     }
     step.targets.push(facts.target("unmoulded_cheese_ph", "pH by the model", Amount::new(ph, Unit::One, 2)));
     let above = if warm { format!("Above {limit:.1}") } else { "Clearly higher".to_owned() };

@@ -2,7 +2,7 @@
 
 use crate::caution::Caution;
 use crate::design::Stage;
-use crate::report::{StepTime, Target};
+use crate::report::{Hold, StepTime, Target};
 
 /// One step.
 #[derive(Clone, Debug, PartialEq)]
@@ -27,6 +27,8 @@ pub struct Step {
     pub by_date: bool,
     /// What to do if it is off.
     pub if_off: String,
+    /// What is checked after it, before the work goes on.
+    pub hold: Option<Hold>,
     /// What is written into the blank, with its unit.
     pub write_down: String,
     /// The inputs that govern it; a caution that one of them causes stands before it.
@@ -53,6 +55,7 @@ impl Step {
             times: vec![time],
             by_date: false,
             if_off: String::new(),
+            hold: None,
             write_down: String::new(),
             governed_by: &[],
             cautions: Vec::new(),

@@ -2,10 +2,10 @@
 
 use super::{Facts, Step, measured};
 use crate::design::{CalciumForm, Design, Heating, Stage, Unit};
-use crate::law::kitchen::THERMOMETER_SPREAD;
+use crate::law::kitchen::{CUT_SIZE, THERMOMETER_SPREAD};
 use crate::plan::LEAST_LEG_MIN;
 use crate::process::{MilkOutcome, VatOutcome, WarmingEvent};
-use crate::report::{Amount, StepTime, Target};
+use crate::report::{Amount, Hold, StepTime, Target};
 
 /// The steps up to the rennet: legs of warming, and what is stirred in between them.
 pub(super) fn until_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Vec<Step> {
@@ -42,7 +42,21 @@ pub(super) fn until_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome
     if minutes >= LEAST_LEG_MIN {
         steps.push(leg.warming(design, minutes, design.vat.rennet_temperature_c, facts, (!warmed).then_some("to_rennet_min")));
     }
+    if let Some(last) = steps.last_mut() {
+        last.hold = Some(at_the_rennet(design.vat.rennet_temperature_c));
+    }
     steps
+}
+
+/// Returns the check of the thermometer before the rennet goes in.
+fn at_the_rennet(temperature_c: f64) -> Hold {
+    Hold {
+        ask: "Is the milk at",
+        aim: Some(Facts::milk_at(temperature_c)),
+        then: "Only then the rennet.".to_owned(),
+        if_not: "too hot, cool the milk first; too cool, wait.".to_owned(),
+        blanks: vec!["°C"],
+    }
 }
 
 /// Returns how warm the milk is when something goes in: as chosen, or warmer where it was so already, because nobody cools it for that.
@@ -147,12 +161,13 @@ fn calcium(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts)
 
 /// The steps from the rennet to the end of the rest.
 pub(super) fn from_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Vec<Step> {
-    let mut steps = vec![rennet(milk, vat, facts), cut(design, vat, facts)];
+    let mut steps = vec![rennet(milk, vat, facts), test(design, vat, facts), cut(vat)];
     if design.vat.whey_rest_min > 0.0 {
         let at_min = vat.to_rennet_min + vat.cut_min;
-        let mut rest = Step::once(("cut", "Rest"), Stage::Vat, at_min, "Rest", "the cut curd in its whey.");
+        let what = "the cut curd in its whey, covered: five minutes unmoved, then moved gently now and then.";
+        let mut rest = Step::once(("cut", "Rest"), Stage::Vat, at_min, "Rest", what);
+        rest.targets.push(Facts::plain("rest", design.vat.whey_rest_min, Unit::Minute, 0));
         rest.targets.push(Facts::plain("whey in the vat", vat.whey.total_kg(), Unit::Kilogram, 1));
-        rest.lasts = Some(Facts::plain("for", design.vat.whey_rest_min, Unit::Minute, 0));
         "Milky whey: it was cut too soft; ladle gently.".clone_into(&mut rest.if_off);
         "whey, kg".clone_into(&mut rest.write_down);
         rest.governed_by = &["whey_rest_min"];
@@ -170,10 +185,12 @@ fn rennet(milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Step {
         Stage::Vat,
         vat.to_rennet_min,
         "Stir",
-        "in the rennet, freshly diluted in cool water; then stop the milk moving.",
+        "in the rennet, freshly diluted in cool water, for half a minute; then stop the milk moving, cover it and leave it alone.",
     );
     let rennet = facts.target("rennet_ml", "rennet", Amount::new(milk.rennet_ml, Unit::Millilitre, 2));
     step.how = measured::liquid("the rennet", &rennet);
+    // The strength of a powder is that of a gram, so that its grams are the millilitres of a liquid.
+    step.how = format!("{} Of a powder, weigh {:.2}\u{a0}g.", step.how, milk.rennet_ml).trim_start().to_owned();
     step.targets.push(rennet);
     if milk.rennet_water_ml >= LEAST_WATER_ML {
         step.targets.push(facts.target("rennet_water_ml", "water", Amount::new(milk.rennet_water_ml, Unit::Millilitre, 0)));
@@ -185,19 +202,38 @@ fn rennet(milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Step {
     step
 }
 
-fn cut(design: &Design, vat: &VatOutcome, facts: &Facts) -> Step {
+fn test(design: &Design, vat: &VatOutcome, facts: &Facts) -> Step {
     let first_min = vat.to_rennet_min + design.vat.first_test_min;
-    let mut step = Step::once(("cut", "Test, cut"), Stage::Vat, first_min, "Test", "for a clean break, then cut the curd.");
+    let mut step = Step::once(("cut", "Test"), Stage::Vat, first_min, "Test", "for a clean break with a clean knife.");
     step.targets.push(facts.target("clean_break_min", "after the rennet", Amount::new(vat.clean_break_min, Unit::Minute, 0)));
     step.targets.push(Facts::plain("temperature", vat.setting_temperature_c, Unit::Celsius, 1));
     if vat.tests > 1 {
         let gap_min = (vat.cut_min - design.vat.first_test_min) / f64::from(vat.tests - 1);
         let at_min = |test: u32| first_min + f64::from(test - 1) * gap_min;
         let tests = (1..vat.tests).map(|test| StepTime::counted(format!("test_{test}"), format!("Test {test}"), at_min(test)));
-        step.times = tests.chain([StepTime::counted("cut", "Test, cut", at_min(vat.tests))]).collect();
+        step.times = tests.chain([StepTime::counted("cut", format!("Test {}", vat.tests), at_min(vat.tests))]).collect();
     }
-    "Not clean: wait and test again (common practice, no source).".clone_into(&mut step.if_off);
-    "min to cut".clone_into(&mut step.write_down);
+    step.hold = Some(Hold {
+        ask: "Does the cut open clean, with clear whey in it",
+        aim: None,
+        then: "Cut only then.".to_owned(),
+        if_not: "ragged or milky, wait and test again (common practice, no source).".to_owned(),
+        blanks: vec!["at"],
+    });
+    "min to clean break".clone_into(&mut step.write_down);
     step.governed_by = &["heat_while_setting", "firmness_multiple", "first_test_min"];
+    step
+}
+
+/// The size is what small moulds are filled from; how fast the whey leaves is the maker's own number (see the draining).
+fn cut(vat: &VatOutcome) -> Step {
+    let at_min = vat.to_rennet_min + vat.cut_min;
+    let what = "the curd into columns, slowly, down to the bottom (common practice, no source).";
+    let mut step = Step::once(("cut", "Cut"), Stage::Vat, at_min, "Cut", what);
+    let (least, most) = CUT_SIZE.range;
+    let across = Amount::new(CUT_SIZE.value, Unit::Millimetre, 0);
+    step.targets.push(Target { within: Some((least, most)), ..Target::exact("columns across", across) });
+    "Tears: let it stand ten minutes more.".clone_into(&mut step.if_off);
+    "clock time".clone_into(&mut step.write_down);
     step
 }

@@ -1,7 +1,7 @@
 //! What the page of the plan keeps: the drawing and the printing that go on in the background.
 
 use crate::batch::Batch;
-use crate::export::{Paper, comparison_pdf, pdf, text};
+use crate::export::{Paper, Sheets, comparison_pdf, pdf, text};
 use crate::plan::Now;
 use crate::report::{comparison, plan_at};
 use crate::ui::paper::file_name::file_name;
@@ -56,7 +56,7 @@ impl PaperJobs {
         ctx: &egui::Context,
         batch: &Batch,
         now: Now,
-        sheet: (Paper, Units),
+        sheet: (Sheets, Units),
     ) -> Result<(), String> {
         self.printer.print(ctx, batch, now, sheet, file_name(&batch.design.title, ".pdf"))
     }
@@ -70,13 +70,13 @@ impl PaperJobs {
         ctx: &egui::Context,
         batch: &Batch,
         now: Now,
-        (paper, units): (Paper, Units),
+        (sheets, units): (Sheets, Units),
         path: PathBuf,
     ) -> Result<(), String> {
         let (batch, named) = (batch.clone(), path.clone());
         self.saver.save(ctx, path, move || {
             let plan = plan_at(&batch, &now).shown_in(units);
-            let bytes = pdf(&plan, paper).map_err(|error| error.to_string())?;
+            let bytes = pdf(&plan, &sheets).map_err(|error| error.to_string())?;
             let counted = plan.no_week.map(|why| format!(" Times count from the first task: {why}.")).unwrap_or_default();
             Ok((bytes, format!("Plan saved as {}.{counted}", named.display())))
         })

@@ -2,7 +2,7 @@
 
 use crate::batch::Batch;
 use crate::design::upper_first;
-use crate::export::{Paper, missing_letters_of};
+use crate::export::{Paper, Part, missing_letters_of};
 use crate::plan::Now;
 use crate::ui::paper::note::note_ui;
 use crate::ui::paper::preview::Preview;
@@ -45,11 +45,21 @@ pub(in crate::ui) fn plan_ui(
         for (words, ask, possible) in [
             ("Save as PDF…", Ask::ExportPlan, has_paper),
             ("Print…", Ask::Print, has_paper && !printing),
+            ("Save for a phone…", Ask::ExportPhone, true),
             ("Copy as text", Ask::CopyPlan, true),
         ] {
             let response = ui.add_enabled(possible, Button::new(words).min_size(vec2(0.0, 32.0)));
             if response.clicked() {
                 asks.push(ask);
+            }
+        }
+    });
+    ui.horizontal_wrapped(|ui| {
+        ui.label("Two pages for the kitchen, and with them:");
+        for part in Part::ALL {
+            let mut printed = view.with.contains(&part);
+            if ui.checkbox(&mut printed, part.title()).on_hover_text(part.help()).changed() {
+                asks.push(Ask::PrintWith(part));
             }
         }
     });
@@ -60,7 +70,7 @@ pub(in crate::ui) fn plan_ui(
     }
     ui.add_space(6.0);
     let width = (ui.available_width() - SCROLL_BAR).clamp(120.0, WIDEST);
-    let shown = preview.look(ui.ctx(), batch, now, (paper, view.units), width);
+    let shown = preview.look(ui.ctx(), batch, now, (view.sheets(), view.units), width);
     if shown.drawing {
         let words = match shown.pages {
             Some(Ok(_)) => "Drawing the plan… Below is the plan before the change.",

@@ -3,7 +3,7 @@
 use crate::batch::Batch;
 use crate::design::Design;
 use crate::design::Wish;
-use crate::export::{PageImage, Paper, pages};
+use crate::export::{PageImage, Paper, Sheets, pages};
 use crate::plan::Now;
 use crate::report::plan_at;
 use crate::units::Units;
@@ -15,7 +15,7 @@ use std::sync::mpsc::{Receiver, TryRecvError, channel};
 #[derive(Clone, Debug, PartialEq)]
 struct Order {
     design: Design,
-    paper: Paper,
+    sheets: Sheets,
     units: Units,
     /// Quarters of a pixel a point, so that a window that is pulled wider is not drawn again for each pixel.
     quarters: u16,
@@ -58,14 +58,14 @@ impl Preview {
         ctx: &egui::Context,
         batch: &Batch,
         now: &Now,
-        (paper, units): (Paper, Units),
+        (sheets, units): (Sheets, Units),
         width: f32,
     ) -> Shown<'_> {
         let wanted = Order {
             design: batch.design.clone(),
-            paper,
+            quarters: quarters(ctx, sheets.paper, width),
+            sheets,
             units,
-            quarters: quarters(ctx, paper, width),
             asked: asked(&batch.design, now),
         };
         self.take(ctx, &wanted);
@@ -99,10 +99,10 @@ impl Preview {
 
     fn start(&mut self, ctx: &egui::Context, batch: &Batch, now: &Now, order: Order) {
         let (sender, receiver) = channel();
-        let (batch, now, repaint, paper, units) = (batch.clone(), now.clone(), ctx.clone(), order.paper, order.units);
+        let (batch, now, repaint, sheets, units) = (batch.clone(), now.clone(), ctx.clone(), order.sheets.clone(), order.units);
         let pixels_per_point = f64::from(order.quarters) / 4.0;
         let spawned = std::thread::Builder::new().name("plan-preview".to_owned()).spawn(move || {
-            let drawn = pages(&plan_at(&batch, &now).shown_in(units), paper, pixels_per_point);
+            let drawn = pages(&plan_at(&batch, &now).shown_in(units), &sheets, pixels_per_point);
             let drawn = drawn.map(|pages| pages.iter().map(image).collect()).map_err(|error| error.to_string());
             // The window may have closed in the meantime; then nobody waits.
             let _ = sender.send(drawn);

@@ -1,7 +1,7 @@
 //! “Print…”: the plan as a PDF in a folder of our own among the system's temporary files, opened with the system's viewer.
 
 use crate::batch::Batch;
-use crate::export::{Paper, pdf};
+use crate::export::{Sheets, pdf};
 use crate::file::write_safely;
 use crate::plan::Now;
 use crate::report::plan_at;
@@ -53,7 +53,7 @@ impl Printer {
         ctx: &egui::Context,
         batch: &Batch,
         now: Now,
-        sheet: (Paper, Units),
+        sheet: (Sheets, Units),
         name: String,
     ) -> Result<(), String> {
         if self.running.is_some() {
@@ -118,11 +118,11 @@ fn no_viewer(path: &Path, error: &Error) -> String {
 fn written(
     batch: &Batch,
     now: &Now,
-    (paper, units): (Paper, Units),
+    (sheets, units): (Sheets, Units),
     folder: Option<PathBuf>,
     name: &str,
 ) -> Result<(PathBuf, PathBuf), String> {
-    let bytes = pdf(&plan_at(batch, now).shown_in(units), paper).map_err(|error| error.to_string())?;
+    let bytes = pdf(&plan_at(batch, now).shown_in(units), &sheets).map_err(|error| error.to_string())?;
     let folder = match folder.filter(|folder| folder.is_dir()) {
         Some(folder) => folder,
         None => own_folder().map_err(|error| {

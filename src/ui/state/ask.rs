@@ -4,7 +4,7 @@ use crate::analysis::{Alike, Goal};
 use crate::caution::Caution;
 use crate::curve::CurveKey;
 use crate::design::{MilkKind, Stage};
-use crate::export::Paper;
+use crate::export::{Paper, Part};
 use crate::session::{Command, LeftBehind, Which};
 use crate::ui::state::cut::CutView;
 use crate::ui::state::pages::{Page, PlanPart};
@@ -49,6 +49,10 @@ pub enum Ask {
     ExportPlan,
     /// Write the week for a calendar.
     ExportCalendar,
+    /// Ask where to save the plan for a phone.
+    ExportPhone,
+    /// Print this part behind the two pages of the plan, or no longer.
+    PrintWith(Part),
     /// Lay the plan out for this paper.
     Paper(Paper),
     /// Hand the plan to the system's viewer.

@@ -3,14 +3,14 @@
 use crate::caution::Caution;
 use crate::curve::{CurveKey, SectionKey};
 use crate::design::{Good, Stage};
-use crate::export::Paper;
+use crate::export::{Paper, Part, Sheets};
 use crate::ui::state::card::CardView;
 use crate::ui::state::cut::CutView;
 use crate::ui::state::draft::Draft;
 use crate::ui::state::pages::{Page, PlanPart};
 use crate::ui::widget::typing::Typing;
 use crate::units::Units;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// What the window remembers that is not part of the design.
 #[derive(Clone, Debug)]
@@ -51,6 +51,8 @@ pub struct View {
     pub card: Option<CardView>,
     /// The paper of the plan.
     pub paper: Paper,
+    /// What is printed behind the two pages of the plan.
+    pub with: BTreeSet<Part>,
     /// What the sources are searched for.
     pub search: String,
     /// Whether the keys are shown.
@@ -80,9 +82,18 @@ impl Default for View {
             lifting: None,
             card: None,
             paper: Paper::A4,
+            with: BTreeSet::new(),
             search: String::new(),
             help: false,
             units: Units::default(),
         }
+    }
+}
+
+impl View {
+    /// Returns what is printed of the plan, and on which paper.
+    #[must_use]
+    pub fn sheets(&self) -> Sheets {
+        Sheets { paper: self.paper, with: self.with.clone() }
     }
 }

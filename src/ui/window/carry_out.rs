@@ -38,8 +38,14 @@ impl Window {
             Ask::Save => self.save(ctx),
             Ask::SaveAs => self.ask_path(ctx, Purpose::Save),
             Ask::ExportPlan => self.ask_path(ctx, Purpose::Export),
+            Ask::ExportPhone => self.ask_path(ctx, Purpose::Phone),
             Ask::ExportCalendar => self.ask_path(ctx, Purpose::Calendar),
             Ask::Paper(paper) => self.view.paper = paper,
+            Ask::PrintWith(part) => {
+                if !self.view.with.remove(&part) {
+                    self.view.with.insert(part);
+                }
+            }
             Ask::Print => self.print(ctx),
             Ask::CopyPlan => {
                 self.session.last_change = PaperJobs::copy(ctx, self.session.batch(), &self.clock.now(), self.view.units);
@@ -130,8 +136,9 @@ impl Window {
                 self.changed = self.session.changed_on_disk();
                 self.refresh();
                 // Units, cut, part of the plan and paper are how the maker looks at any design.
+                let with = std::mem::take(&mut self.view.with);
                 let View { cut, plan_part, paper, units, .. } = self.view;
-                self.view = View { cut, plan_part, paper, units, ..View::default() };
+                self.view = View { cut, plan_part, paper, with, units, ..View::default() };
                 self.notice = None;
             }
             Err(error) => self.tell(error.to_string()),

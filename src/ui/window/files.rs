@@ -17,6 +17,8 @@ pub(in crate::ui) enum Purpose {
     SaveSecond,
     /// Write the plan.
     Export,
+    /// Write the plan for a phone.
+    Phone,
     /// Write the week for a calendar.
     Calendar,
     /// Write both designs side by side.
@@ -32,6 +34,7 @@ impl Purpose {
             Self::OpenSecond => "Open a design as B",
             Self::SaveSecond => "Save B",
             Self::Export => "Save plan as PDF",
+            Self::Phone => "Save plan for a phone",
             Self::Calendar => "Save the week as a calendar file",
             Self::ExportBoth => "Save A and B side by side as PDF",
         }
@@ -103,6 +106,7 @@ impl Dialogs {
                 Purpose::Save | Purpose::SaveSecond => {
                     dialog.add_filter("Vatsketch design", &["ron"]).set_file_name(suggested).save_file()
                 }
+                Purpose::Phone => dialog.add_filter("HTML", &["html"]).set_file_name(suggested).save_file(),
                 Purpose::Calendar => dialog.add_filter("iCalendar", &["ics"]).set_file_name(suggested).save_file(),
                 Purpose::Export | Purpose::ExportBoth => dialog.add_filter("PDF", &["pdf"]).set_file_name(suggested).save_file(),
             };

@@ -53,6 +53,7 @@ fn file_menu(ui: &mut Ui, (recent, left): (&Recent, bool), asks: &mut Vec<Ask>) 
         entry(ui, "Save", Some(&Ask::Save), Ask::Save, asks);
         entry(ui, "Save as…", Some(&Ask::SaveAs), Ask::SaveAs, asks);
         entry(ui, "Save plan as PDF…", Some(&Ask::ExportPlan), Ask::ExportPlan, asks);
+        entry(ui, "Save plan for a phone…", None, Ask::ExportPhone, asks);
         entry(ui, "Save calendar…", None, Ask::ExportCalendar, asks);
         ui.separator();
         entry(ui, "Quit", Some(&Ask::Quit), Ask::Quit, asks);

@@ -1,7 +1,8 @@
 //! What the window reads and writes on the disk: designs and plans.
 
-use crate::export::{WeekCalendarError, week_calendar};
+use crate::export::{WeekCalendarError, html, week_calendar};
 use crate::file::{is_pipe_or_device, write_safely};
+use crate::report::plan_at;
 use crate::session::{Saved, Session, SessionError, Which, is_same_file};
 use crate::ui::paper::file_name::{file_name, with_ending};
 use crate::ui::state::ask::OnDisk;
@@ -108,6 +109,7 @@ impl Window {
             Purpose::Save => file_name(title, ".vat.ron"),
             Purpose::SaveSecond => file_name(self.session.second().map_or("", |second| &second.design().title), ".vat.ron"),
             Purpose::Export => file_name(title, ".pdf"),
+            Purpose::Phone => file_name(title, ".html"),
             Purpose::Calendar => file_name(title, ".ics"),
             Purpose::ExportBoth => file_name(&format!("{title} side by side"), ".pdf"),
         }
@@ -120,6 +122,7 @@ impl Window {
         let named = match purpose {
             Purpose::Open | Purpose::OpenSecond => path.to_owned(),
             Purpose::Save | Purpose::SaveSecond => with_ending(path.to_owned(), ".ron", ".vat.ron"),
+            Purpose::Phone => with_ending(path.to_owned(), ".html", ".html"),
             Purpose::Calendar => with_ending(path.to_owned(), ".ics", ".ics"),
             Purpose::Export | Purpose::ExportBoth => with_ending(path.to_owned(), ".pdf", ".pdf"),
         };
@@ -145,21 +148,36 @@ impl Window {
             Purpose::SaveSecond => self.save_second_to(ctx, &path),
             Purpose::Save => self.save_to(ctx, &path),
             Purpose::Export => self.export(ctx, path),
+            Purpose::Phone => self.export_phone(&path),
             Purpose::Calendar => self.export_calendar(&path),
             Purpose::ExportBoth => self.export_both(ctx, path),
         }
     }
 
     pub(super) fn export(&mut self, ctx: &egui::Context, path: PathBuf) {
-        match self.paper_jobs.save(ctx, self.session.batch(), self.clock.now(), (self.view.paper, self.view.units), path) {
+        match self.paper_jobs.save(ctx, self.session.batch(), self.clock.now(), (self.view.sheets(), self.view.units), path) {
             Ok(()) => "Saving the plan as PDF…".clone_into(&mut self.session.last_change),
             Err(words) => self.tell(words),
         }
     }
 
     pub(super) fn print(&mut self, ctx: &egui::Context) {
-        if let Err(words) = self.paper_jobs.print(ctx, self.session.batch(), self.clock.now(), (self.view.paper, self.view.units)) {
+        if let Err(words) =
+            self.paper_jobs.print(ctx, self.session.batch(), self.clock.now(), (self.view.sheets(), self.view.units))
+        {
             self.tell(words);
+        }
+    }
+
+    /// Writes the plan for a phone; it is a small text, so the window does it at once.
+    fn export_phone(&mut self, path: &Path) {
+        let page = html(&plan_at(self.session.batch(), &self.clock.now()).shown_in(self.view.units));
+        match write_safely(path, page.as_bytes(), false) {
+            Ok(()) => {
+                self.session.last_change =
+                    format!("Plan for a phone saved as {}. Copy it to the phone and open it there.", path.display());
+            }
+            Err(why) => self.tell(format!("The plan for a phone cannot be saved: {why}.")),
         }
     }
 
