@@ -26,6 +26,7 @@ mod parts;
 mod pdf;
 #[cfg(feature = "paper")]
 mod sheet;
+mod target_words;
 #[cfg(feature = "paper")]
 mod template;
 mod text;

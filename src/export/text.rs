@@ -1,6 +1,7 @@
 //! The plan as plain text, for a terminal, a message or the clipboard.
 
-use super::text_page::{Page, aim};
+use super::target_words::aim;
+use super::text_page::Page;
 use crate::plan::whole_day_words;
 use crate::process::GermLine;
 use crate::report::{Cost, Plan, Purchase, ShoppingRow, TROUBLES, Timing, Trouble, agenda, short_moment};

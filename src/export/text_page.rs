@@ -1,8 +1,9 @@
 //! Lines of plain text: paragraphs that break between words, tables, days and steps.
 
+use super::target_words::{aim, lasting};
 use super::text::printable;
 use crate::design::Unit;
-use crate::report::{ALLERGEN, Amount, JarLabel, Line, NOT_FOR, NOT_MEASURED, StepTime, Target, Weighing};
+use crate::report::{ALLERGEN, Amount, JarLabel, Line, NOT_FOR, NOT_MEASURED, StepTime, Weighing};
 use crate::units::Units;
 use crate::words::caution_line;
 
@@ -142,25 +143,4 @@ impl Page {
 /// Returns a box to tick before each time.
 fn boxes(times: impl Iterator<Item = String>) -> String {
     times.map(|time| format!("[\u{a0}]\u{a0}{time}")).collect::<Vec<_>>().join("   ")
-}
-
-/// Returns how long a step takes as a sentence of its own behind it: that it is the least of a time must not be lost.
-fn lasting(lasts: &Target) -> String {
-    let mut label = lasts.label.chars();
-    let first = label.next().map(|letter| letter.to_uppercase().to_string()).unwrap_or_default();
-    format!(" {first}{} {}.", label.as_str(), amount(lasts))
-}
-
-pub(super) fn aim(target: &Target) -> String {
-    format!("{}: {}", target.label, amount(target))
-}
-
-fn amount(target: &Target) -> String {
-    let tolerance = match target.tolerance() {
-        Some(around) if around.starts_with('±') => format!(" {around}"),
-        Some(range) => format!(" ({range})"),
-        None => String::new(),
-    };
-    let kitchen = target.kitchen.as_ref().map(|kitchen| format!(" ({kitchen})")).unwrap_or_default();
-    format!("{}{tolerance}{kitchen}", target.amount)
 }
