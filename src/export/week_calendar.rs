@@ -2,7 +2,6 @@
 
 use super::{ExportError, calendar};
 use crate::batch::Batch;
-use crate::caution::cautions;
 use crate::design::DesignId;
 use crate::plan::{KitchenWeekError, Now, kitchen_week};
 use crate::units::Units;
@@ -51,5 +50,5 @@ pub fn week_calendar(
     units: Units,
 ) -> Result<Vec<u8>, WeekCalendarError> {
     let week = kitchen_week(batch, now)?.ok_or(WeekCalendarError::NoTime)?;
-    Ok(calendar(&week, &batch.design.title, id, &cautions(batch), now, before, units)?)
+    Ok(calendar(&week, batch, id, now, before, units)?)
 }

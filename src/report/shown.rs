@@ -100,7 +100,8 @@ impl Purchase {
 }
 
 impl Step {
-    fn shown_in(self, units: Units) -> Self {
+    /// Returns the step as it is shown.
+    pub(super) fn shown_in(self, units: Units) -> Self {
         let write_down = written(&self, units);
         let mut times = self.times;
         for time in &mut times {

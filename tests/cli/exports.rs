@@ -54,12 +54,12 @@ fn a_calendar_is_that_of_the_library_for_the_wish_on_the_command_line() {
     let batch = batch(&design).unwrap();
     let week = kitchen_week(&batch, &now).unwrap().unwrap();
     let written = std::fs::read(folder.path().join("week.ics")).unwrap();
-    assert!(written == calendar(&week, &design.title, None, &cautions(&batch), &now, &[], Units::METRIC).unwrap());
+    assert!(written == calendar(&week, &batch, None, &now, &[], Units::METRIC).unwrap());
     // A stage that fails leaves the tasks before it.
     let failing = [&when[..], &["--set", "mould_count=1"]].concat();
     assert_eq!(export(folder.path(), "part.ics", &failing).code, 1);
     let part = std::fs::read_to_string(folder.path().join("part.ics")).unwrap();
-    assert!(part.contains("SUMMARY:Stir in the rennet\r\n") && !part.contains("Unmould"));
+    assert!(part.contains("SUMMARY:Stir in the rennet – ") && !part.contains("Unmould"));
 }
 
 /// Words go to standard error: the calendar is the same with and without them.
@@ -81,10 +81,7 @@ fn a_calendar_goes_by_the_id_and_without_one_says_what_will_change() {
         let now = Now { at: date(2031, 5, 6).at(8, 0, 0, 0), zone: TimeZone::UTC };
         let batch = batch(&design).unwrap();
         let week = kitchen_week(&batch, &now).unwrap().unwrap();
-        assert!(
-            std::fs::read(&to).unwrap() == calendar(&week, "", id, &cautions(&batch), &now, &[], Units::METRIC).unwrap(),
-            "{name}"
-        );
+        assert!(std::fs::read(&to).unwrap() == calendar(&week, &batch, id, &now, &[], Units::METRIC).unwrap(), "{name}");
     }
 }
 

@@ -12,10 +12,10 @@ use jiff::civil::{DateTime, date};
 use jiff::tz::{Offset, TimeZone};
 use proptest::prelude::*;
 use std::collections::BTreeSet;
-use vatsketch::batch::batch;
+use vatsketch::batch::{Batch, batch};
 use vatsketch::caution::{Caution, Severity, cautions};
 use vatsketch::design::{Design, DesignId, Reached, Stage, Value, Wish};
-use vatsketch::export::{ExportError, calendar};
+use vatsketch::export::{ExportError, calendar, printable};
 use vatsketch::plan::{KitchenWeek, Now, Pass, WeekTask, kitchen_week};
 use vatsketch::units::Units;
 use vatsketch::words::{FROM_A_MODEL, caution_line};
@@ -45,13 +45,20 @@ pub(super) fn starting(at: DateTime) -> Design {
     design
 }
 
-/// The cautions that the calendars of these tests carry.
-pub(super) fn warned() -> Vec<Caution> {
-    cautions(&batch(&Design::default()).unwrap())
+/// The vat whose calendars these tests read, under a title.
+pub(super) fn titled(title: &str) -> Batch {
+    let mut batch = batch(&Design::default()).unwrap();
+    title.clone_into(&mut batch.design.title);
+    batch
+}
+
+/// The cautions that its calendars carry.
+fn warned() -> Vec<Caution> {
+    cautions(&titled(TITLE))
 }
 
 fn written(week: &KitchenWeek, title: &str) -> String {
-    String::from_utf8(calendar(week, title, None, &warned(), &now(), &[], Units::METRIC).unwrap()).unwrap()
+    String::from_utf8(calendar(week, &titled(title), None, &now(), &[], Units::METRIC).unwrap()).unwrap()
 }
 
 /// Returns the only calendar of a file.
@@ -61,19 +68,19 @@ pub(super) fn read(text: &str) -> IcalCalendar {
     only
 }
 
-fn property<'a>(of: &'a IcalEvent, name: &str) -> Option<&'a Property> {
+pub(super) fn property<'a>(of: &'a IcalEvent, name: &str) -> Option<&'a Property> {
     let mut found = of.properties.iter().filter(|property| property.name == name);
     let first = found.next();
     assert!(found.next().is_none(), "{name} stands twice");
     first
 }
 
-fn value(of: &IcalEvent, name: &str) -> Option<String> {
+pub(super) fn value(of: &IcalEvent, name: &str) -> Option<String> {
     property(of, name).map(|property| property.value.clone().unwrap_or_default())
 }
 
 /// Returns a text as it was before it was written (3.3.11); a comma, semicolon or backslash that is not escaped fails the test.
-fn text(written: &str) -> String {
+pub(super) fn text(written: &str) -> String {
     let mut plain = String::new();
     let mut letters = written.chars();
     while let Some(letter) = letters.next() {
@@ -161,7 +168,10 @@ fn check(week: &KitchenWeek, title: &str) -> IcalCalendar {
     check_notice(&read, to_read, week);
     assert_eq!(events.len(), week.tasks.len());
     for (event, task) in events.iter().zip(&week.tasks) {
-        assert_eq!(text(&value(event, "SUMMARY").unwrap()), task.name);
+        // 3.8.1.12: a short word for the event, what is done and in which vat.
+        let kept = printable(&title.replace("\r\n", "\n").replace('\r', "\n").replace('\t', " ")).trim().to_owned();
+        let summary = if kept.is_empty() { task.name.clone() } else { format!("{} – {kept}", task.name) };
+        assert_eq!(text(&value(event, "SUMMARY").unwrap()), summary);
         let described = text(&value(event, "DESCRIPTION").unwrap());
         assert!(described.contains(&task.what) && described.contains(FROM_A_MODEL), "{described}");
         if let Some(note) = &task.note {
@@ -186,13 +196,20 @@ fn check(week: &KitchenWeek, title: &str) -> IcalCalendar {
         if hands {
             assert!(value(event, "DTEND") > value(event, "DTSTART"), "{}", task.key);
         }
-        // 3.6.6: an alarm that shows something has an action, a description and a trigger.
-        assert_eq!(event.alarms.len(), usize::from(hands), "{}", task.key);
+        // 3.6.6: an alarm that shows something has an action, a description and a trigger, each once.
         for alarm in &event.alarms {
-            let of = |name: &str| alarm.get_property(name).and_then(|property| property.value.as_deref());
-            assert_eq!((of("ACTION"), of("TRIGGER")), (Some("DISPLAY"), Some("-PT5M")));
-            assert_eq!(of("DESCRIPTION").map(text).as_deref(), Some(task.name.as_str()));
+            let of = |name: &str| {
+                let mut found = alarm.properties.iter().filter(|property| property.name == name);
+                found.next().filter(|_| found.next().is_none()).and_then(|property| property.value.as_deref())
+            };
+            assert_eq!(of("ACTION"), Some("DISPLAY"));
+            assert!(of("DESCRIPTION").is_some_and(|words| !text(words).is_empty()) && of("TRIGGER").is_some());
         }
+        let with_hands = event
+            .alarms
+            .iter()
+            .filter(|alarm| alarm.get_property("TRIGGER").and_then(|property| property.value.as_deref()) == Some("-PT5M"));
+        assert_eq!(with_hands.count(), usize::from(hands), "{}", task.key);
     }
     let names: BTreeSet<String> = read.events.iter().map(|event| value(event, "UID").unwrap()).collect();
     // One more than the tasks: what to read first.
@@ -242,13 +259,13 @@ fn a_plan_to_another_time_moves_the_same_events_and_is_a_later_revision() {
     // Made a day later: 1440 minutes more.
     let tomorrow = Now { at: now().at.checked_add(1.day()).unwrap(), ..now() };
     let revision = |now: &Now| {
-        let read = read(&String::from_utf8(calendar(&week, TITLE, None, &warned(), now, &[], Units::METRIC).unwrap()).unwrap());
+        let read = read(&String::from_utf8(calendar(&week, &titled(TITLE), None, now, &[], Units::METRIC).unwrap()).unwrap());
         value(&read.events[0], "SEQUENCE").unwrap().parse::<u32>().unwrap()
     };
     assert_eq!(revision(&tomorrow) - revision(&now()), 1440);
     assert_eq!(
-        calendar(&week, TITLE, None, &warned(), &now(), &[], Units::METRIC),
-        calendar(&week, TITLE, None, &warned(), &now(), &[], Units::METRIC),
+        calendar(&week, &titled(TITLE), None, &now(), &[], Units::METRIC),
+        calendar(&week, &titled(TITLE), None, &now(), &[], Units::METRIC),
         "the same plan is the same file"
     );
 }
@@ -266,7 +283,7 @@ fn a_design_with_an_id_names_its_events_by_it_whatever_its_title() {
     let week = planned(&starting(friday(15)));
     let id = DesignId::read("5b0f6a4e-3c1d-4f7a-9d2e-8a61c70b94f3").unwrap();
     let names = |title: &str, id: Option<DesignId>| -> Vec<String> {
-        let read = read(&String::from_utf8(calendar(&week, title, id, &warned(), &now(), &[], Units::METRIC).unwrap()).unwrap());
+        let read = read(&String::from_utf8(calendar(&week, &titled(title), id, &now(), &[], Units::METRIC).unwrap()).unwrap());
         read.events.iter().map(|event| value(event, "UID").unwrap()).collect()
     };
     assert_eq!(names(TITLE, Some(id)), names("Another title", Some(id)));
@@ -282,7 +299,7 @@ fn a_design_with_an_id_names_its_events_by_it_whatever_its_title() {
 #[test]
 fn the_stamp_is_the_time_of_the_plan_in_utc() {
     let ahead = Now { at: friday(1), zone: TimeZone::fixed(jiff::tz::offset(2)) };
-    let bytes = calendar(&planned(&starting(friday(15))), TITLE, None, &warned(), &ahead, &[], Units::METRIC).unwrap();
+    let bytes = calendar(&planned(&starting(friday(15))), &titled(TITLE), None, &ahead, &[], Units::METRIC).unwrap();
     let read = read(&String::from_utf8(bytes).unwrap());
     assert!(read.events.iter().all(|event| value(event, "DTSTAMP").unwrap() == "20310508T230000Z"), "3.8.7.2");
 }
@@ -320,7 +337,7 @@ fn a_title_cannot_smuggle_anything_into_the_file() {
 #[test]
 fn a_year_that_the_file_cannot_hold_is_refused() {
     let past = date(-5, 5, 9).at(15, 0, 0, 0);
-    let error = calendar(&one_task(task(past, past, 0)), TITLE, None, &warned(), &now(), &[], Units::METRIC).unwrap_err();
+    let error = calendar(&one_task(task(past, past, 0)), &titled(TITLE), None, &now(), &[], Units::METRIC).unwrap_err();
     assert!(
         matches!(error, ExportError::Calendar { .. }) && error.to_string().contains("choose a year from 0000 to 9999"),
         "{error}"

@@ -1,6 +1,6 @@
 //! Events of the calendar that are gone, read back by the crate `ical`. Sections are those of RFC 5545.
 
-use super::calendar::{TITLE, friday, now, planned_at, read, starting, warned};
+use super::calendar::{TITLE, friday, now, planned_at, read, starting, titled};
 use ical::parser::Component;
 use ical::parser::ical::component::IcalEvent;
 use jiff::ToSpan;
@@ -25,7 +25,7 @@ fn a_plan_with_fewer_turns_cancels_the_events_that_are_gone() {
     let write = |turns: f64, now: &Now, id: Option<DesignId>, before: &str| {
         let mut design = starting(friday(15));
         design.set("turn_count", Value::Number(turns)).unwrap();
-        String::from_utf8(calendar(&planned_at(&design, now), TITLE, id, &warned(), now, before.as_bytes(), Units::METRIC).unwrap())
+        String::from_utf8(calendar(&planned_at(&design, now), &titled(TITLE), id, now, before.as_bytes(), Units::METRIC).unwrap())
             .unwrap()
     };
     let later = Now { at: now().at.checked_add(2.hours()).unwrap(), ..now() };
@@ -48,7 +48,7 @@ fn a_plan_with_fewer_turns_cancels_the_events_that_are_gone() {
     let mut again = starting(friday(15).checked_add(500.days()).unwrap());
     again.set("turn_count", Value::Number(3.0)).unwrap();
     let text =
-        calendar(&planned_at(&again, &long_after), TITLE, id, &warned(), &long_after, first.as_bytes(), Units::METRIC).unwrap();
+        calendar(&planned_at(&again, &long_after), &titled(TITLE), id, &long_after, first.as_bytes(), Units::METRIC).unwrap();
     assert!(events(&String::from_utf8(text).unwrap()).values().all(|(_, cancelled)| !cancelled));
     assert_eq!(events(&write(3.0, &later, id, "BEGIN:VCALENDAR\r\nno calendar")), alone);
 }

@@ -3,6 +3,7 @@
 #[cfg(feature = "paper")]
 mod boxes;
 mod calendar;
+mod calendar_words;
 mod cancelled;
 #[cfg(feature = "paper")]
 mod comparison;

@@ -43,7 +43,7 @@ pub(super) fn until_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome
         steps.push(leg.warming(design, minutes, design.vat.rennet_temperature_c, facts, (!warmed).then_some("to_rennet_min")));
     }
     if let Some(last) = steps.last_mut() {
-        last.hold = Some(at_the_rennet(design.vat.rennet_temperature_c));
+        last.hold = Some(at_the_rennet(milk_c(vat, WarmingEvent::Rennet, design.vat.rennet_temperature_c)));
     }
     steps
 }
