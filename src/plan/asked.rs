@@ -1,7 +1,7 @@
 //! What the maker's week asks of the clock, and the answer in its times.
 
-use super::hours::WAIT_POINTS;
 use super::now::zone_named;
+use super::taken::WAIT_POINTS;
 use super::{Clock, ClockError, KitchenWeekError, Now, ScheduleError, Start, WeekError};
 use crate::design::{WeekDesign, Wish};
 use jiff::civil::DateTime;

@@ -2,6 +2,7 @@
 
 use super::gap::{GRID_MIN, Gap};
 use super::handling::Handling;
+use super::waking::{Visit, alarm_points, still_up};
 use super::{Hours, ScheduleError, Start};
 
 /// Longest time that a plan may look over.
@@ -58,10 +59,30 @@ impl Block {
         (self.odd_min + self.span_min() + self.first_gap_min) / GRID_MIN
     }
 
-    /// Returns what its hands cost if it begins at a place of the grid.
+    /// Returns what its hands cost if it begins at a place of the grid, with every alarm but that of its first handling.
     pub fn points(&self, place: i64, hours: &Hours) -> i64 {
-        let start_min = self.minute(place);
-        self.steps.iter().map(|(at_min, hands_min)| hours.points(start_min + at_min, *hands_min)).sum()
+        let visits: Vec<Visit> = self.steps.iter().map(|(at_min, hands_min)| (self.minute(place) + at_min, *hands_min)).collect();
+        let hands: i64 = visits.iter().map(|(start_min, hands_min)| hours.points(*start_min, *hands_min)).sum();
+        let pairs = visits.iter().zip(visits.iter().skip(1));
+        hands + pairs.map(|(before, visit)| alarm_points(hours, Some(*before), *visit)).sum::<i64>()
+    }
+
+    /// Returns what the alarm of its first handling costs if it begins at a place of the grid and nobody is up.
+    pub fn first_alarm(&self, place: i64, hours: &Hours) -> i64 {
+        let hands_min = self.steps.first().map_or(0, |(_, hands_min)| *hands_min);
+        alarm_points(hours, None, (self.minute(place), hands_min))
+    }
+
+    /// Returns its last handling if it begins at a place of the grid.
+    pub fn last(&self, place: i64) -> Visit {
+        (self.minute(place) + self.span_min(), self.whole_min() - self.span_min())
+    }
+
+    /// Returns after how many of its gaps, the shortest first, nobody has slept if its last handling was at night.
+    pub fn short_gaps(&self) -> usize {
+        let hands_min = self.whole_min() - self.span_min();
+        let gaps_min = (0_i64..).zip(&self.gap_points).map(|(longer, _)| self.first_gap_min + longer * GRID_MIN);
+        gaps_min.take_while(|gap_min| still_up(*gap_min, hands_min)).count()
     }
 
     /// Sets the gaps to the next block that end on the grid; without any, it returns the gap that stays fixed.

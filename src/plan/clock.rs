@@ -117,7 +117,8 @@ impl Clock {
         for day in -1..=until_min / WALL_DAY_MIN + 1 {
             for habit in habits.iter().filter(|habit| habit.begins_on(day)) {
                 let (from_min, to_min) = (self.wall_minute(day, habit.from_min)?, self.wall_minute(day, habit.to_min)?);
-                spans.push(Span { by: habit.by, from_min, to_min, points: habit.points });
+                let (points, alarm_points) = (habit.points, habit.alarm_points);
+                spans.push(Span { by: habit.by, from_min, to_min, points, alarm_points });
             }
         }
         for &(from, to) in busy {
@@ -125,7 +126,8 @@ impl Clock {
                 return Err(ClockError::Backwards { from, to });
             }
             let (from_min, to_min) = (self.minute(from)?, self.minute(to)?);
-            spans.push(Span { by: Taken::Busy, from_min, to_min, points: Taken::Busy.points() });
+            let (points, alarm_points) = (Taken::Busy.points(), Taken::Busy.alarm_points());
+            spans.push(Span { by: Taken::Busy, from_min, to_min, points, alarm_points });
         }
         Ok(Hours::new(spans, until_min))
     }

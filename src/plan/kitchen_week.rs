@@ -38,6 +38,8 @@ pub struct WeekTask {
     pub hands_min: i64,
     /// What of that falls into taken hours.
     pub lost: Vec<Lost>,
+    /// Whether it takes an alarm in the hours of sleep: the maker is not still up from the task before.
+    pub wakes: bool,
     /// How much later than usual it comes after the one before; negative if earlier.
     pub shift_min: i64,
     /// Whether it was already begun when the plan was made.
@@ -91,6 +93,14 @@ pub struct KitchenWeek {
     pub taken: Vec<TakenSpan>,
     /// The first stage that could not be calculated; its tasks and all later ones are missing.
     pub ends_before: Option<Stage>,
+}
+
+impl KitchenWeek {
+    /// Returns whether any task takes an alarm in the hours of sleep.
+    #[must_use]
+    pub fn wakes(&self) -> bool {
+        self.tasks.iter().any(|task| task.wakes)
+    }
 }
 
 /// Returns the week of a batch as its design wishes it; nothing while the wish is [`Wish::Open`] and no task was begun.
@@ -173,6 +183,7 @@ fn written(batch: &Batch, all: &Tasks, plan: &Schedule, first: usize, asked: &As
             after_min: placed.start_min - from_min,
             hands_min,
             lost: placed.lost.clone(),
+            wakes: placed.alarm_points > 0,
             shift_min: placed.shift_min,
             begun,
         });
@@ -232,6 +243,7 @@ fn keep_until(tasks: &mut Vec<WeekTask>, ends_min: i64, from_min: i64, asked: &A
         after_min: ends_min - from_min,
         hands_min: 0,
         lost: Vec::new(),
+        wakes: false,
         shift_min: 0,
         begun: false,
     });

@@ -27,8 +27,10 @@ mod schedule;
 mod shopping;
 mod spoken;
 mod start;
+mod taken;
 mod tasks;
 mod timeline;
+mod waking;
 mod week;
 mod why;
 
@@ -40,7 +42,7 @@ pub use error::{ScheduleError, length};
 pub use gap::{GRID_MIN, Gap};
 pub use handling::Handling;
 pub use here::{Here, Rest, rest};
-pub use hours::{Habit, Hours, Lost, Span, Taken};
+pub use hours::{Hours, Lost};
 pub use kept::{KeptPlan, kept_plan};
 pub use kitchen_week::{KitchenWeek, TakenSpan, WeekTask, kitchen_week};
 pub use now::{Now, check_zone};
@@ -52,6 +54,7 @@ pub use schedule::{Placed, Schedule, horizon_min, schedule};
 pub use shopping::{Bought, Need, Shopping, ShoppingError, milk_good, needs, shop, shopping};
 pub use spoken::{Lean, SpokenError, spoken_time};
 pub use start::Start;
+pub use taken::{Habit, Span, Taken};
 pub use tasks::{LEAST_LEG_MIN, MeterTask, Task, Tasks, meter_task, task_after_cooling, tasks};
 pub use timeline::{Timeline, TimelineBand, TimelineBlock, TimelineDay, TimelineRow, TimelineWait, timeline};
 pub use week::{Stretch, WeekError, on_from_here, stretches, week};
@@ -61,4 +64,4 @@ use crate::source::Constant;
 
 /// The plan's own lists of constants, one a module.
 pub const CONSTANT_LISTS: [(&str, &[Constant]); 2] =
-    [("hours of the maker", hours::CONSTANTS), ("work at each task", hands::CONSTANTS)];
+    [("hours of the maker", taken::CONSTANTS), ("work at each task", hands::CONSTANTS)];

@@ -12,6 +12,8 @@ pub struct Reason {
     pub points: i64,
     /// In words.
     pub words: String,
+    /// Whether it is an alarm that wakes.
+    pub is_alarm: bool,
 }
 
 impl Schedule {
@@ -27,7 +29,7 @@ impl Schedule {
     /// let run = [Handling::new("ladle", 30, Gap::fixed(300)), Handling::new("turn", 10, Gap::default())];
     /// let start = Start::Earliest { from_min: 17 * 60, within_min: 0, wait_points: 0 };
     /// let plan = schedule(&run, &Hours::of_habits(&[sleep], 2 * 1440), &start)?;
-    /// assert_eq!(plan.reasons(&run)[0].words, "“turn” takes 10 min of sleep");
+    /// assert_eq!(plan.reasons(&run)[0].words, "an alarm wakes you for “turn”");
     /// # Ok::<(), vatsketch::plan::ScheduleError>(())
     /// ```
     #[must_use]
@@ -35,20 +37,26 @@ impl Schedule {
         let mut reasons = Vec::new();
         for (at, (placed, handling)) in self.placed.iter().zip(handlings).enumerate() {
             let name = &handling.name;
-            reasons.extend(placed.lost.iter().map(|lost| Reason {
+            if placed.alarm_points > 0 {
+                let words = format!("an alarm wakes you for “{name}”");
+                reasons.push(Reason { handling: Some(at), points: placed.alarm_points, words, is_alarm: true });
+            }
+            // Who is up at night does not pay for the minutes.
+            reasons.extend(placed.lost.iter().filter(|lost| lost.points > 0).map(|lost| Reason {
                 handling: Some(at),
                 points: lost.points,
                 words: format!("“{name}” takes {} of {}", length(lost.minutes), lost.by.words()),
+                is_alarm: false,
             }));
             if placed.shift_points > 0 {
                 let way = if placed.shift_min > 0 { "later" } else { "earlier" };
                 let words = format!("“{name}” comes {} {way} than usual", length(placed.shift_min));
-                reasons.push(Reason { handling: Some(at), points: placed.shift_points, words });
+                reasons.push(Reason { handling: Some(at), points: placed.shift_points, words, is_alarm: false });
             }
         }
         if self.wait_points > 0 {
             let words = "waiting for better hours".to_owned();
-            reasons.push(Reason { handling: None, points: self.wait_points, words });
+            reasons.push(Reason { handling: None, points: self.wait_points, words, is_alarm: false });
         }
         reasons.sort_by_key(|reason| std::cmp::Reverse(reason.points));
         reasons

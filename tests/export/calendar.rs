@@ -126,6 +126,7 @@ fn task(start: DateTime, end: DateTime, hands_min: i64) -> WeekTask {
         after_min: 0,
         hands_min,
         lost: Vec::new(),
+        wakes: false,
         shift_min: 0,
         begun: false,
     }

@@ -30,7 +30,7 @@ pub fn any_hours(until_min: i64) -> impl Strategy<Value = Hours> {
                 Habit::new(Taken::Work, days, (9, 0), (17, 30)),
             ];
             let mut spans: Vec<Span> = habits.iter().flat_map(|habit| habit.spans(until_min)).collect();
-            spans.push(Span { by: Taken::Busy, from_min: busy_min, to_min: busy_min + long, points });
+            spans.push(Span { by: Taken::Busy, from_min: busy_min, to_min: busy_min + long, points, alarm_points: 0 });
             Hours::new(spans, until_min)
         },
     )
@@ -94,13 +94,34 @@ pub fn every_way(run: &[Handling], hours: &Hours, start: &Start) -> Vec<(i64, Ve
     ways.into_iter().filter(|way| in_time(way)).map(|way| (points(run, hours, start, &way), way)).collect()
 }
 
-/// Returns the points of one way to place a run.
+/// Returns the dearest span at a minute, the first of equals.
+fn dearest(hours: &Hours, minute: i64) -> Option<&Span> {
+    let here = hours.spans().iter().filter(|span| span.points > 0 && (span.from_min..span.to_min).contains(&minute));
+    here.fold(None, |best: Option<&Span>, span| best.filter(|best| best.points >= span.points).or(Some(span)))
+}
+
+/// Returns what an alarm at a minute costs.
+fn alarm(hours: &Hours, minute: i64) -> i64 {
+    dearest(hours, minute).map_or(0, |span| span.alarm_points)
+}
+
+/// Two tasks at night so far apart, hands off to hands on, let nobody sleep in between; as in its record.
+const STILL_UP_MIN: i64 = 30;
+
+/// Returns the points of one way to place a run, minute by minute and alarm by alarm.
 pub fn points(run: &[Handling], hours: &Hours, start: &Start, way: &[i64]) -> i64 {
-    let hands: i64 = run
-        .iter()
-        .zip(way)
-        .map(|(handling, at)| (0..handling.hands_min).map(|minute| hours.points(at + minute, 1)).sum::<i64>())
-        .sum();
+    let minute = |begun: i64, minute: i64| {
+        let span = dearest(hours, minute);
+        span.filter(|span| alarm(hours, begun) == 0 || span.alarm_points == 0).map_or(0, |span| span.points)
+    };
+    let each = || run.iter().zip(way);
+    let hands: i64 = each().map(|(handling, at)| (*at..at + handling.hands_min).map(|now| minute(*at, now)).sum::<i64>()).sum();
+    let own = |(handling, at): (&Handling, &i64)| if handling.hands_min > 0 { alarm(hours, *at) } else { 0 };
+    let mut alarms = each().next().map_or(0, own);
+    for ((before, from), (handling, at)) in each().zip(each().skip(1)) {
+        let up = alarm(hours, *from) > 0 && at - (from + before.hands_min) <= STILL_UP_MIN;
+        alarms += if up { 0 } else { own((handling, at)) };
+    }
     let shifts: i64 = run
         .iter()
         .zip(way.windows(2))
@@ -116,5 +137,5 @@ pub fn points(run: &[Handling], hours: &Hours, start: &Start, way: &[i64]) -> i6
         Start::FinishedBy { by_min, spare_points, .. } => spare_points * ((by_min - end) / 15),
         Start::Here { .. } => 0,
     };
-    hands + shifts + waits
+    hands + alarms + shifts + waits
 }

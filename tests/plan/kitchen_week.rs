@@ -120,10 +120,11 @@ fn over_a_change_of_the_clock_the_cheese_keeps_its_minutes() {
 #[test]
 fn a_busy_time_is_kept_free_where_the_turns_give() {
     let mut design = wishing(Wish::StartAt(monday(9, 0)));
-    let turn = planned(&design).tasks.iter().find(|task| task.key == "turn_2").cloned().unwrap();
+    // At midday it gives both ways; the one before bedtime could give only by an alarm, which costs more than a short busy time.
+    let turn = planned(&design).tasks.iter().find(|task| task.key == "turn_4").cloned().unwrap();
     design.week.busy.push(BusyOnce { from: turn.start, to: turn.end });
     let week = planned(&design);
-    let moved = week.tasks.iter().find(|task| task.key == "turn_2").unwrap();
+    let moved = week.tasks.iter().find(|task| task.key == "turn_4").unwrap();
     assert!(moved.lost.is_empty() && moved.start != turn.start);
     assert!(week.taken.iter().any(|span| span.by == Taken::Busy && span.from == turn.start));
 }

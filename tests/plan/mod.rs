@@ -14,4 +14,5 @@ mod shopping;
 mod spoken;
 mod tasks;
 mod timeline;
+mod waking;
 mod week;
