@@ -6,7 +6,7 @@ use crate::caution::plan_end;
 use crate::design::upper_first;
 use crate::plan::{KitchenWeek, WeekTask};
 use crate::units::Units;
-use crate::words::end_words;
+use crate::words::{alarm_words, end_words};
 use jiff::civil::DateTime;
 
 /// The week in short.
@@ -32,7 +32,10 @@ impl Timing {
         let notes = week.tasks.iter().filter_map(|task: &WeekTask| task.note.as_deref());
         let end = plan_end(batch).map(|end| end_words(&end, Units::METRIC));
         let sour = end.as_ref().and_then(|end| end.sour.as_deref());
-        let words = week.reasons.iter().map(|reason| reason.words.as_str());
+        let alarms = alarm_words(week, Units::METRIC);
+        // The alarms are told together, with their times.
+        let others = week.reasons.iter().filter(|reason| !reason.is_alarm).map(|reason| reason.words.as_str());
+        let words = alarms.as_deref().into_iter().chain(others);
         let words = words.chain(week.stretches.iter().map(|stretch| stretch.words.as_str())).chain(notes).chain(sour);
         Self {
             begins: week.tasks.first().map(|task| to_five(task.start)),

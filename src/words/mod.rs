@@ -1,5 +1,6 @@
 //! Facts in plain English, each said in one place: the cautions, what every output says of itself, numbers of the records, the glossary.
 
+mod alarms;
 mod caution;
 mod glossary;
 mod lift;
@@ -8,6 +9,7 @@ mod number;
 mod plan_end;
 mod said;
 
+pub use alarms::alarm_words;
 pub use caution::{caution_line, caution_word, caution_words, counted, said_of_b, severity_word};
 pub use glossary::{GLOSSARY, Term, explained};
 pub use lift::{changes_words, lift_lines, short_lift_lines, why_not_words};

@@ -9,6 +9,8 @@ use vatsketch::design::{Design, Reached, Value, Wish};
 use vatsketch::plan::{KitchenWeek, Now, kitchen_week};
 use vatsketch::report::{Plan, StepTime, agenda, plan_at, week_plan};
 use vatsketch::session::EXAMPLES;
+use vatsketch::units::Units;
+use vatsketch::words::alarm_words;
 
 /// An invented Friday.
 fn friday() -> DateTime {
@@ -151,4 +153,17 @@ proptest! {
         let (batch, week) = timed(design);
         owes(&week_plan(&batch, Some(&week)), &week);
     }
+}
+
+#[test]
+fn the_alarms_of_a_night_stand_first_among_what_the_week_costs_and_only_once() {
+    let mut design = Design::default();
+    design.set("turn_count", Value::Number(10.0)).unwrap();
+    design.set("turn_gap_h", Value::Number(3.0)).unwrap();
+    let (batch, week) = timed(design);
+    assert!(week.wakes());
+    let remarks = week_plan(&batch, Some(&week)).timing.unwrap().remarks;
+    let alarms = alarm_words(&week, Units::METRIC).unwrap();
+    assert_eq!(remarks[0].to_lowercase(), format!("{alarms}.").to_lowercase());
+    assert!(remarks.iter().skip(1).all(|remark| !remark.contains("alarm")), "{remarks:?}");
 }

@@ -1,5 +1,6 @@
 //! Facts in words.
 
+mod alarms;
 mod cautions;
 mod digits;
 mod glossary;
