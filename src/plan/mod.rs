@@ -11,6 +11,7 @@ mod clock;
 mod counted;
 mod day;
 mod error;
+mod fewer_turns;
 mod gap;
 mod handling;
 mod hands;
@@ -39,6 +40,7 @@ pub use clock::{Clock, ClockError};
 pub use counted::{Counted, CountedTask, counted, ends_before_words};
 pub use day::{WALL_DAY_MIN, day_words, time_words, weekday_name, whole_day_words, whole_time_words};
 pub use error::{ScheduleError, length};
+pub use fewer_turns::{TurnsOffer, fewer_turns};
 pub use gap::{GRID_MIN, Gap};
 pub use handling::Handling;
 pub use here::{Here, Rest, rest};
@@ -63,5 +65,5 @@ pub use why::Reason;
 use crate::source::Constant;
 
 /// The plan's own lists of constants, one a module.
-pub const CONSTANT_LISTS: [(&str, &[Constant]); 2] =
-    [("hours of the maker", taken::CONSTANTS), ("work at each task", hands::CONSTANTS)];
+pub const CONSTANT_LISTS: [(&str, &[Constant]); 3] =
+    [("hours of the maker", taken::CONSTANTS), ("work at each task", hands::CONSTANTS), ("fewer turns", fewer_turns::CONSTANTS)];

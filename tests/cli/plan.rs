@@ -51,6 +51,29 @@ fn each_wish_on_the_command_line_is_planned_as_the_library_plans_it() {
 }
 
 #[test]
+fn alarms_at_night_are_told_with_their_times_and_fewer_turns_that_save_them_as_they_are_set() {
+    let start = ["--start", "2031-05-09T09:00"];
+    let often = [&start[..], &["--set", "turn_count=10", "--set", "turn_gap_h=3"]].concat();
+    let (told, json) = (plan(&often).data, plan(&[&often[..], &["--json"]].concat()).json());
+    let alarms = json["alarms"].as_array().unwrap();
+    let waking = json["tasks"].as_array().unwrap().iter().filter(|task| task["wakes"] == true);
+    assert!(!alarms.is_empty() && waking.map(|task| &task["start"]).eq(alarms.iter()));
+    let line = told.lines().find(|line| line.starts_with("Disruption: ")).unwrap();
+    assert!(line.contains("alarm"), "{line}");
+    for alarm in alarms {
+        assert!(line.contains(&alarm.as_str().unwrap()[11..16]), "{alarm} in {line}");
+    }
+    let offer = &json["fewer_turns"];
+    let set = format!("  --set turn_count={} --set turn_gap_h={}", offer["turn_count"], offer["turn_gap_h"].as_f64().unwrap());
+    let mut after = told.lines().skip_while(|line| *line != offer["words"].as_str().unwrap()).skip(1);
+    assert_eq!(after.next(), Some(set.as_str()));
+    let taken: Vec<&str> = start.into_iter().chain(set.split_whitespace()).collect();
+    let again = plan(&taken).data;
+    assert!(again.contains("Disruption: no") && !again.contains("alarm at 0"), "{again}");
+    assert_eq!(plan(&[&taken[..], &["--json"]].concat()).json()["fewer_turns"], serde_json::Value::Null);
+}
+
+#[test]
 fn a_reason_names_the_task_that_it_is_about() {
     let json = plan(&["--start", "2031-05-06T23:00", "--json"]).json();
     let reasons = json["reasons"].as_array().unwrap();

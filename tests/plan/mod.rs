@@ -2,6 +2,7 @@
 
 mod any;
 mod clock;
+mod fewer_turns;
 mod hours;
 mod kitchen_week;
 mod offer;

@@ -4,10 +4,10 @@ use crate::batch::Batch;
 use crate::caution::plan_end;
 use crate::design::{Stage, Wish};
 use crate::export::json_cautions;
-use crate::plan::{Counted, CountedTask, KitchenWeek, Lost, Now, Pass, Reason, Stretch, Taken, TakenSpan, WeekTask};
+use crate::plan::{Counted, CountedTask, KitchenWeek, Lost, Now, Pass, Reason, Stretch, Taken, TakenSpan, TurnsOffer, WeekTask};
 use serde_json::{Value, json};
 
-pub(super) fn of_week(batch: &Batch, week: &KitchenWeek, now: &Now) -> Value {
+pub(super) fn of_week(batch: &Batch, week: &KitchenWeek, turns: Option<&TurnsOffer>, now: &Now) -> Value {
     let last = week.tasks.iter().find(|task| task.is_last_day());
     json!({
         "title": batch.design.title,
@@ -26,10 +26,14 @@ pub(super) fn of_week(batch: &Batch, week: &KitchenWeek, now: &Now) -> Value {
         "finished_with_offset": week.finished.zip(week.finished_pass.as_ref()).map(|(at, pass)| pass.with_offset(at)),
         "last_day": last.map(|task| task.start.date().to_string()),
         "points": week.points,
+        "alarms": week.tasks.iter().filter(|task| task.wakes).map(|task| task.start.to_string()).collect::<Vec<_>>(),
         "tasks": week.tasks.iter().map(task).collect::<Vec<_>>(),
         "reasons": week.reasons.iter().map(|why| reason(why, week)).collect::<Vec<_>>(),
         "stretches": week.stretches.iter().map(stretch).collect::<Vec<_>>(),
         "taken": week.taken.iter().map(taken).collect::<Vec<_>>(),
+        "fewer_turns": turns.map(|offer| {
+            json!({ "turn_count": offer.turn_count, "turn_gap_h": offer.turn_gap_h, "words": offer.words })
+        }),
         "ends_before": week.ends_before.map(Stage::key),
         "cautions": json_cautions(batch),
     })
@@ -42,9 +46,9 @@ pub(super) fn of_open(batch: &Batch, counted: &Counted, now: &Now) -> Value {
         "wish": wish(batch.design.week.wish, now),
         "zone": null, "as_of": now.at.to_string(), "start": null, "end": plan_end(batch).map(|end| end.key()), "finished": null, "ready": null,
         "as_of_with_offset": now.with_offset(now.at), "start_with_offset": null, "finished_with_offset": null, "last_day": null,
-        "points": 0,
+        "points": 0, "alarms": [],
         "tasks": counted.tasks.iter().map(counted_task).collect::<Vec<_>>(),
-        "reasons": [], "stretches": [], "taken": [],
+        "reasons": [], "stretches": [], "taken": [], "fewer_turns": null,
         "ends_before": counted.ends_before.map(Stage::key),
         "cautions": json_cautions(batch),
     })
@@ -67,7 +71,7 @@ fn task(task: &WeekTask) -> Value {
         "start": task.start.to_string(), "end": task.end.to_string(),
         "start_with_offset": task.start_pass.with_offset(task.start), "end_with_offset": task.end_pass.with_offset(task.end),
         "after_min": task.after_min, "hands_min": task.hands_min,
-        "shift_min": task.shift_min, "lost": task.lost.iter().map(lost).collect::<Vec<_>>(), "begun": task.begun,
+        "shift_min": task.shift_min, "lost": task.lost.iter().map(lost).collect::<Vec<_>>(), "wakes": task.wakes, "begun": task.begun,
     })
 }
 
@@ -75,7 +79,7 @@ fn counted_task(task: &CountedTask) -> Value {
     json!({
         "key": task.key, "stage": task.stage.key(), "name": task.name, "what": task.what, "note": task.note,
         "start": null, "end": null, "start_with_offset": null, "end_with_offset": null, "after_min": task.after_min, "hands_min": task.hands_min,
-        "shift_min": 0, "lost": [], "begun": false,
+        "shift_min": 0, "lost": [], "wakes": false, "begun": false,
     })
 }
 

@@ -4,10 +4,12 @@ use crate::batch::Batch;
 use crate::caution::plan_end;
 use crate::cli::text::write_head;
 use crate::design::{lower_first, upper_first};
-use crate::plan::{Counted, KitchenWeek, Lost, Taken, WeekTask, ends_before_words, length, whole_day_words, whole_time_words};
+use crate::plan::{
+    Counted, KitchenWeek, Lost, Taken, TurnsOffer, WeekTask, ends_before_words, length, whole_day_words, whole_time_words,
+};
 use crate::report::elapsed;
 use crate::units::{Clock, Units};
-use crate::words::{FROM_A_MODEL, end_words};
+use crate::words::{FROM_A_MODEL, alarm_words, end_words};
 use std::io::{Result, Write};
 
 /// Width of the times before a task, and of those with am or pm.
@@ -18,7 +20,13 @@ fn width(units: Units) -> usize {
     if units.clock == Clock::Hours12 { TIMES.1 } else { TIMES.0 }
 }
 
-pub(super) fn write_week(batch: &Batch, week: &KitchenWeek, units: Units, data: &mut dyn Write) -> Result<()> {
+pub(super) fn write_week(
+    batch: &Batch,
+    week: &KitchenWeek,
+    turns: Option<&TurnsOffer>,
+    units: Units,
+    data: &mut dyn Write,
+) -> Result<()> {
     write_head(batch, units, data)?;
     writeln!(data, "\nLocal times, time zone {}.", week.zone)?;
     if let Some(first) = week.tasks.first() {
@@ -47,6 +55,10 @@ pub(super) fn write_week(batch: &Batch, week: &KitchenWeek, units: Units, data: 
         write_task(task, units, data)?;
     }
     write_costs(week, units, data)?;
+    if let Some(offer) = turns {
+        let (count, gap_h) = (offer.turn_count, offer.turn_gap_h);
+        writeln!(data, "\n{}\n  --set turn_count={count} --set turn_gap_h={gap_h}", units.told(&offer.words))?;
+    }
     if !week.stretches.is_empty() {
         writeln!(data, "\nWhat the week makes longer or shorter")?;
         week.stretches.iter().try_for_each(|stretch| writeln!(data, "  {}", units.told(&stretch.words)))?;
@@ -78,7 +90,8 @@ fn write_task(task: &WeekTask, units: Units, data: &mut dyn Write) -> Result<()>
     let gap = if times.chars().count() < width { "" } else { " " };
     writeln!(data, "  {times:<width$}{gap}{} ({})", task.name, more.join(", "))?;
     write_more(&task.what, task.note.as_deref(), units, data)?;
-    let mut costs: Vec<String> = task.lost.iter().map(lost).collect();
+    let mut costs: Vec<String> = task.wakes.then(|| "an alarm wakes you".to_owned()).into_iter().collect();
+    costs.extend(task.lost.iter().map(lost));
     if task.shift_min != 0 {
         let way = if task.shift_min > 0 { "later" } else { "earlier" };
         costs.push(format!("{} {way} than usual", length(task.shift_min)));
@@ -104,11 +117,15 @@ fn write_costs(week: &KitchenWeek, units: Units, data: &mut dyn Write) -> Result
     if week.reasons.is_empty() {
         return writeln!(data, "\nDisruption: none; no sleep, work or busy time is touched, and nothing is moved.");
     }
-    let each = [Taken::Sleep, Taken::Work].map(Taken::points);
+    let told = alarm_words(week, units).unwrap_or_else(|| "no alarm at night".to_owned());
+    writeln!(data, "\nDisruption: {told}")?;
     writeln!(
         data,
-        "\nDisruption: {} points, the least possible ({} for a minute of sleep, {} for one of work: our weighting)",
-        week.points, each[0], each[1]
+        "{} points, the least possible ({} for an alarm at night, {} for a minute of going to bed later, {} for one of work: our weighting)",
+        week.points,
+        Taken::Sleep.alarm_points(),
+        Taken::Sleep.points(),
+        Taken::Work.points()
     )?;
     for reason in &week.reasons {
         writeln!(data, "  {:>5}  {}", reason.points, units.told(&reason.words))?;

@@ -3,8 +3,8 @@
 use crate::batch::Batch;
 use crate::design::Design;
 use crate::plan::{
-    Counted, GRID_MIN, KitchenWeek, KitchenWeekError, Now, Shopping, ShoppingError, WishOffer, counted, kitchen_week, moved_start,
-    shop, wish_offers,
+    Counted, GRID_MIN, KitchenWeek, KitchenWeekError, Now, Shopping, ShoppingError, TurnsOffer, WishOffer, counted, fewer_turns,
+    kitchen_week, moved_start, shop, wish_offers,
 };
 use crate::report::money;
 use crate::ui::week::drag::StartDrag;
@@ -22,6 +22,10 @@ pub(in crate::ui) struct Reckoned {
     pub(in crate::ui) counted: Counted,
     /// Wishes to take over.
     pub(in crate::ui) offers: Vec<WishOffer>,
+    /// Fewer turns that save a night; none also as long as nobody has looked for them.
+    pub(in crate::ui) turns: Option<TurnsOffer>,
+    /// Whether they were looked for.
+    turns_sought: bool,
     /// What is bought.
     pub(in crate::ui) shopping: Result<Shopping, ShoppingError>,
 }
@@ -60,10 +64,15 @@ impl KeptWeek {
         let quarter = moved_start(now.at, -GRID_MIN / 2);
         let known = |known: &Reckoned| known.design == batch.design && known.quarter == quarter;
         // Taken out and put back, so that what is returned is never borrowed from a place that may be empty.
-        let reckoned = match self.reckoned.take().filter(known) {
+        let mut reckoned = match self.reckoned.take().filter(known) {
             Some(reckoned) => Reckoned { now: now.clone(), ..reckoned },
             None => Reckoned::of(batch, now, quarter),
         };
+        // It takes a batch for each number of turns: too much while the start is dragged.
+        if self.drag.is_none() && !reckoned.turns_sought {
+            let turns = reckoned.planned().and_then(|week| fewer_turns(batch, week, now));
+            (reckoned.turns, reckoned.turns_sought) = (turns, true);
+        }
         self.reckoned.insert(reckoned)
     }
 }
@@ -77,6 +86,8 @@ impl Reckoned {
             now: now.clone(),
             week: kitchen_week(batch, now),
             offers: wish_offers(now, &counted),
+            turns: None,
+            turns_sought: false,
             counted,
             shopping: shop(batch),
         }

@@ -2,7 +2,8 @@
 
 use crate::batch::Batch;
 use crate::caution::plan_end;
-use crate::plan::{KitchenWeek, Now, ends_before_words, length, time_words};
+use crate::plan::{KitchenWeek, Now, Reason, TurnsOffer, ends_before_words, length, time_words};
+use crate::session::Command;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::week::drag::StartDrag;
@@ -15,7 +16,7 @@ use crate::ui::widget::room::Room;
 use crate::ui::widget::scroll::scroll_ui;
 use crate::ui::widget::theme::{BODY, CAPTION, FOOT, Palette, bold};
 use crate::units::Units;
-use crate::words::{EndWords, end_words};
+use crate::words::{EndWords, alarm_words, end_words};
 use egui::{Button, CentralPanel, Frame, Margin, Panel, RichText, Ui, vec2};
 
 /// Width of the choices at the left.
@@ -86,6 +87,7 @@ fn plan_ui(ui: &mut Ui, drag: &mut Option<StartDrag>, view: &mut View, batch: &B
             asks.extend(timeline_ui(ui, view.units, drag, &batch.design.week, week, &reckoned.now));
             // Below the picture: as many lines as it takes, and nothing moves under a pointer that drags the start.
             costs_ui(ui, view.units, week, end.and_then(|end| end.sour));
+            asks.extend(reckoned.turns.as_ref().and_then(|offer| turns_ui(ui, view.units, offer)));
             ui.add_space(10.0);
         }
         Ok(None) => asks.extend(invitation_ui(ui, view.units, batch, reckoned)),
@@ -124,11 +126,14 @@ fn costs_ui(ui: &mut Ui, units: Units, week: &KitchenWeek, sour: Option<String>)
     if week.points == 0 {
         lines.push("No task falls into sleep, work or busy times, and none is moved from its usual time.".to_owned());
     } else {
-        let reasons: Vec<String> =
-            week.reasons.iter().take(MOST_REASONS).map(|reason| format!("{} ({})", reason.words, reason.points)).collect();
-        let more = week.reasons.len().saturating_sub(MOST_REASONS);
+        // Units come last: what is said here is told in them below.
+        let alarms = alarm_words(week, Units::METRIC).unwrap_or_else(|| "no alarm at night".to_owned());
+        let others: Vec<&Reason> = week.reasons.iter().filter(|reason| !reason.is_alarm).collect();
+        let reasons = others.iter().take(MOST_REASONS).map(|reason| format!("; {} ({})", reason.words, reason.points));
+        let more = others.len().saturating_sub(MOST_REASONS);
         let more = if more > 0 { format!("; {more} more in the list") } else { String::new() };
-        lines.push(format!("Disruption {}, the least possible (our weighting): {}{more}.", week.points, reasons.join("; ")));
+        let reasons: String = reasons.collect();
+        lines.push(format!("Disruption: {alarms}{reasons}{more}. In all {}, the least possible (our weighting).", week.points));
     }
     if !week.stretches.is_empty() {
         let words: Vec<&str> = week.stretches.iter().map(|stretch| stretch.words.as_str()).collect();
@@ -140,6 +145,13 @@ fn costs_ui(ui: &mut Ui, units: Units, week: &KitchenWeek, sour: Option<String>)
     for line in lines {
         ui.label(RichText::new(units.told(&line)).size(CAPTION).color(Palette::of(ui).soft));
     }
+}
+
+/// Draws fewer turns that save a night, to take over.
+fn turns_ui(ui: &mut Ui, units: Units, offer: &TurnsOffer) -> Option<Ask> {
+    let response = ui.add(Button::new(RichText::new(units.told(&offer.words)).size(CAPTION)).min_size(vec2(0.0, 28.0)));
+    let response = response.on_hover_text("The cheeses drain as long as before. One step to undo.");
+    response.clicked().then(|| Ask::Do(Command::SetInputs(offer.changes())))
 }
 
 /// Draws the invitation to choose a time.

@@ -6,9 +6,14 @@ use egui::{Key, Modifiers, Theme};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT, Queryable};
 use jiff::civil::{DateTime, date};
-use vatsketch::design::{WeekDesign, Wish};
+use jiff::tz::TimeZone;
+use vatsketch::batch::batch;
+use vatsketch::design::{Value, WeekDesign, Wish};
+use vatsketch::plan::{Now, kitchen_week};
 use vatsketch::session::Command;
 use vatsketch::ui::Window;
+use vatsketch::units::Units;
+use vatsketch::words::alarm_words;
 
 fn may(day: i8, hour: i8, minute: i8) -> DateTime {
     date(2031, 5, day).at(hour, minute, 0, 0)
@@ -186,6 +191,31 @@ fn a_busy_time_over_a_task_is_told_in_the_list_with_what_it_costs() {
     harness.get_by_label_contains("it must end after it begins");
     press(&mut harness, "Busy 1: remove");
     assert!(week(&harness).busy.is_empty());
+}
+
+#[test]
+fn an_alarm_at_night_is_told_with_its_time_and_fewer_turns_that_save_it_are_one_press_and_one_step() {
+    let mut harness = open_page();
+    let often = vec![("turn_count", Value::Number(10.0)), ("turn_gap_h", Value::Number(3.0))];
+    harness.state_mut().session.apply(Command::SetInputs(often)).unwrap();
+    let wish = Wish::StartAt(may(9, 9, 0));
+    harness.state_mut().session.apply(Command::SetWeek(Box::new(WeekDesign { wish, ..WeekDesign::default() }))).unwrap();
+    harness.run();
+    assert!(harness.query_all_by_label_contains(" wakes you for “Turn ").count() > 0);
+    let now = Now { at: may(5, 8, 0), zone: TimeZone::UTC };
+    let planned = kitchen_week(&batch(harness.state().session.design()).unwrap(), &now).unwrap().unwrap();
+    harness.get_by_label_contains(&format!("Disruption: {}", alarm_words(&planned, Units::METRIC).unwrap()));
+    let turns = |harness: &Harness<'_, Window>| harness.state().session.design().draining.turn_count;
+    harness.get_by_label_contains(" times instead of 10, every ").click();
+    harness.run();
+    assert!(turns(&harness) < 10);
+    assert!(
+        harness.query_all_by_label_contains("wakes you").count() == 0 && harness.query_by_label_contains("instead of 10").is_none()
+    );
+    harness.key_press_modifiers(Modifiers::COMMAND, Key::Z);
+    harness.run();
+    assert_eq!(turns(&harness), 10);
+    harness.get_by_label_contains(" times instead of 10, every ");
 }
 
 #[test]
