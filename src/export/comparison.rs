@@ -63,7 +63,6 @@ mod sheet {
         milk: Vec<String>,
         serious: Vec<Short>,
         cautions: [Vec<Short>; 2],
-        same: usize,
         charts: Vec<Chart>,
         stages: Vec<StageRows>,
     }
@@ -77,6 +76,9 @@ mod sheet {
         lead: bool,
         differs: bool,
     }
+
+    /// Letters of a cell above which it is a sentence, which is left to the plain text.
+    const LONGEST: usize = 24;
 
     #[derive(Debug, Serialize)]
     struct Answer {
@@ -95,8 +97,8 @@ mod sheet {
             let warnings = |cautions: &[Caution]| cautions.iter().map(|caution| Short::of(caution, both.units)).collect::<Vec<_>>();
             let answered =
                 |row: &&ComparedRow| both.answers.iter().flat_map(|(_, rows)| rows).any(|answer| answer.label == row.label);
-            let told = |row: &&ComparedRow| (row.lead || row.differs) && !answered(row);
-            let all = both.stages.iter().flat_map(|(_, rows)| rows);
+            let told =
+                |row: &&ComparedRow| row.differs && !answered(row) && row.a.chars().count().max(row.b.chars().count()) <= LONGEST;
             let [only_a, only_b] = &both.cautions;
             Self {
                 paper: paper.sheet(),
@@ -121,7 +123,6 @@ mod sheet {
                     .map(|(stage, rows)| StageRows { title: stage.title(), rows: rows.iter().filter(told).map(Row::of).collect() })
                     .filter(|stage| !stage.rows.is_empty())
                     .collect(),
-                same: all.filter(|row| !row.lead && !row.differs).count(),
             }
         }
     }

@@ -1,6 +1,6 @@
 //! The plan as one page for a phone in the kitchen: acts, holds, boxes that stay ticked and timers that ring; no network.
 
-use super::text::printable;
+use super::printable::printable;
 use crate::design::Unit;
 use crate::plan::whole_day_words;
 use crate::report::{Hold, Line, Plan, Step, StepTime, TROUBLES, Target, Trouble, Weighing, agenda};
@@ -130,7 +130,7 @@ impl Body {
             self.row(&format!("{}: ", row.what), &format!("{}{kitchen}", row.amount));
         }
         self.heading("Before you start");
-        plan.ready.iter().for_each(|words| self.row(words, ""));
+        plan.prepare.iter().for_each(|words| self.row(words, ""));
     }
 
     /// Adds a box with words beside it.

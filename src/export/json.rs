@@ -1,6 +1,6 @@
 //! The figures for another program: one object a stage, numbers in full.
 
-use super::text::is_printable;
+use super::printable::is_printable;
 use crate::batch::{Batch, Progress};
 use crate::caution::{Caution, Severity, cautions};
 use crate::design::Stage;

@@ -160,7 +160,8 @@ impl HoldRow {
 impl TurnRow {
     fn of(turns: &Turns<'_>, units: Units) -> Self {
         let step = turns.step;
-        let salt = step.targets.first().filter(|_| step.write_down.starts_with("salt")).map(|salt| salt.amount.to_string());
+        // What goes on each face is what a hand measures at the mould.
+        let salt = step.targets.get(1).filter(|_| step.write_down.starts_with("salt")).map(|salt| salt.amount.to_string());
         let cell = |time: &StepTime| Cell { day: time.day().map(short_day), at: time.words(), salt: salt.clone() };
         Self {
             verb: step.verb,

@@ -23,7 +23,7 @@ pub(super) struct Label {
 
 impl Label {
     pub(super) fn of(label: &JarLabel, units: Units) -> Self {
-        let days = Amount::new(label.keeping_days, Unit::Day, 0).shown_in(units);
+        let days = Amount::new(label.days, Unit::Day, 0).shown_in(units);
         Self {
             title: label.title.clone(),
             jars: label.jars,
@@ -33,7 +33,7 @@ impl Label {
             days: days.to_string(),
             ingredients: label.ingredients.join(", "),
             allergen: ALLERGEN,
-            keep_at: Amount::new(label.keeping_temperature_c, Unit::Celsius, 0).shown_in(units).to_string(),
+            keep_at: Amount::new(label.no_warmer_than_c, Unit::Celsius, 0).shown_in(units).to_string(),
             unmeasured: NOT_MEASURED,
             not_for: NOT_FOR,
         }

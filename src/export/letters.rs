@@ -22,7 +22,7 @@ const MOST_NAMED: usize = 12;
 pub fn missing_letters<'a>(texts: impl IntoIterator<Item = &'a str>) -> Option<String> {
     let mut missing: Vec<char> = Vec::new();
     for letter in texts.into_iter().flat_map(str::chars) {
-        if super::text::is_printable(letter) && !has(letter) && !missing.contains(&letter) {
+        if super::printable::is_printable(letter) && !has(letter) && !missing.contains(&letter) {
             missing.push(letter);
         }
     }

@@ -24,6 +24,7 @@ mod pages;
 mod paper;
 mod parts;
 mod pdf;
+mod printable;
 #[cfg(feature = "paper")]
 mod sheet;
 mod target_words;
@@ -47,5 +48,6 @@ pub use pages::{PageImage, pages};
 pub use paper::Paper;
 pub use parts::{Part, Sheets};
 pub use pdf::pdf;
-pub use text::{printable, text};
+pub use printable::printable;
+pub use text::text;
 pub use week_calendar::{WeekCalendarError, week_calendar};

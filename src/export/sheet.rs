@@ -28,7 +28,7 @@ pub(super) struct Sheet {
     /// The two pages.
     before_all: Vec<Short>,
     gather: Vec<Bought>,
-    ready: Vec<String>,
+    prepare: Vec<String>,
     kitchen: Kitchen,
     weight: Option<Chart>,
     stopped: Vec<Halt>,
@@ -95,7 +95,7 @@ impl Sheet {
             no_week: plan.no_week.clone(),
             before_all: Short::all(&plan.before_all, units),
             gather: plan.shopping.iter().map(Bought::of).collect(),
-            ready: plan.ready.clone(),
+            prepare: plan.prepare.clone(),
             kitchen: Kitchen::of(plan),
             weight: plan.weight_curve.as_ref().map(Chart::of),
             stopped: plan.stopped.iter().map(|halt| Halt { stage: halt.stage.title(), why: halt.why.clone() }).collect(),

@@ -1,7 +1,7 @@
 //! Lines of plain text: paragraphs that break between words, tables, days and steps.
 
+use super::printable::printable;
 use super::target_words::{aim, lasting};
-use super::text::printable;
 use crate::design::Unit;
 use crate::report::{ALLERGEN, Amount, JarLabel, Line, NOT_FOR, NOT_MEASURED, StepTime, Weighing};
 use crate::units::Units;
@@ -130,7 +130,7 @@ impl Page {
     /// Adds what stands on the label of a jar.
     pub(super) fn label(&mut self, label: &JarLabel) {
         let known = |day: &Option<String>| day.clone().unwrap_or_else(|| "________".to_owned());
-        let cold = Amount::new(label.keeping_temperature_c, Unit::Celsius, 0).shown_in(self.1);
+        let cold = Amount::new(label.no_warmer_than_c, Unit::Celsius, 0).shown_in(self.1);
         self.paragraph("", "  ", &format!("{}; batch ________; {} jars; net ________", label.title, label.jars));
         self.paragraph("", "  ", &format!("Made {}; in vinegar from {}.", known(&label.made), known(&label.in_vinegar)));
         self.paragraph("", "  ", &format!("pH ________ on ________; {NOT_MEASURED}."));

@@ -1,6 +1,6 @@
 //! What a maker asks first of two designs: what to buy, what it costs, what comes of it, when, and how it is in the hand.
 
-use super::comparison::{ComparedRow, figure_row};
+use super::compared_row::{ComparedRow, figure_row};
 use super::facts::Facts;
 use super::{ShoppingRow, shopping};
 use crate::analysis::compare;

@@ -1,34 +1,15 @@
 //! Two designs side by side as data: the choices that differ, every figure, the milk, the costs, the cautions, the curves.
 
 use super::answers::answers;
+use super::compared_row::{ComparedRow, figure_row};
 use super::{money, weight_price};
-use crate::analysis::{
-    ComparedCaution, Difference, Likeness, Whose, compare, compare_cautions, differing_choices, standardisation,
-};
+use crate::analysis::{ComparedCaution, Whose, compare, compare_cautions, differing_choices, standardisation};
 use crate::batch::Batch;
 use crate::caution::{Caution, Severity};
 use crate::curve::{Curve, CurveKey, curve};
 use crate::design::{Stage, Value, lower_first};
-use crate::figure::Weight;
 use crate::plan::{Shopping, shop};
 use crate::units::Units;
-
-/// One line of two designs.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct ComparedRow {
-    /// What it is.
-    pub label: String,
-    /// It in A.
-    pub a: String,
-    /// It in B.
-    pub b: String,
-    /// B less A; empty where that says nothing.
-    pub change: String,
-    /// Whether it is one of the few that count most.
-    pub lead: bool,
-    /// Whether the model can tell the two apart.
-    pub differs: bool,
-}
 
 /// Two designs side by side.
 #[derive(Clone, Debug, PartialEq)]
@@ -107,18 +88,6 @@ fn choices(a: &Batch, b: &Batch, units: Units) -> Vec<ComparedRow> {
         }
     };
     differing_choices(&a.design, &b.design).iter().map(row).collect()
-}
-
-/// Returns a figure of two designs as a row.
-pub(super) fn figure_row(figure: &Difference, units: Units) -> ComparedRow {
-    ComparedRow {
-        label: units.told(figure.label),
-        a: figure.a_text(units),
-        b: figure.b_text(units),
-        change: figure.change_text(units),
-        lead: figure.weight == Weight::Lead,
-        differs: figure.likeness == Likeness::Differs,
-    }
 }
 
 fn stages(a: &Batch, b: &Batch, units: Units) -> Vec<(Stage, Vec<ComparedRow>)> {

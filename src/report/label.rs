@@ -19,11 +19,11 @@ pub struct JarLabel {
     /// The day after which what is left is discarded; none without a week.
     pub discard_after: Option<String>,
     /// Days of keeping after the soak, where there is no week to name the day.
-    pub keeping_days: f64,
+    pub days: f64,
     /// What went in, the most first where that is known.
     pub ingredients: Vec<String>,
     /// How cold it is kept, °C.
-    pub keeping_temperature_c: f64,
+    pub no_warmer_than_c: f64,
 }
 
 /// What a label says of the acid until the maker has measured it.
@@ -54,9 +54,9 @@ pub(super) fn jar_label(batch: &Batch, title: &str, steps: &[Step], shopping: &[
         made: day("rennet"),
         in_vinegar: day("vinegar"),
         discard_after: day("last_day"),
-        keeping_days: kept.keeping.keeping_days,
+        days: kept.keeping.keeping_days,
         ingredients: shopping.iter().filter(|row| !NOT_IN_IT.contains(&row.what)).map(ingredient).collect(),
-        keeping_temperature_c: kept.keeping.keeping_temperature_c.min(COLD_ENOUGH.value),
+        no_warmer_than_c: kept.keeping.keeping_temperature_c.min(COLD_ENOUGH.value),
     })
 }
 

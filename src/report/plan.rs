@@ -2,8 +2,8 @@
 
 use super::facts::Facts;
 use super::{
-    Cost, JarLabel, LawRow, ShoppingRow, Step, Target, Timing, UsedSource, Weighing, label, laws, ready, shopping, sources, steps,
-    weighing,
+    Cost, JarLabel, LawRow, ShoppingRow, Step, Target, Timing, UsedSource, Weighing, label, laws, prepare, shopping, sources,
+    steps, weighing,
 };
 use crate::batch::{Batch, is_soured};
 use crate::caution::{Caution, CautionKind, cautions};
@@ -48,8 +48,8 @@ pub struct Plan {
     pub cautions: Vec<Caution>,
     /// The cautions that belong to no step.
     pub before_all: Vec<Caution>,
-    /// What is made ready before the first step.
-    pub ready: Vec<String>,
+    /// What is prepared before the first step.
+    pub prepare: Vec<String>,
     /// The steps, in the trade's order.
     pub steps: Vec<Step>,
     /// When the marked cheese is weighed while it dries, and what it is to weigh.
@@ -144,7 +144,7 @@ pub fn week_plan(batch: &Batch, week: Option<&KitchenWeek>) -> Plan {
         timing: week.map(|week| Timing::of(week, batch)),
         no_week: None,
         before_all,
-        ready: ready::ready(&batch.design.vat, &steps),
+        prepare: prepare::prepare(&batch.design.vat, &steps),
         weighings: weight_curve.as_ref().map(|curve| weighing::weighings(&steps, curve)).unwrap_or_default(),
         weight_curve,
         steps,

@@ -36,7 +36,7 @@ impl Plan {
                 timing
             }),
             no_week: self.no_week.map(told),
-            ready: super::ready::shown_in(self.ready, units),
+            prepare: super::prepare::shown_in(self.prepare, units),
             weighings: self.weighings.into_iter().map(|weighing| weighing.shown_in(units)).collect(),
             weight_curve: self.weight_curve.map(|curve| curve.shown_in(units)),
             steps: self.steps.into_iter().map(|step| step.shown_in(units)).collect(),

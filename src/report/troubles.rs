@@ -23,7 +23,7 @@ pub const TROUBLES: [Trouble; 8] = [
         sign: "The milk does not set",
         may_be: "Rennet old, too little, or mixed too early; water with chlorine; milk too cool; ultra-heated milk.",
         what_to_do: "Check the temperature. Keep the milk covered and wait as long again. Then stir in a fresh dose once, newly diluted, and leave it alone.",
-        discard: "Still liquid after that, and nothing sours it: use it within the hours that the plan allows warm, or discard it.",
+        discard: "Still liquid after that: discard it.",
         source: SourceId::CommonPractice,
     },
     Trouble {

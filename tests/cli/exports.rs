@@ -8,7 +8,7 @@ use vatsketch::batch::batch;
 use vatsketch::caution::cautions;
 use vatsketch::curve::{CurveKey, curve};
 use vatsketch::design::Wish;
-use vatsketch::export::{calendar, curve_csv, figures_csv, text};
+use vatsketch::export::{calendar, curve_csv, figures_csv, html, text};
 use vatsketch::file::DesignFile;
 use vatsketch::plan::{Now, kitchen_week};
 use vatsketch::report::plan;
@@ -27,7 +27,8 @@ fn the_ending_says_what_is_written_and_it_is_what_the_library_gives() {
     let folder = tempfile::tempdir().unwrap();
     let batch = batch(&crate::example("warm-cabinet")).unwrap();
     let curve = |key| curve_csv(&curve(&batch, key), &cautions(&batch), Units::METRIC).unwrap();
-    let wanted: [(&str, &[&str], Vec<u8>); 5] = [
+    let wanted: [(&str, &[&str], Vec<u8>); 6] = [
+        ("plan.html", &[], html(&plan(&batch)).into_bytes()),
         ("figures.csv", &[], figures_csv(&batch).unwrap()),
         ("PLAN.TXT", &[], text(&plan(&batch)).into_bytes()),
         ("figures.json", &[], run(&["figures", &example("warm-cabinet"), "--json"]).data.into_bytes()),
@@ -140,7 +141,13 @@ fn pictures_and_paper_are_written_for_every_curve_and_both_sheets() {
     for paper in ["a4", "letter"] {
         assert_eq!(export(folder.path(), &format!("{paper}.pdf"), &["--paper", paper]).code, 0);
     }
+    assert_eq!(export(folder.path(), "more.pdf", &["--with", "shopping,labels"]).code, 0);
     let sheet = |name: &str| std::fs::read(folder.path().join(name)).unwrap();
+    assert!(sheet("more.pdf").len() > sheet("a4.pdf").len());
+    assert_eq!(export(folder.path(), "label.png", &["--with", "labels"]).code, 0);
+    assert!(sheet("label.png").starts_with(b"\x89PNG"));
+    let none = export(folder.path(), "none.png", &["--with", "labels", "--set", "pickled=no"]);
+    assert!(none.code == 2 && none.words.contains("no cheese of this design goes into a jar"), "{}", none.words);
     assert!(sheet("a4.pdf").starts_with(b"%PDF-") && sheet("a4.pdf") != sheet("letter.pdf"));
 }
 
@@ -161,7 +168,7 @@ fn a_program_without_paper_says_so_and_writes_nothing() {
 #[test]
 fn what_cannot_be_written_is_refused_with_what_can() {
     let folder = tempfile::tempdir().unwrap();
-    let every_ending = ".pdf, .txt, .ics, .csv, .json, .svg or .png";
+    let every_ending = ".pdf, .txt, .html, .ics, .csv, .json, .svg or .png";
     for (name, more, word) in [
         ("plan.docx", [].as_slice(), every_ending),
         ("plan", &[], every_ending),
@@ -172,6 +179,8 @@ fn what_cannot_be_written_is_refused_with_what_can() {
         ("curve.pdf", &["--curve", "warming"], "a curve is written as .csv, .svg or .png, not as .pdf"),
         ("curve.json", &["--curve", "warming"], "not as .json"),
         ("plan.pdf", &["--paper", "a3"], "a4, letter"),
+        ("plan.pdf", &["--with", "lables"], "there is no part called `lables`; there are shopping, troubles, labels"),
+        ("plan.txt", &["--with", "labels"], "--with is for the pages of a .pdf"),
     ] {
         let run = export(folder.path(), name, more);
         assert_eq!(run.code, 2, "{name}: {}", run.words);

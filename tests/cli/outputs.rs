@@ -62,7 +62,10 @@ fn what_is_missing_is_said_before_anything_is_written() {
         (&["--as", "pdf"], "add --to, as in --to -"),
         (&[], "say with --to where to write"),
         (&["--to", "plan.docx"], "the name must end in .pdf"),
-        (&["--to", "-", "--as", "docx"], "there is no kind of file called `docx`; there are pdf, txt, ics, csv, json, svg, png"),
+        (
+            &["--to", "-", "--as", "docx"],
+            "there is no kind of file called `docx`; there are pdf, txt, html, ics, csv, json, svg, png",
+        ),
         (&["--to", "-", "--as", "pfd"], "did you mean `pdf`?"),
         (&["--to", "-", "--as", "svg"], "say which with --curve"),
     ] {

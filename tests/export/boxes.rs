@@ -34,6 +34,9 @@ impl Device<'_> for Ink {
 /// Share of the smaller letter that may lie under another: letters of one word lean over each other, as in “Av” or “fj”.
 const LEANING: f64 = 0.4;
 
+/// Share of a letter below which another is a speck: a full stop stands under the arm of a “y”.
+const SPECK: f64 = 0.2;
+
 /// Returns the letters of each page that lie over another one, as where they stand.
 pub fn overlaps(bytes: &[u8]) -> Vec<Vec<(Rect, Rect)>> {
     let pdf = Pdf::new(bytes.to_vec()).expect("a PDF that another program reads");
@@ -55,7 +58,8 @@ fn over(letters: &[Rect]) -> Vec<(Rect, Rect)> {
         for other in letters[at + 1..].iter().take_while(|other| other.y0 < one.y1) {
             let shared = one.intersect(*other);
             let both = shared.width() > 0.0 && shared.height() > 0.0;
-            if both && shared.area() > LEANING * one.area().min(other.area()) {
+            let (least, most) = (one.area().min(other.area()), one.area().max(other.area()));
+            if both && least > SPECK * most && shared.area() > LEANING * least {
                 found.push((*one, *other));
             }
         }

@@ -9,6 +9,7 @@ mod cancelled;
 mod comparison;
 #[cfg(feature = "paper")]
 mod curve;
+mod html;
 #[cfg(feature = "paper")]
 mod pages;
 #[cfg(feature = "paper")]

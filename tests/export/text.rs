@@ -30,7 +30,7 @@ fn every_step_caution_purchase_figure_and_source_is_there() {
         wanted.extend(plan.cautions.iter().map(|caution| caution_line(caution, Units::METRIC)));
         wanted.extend(plan.shopping.iter().map(|row| format!("[ ] {}: {}", row.what, row.amount)));
         wanted.extend(plan.figures.iter().map(|target| format!("{}: {}", target.label, target.amount)));
-        wanted.extend(plan.ready.iter().map(|words| format!("[ ] {words}")));
+        wanted.extend(plan.prepare.iter().map(|words| format!("[ ] {words}")));
         wanted.extend(plan.weighings.iter().map(|weighing| weighing.weight.amount.to_string()));
         wanted.extend(plan.label.iter().flat_map(|label| label.ingredients.clone()));
         wanted.extend(TROUBLES.iter().map(|trouble| trouble.discard.to_owned()));

@@ -3,7 +3,7 @@
 use proptest::prelude::*;
 use vatsketch::design::Unit;
 use vatsketch::report::{Amount, Target, duration, elapsed};
-use vatsketch::units::Units;
+use vatsketch::units::{LongTimes, Units};
 
 #[test]
 fn a_number_keeps_its_unit_with_a_space_that_does_not_break() {
@@ -40,7 +40,11 @@ fn times_are_minutes_first_then_five_minutes_from_two_hours_on_and_hours_from_tw
     assert_eq!(elapsed(66.0, Units::METRIC), "+1\u{a0}h\u{a0}6\u{a0}min");
     assert_eq!(elapsed(126.0, Units::METRIC), "+2\u{a0}h\u{a0}5\u{a0}min");
     assert_eq!(duration(119.7, Units::METRIC), "2\u{a0}h");
-    assert_eq!(elapsed(4310.0, Units::METRIC), "+72\u{a0}h");
+    assert_eq!(duration(4310.0, Units::METRIC), "72\u{a0}h");
+    assert_eq!(elapsed(4310.0, Units::METRIC), "+3\u{a0}d");
+    assert_eq!(elapsed(4400.0, Units::METRIC), "+3\u{a0}d\u{a0}1\u{a0}h");
+    let hours = Units { long_times: LongTimes::Hours, ..Units::METRIC };
+    assert_eq!(elapsed(4310.0, hours), "+72\u{a0}h");
 }
 
 /// Reads a length of time back.

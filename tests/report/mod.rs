@@ -3,6 +3,7 @@
 mod amounts;
 mod comparison;
 mod heat_step;
+mod kitchen;
 mod plan;
 pub mod sample;
 mod shopping;

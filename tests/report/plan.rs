@@ -19,7 +19,8 @@ fn owes(plan: &Plan) {
         assert!(step.verb.starts_with(char::is_uppercase), "{step:?} does not begin with its verb");
         assert!(step.at_min.is_finite() && step.at_min >= 0.0, "{step:?} has no time");
         assert!(!step.targets.is_empty(), "{step:?} has nothing to reach");
-        assert!(!step.if_off.is_empty() && !step.write_down.is_empty(), "{step:?} leaves the maker alone");
+        let held = step.hold.as_ref().is_some_and(|hold| !hold.if_not.is_empty());
+        assert!((held || !step.if_off.is_empty()) && !step.write_down.is_empty(), "{step:?} leaves the maker alone");
         for target in step.targets.iter().chain(&step.lasts) {
             assert!(target.amount.value.is_finite(), "{target:?} in {step:?}");
             let around = target.within.is_none_or(|(least, most)| least <= target.amount.value && target.amount.value <= most);

@@ -94,9 +94,13 @@ fn weigh(design: &DryingDesign, (drying, pepper_each_g): (&DryingOutcome, f64), 
     let share = drying.end.cheese_g / (drying.end.cheese_g + pepper_each_g * (1.0 - 0.01 * drying.end.loss_percent));
     let lost = facts.target("drying_loss_percent", "weight lost", Amount::new(drying.end.loss_percent, Unit::Percent, 0));
     step.targets.push(lost.scaled(share));
+    let (_, most) = bare.within.unwrap_or((bare.amount.value, bare.amount.value));
+    let heaviest = Amount { value: most + pepper_each_g, ..bare.amount };
     step.if_off = match hours_per_gram(&drying.middle) {
-        Some(hours) => format!("Heavier: dry {} longer a gram.", duration(60.0 * hours, Units::METRIC)),
-        None => "Heavier: dry longer.".to_owned(),
+        Some(hours) => {
+            format!("Above {heaviest}: dry on, {} for each gram, and weigh again.", duration(60.0 * hours, Units::METRIC))
+        }
+        None => format!("Above {heaviest}: dry on and weigh again."),
     };
     "one cheese, g".clone_into(&mut step.write_down);
     step.governed_by = &["drying_h"];

@@ -34,7 +34,7 @@ pub(super) fn keep(whole: &Design, kept: &KeptPlan, keeping: &KeepingOutcome, at
         step.targets.push(facts.target("oil_ml", "oil for all jars", Amount::new(keeping.oil_ml, Unit::Millilitre, 0)));
     }
     let cold = Amount::new(design.keeping_temperature_c, Unit::Celsius, 1);
-    step.targets.push(Target::exact("no warmer than", cold));
+    step.targets.push(Target::exact(super::pickling::cold_label(design.keeping_temperature_c), cold));
     // No day is left to keep them where a plan ends with the meter.
     step.lasts = (design.keeping_days > 0.0).then(|| Facts::plain("for", design.keeping_days, Unit::Day, 0));
     "Swollen, gassy or smelly: discard untasted. Toxin may not show.".clone_into(&mut step.if_off);

@@ -2,9 +2,15 @@
 
 use super::{Facts, Step, measured::CALIBRATE};
 use crate::design::{JarLay, PicklingDesign, Stage, Unit};
+use crate::law::growth::COLD_ENOUGH;
 use crate::law::kitchen::{BOILED_JARS, JUG_SPREAD};
 use crate::process::{PH_TARGETS, PicklingOutcome};
 use crate::report::{Amount, Hold, Target};
+
+/// Returns what a temperature of the cold is called: a choice that is warmer than rules allow is no limit to keep to.
+pub(super) fn cold_label(temperature_c: f64) -> &'static str {
+    if temperature_c > COLD_ENOUGH.value { "kept at" } else { "no warmer than" }
+}
 
 /// The steps of the vinegar; none where the cheeses do not go into it.
 pub(super) fn pickling(design: &PicklingDesign, pickling: &PicklingOutcome, dried_min: f64, facts: &Facts) -> Vec<Step> {
@@ -40,9 +46,9 @@ fn cover(design: &PicklingDesign, pickling: &PicklingOutcome, at_min: f64, facts
         step.targets.push(Facts::plain("stacked in the tallest pile", f64::from(pickling.pile), Unit::One, 0));
     }
     let cold = Amount::new(design.pickling_temperature_c, Unit::Celsius, 1);
-    step.targets.push(Target::exact("no warmer than", cold));
+    step.targets.push(Target::exact(cold_label(design.pickling_temperature_c), cold));
     step.how = format!(
-        "Boil the jars for {:.0}\u{a0}min first, longer high above the sea. Close them, write their labels, and put them into the fridge.",
+        "Boil the jars for {:.0}\u{a0}min first, longer high above the sea, and let them cool. Close them, write their labels, and put them into the fridge.",
         BOILED_JARS.value
     );
     "A cheese is not covered: weigh it down, or add vinegar of the same strength.".clone_into(&mut step.if_off);
@@ -81,9 +87,12 @@ fn test(design: &PicklingDesign, pickling: &PicklingOutcome, dried_min: f64, fac
     step.targets.push(Facts::plain("both below pH", wanted, Unit::One, 1));
     step.targets.push(facts.target("centre_ph", "model at the centre", ph(pickling.end.centre_ph)));
     step.targets.push(facts.target("slurry_ph", "model, blended", ph(pickling.end.slurry_ph)));
-    step.if_off =
-        format!("{wanted} or above: leave them in the cold vinegar and measure again in a few days. A modelled pH is no proof.");
-    CALIBRATE.clone_into(&mut step.how);
+    step.if_off = format!(
+        "{wanted} or above: leave them in the cold vinegar and measure again in a week. Still so then: discard them. A modelled pH is no proof."
+    );
+    step.how = format!(
+        "{CALIBRATE} Cut one cheese and push the probe into its middle; mash a second one whole for the blended sample. Discard both."
+    );
     step.hold = Some(Hold {
         ask: "Do both read less than pH",
         aim: Some(Facts::plain("pH", wanted, Unit::One, 1)),

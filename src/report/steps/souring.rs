@@ -3,7 +3,7 @@
 
 use super::{Step, measured};
 use crate::batch::{Batch, culture_check};
-use crate::design::{CultureBy, CultureKind, DryingPlace, MilkAcid, MilkDesign, SouredBy, Stage, Unit};
+use crate::design::{CultureBy, CultureKind, Design, DryingPlace, Heating, MilkAcid, MilkDesign, SouredBy, Stage, Unit};
 use crate::law::growth::{COLD_ENOUGH, SOUR_BEFORE_DRYING_PH, WARM_DRYING};
 use crate::law::kitchen::SCALE_LEAST;
 use crate::law::souring::STIR_ACID_BELOW_C;
@@ -53,7 +53,8 @@ pub(super) fn acid(design: &MilkDesign, milk: &MilkOutcome, vat: Option<&VatOutc
 }
 
 /// The culture, and the hours in which the milk ripens.
-pub(super) fn culture(design: &MilkDesign, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Step {
+pub(super) fn culture(whole: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Step {
+    let design = &whole.milk;
     let what = match (design.culture_kind, design.ripening_h > 0.0) {
         (CultureKind::Mesophilic, true) => "in the mesophilic culture and let the milk ripen, kept at this temperature.",
         (CultureKind::Mixed, true) => "in the mixed culture and let the milk ripen, kept at this temperature.",
@@ -70,6 +71,10 @@ pub(super) fn culture(design: &MilkDesign, milk: &MilkOutcome, vat: &VatOutcome,
     });
     step.targets.push(Facts::milk_at(design.ripening_temperature_c));
     step.lasts = (design.ripening_h > 0.0).then(|| ripening(design.ripening_h));
+    if design.ripening_h > 0.0 && whole.vat.heating == Heating::Bath {
+        "Bring the bath to the same temperature, with cold or hot water. Set it as before when the hours are over."
+            .clone_into(&mut step.how);
+    }
     "Cooler: it works more slowly. Much warmer: it may die; cool the milk first.".clone_into(&mut step.if_off);
     "clock time".clone_into(&mut step.write_down);
     step.governed_by = &[
@@ -181,7 +186,7 @@ pub(super) fn unmoulded(batch: &Batch, vat: &VatOutcome, draining: &DrainingOutc
         step.hold = Some(Hold {
             ask: "Do both read no more than pH",
             aim: Some(Facts::plain("pH", limit, Unit::One, 1)),
-            then: "Only then dry them warm.".to_owned(),
+            then: "Only then to the air.".to_owned(),
             if_not: String::new(),
             blanks: vec!["first", "second"],
         });

@@ -20,7 +20,7 @@ pub(super) fn until_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome
         from: Leg { task: if ripening_min > 0.0 { "warm_on" } else { "culture" }, at_min: vat.to_culture_min + ripening_min },
         temperature_c: milk_c(vat, WarmingEvent::Culture, design.milk.ripening_temperature_c),
         key: "to_culture_min",
-        step: super::souring::culture(&design.milk, milk, vat, facts),
+        step: super::souring::culture(design, milk, vat, facts),
     });
     let calcium_first = vat.to_calcium_min <= vat.to_culture_min;
     let in_order = if calcium_first { [calcium_into, culture_into] } else { [culture_into, calcium_into] };
@@ -139,8 +139,8 @@ fn warm((task, at_min): (&str, f64), design: &Design, to_c: f64, lasts: Target) 
 fn calcium(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Step {
     let (what, label) = match design.milk.calcium_form {
         CalciumForm::Solution => ("in the calcium chloride.", "solution"),
-        CalciumForm::Anhydrous => ("in the calcium chloride, dissolved in cool water.", "anhydrous"),
-        CalciumForm::Dihydrate => ("in the calcium chloride, dissolved in cool water.", "dihydrate"),
+        CalciumForm::Anhydrous => ("in the calcium chloride, dissolved in a small cup of cool water.", "anhydrous"),
+        CalciumForm::Dihydrate => ("in the calcium chloride, dissolved in a small cup of cool water.", "dihydrate"),
     };
     let mut step = Step::once(("calcium", "Calcium"), Stage::Vat, vat.to_calcium_min, "Stir", what);
     let grams = facts.target("calcium_g", label, Amount::new(milk.calcium_g, Unit::Gram, 2));
@@ -190,7 +190,8 @@ fn rennet(milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Step {
     let rennet = facts.target("rennet_ml", "rennet", Amount::new(milk.rennet_ml, Unit::Millilitre, 2));
     step.how = measured::liquid("the rennet", &rennet);
     // The strength of a powder is that of a gram, so that its grams are the millilitres of a liquid.
-    step.how = format!("{} Of a powder, weigh {:.2}\u{a0}g.", step.how, milk.rennet_ml).trim_start().to_owned();
+    step.how =
+        format!("{} A powder of that strength in each gram: {:.2}\u{a0}g.", step.how, milk.rennet_ml).trim_start().to_owned();
     step.targets.push(rennet);
     if milk.rennet_water_ml >= LEAST_WATER_ML {
         step.targets.push(facts.target("rennet_water_ml", "water", Amount::new(milk.rennet_water_ml, Unit::Millilitre, 0)));

@@ -3,6 +3,8 @@
 use super::{Facts, Step};
 use crate::batch::Batch;
 use crate::design::Unit;
+use crate::law::growth::TABLE_B_PH;
+use crate::law::kitchen::STEAM;
 use crate::plan::{KitchenWeek, WeekTask, kept_plan};
 use crate::report::{StepTime, Target};
 use crate::units::Units;
@@ -31,7 +33,10 @@ fn one(task: &WeekTask, batch: &Batch) -> Step {
         "sanitise" => Said {
             name: "Sanitise",
             verb: "Sanitise",
-            what: "pot, tools and moulds: steam the steel, and sanitise the rest as the label says.".to_owned(),
+            what: format!(
+                "pot, tools and moulds: steam the steel for {:.0}\u{a0}min, sanitise the rest as the label says, and let all cool.",
+                STEAM.value
+            ),
             target: hands,
             if_off: "Vinegar is not enough. Spores survive.",
             write_down: "how",
@@ -51,6 +56,15 @@ fn one(task: &WeekTask, batch: &Batch) -> Step {
             target: Facts::plain("jars", batch.pickling.done().map_or(0.0, |pickling| f64::from(pickling.jars)), Unit::One, 0),
             if_off: "Swollen, gassy or smelly: discard untasted. Toxin may not show.",
             write_down: "fridge, °C",
+        },
+        // No day is left to keep them.
+        "last_day" if kept.amount.value <= 0.0 => Said {
+            name: "Last day",
+            verb: "Discard",
+            what: "them all, unless the meter showed less than that at the centre and in a blended sample.".to_owned(),
+            target: Facts::plain("below pH", TABLE_B_PH.value, Unit::One, 1),
+            if_off: "Local rules may be stricter.",
+            write_down: "cheeses left",
         },
         "last_day" => Said {
             name: "Last day",

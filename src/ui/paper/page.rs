@@ -8,6 +8,7 @@ use crate::ui::paper::note::note_ui;
 use crate::ui::paper::preview::Preview;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
+use crate::ui::widget::menu::menu_ui;
 use crate::ui::widget::scroll::read_ui;
 use crate::ui::widget::spoken::heading_ui;
 use crate::ui::widget::theme::{BODY, Palette};
@@ -15,6 +16,8 @@ use egui::{Button, Frame, Image, RichText, Role, ScrollArea, Stroke, TextureHand
 
 /// Widest page; wider than that it is no easier to read.
 const WIDEST: f32 = 860.0;
+/// Below this width what can be printed stands in a menu.
+const NARROW: f32 = 800.0;
 /// Room that the bar of the scroll area takes.
 const SCROLL_BAR: f32 = 24.0;
 
@@ -32,6 +35,8 @@ pub(in crate::ui) fn plan_ui(
 ) -> Vec<Ask> {
     let paper = view.paper;
     let mut asks = Vec::new();
+    // In a narrow window the pages themselves need the room.
+    let narrow = ui.available_width() < NARROW;
     ui.horizontal_wrapped(|ui| {
         heading_ui(ui, "The plan on paper");
         ui.add_space(12.0);
@@ -45,24 +50,28 @@ pub(in crate::ui) fn plan_ui(
         for (words, ask, possible) in [
             ("Save as PDF…", Ask::ExportPlan, has_paper),
             ("Print…", Ask::Print, has_paper && !printing),
-            ("Save for a phone…", Ask::ExportPhone, true),
             ("Copy as text", Ask::CopyPlan, true),
+            ("Save for a phone…", Ask::ExportPhone, true),
         ] {
+            // The menu of files has it too.
+            if narrow && ask == Ask::ExportPhone {
+                continue;
+            }
             let response = ui.add_enabled(possible, Button::new(words).min_size(vec2(0.0, 32.0)));
             if response.clicked() {
                 asks.push(ask);
             }
         }
-    });
-    ui.horizontal_wrapped(|ui| {
-        ui.label("Two pages for the kitchen, and with them:");
-        for part in Part::ALL {
-            let mut printed = view.with.contains(&part);
-            if ui.checkbox(&mut printed, part.title()).on_hover_text(part.help()).changed() {
-                asks.push(Ask::PrintWith(part));
-            }
+        if narrow {
+            menu_ui(ui, "Print with", |ui| asks.extend(parts_ui(ui, view)));
         }
     });
+    if !narrow {
+        ui.horizontal_wrapped(|ui| {
+            ui.label("Two pages for the kitchen, and with them:");
+            asks.extend(parts_ui(ui, view));
+        });
+    }
     ui.add_space(6.0);
     asks.extend(note_ui(ui, view, &batch.design.note));
     if let Some(said) = missing_letters_of(&batch.design) {
@@ -82,6 +91,18 @@ pub(in crate::ui) fn plan_ui(
         Some(Ok(pages)) => pages_ui(ui, pages, width),
         Some(Err(why)) if !shown.drawing => trouble_ui(ui, why),
         Some(Err(_)) | None => {}
+    }
+    asks
+}
+
+/// Draws what may be printed behind the two pages, each with its box; returns what is asked for.
+fn parts_ui(ui: &mut Ui, view: &View) -> Vec<Ask> {
+    let mut asks = Vec::new();
+    for part in Part::ALL {
+        let mut printed = view.with.contains(&part);
+        if ui.checkbox(&mut printed, part.title()).on_hover_text(part.help()).changed() {
+            asks.push(Ask::PrintWith(part));
+        }
     }
     asks
 }

@@ -1,11 +1,11 @@
-//! The slow soak stands for the draws: the pH at its centre is what nine of ten of them stay below.
+//! The slow soak stands for the draws: the pH at its centre is what nine of ten of them stay below. What is shown lies in the middle of them.
 
 use proptest::prelude::*;
 use proptest::strategy::ValueTree;
 use proptest::test_runner::TestRunner;
 use vatsketch::analysis::{drawn_batch, draws};
 use vatsketch::batch::batch;
-use vatsketch::design::{Design, SouredBy};
+use vatsketch::design::{Design, MilkKind, SouredBy, Value};
 
 /// Designs that are compared, and draws of each.
 const DESIGNS: usize = 30;
@@ -28,14 +28,74 @@ fn designs() -> impl Strategy<Value = Design> {
     })
 }
 
-/// Our own promises. The slow soak: within 0.1 pH in nine designs of ten, and within 0.25 in all. Where the acid just reaches the centre its pH falls
-/// by one in a few hours, and a hundred draws give their ninth decile no better. The middle: what is shown lies in the middle half of its own draws in
-/// nine designs of ten, at the centre and blended, and in the middle eight tenths in all.
+/// One row of the table: a design, and the pH at the centre that nine of ten of its draws stay below.
+fn row(line: &str) -> (Design, f64) {
+    let cells: Vec<&str> = line.split(',').collect();
+    let number = |at: usize| cells[at].parse::<f64>().unwrap();
+    let mut design = Design::default();
+    if cells[0] == "true" {
+        design.milk.milk_kind = MilkKind::Sheep;
+    }
+    if cells[1] == "true" {
+        design.milk.soured_by = SouredBy::Culture;
+    }
+    let keys = [
+        "fat_target_percent",
+        "mould_count",
+        "drying_h",
+        "cabinet_temperature_c",
+        "pickling_h",
+        "pickling_temperature_c",
+        "vinegar_ml_per_g",
+        "acid_g_per_100ml",
+    ];
+    for (key, at) in keys.into_iter().zip(2..) {
+        design.set(key, Value::Number(number(at))).unwrap();
+    }
+    (design, number(10))
+}
+
+fn rows() -> Vec<(Design, f64)> {
+    let table = include_str!("../../reference/slow-soak.csv");
+    table.lines().filter(|line| !line.starts_with('#')).skip(1).map(row).collect()
+}
+
+/// Our own promise: within 0.15 pH in all of 200 designs, and within 0.1 in nine of ten. Where the acid just reaches the centre its pH falls by
+/// one in a few hours, and three hundred draws give their ninth decile no better than that.
 #[test]
-fn the_slow_soak_meets_nine_draws_of_ten_and_the_shown_one_lies_in_their_middle() {
+fn the_slow_soak_meets_nine_draws_of_ten_in_two_hundred_designs() {
+    let off = |(design, ninth): &(Design, f64)| {
+        let slow = batch(design).unwrap().pickling.done().unwrap().if_slow.last().unwrap().centre_ph;
+        slow - ninth
+    };
+    let off: Vec<f64> = rows().iter().map(off).collect();
+    assert_eq!(off.len(), 200);
+    let near = off.iter().filter(|off| off.abs() <= 0.1).count();
+    assert!(10 * near >= 9 * off.len(), "{near} of {}", off.len());
+    assert!(off.iter().all(|off| off.abs() <= 0.15), "{off:.2?}");
+}
+
+/// The table is what the draws give today: two of its rows, drawn again.
+#[test]
+fn the_table_of_the_slow_soak_is_that_of_the_draws() {
+    for (design, ninth) in rows().iter().step_by(120) {
+        let drawn = draws(design, 300);
+        let ends = drawn.iter().filter_map(|parameters| Some(drawn_batch(design, parameters).ok()?.pickling.done()?.end.centre_ph));
+        let mut centres: Vec<f64> = ends.collect();
+        centres.sort_by(f64::total_cmp);
+        let again = centres[(0.9 * (centres.len() - 1) as f64).ceil() as usize];
+        // Rounded to the thousandth in the table.
+        assert!((again - ninth).abs() <= 0.000_6, "{again} against {ninth}");
+    }
+}
+
+/// Our own promise: what is shown lies in the middle half of its own draws in nine designs of ten, at the centre and blended, and in the middle eight
+/// tenths in all.
+#[test]
+fn the_shown_soak_lies_in_the_middle_of_its_draws() {
     let mut runner = TestRunner::deterministic();
-    let (mut off, mut ranks) = (Vec::new(), Vec::new());
-    while off.len() < DESIGNS {
+    let mut ranks = Vec::new();
+    while ranks.len() < 2 * DESIGNS {
         let design = designs().new_tree(&mut runner).unwrap().current();
         let Ok(Some(shown)) = batch(&design).map(|batch| batch.pickling.done().cloned()) else { continue };
         let drawn: Vec<(f64, f64)> = draws(&design, DRAWS)
@@ -45,18 +105,11 @@ fn the_slow_soak_meets_nine_draws_of_ten_and_the_shown_one_lies_in_their_middle(
                 Some((end.centre_ph, end.slurry_ph))
             })
             .collect();
-        let mut centres: Vec<f64> = drawn.iter().map(|(centre, _)| *centre).collect();
-        centres.sort_by(f64::total_cmp);
-        let ninth = centres[(0.9 * (centres.len() - 1) as f64).round() as usize];
-        off.push(shown.if_slow.last().unwrap().centre_ph - ninth);
         let below =
             |of: fn(&(f64, f64)) -> f64, shown: f64| drawn.iter().filter(|one| of(one) < shown).count() as f64 / drawn.len() as f64;
         ranks.push(below(|one| one.0, shown.end.centre_ph));
         ranks.push(below(|one| one.1, shown.end.slurry_ph));
     }
-    let near = off.iter().filter(|off| off.abs() <= 0.1).count();
-    assert!(10 * near >= 9 * DESIGNS, "{near} of {DESIGNS}: {off:.2?}");
-    assert!(off.iter().all(|off| off.abs() <= 0.25), "{off:.2?}");
     let middle = ranks.iter().filter(|rank| (0.25..=0.75).contains(*rank)).count();
     assert!(10 * middle >= 9 * ranks.len(), "{middle} of {}: {ranks:.2?}", ranks.len());
     assert!(ranks.iter().all(|rank| (0.1..=0.9).contains(rank)), "{ranks:.2?}");

@@ -57,10 +57,10 @@ fn beside_a_second_design_the_first_is_the_one_that_is_lifted() {
     session.apply(Command::SetInput { key: "calcium_dose_percent", value: Value::Number(TOO_MUCH) }).unwrap();
     session.second_from_first().unwrap();
     let mut harness = shown(session, SIZE, Theme::Light);
-    harness.get_by_label_contains("What would lift this in A? More calcium").click();
+    harness.get_by_label_contains("What would lift this in A? More calcium").click_accesskit();
     harness.run();
     settled(&mut harness);
-    harness.get_by_label_contains("Make this change: Calcium chloride dose").click();
+    harness.get_by_label_contains("Make this change: Calcium chloride dose").click_accesskit();
     settled(&mut harness);
     assert!((dose(&harness) - 0.02).abs() < 1e-12);
     let second = harness.state().session.second().unwrap().design().milk.calcium_dose_percent;

@@ -1,0 +1,34 @@
+//! One line of two designs.
+
+use crate::analysis::{Difference, Likeness};
+use crate::figure::Weight;
+use crate::units::Units;
+
+/// One line of two designs.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct ComparedRow {
+    /// What it is.
+    pub label: String,
+    /// It in A.
+    pub a: String,
+    /// It in B.
+    pub b: String,
+    /// B less A; empty where that says nothing.
+    pub change: String,
+    /// Whether it is one of the few that count most.
+    pub lead: bool,
+    /// Whether the model can tell the two apart.
+    pub differs: bool,
+}
+
+/// Returns a figure of two designs as a row.
+pub(super) fn figure_row(figure: &Difference, units: Units) -> ComparedRow {
+    ComparedRow {
+        label: units.told(figure.label),
+        a: figure.a_text(units),
+        b: figure.b_text(units),
+        change: figure.change_text(units),
+        lead: figure.weight == Weight::Lead,
+        differs: figure.likeness == Likeness::Differs,
+    }
+}
