@@ -113,7 +113,9 @@ pub fn drying_weight(batch: &Batch) -> Option<Curve> {
         *point = [point[0], point[1] + pepper_g, point[2] + pepper_g];
     }
     let mut points = line(&dried.middle, |point| point.cheese_g);
-    points.iter_mut().for_each(|point| point[1] += pepper_g);
+    for point in &mut points {
+        point[1] += pepper_g;
+    }
     let all =
         bands.iter().flat_map(|band| &band.points).flat_map(|point| [point[1], point[2]]).chain(points.iter().map(|at| at[1]));
     let (least, most) = all.fold((f64::INFINITY, 0.0_f64), |(least, most), grams| (least.min(grams), most.max(grams)));

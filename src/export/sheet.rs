@@ -152,7 +152,7 @@ impl TroubleRow {
         let source = if source == SourceId::CommonPractice {
             "common practice, no source".to_owned()
         } else {
-            source_title(&ledger().unwrap_or_default(), source)
+            source_title(ledger().unwrap_or_default(), source)
         };
         Self { sign, may_be, what_to_do, discard, source }
     }

@@ -84,6 +84,17 @@ mod with_paper {
     }
 
     #[test]
+    fn a_part_is_printed_behind_the_two_pages_once_it_is_asked_for() {
+        let mut harness = plan_page();
+        assert_eq!(page_count(&harness), 2);
+        for (label, count) in [("Shopping list", 3), ("Jar labels", 4), ("Shopping list", 3)] {
+            harness.get_by_label(&format!("Print with the plan: {label}")).click();
+            settled(&mut harness);
+            assert_eq!(page_count(&harness), count, "{label}");
+        }
+    }
+
+    #[test]
     fn another_paper_has_another_shape() {
         let mut harness = plan_page();
         let shape = |harness: &Harness<'_, Window>| {

@@ -188,10 +188,10 @@ fn rennet(milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Step {
         "in the rennet, freshly diluted in cool water, for half a minute; then stop the milk moving, cover it and leave it alone.",
     );
     let rennet = facts.target("rennet_ml", "rennet", Amount::new(milk.rennet_ml, Unit::Millilitre, 2));
-    step.how = measured::liquid("the rennet", &rennet);
     // The strength of a powder is that of a gram, so that its grams are the millilitres of a liquid.
-    step.how =
-        format!("{} A powder of that strength in each gram: {:.2}\u{a0}g.", step.how, milk.rennet_ml).trim_start().to_owned();
+    let powder = format!("A powder of that strength in each gram: {:.2}\u{a0}g.", milk.rennet_ml);
+    let liquid = measured::liquid("the rennet", &rennet);
+    step.how = if liquid.is_empty() { powder } else { format!("{liquid} {powder}") };
     step.targets.push(rennet);
     if milk.rennet_water_ml >= LEAST_WATER_ML {
         step.targets.push(facts.target("rennet_water_ml", "water", Amount::new(milk.rennet_water_ml, Unit::Millilitre, 0)));

@@ -99,8 +99,14 @@ pub(in crate::ui) fn plan_ui(
 fn parts_ui(ui: &mut Ui, view: &View) -> Vec<Ask> {
     let mut asks = Vec::new();
     for part in Part::ALL {
-        let mut printed = view.with.contains(&part);
-        if ui.checkbox(&mut printed, part.title()).on_hover_text(part.help()).changed() {
+        let printed = view.with.contains(&part);
+        // A tick beside the colour: colour alone tells nobody who does not see it.
+        let words = if printed { format!("✓ {}", part.title()) } else { part.title().to_owned() };
+        let response =
+            ui.add(Button::selectable(printed, words).min_size(vec2(0.0, 28.0)).stroke(Stroke::new(1.0, Palette::of(ui).edge)));
+        response
+            .widget_info(|| WidgetInfo::selected(Role::CheckBox, true, printed, format!("Print with the plan: {}", part.title())));
+        if response.on_hover_text(part.help()).clicked() {
             asks.push(Ask::PrintWith(part));
         }
     }
