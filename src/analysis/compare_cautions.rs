@@ -33,6 +33,8 @@ pub struct ComparedCaution {
     pub caution: Caution,
     /// Whose it is.
     pub whose: Whose,
+    /// The caution of the first batch, where it has it.
+    pub of_a: Option<Caution>,
     /// The caution of the second batch, where both have it: its numbers may differ.
     pub of_b: Option<Caution>,
 }
@@ -61,10 +63,12 @@ pub fn compare_cautions(a: &Batch, b: &Batch) -> Vec<ComparedCaution> {
         all.push(ComparedCaution {
             caution: Caution { severity, ..caution.clone() },
             whose: if other.is_some() { Whose::Both } else { Whose::OnlyA },
+            of_a: Some(caution.clone()),
             of_b: other.cloned(),
         });
     }
-    let only_b = left.into_iter().map(|caution| ComparedCaution { caution: caution.clone(), whose: Whose::OnlyB, of_b: None });
+    let only_b =
+        left.into_iter().map(|caution| ComparedCaution { caution: caution.clone(), whose: Whose::OnlyB, of_a: None, of_b: None });
     all.extend(only_b);
     all.sort_by_key(|compared| (std::cmp::Reverse(compared.caution.severity), compared.whose == Whose::Both));
     all

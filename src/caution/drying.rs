@@ -121,7 +121,9 @@ pub(super) fn cautions(batch: &Batch) -> Vec<DryingCaution> {
     let mut all = vec![dryness(batch, dried)];
     all.extend(warmth(batch, dried));
     all.extend(air(batch, dried));
-    all.extend(trays(batch, dried));
+    // Of trays and hours nothing is said where nothing is dried.
+    let dries = batch.design.drying.drying_h > 0.0;
+    all.extend(trays(batch, dried).filter(|_| dries));
     let salt_percent = dried.cheese.salt_in_moisture_percent();
     let dissolves_percent = 100.0 * SALT_SATURATION.value * SALT_MOLAR_MASS.value;
     if salt_percent > dissolves_percent {
@@ -131,7 +133,7 @@ pub(super) fn cautions(batch: &Batch) -> Vec<DryingCaution> {
     if centre_percent - mean_percent > UNEVEN.value {
         all.push(DryingCaution::WetCentre { centre_percent, mean_percent });
     }
-    all.push(DryingCaution::ModelUncertainty);
+    all.extend(dries.then_some(DryingCaution::ModelUncertainty));
     all
 }
 

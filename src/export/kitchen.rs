@@ -117,7 +117,7 @@ impl DayRow {
 impl Row {
     fn of(line: &Line<'_>, units: Units) -> Self {
         let step = line.step;
-        let (main, rest) = decisive(step);
+        let (main, rest) = step.decisive();
         Self {
             times: line.times.iter().map(|time| if line.by_date { time.words_with_day() } else { time.words() }).collect(),
             by_date: line.by_date,
@@ -125,33 +125,26 @@ impl Row {
             at_once: line.at_once,
             verb: step.verb,
             what: step.what.clone(),
-            main,
-            targets: rest,
+            main: main.map(Aim::of),
+            targets: rest.into_iter().map(Aim::of).collect(),
             how: step.how.clone(),
             if_off: step.if_off.clone(),
             write_down: step.write_down.clone(),
             // What was said under the day before is not said again.
             cautions: if line.again { Vec::new() } else { Short::all(&step.cautions, units) },
             hold: line.hold().map(|hold| HoldRow::of(hold, step)),
-            dries: step.stage == crate::design::Stage::Drying && step.verb == "Lay",
+            dries: step.begins_drying(),
         }
     }
 }
 
-/// Returns the number that decides and the others: the first target, or how long it lasts where it has none.
-fn decisive(step: &Step) -> (Option<Aim>, Vec<Aim>) {
-    let mut aims = step.targets.iter().chain(&step.lasts).map(Aim::of);
-    (aims.next(), aims.collect())
-}
-
 impl HoldRow {
     fn of(hold: &Hold, step: &Step) -> Self {
-        let if_not = if hold.if_not.is_empty() { &step.if_off } else { &hold.if_not };
         Self {
             ask: hold.ask,
             decides: hold.decides(),
             then: hold.then.clone(),
-            if_not: if_not.clone(),
+            if_not: hold.if_not(&step.if_off).to_owned(),
             blanks: hold.blanks.clone(),
         }
     }

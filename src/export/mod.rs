@@ -13,6 +13,7 @@ mod error;
 mod fonts;
 mod format;
 mod html;
+mod html_body;
 mod jar_label;
 mod json;
 #[cfg(feature = "paper")]

@@ -14,7 +14,8 @@ pub(super) fn aim(target: &Target) -> String {
     format!("{}: {}", target.label, amount(target))
 }
 
-fn amount(target: &Target) -> String {
+/// Returns an amount with how near is near enough, and its kitchen measure.
+pub(super) fn amount(target: &Target) -> String {
     let tolerance = match target.tolerance() {
         Some(around) if around.starts_with('±') => format!(" {around}"),
         Some(range) => format!(" ({range})"),

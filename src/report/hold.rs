@@ -40,11 +40,20 @@ impl Hold {
         Some(format!("{least}\u{a0}to {most}"))
     }
 
+    /// Returns what to do if it is not so: its own words, or else those of its step.
+    ///
+    /// # Arguments
+    /// * `if_off`: what its step says
+    #[must_use]
+    pub fn if_not<'a>(&'a self, if_off: &'a str) -> &'a str {
+        if self.if_not.is_empty() { if_off } else { &self.if_not }
+    }
+
     /// Returns the whole in a line of plain text.
     #[must_use]
     pub fn words(&self, if_off: &str) -> String {
         let aim = self.decides().map(|aim| format!(" {aim}")).unwrap_or_default();
-        let if_not = if self.if_not.is_empty() { if_off } else { &self.if_not };
+        let if_not = self.if_not(if_off);
         let if_not = if if_not.is_empty() { String::new() } else { format!(" If not: {if_not}") };
         format!("{}{aim}? {}{if_not}", self.ask, self.then)
     }

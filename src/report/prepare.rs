@@ -9,9 +9,11 @@ use crate::units::Units;
 pub(super) fn prepare(design: &VatDesign, steps: &[Step]) -> Vec<String> {
     let mut all = vec!["hands washed, sleeves up".to_owned()];
     // In a week cleaning is a step of its own.
-    if !steps.iter().any(|step| step.verb == "Sanitise") {
+    if !steps.iter().any(|step| step.times.iter().any(|time| time.task == "sanitise")) {
         all.push(format!("pot, ladle and knife steamed for {:.0}\u{a0}min, and cool again", STEAM.value));
-        all.push("moulds, rack and trays: a sanitiser, as its label says".to_owned());
+        let dries = steps.iter().any(Step::begins_drying);
+        let what = if dries { "moulds, rack and trays" } else { "moulds and rack" };
+        all.push(format!("{what}: a sanitiser, as its label says"));
     }
     all.push("lid, cloth, clock and thermometer at hand".to_owned());
     all.push("scale, jug, spoons and a small syringe".to_owned());

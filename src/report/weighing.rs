@@ -38,8 +38,10 @@ impl Weighing {
 /// Returns when the marked cheese is weighed and what it is to weigh: at the beginning, three times on the way and at the end, where it is as the
 /// step says.
 pub(super) fn weighings(steps: &[Step], curve: &Curve) -> Vec<Weighing> {
-    let of = |verb: &str| steps.iter().find(|step| step.stage == crate::design::Stage::Drying && step.verb == verb);
-    let (Some(lay), Some(weigh)) = (of("Lay"), of("Weigh")) else { return Vec::new() };
+    let weighs = |step: &&Step| step.times.iter().any(|time| time.task == "weigh") && step.verb == "Weigh";
+    let (Some(lay), Some(weigh)) = (steps.iter().find(|step| step.begins_drying()), steps.iter().find(weighs)) else {
+        return Vec::new();
+    };
     let (Some(begins), Some(ends), Some(last)) = (lay.times.last(), weigh.times.first(), weigh.targets.first()) else {
         return Vec::new();
     };

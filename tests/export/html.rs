@@ -27,13 +27,14 @@ fn every_step_has_a_box_a_hold_stands_out_and_numbers_have_a_place() {
     }
 }
 
-/// The rest of the curd is a choice in minutes: its timer counts sixty times as many seconds.
+/// The rest of the curd and the first test are choices in minutes: their timers count sixty times as many seconds.
 #[test]
 fn a_step_that_waits_has_a_timer_of_its_length() {
     let mut design = Design::default();
-    design.vat.whey_rest_min = 25.0;
+    (design.vat.whey_rest_min, design.vat.first_test_min) = (25.0, 37.0);
     let page = html(&plan(&batch(&design).unwrap()));
     assert!(page.contains("data-seconds=\"1500\">Start a timer of 25\u{a0}min"), "{page}");
+    assert!(page.contains("data-seconds=\"2220\">Start a timer of 37\u{a0}min"), "from the rennet to the first test");
 }
 
 #[test]

@@ -145,7 +145,7 @@ fn raw_milk_has_its_heat_step_before_it_is_warmed() {
         }
         let verbs: Vec<_> = plan.steps.iter().map(|step| step.verb).collect();
         let heat = verbs.iter().position(|verb| *verb == "Heat").unwrap();
-        assert_eq!(verbs[heat..heat + 3], ["Heat", "Hold", "Cool"], "{more:?}");
+        assert_eq!(verbs[heat..heat + 3], ["Heat", "Keep", "Cool"], "{more:?}");
         let hold = &plan.steps[heat + 1];
         assert!(hold.if_off.contains("raw milk still") && hold.what.contains("coldest place") && !hold.write_down.is_empty());
         assert_eq!(plan.steps[heat].cautions.first().map(|caution| caution.key), Some("pasteurised_in_vat"));

@@ -74,7 +74,11 @@ fn without_turns_and_without_drying_nothing_is_said_of_them() {
     }
     let plan = plan(&batch(&design).unwrap());
     assert!(two_pages(&plan).turns.is_empty() && plan.weighings.is_empty() && plan.weight_curve.is_none());
-    assert!(!vatsketch::export::text(&plan).contains("tray,"), "no tray is swapped or laid out");
+    assert!(plan.cautions.iter().all(|caution| !caution.key.contains("tray") && caution.key != "model_uncertainty"));
+    let said = plan.steps.iter().flat_map(|step| [&step.what, &step.how, &step.if_off]).chain(&plan.prepare);
+    for words in said {
+        assert!(!words.contains("trays") && !words.contains("dry"), "{words}");
+    }
     assert!(plan.steps.iter().all(|step| !["Lay", "Swap", "Weigh"].contains(&step.verb)));
 }
 

@@ -2,7 +2,7 @@
 
 use super::{Facts, Step};
 use crate::batch::Batch;
-use crate::design::{DrainingDesign, SaltingDesign, Stage, Unit};
+use crate::design::{Design, DrainingDesign, Stage, Unit};
 use crate::process::{DrainingOutcome, SaltingOutcome, VatOutcome};
 use crate::report::{Amount, StepTime, Target};
 
@@ -90,17 +90,19 @@ pub(super) fn unmould(vat: &VatOutcome, draining: &DrainingOutcome, salting: Opt
 }
 
 /// The rolling in pepper, before the cheeses go to the air.
-pub(super) fn pepper(design: &SaltingDesign, salting: &SaltingOutcome, at_min: f64, facts: &Facts) -> Option<Step> {
+pub(super) fn pepper(design: &Design, salting: &SaltingOutcome, at_min: f64, facts: &Facts) -> Option<Step> {
     if salting.pepper_g <= 0.0 {
         return None;
     }
-    let what = if design.pepper_treated { "the cheeses in the treated pepper." } else { "the cheeses in the pepper." };
+    let what = if design.salting.pepper_treated { "the cheeses in the treated pepper." } else { "the cheeses in the pepper." };
     let mut step = Step::once(("unmould", "Pepper"), Stage::Salting, at_min, "Roll", what);
     step.targets.push(facts.target("pepper_g", "pepper for all", Amount::new(salting.pepper_g, Unit::Gram, 0)));
     step.targets.push(Facts::plain("on each cheese", salting.pepper_each_g, Unit::Gram, 1));
     let coated = Amount::new(salting.cheese_g + salting.pepper_each_g, Unit::Gram, 0);
     step.targets.push(Target::exact("one cheese with its pepper", coated));
-    "Mark one, and weigh it with its pepper: its drying is counted from this.".clone_into(&mut step.how);
+    if design.drying.drying_h > 0.0 {
+        "Mark one, and weigh it with its pepper: its drying is counted from this.".clone_into(&mut step.how);
+    }
     "Pepper falls off: roll again while the cheese is damp.".clone_into(&mut step.if_off);
     "pepper left, g".clone_into(&mut step.write_down);
     step.governed_by = &["pepper_g_dm2", "pepper_treated"];

@@ -30,15 +30,16 @@ fn heat(design: &Design, asked: &Pasteurising, went: &HeatStep, facts: &Facts) -
         step.targets.push(Target::near("bath", Amount::new(asked.bath_c, Unit::Celsius, 1), THERMOMETER_SPREAD.value));
     }
     step.lasts = Some(facts.target("to_pasteurising_min", "for", Amount::new(went.to_hold_min, Unit::Minute, 0)));
-    "Not there yet: go on heating, lids on. The hold begins only when the coldest place is there.".clone_into(&mut step.if_off);
+    "Not there yet: go on heating, lids on. The time counts only from when the coldest place is there."
+        .clone_into(&mut step.if_off);
     "coldest milk, °C".clone_into(&mut step.write_down);
     step.governed_by = &["pasteurised_in_vat", "pasteurising_temperature_c", "pasteurising_bath_temperature_c"];
     step
 }
 
 fn hold(asked: &Pasteurising, went: &HeatStep) -> Step {
-    let what = "the milk there: stir and read its coldest place, lid on in between. Spoon and thermometer stay in the hot milk.";
-    let mut step = Step::once(("hold", "Hold"), Stage::Vat, went.to_hold_min, "Hold", what);
+    let what = "the milk that hot: stir and read its coldest place, lid on in between. Spoon and thermometer stay in the hot milk.";
+    let mut step = Step::once(("hold", "Kept hot"), Stage::Vat, went.to_hold_min, "Keep", what);
     step.targets.push(Target::exact("always at least", Amount::new(asked.hold_c, Unit::Celsius, 1)));
     let seconds = 60.0 * asked.hold_min;
     step.lasts = Some(if in_seconds(seconds) {

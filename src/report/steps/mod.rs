@@ -7,6 +7,7 @@ mod keeping;
 mod measured;
 mod milk;
 mod pickling;
+mod setting;
 mod souring;
 mod step;
 mod vat;
@@ -30,7 +31,7 @@ pub(super) fn steps(batch: &Batch, facts: &Facts) -> Vec<Step> {
     let Some(vat) = vat else { return steps };
     steps.extend(vat::until_rennet(design, milk, vat, facts));
     steps.extend(souring::lactone(&design.milk, milk, vat, facts));
-    steps.extend(vat::from_rennet(design, milk, vat, facts));
+    steps.extend(setting::from_rennet(design, milk, vat, facts));
     let Some(draining) = batch.draining.done() else { return steps };
     steps.push(draining::ladle(&design.draining, vat, draining));
     steps.extend(draining::turns(batch, vat, draining, facts));
@@ -40,7 +41,7 @@ pub(super) fn steps(batch: &Batch, facts: &Facts) -> Vec<Step> {
     let Some(drying) = batch.drying.done() else { return steps };
     let start_min = vat.to_ladle_min + 60.0 * draining.draining_h;
     if let Some(salting) = batch.salting.done() {
-        steps.extend(draining::pepper(&design.salting, salting, start_min, facts));
+        steps.extend(draining::pepper(design, salting, start_min, facts));
     }
     let pepper_each_g = batch.salting.done().map_or(0.0, |salting| salting.pepper_each_g);
     steps.extend(drying::drying(&design.drying, (drying, pepper_each_g), start_min, facts));

@@ -21,6 +21,8 @@ pub struct Step {
     pub targets: Vec<Target>,
     /// How long it takes.
     pub lasts: Option<Target>,
+    /// Whether it is nothing but waiting, so that its time is the number that decides.
+    pub only_waits: bool,
     /// When it is done, once or more often.
     pub times: Vec<StepTime>,
     /// Whether each of its times has a day of its own, weeks apart, and is named with it.
@@ -38,6 +40,20 @@ pub struct Step {
 }
 
 impl Step {
+    /// Returns the number that decides and the others: how long it lasts where it only waits, and else the first target.
+    #[must_use]
+    pub fn decisive(&self) -> (Option<&Target>, Vec<&Target>) {
+        let (mut targets, mut lasts) = (self.targets.iter(), self.lasts.iter());
+        let main = if self.only_waits { lasts.next() } else { targets.next() };
+        (main, targets.chain(lasts).collect())
+    }
+
+    /// Returns whether the cheeses go to the air with it.
+    #[must_use]
+    pub fn begins_drying(&self) -> bool {
+        self.stage == Stage::Drying && self.verb == "Lay"
+    }
+
     /// Returns a step that is done once, as a task of the week.
     ///
     /// # Arguments
@@ -52,6 +68,7 @@ impl Step {
             how: String::new(),
             targets: Vec::new(),
             lasts: None,
+            only_waits: false,
             times: vec![time],
             by_date: false,
             if_off: String::new(),

@@ -1,11 +1,11 @@
-//! Warming, calcium, rennet, setting and cutting.
+//! Warming and calcium, up to the rennet.
 
 use super::{Facts, Step, measured};
 use crate::design::{CalciumForm, Design, Heating, Stage, Unit};
-use crate::law::kitchen::{CUT_SIZE, THERMOMETER_SPREAD};
+use crate::law::kitchen::THERMOMETER_SPREAD;
 use crate::plan::LEAST_LEG_MIN;
 use crate::process::{MilkOutcome, VatOutcome, WarmingEvent};
-use crate::report::{Amount, Hold, StepTime, Target};
+use crate::report::{Amount, Hold, Target};
 
 /// The steps up to the rennet: legs of warming, and what is stirred in between them.
 pub(super) fn until_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Vec<Step> {
@@ -156,85 +156,5 @@ fn calcium(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts)
     "Forgot it: add it before the rennet, never after.".clone_into(&mut step.if_off);
     "calcium, g".clone_into(&mut step.write_down);
     step.governed_by = &["calcium_form", "calcium_solution_percent", "calcium_dose_percent", "calcium_temperature_c"];
-    step
-}
-
-/// The steps from the rennet to the end of the rest.
-pub(super) fn from_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Vec<Step> {
-    let mut steps = vec![rennet(milk, vat, facts), test(design, vat, facts), cut(vat)];
-    if design.vat.whey_rest_min > 0.0 {
-        let at_min = vat.to_rennet_min + vat.cut_min;
-        let what = "the cut curd in its whey, covered: five minutes unmoved, then moved gently now and then.";
-        let mut rest = Step::once(("cut", "Rest"), Stage::Vat, at_min, "Rest", what);
-        rest.targets.push(Facts::plain("rest", design.vat.whey_rest_min, Unit::Minute, 0));
-        rest.targets.push(Facts::plain("whey in the vat", vat.whey.total_kg(), Unit::Kilogram, 1));
-        "Milky whey: it was cut too soft; ladle gently.".clone_into(&mut rest.if_off);
-        "whey, kg".clone_into(&mut rest.write_down);
-        rest.governed_by = &["whey_rest_min"];
-        steps.push(rest);
-    }
-    steps
-}
-
-/// Less water than this is none that could be measured.
-const LEAST_WATER_ML: f64 = 0.5;
-
-fn rennet(milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Step {
-    let mut step = Step::once(
-        ("rennet", "Rennet"),
-        Stage::Vat,
-        vat.to_rennet_min,
-        "Stir",
-        "in the rennet, freshly diluted in cool water, for half a minute; then stop the milk moving, cover it and leave it alone.",
-    );
-    let rennet = facts.target("rennet_ml", "rennet", Amount::new(milk.rennet_ml, Unit::Millilitre, 2));
-    // The strength of a powder is that of a gram, so that its grams are the millilitres of a liquid.
-    let powder = format!("A powder of that strength in each gram: {:.2}\u{a0}g.", milk.rennet_ml);
-    let liquid = measured::liquid("the rennet", &rennet);
-    step.how = if liquid.is_empty() { powder } else { format!("{liquid} {powder}") };
-    step.targets.push(rennet);
-    if milk.rennet_water_ml >= LEAST_WATER_ML {
-        step.targets.push(facts.target("rennet_water_ml", "water", Amount::new(milk.rennet_water_ml, Unit::Millilitre, 0)));
-    }
-    "If it has stood, mix a new one.".clone_into(&mut step.if_off);
-    "clock time".clone_into(&mut step.write_down);
-    step.governed_by =
-        &["rennet_label", "rennet_strength_imcu_ml", "rennet_ratio_parts", "rennet_dose_imcu_kg", "rennet_dilution_times"];
-    step
-}
-
-fn test(design: &Design, vat: &VatOutcome, facts: &Facts) -> Step {
-    let first_min = vat.to_rennet_min + design.vat.first_test_min;
-    let mut step = Step::once(("cut", "Test"), Stage::Vat, first_min, "Test", "for a clean break with a clean knife.");
-    step.targets.push(facts.target("clean_break_min", "after the rennet", Amount::new(vat.clean_break_min, Unit::Minute, 0)));
-    step.targets.push(Facts::plain("temperature", vat.setting_temperature_c, Unit::Celsius, 1));
-    if vat.tests > 1 {
-        let gap_min = (vat.cut_min - design.vat.first_test_min) / f64::from(vat.tests - 1);
-        let at_min = |test: u32| first_min + f64::from(test - 1) * gap_min;
-        let tests = (1..vat.tests).map(|test| StepTime::counted(format!("test_{test}"), format!("Test {test}"), at_min(test)));
-        step.times = tests.chain([StepTime::counted("cut", format!("Test {}", vat.tests), at_min(vat.tests))]).collect();
-    }
-    step.hold = Some(Hold {
-        ask: "Does the cut open clean, with clear whey in it",
-        aim: None,
-        then: "Cut only then.".to_owned(),
-        if_not: "ragged or milky, wait and test again (common practice, no source).".to_owned(),
-        blanks: vec!["at"],
-    });
-    "min to clean break".clone_into(&mut step.write_down);
-    step.governed_by = &["heat_while_setting", "firmness_multiple", "first_test_min"];
-    step
-}
-
-/// The size is what small moulds are filled from; how fast the whey leaves is the maker's own number (see the draining).
-fn cut(vat: &VatOutcome) -> Step {
-    let at_min = vat.to_rennet_min + vat.cut_min;
-    let what = "the curd into columns, slowly, down to the bottom (common practice, no source).";
-    let mut step = Step::once(("cut", "Cut"), Stage::Vat, at_min, "Cut", what);
-    let (least, most) = CUT_SIZE.range;
-    let across = Amount::new(CUT_SIZE.value, Unit::Millimetre, 0);
-    step.targets.push(Target { within: Some((least, most)), ..Target::exact("columns across", across) });
-    "Tears: let it stand ten minutes more.".clone_into(&mut step.if_off);
-    "clock time".clone_into(&mut step.write_down);
     step
 }

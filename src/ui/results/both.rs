@@ -1,7 +1,6 @@
 //! Results of two designs by stage, in columns, and the cautions of both.
 
-use crate::analysis::{ComparedCaution, Difference, Whose};
-use crate::caution::Caution;
+use crate::analysis::{Difference, Whose};
 use crate::curve::Run;
 use crate::design::Stage;
 use crate::figure::{Weight, is_of_germs};
@@ -62,7 +61,7 @@ pub(in crate::ui) fn results_both_ui(
             }
             let whose = compared.whose.words();
             // What lifts a caution is looked for as A has it: A is the design that the choices change.
-            let way = of_a(shown, compared).map(|own| Way::of(view, own, lifts));
+            let way = compared.of_a.as_ref().map(|own| Way::of(view, own, lifts));
             asks.extend(caution_ui(
                 ui,
                 view.units,
@@ -136,12 +135,6 @@ fn stage_ui(ui: &mut Ui, view: &View, stage: Stage, run: &Run, beside: &Beside) 
     }
     ui.add_space(8.0);
     asks
-}
-
-/// Returns a caution as A alone has it; nothing where only B has it.
-fn of_a<'a>(shown: &'a Shown, compared: &ComparedCaution) -> Option<&'a Caution> {
-    let same = |own: &&Caution| own.key == compared.caution.key && own.caused_by == compared.caution.caused_by;
-    shown.cautions.iter().filter(|_| compared.whose != Whose::OnlyB).find(same)
 }
 
 /// Returns how many cautions both have, and each alone; without what is true of every cheese like this.
