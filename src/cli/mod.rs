@@ -61,7 +61,7 @@ pub enum Asked {
 /// let (mut data, mut words) = (Vec::new(), Vec::new());
 /// let asked = run(["vatsketch", "example", "first-vat"], &mut data, &mut words);
 /// assert_eq!(asked, Asked::Ran(Ending::Done));
-/// assert!(String::from_utf8(data).unwrap().contains("format: 6"));
+/// assert!(String::from_utf8(data).unwrap().contains("format: 7"));
 /// ```
 pub fn run<T: Into<OsString> + Clone>(
     arguments: impl IntoIterator<Item = T>,

@@ -28,6 +28,8 @@ pub struct TakenHours {
     pub from: Time,
     /// When they end; not after the beginning: on the next day.
     pub to: Time,
+    /// Whether nobody can be there at all; otherwise they are only disliked.
+    pub impossible: bool,
 }
 
 /// Hours that are taken once.
@@ -37,6 +39,8 @@ pub struct BusyOnce {
     pub from: DateTime,
     /// Until.
     pub to: DateTime,
+    /// Whether nobody can be there at all; otherwise they are only disliked.
+    pub impossible: bool,
 }
 
 impl BusyOnce {
@@ -44,7 +48,7 @@ impl BusyOnce {
     #[must_use]
     pub fn moved_to(self, from: DateTime) -> Self {
         let to = from.checked_add(self.from.until(self.to).unwrap_or_default()).unwrap_or(self.to);
-        Self { from, to }
+        Self { from, to, ..self }
     }
 }
 
@@ -80,6 +84,7 @@ impl Default for WeekDesign {
             days: [true; 7],
             from: Time::constant(22, 45, 0, 0),
             to: Time::constant(6, 45, 0, 0),
+            impossible: false,
         };
         Self { wish: Wish::Open, zone: String::new(), taken: vec![night], busy: Vec::new(), reached: None }
     }
@@ -100,7 +105,8 @@ impl WeekDesign {
     /// ```
     /// use jiff::civil::date;
     /// use vatsketch::design::{BusyOnce, WeekDesign};
-    /// let busy = |hours: i8| BusyOnce { from: date(2031, 5, 9).at(12, 0, 0, 0), to: date(2031, 5, 9).at(12 + hours, 0, 0, 0) };
+    /// let noon = date(2031, 5, 9).at(12, 0, 0, 0);
+    /// let busy = |hours: i64| BusyOnce { from: noon, to: noon + jiff::SignedDuration::from_hours(hours), impossible: true };
     /// assert!(WeekDesign { busy: vec![busy(2)], ..WeekDesign::default() }.check().is_ok());
     /// assert!(WeekDesign { busy: vec![busy(0)], ..WeekDesign::default() }.check().is_err());
     /// ```
@@ -137,7 +143,7 @@ impl WeekDesign {
             Habitual::Sleep => ([true; 7], 23, 7),
             Habitual::Work => ([true, true, true, true, true, false, false], 9, 17),
         };
-        let row = TakenHours { by, days, from: Time::constant(from, 0, 0, 0), to: Time::constant(to, 0, 0, 0) };
+        let row = TakenHours { by, days, from: Time::constant(from, 0, 0, 0), to: Time::constant(to, 0, 0, 0), impossible: false };
         let mut week = self.clone();
         week.taken.push(row);
         week
@@ -156,7 +162,7 @@ impl WeekDesign {
     pub fn with_busy(&self, now: DateTime) -> Self {
         let day = now.date().tomorrow().unwrap_or(now.date());
         let mut week = self.clone();
-        week.busy.push(BusyOnce { from: day.at(14, 0, 0, 0), to: day.at(16, 0, 0, 0) });
+        week.busy.push(BusyOnce { from: day.at(14, 0, 0, 0), to: day.at(16, 0, 0, 0), impossible: false });
         week
     }
 

@@ -3,7 +3,7 @@
 use super::figure::Figure;
 use crate::design::{CalciumForm, Design, MilkKind, Stage, Unit};
 use crate::law::calcium::{DIHYDRATE_RATIO, FLAKES_BULK, solution_ml};
-use crate::law::kitchen::spoons;
+use crate::law::kitchen::{drop_words, spoons};
 use crate::law::rennet::LIQUID_DENSITY;
 use crate::process::MilkOutcome;
 
@@ -17,6 +17,8 @@ const USDA: &str = "USDA rows of milk; cream and skimmed milk have the serum of 
 const CALCIUM: &str = "dose × milk; dihydrate 1.3247 × anhydrous; density of solutions by the CRC Handbook";
 const RENNET_WEIGHT: &str =
     "1.08 g to the mL of liquid rennet, from memory; a powder is labelled by the gram, so its millilitres are grams";
+const DROPS: &str =
+    "volume × drops in a millilitre by your own count, to a whole drop; only where that is within a tenth and no spoon measures it";
 const RENNET: &str = "dose × milk / strength (powder: read g for mL); 69 Soxhlet units to the IMCU/mL, ±20 %, from memory";
 
 /// Returns the figures of the milk: what is added first, then what it makes.
@@ -44,9 +46,11 @@ fn cream_and_calcium(milk: &MilkOutcome, design: &Design) -> Vec<Figure> {
     if solution {
         all.push(
             number("calcium_ml", "Calcium chloride solution to add", milk.calcium_ml, Unit::Millilitre, 1, CALCIUM)
-                .in_kitchen(spoons(milk.calcium_ml))
+                .in_kitchen(spoons(milk.calcium_ml).or_else(|| counted(milk.calcium_drops, design.milk.calcium_drops_in_ml)))
                 .lead(),
         );
+        let drops = milk.calcium_drops.map(f64::from);
+        all.extend(drops.map(|drops| number("calcium_drops", "Drops of calcium chloride solution", drops, Unit::One, 0, DROPS)));
     }
     all
 }
@@ -57,8 +61,12 @@ fn rennet_and_vat(milk: &MilkOutcome, design: &Design) -> Vec<Figure> {
     let fat = if design.milk.milk_kind == MilkKind::Label { LABEL } else { USDA };
     let fit = if design.milk.milk_kind == MilkKind::Sheep { FIT_SHEEP } else { FIT };
     let as_solution_ml = solution_ml(milk.calcium_anhydrous_g, design.milk.calcium_solution_percent);
-    vec![
-        number("rennet_ml", "Rennet", milk.rennet_ml, Unit::Millilitre, 2, RENNET).in_kitchen(spoons(milk.rennet_ml)).lead(),
+    let rennet = number("rennet_ml", "Rennet", milk.rennet_ml, Unit::Millilitre, 2, RENNET);
+    let in_kitchen = spoons(milk.rennet_ml).or_else(|| counted(milk.rennet_drops, design.milk.rennet_drops_in_ml));
+    let drops = milk.rennet_drops.map(f64::from);
+    let mut all = vec![rennet.in_kitchen(in_kitchen).lead()];
+    all.extend(drops.map(|drops| number("rennet_drops", "Drops of rennet", drops, Unit::One, 0, DROPS)));
+    all.extend([
         number("rennet_g", "Rennet by weight, if liquid", milk.rennet_ml * LIQUID_DENSITY.value, Unit::Gram, 2, RENNET_WEIGHT),
         number("rennet_water_ml", "Water to dilute the rennet", milk.rennet_water_ml, Unit::Millilitre, 0, "dilution × rennet")
             .in_kitchen(spoons(milk.rennet_water_ml)),
@@ -126,5 +134,11 @@ fn rennet_and_vat(milk: &MilkOutcome, design: &Design) -> Vec<Figure> {
         ),
         number("rennet_strength_imcu_ml", "Rennet strength", milk.rennet_strength_imcu_ml, Unit::ImcuPerMillilitre, 0, RENNET),
         number("rennet_imcu_kg", "Rennet dose", milk.rennet_imcu_kg, Unit::ImcuPerKilogram, 0, RENNET),
-    ]
+    ]);
+    all
+}
+
+/// Returns an amount in counted drops: "14 drops, 24 to the mL".
+fn counted(drops: Option<u32>, drops_in_ml: f64) -> Option<String> {
+    drops.map(|drops| format!("{}, {drops_in_ml} to the mL", drop_words(drops)))
 }

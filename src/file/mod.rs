@@ -17,6 +17,7 @@ mod v3;
 mod v4;
 mod v5;
 mod v6;
+mod v7;
 mod wording;
 mod write;
 

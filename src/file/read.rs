@@ -2,7 +2,7 @@
 
 use super::design_file::DesignFile;
 use super::place::Place;
-use super::{FileError, check_texts, v1, v2, v3, v4, v5, v6, wording};
+use super::{FileError, check_texts, v1, v2, v3, v4, v5, v6, v7, wording};
 use crate::design::Design;
 use serde::de::DeserializeOwned;
 use std::io::Read;
@@ -11,7 +11,7 @@ use std::path::Path;
 /// Greatest size of a design file; a real one has about 3 kB.
 pub const MOST_BYTES: u64 = 1 << 20;
 /// The newest format.
-const NEWEST: u32 = 6;
+const NEWEST: u32 = 7;
 
 /// The first member alone, to learn the format before anything else is understood.
 #[derive(serde::Deserialize)]
@@ -73,7 +73,7 @@ impl DesignFile {
     /// be lost.
     #[must_use]
     pub fn to_text(&self) -> String {
-        v6::to_text(self.id, &self.design)
+        v7::to_text(self.id, &self.design)
     }
 }
 
@@ -104,7 +104,7 @@ pub fn from_text(text: &str) -> Result<Design, FileError> {
 /// Returns a design as the text of a file that has no id; otherwise as [`DesignFile::to_text`].
 #[must_use]
 pub fn to_text(design: &Design) -> String {
-    v6::to_text(None, design)
+    v7::to_text(None, design)
 }
 
 /// Returns the text of a file, if it can be that of a design.
@@ -130,7 +130,7 @@ fn whole(input: impl Read, path: &Path) -> Result<String, FileError> {
 }
 
 /// Returns what a text says, brought to the newest format step by step.
-fn saved(text: &str) -> Result<v6::Saved, FileError> {
+fn saved(text: &str) -> Result<v7::Saved, FileError> {
     if text.len() as u64 > MOST_BYTES {
         return Err(FileError::TooLarge { bytes: text.len() as u64, most: MOST_BYTES });
     }
@@ -144,13 +144,19 @@ fn saved(text: &str) -> Result<v6::Saved, FileError> {
         return Err(FileError::TooNew { found: format, newest: NEWEST });
     }
     Ok(match format {
-        1 => v5::Saved::from(v4::Saved::from(v3::Saved::from(v2::Saved::from(parsed::<v1::Saved>(text)?)))).into(),
-        2 => v5::Saved::from(v4::Saved::from(v3::Saved::from(parsed::<v2::Saved>(text)?))).into(),
-        3 => v5::Saved::from(v4::Saved::from(parsed::<v3::Saved>(text)?)).into(),
-        4 => v5::Saved::from(parsed::<v4::Saved>(text)?).into(),
-        5 => parsed::<v5::Saved>(text)?.into(),
+        1 => v6_of(v4::Saved::from(v3::Saved::from(v2::Saved::from(parsed::<v1::Saved>(text)?)))).into(),
+        2 => v6_of(v4::Saved::from(v3::Saved::from(parsed::<v2::Saved>(text)?))).into(),
+        3 => v6_of(v4::Saved::from(parsed::<v3::Saved>(text)?)).into(),
+        4 => v6_of(parsed::<v4::Saved>(text)?).into(),
+        5 => v6::Saved::from(parsed::<v5::Saved>(text)?).into(),
+        6 => parsed::<v6::Saved>(text)?.into(),
         _ => parsed(text)?,
     })
+}
+
+/// Returns what a file of format 4 says, brought to format 6.
+fn v6_of(saved: v4::Saved) -> v6::Saved {
+    v5::Saved::from(saved).into()
 }
 
 fn parsed<T: DeserializeOwned>(text: &str) -> Result<T, FileError> {

@@ -19,10 +19,12 @@ crate::constants! {
     SCALE_LEAST = { "Least that a scale of whole grams weighs within a tenth", 5.0, "g", (4.0, 10.0), Ourselves, "half a gram either way", Judged }
     /// The least that a small syringe measures well enough.
     SYRINGE_LEAST = { "Least that a syringe of 1 mL measures within a tenth", 0.1, "mL", (0.05, 0.2), Ourselves, "marks of 0.01 to 0.02 mL", Judged }
+    /// How many drops are counted at most.
+    MOST_DROPS = { "Most drops that are counted into a cup", 60.0, "1", (40.0, 100.0), Ourselves, "a minute at a drop a second; beyond that the count is lost", Judged }
     /// How long steel is steamed.
     STEAM = { "Steaming of pot, ladle and knife", 15.0, "min", (10.0, 20.0), CommonPractice, "no source", FromMemory }
-    /// How large the curd is cut.
-    CUT_SIZE = { "Columns that the curd of small moulds is cut into, across", 25.0, "mm", (20.0, 30.0), CommonPractice, "no source", FromMemory }
+    /// How near curd can be cut to a size.
+    CUT_SPREAD = { "Nearness of a cut to the size wanted, as a share", 0.2, "1", (0.1, 0.4), Ourselves, "by eye with a long knife: 20 to 30 mm where 25 are wanted", Judged }
     /// How long jars are boiled.
     BOILED_JARS = { "Boiling of jars, at sea level", 10.0, "min", (10.0, 20.0), OilGuidance, "pages on jars: a minute more for each 1000 ft", Published }
     /// A teaspoon of salt.
@@ -73,6 +75,40 @@ pub fn spoons(volume_ml: f64) -> Option<String> {
     let tablespoons = (teaspoons.round() / in_tablespoon).floor();
     let rest = teaspoons.round() - in_tablespoon * tablespoons;
     Some(if rest > 0.0 { format!("{tablespoons} tbsp + {rest} tsp") } else { format!("{tablespoons} tbsp") })
+}
+
+/// Returns the whole drops that make a volume, or nothing where they are more than anybody counts ([`MOST_DROPS`]) or more than a tenth off
+/// ([`SPOON_SPREAD`]).
+///
+/// # Arguments
+/// * `volume_ml`: ≥ 0
+/// * `drops_in_ml`: how many drops of this bottle make a millilitre, as counted, > 0
+///
+/// # Example
+/// ```
+/// use vatsketch::law::kitchen::drops;
+/// assert_eq!(drops(0.58, 24.0), Some(14));
+/// // Three drops or four are both too far off three and a half.
+/// assert_eq!(drops(0.175, 20.0), None);
+/// ```
+#[must_use]
+pub fn drops(volume_ml: f64, drops_in_ml: f64) -> Option<u32> {
+    let count = (volume_ml * drops_in_ml).round();
+    let countable = (1.0..=MOST_DROPS.value).contains(&count);
+    let near = (count / drops_in_ml - volume_ml).abs() <= SPOON_SPREAD.value * volume_ml;
+    (countable && near).then_some(count as u32)
+}
+
+/// Returns a number of drops in words.
+///
+/// # Example
+/// ```
+/// use vatsketch::law::kitchen::drop_words;
+/// assert_eq!((drop_words(1).as_str(), drop_words(14).as_str()), ("1 drop", "14 drops"));
+/// ```
+#[must_use]
+pub fn drop_words(drops: u32) -> String {
+    if drops == 1 { "1 drop".to_owned() } else { format!("{drops} drops") }
 }
 
 /// A small amount made measurable: so much of it in so much solution, of which so much is used.

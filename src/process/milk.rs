@@ -8,7 +8,7 @@ use crate::design::{CalciumForm, CreamBy, MilkDesign, MilkKind, MilkTreatment, P
 use crate::law::blending::{addition_kg, blended};
 use crate::law::composition::{self, Animal, SKIM_FAT};
 use crate::law::yields::{CASEIN_KEPT, FAT_KEPT, FAT_KEPT_HOMOGENISED};
-use crate::law::{Matter, calcium as calcium_law, density, rennet as rennet_law};
+use crate::law::{Matter, calcium as calcium_law, density, kitchen, rennet as rennet_law};
 
 /// What the milk stage calculates.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -53,12 +53,16 @@ pub struct MilkOutcome {
     pub calcium_anhydrous_g: f64,
     /// Volume of the solution; 0 for the solid forms.
     pub calcium_ml: f64,
+    /// The same in drops of the bottle, where they were counted and no spoon measures it.
+    pub calcium_drops: Option<u32>,
     /// The calcium chloride as matter (salt as ash, with its water).
     pub calcium: Matter,
     /// Anhydrous calcium chloride in the milk, per cent by mass.
     pub calcium_percent: f64,
     /// Rennet to measure.
     pub rennet_ml: f64,
+    /// The same in drops of the bottle, where they were counted and no spoon measures it.
+    pub rennet_drops: Option<u32>,
     /// Strength of the rennet, whatever its label says.
     pub rennet_strength_imcu_ml: f64,
     /// Milk-clotting units in each kilogram of milk.
@@ -154,9 +158,11 @@ pub fn milk_given(design: &MilkDesign, given: &Given) -> Result<MilkOutcome, Mil
         calcium_g: calcium.weighed_g,
         calcium_anhydrous_g: calcium.anhydrous_g,
         calcium_ml: calcium.volume_ml,
+        calcium_drops: in_drops(calcium.volume_ml, design.calcium_drops_counted, design.calcium_drops_in_ml),
         calcium: calcium.matter,
         calcium_percent: design.calcium_dose_percent,
         rennet_ml,
+        rennet_drops: in_drops(rennet_ml, design.rennet_drops_counted, design.rennet_drops_in_ml),
         rennet_strength_imcu_ml: strength_imcu_ml(design),
         rennet_imcu_kg: design.rennet_dose_imcu_kg,
         rennet_water_ml,
@@ -272,6 +278,11 @@ fn calcium(design: &MilkDesign, milk_kg: f64) -> Calcium {
     };
     let matter = Matter { water_kg: 0.001 * (weighed_g - anhydrous_g), ash_kg: 0.001 * anhydrous_g, ..Matter::default() };
     Calcium { weighed_g, anhydrous_g, volume_ml, matter }
+}
+
+/// Returns a volume in whole drops, where they were counted and no spoon measures it.
+fn in_drops(volume_ml: f64, counted: bool, drops_in_ml: f64) -> Option<u32> {
+    if counted && kitchen::spoons(volume_ml).is_none() { kitchen::drops(volume_ml, drops_in_ml) } else { None }
 }
 
 /// Returns the strength of the rennet, whatever its label says.

@@ -72,6 +72,8 @@ pub enum SourceId {
     MarshallCastillo,
     /// Dejmek and Walstra, syneresis of rennet-coagulated curd.
     DejmekWalstra,
+    /// van Dijk, Walstra and Schenk 1984, whey out of a gel by Darcy's law.
+    VanDijk1984,
     /// Floury et al. 2010, salt in cheese.
     Floury2010,
     /// NIST Handbook 44, units of measure.

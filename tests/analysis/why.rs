@@ -29,6 +29,13 @@ fn designs() -> Vec<Design> {
         ("tray_width_mm", Value::Number(200.0)),
         ("kept_in", Value::Choice("oil")),
     ]));
+    // Bottles whose drops were counted, with amounts that no spoon measures.
+    all.push(with(&[
+        ("calcium_form", Value::Choice("solution")),
+        ("calcium_drops_counted", Value::Switch(true)),
+        ("rennet_strength_imcu_ml", Value::Number(260.0)),
+        ("rennet_drops_counted", Value::Switch(true)),
+    ]));
     // Rich milk from which skimmed milk takes fat, in the open air, not soured and kept warm.
     all.push(with(&[
         ("milk_kind", Value::Choice("sheep")),

@@ -62,6 +62,7 @@ fn vat() -> Batch {
         days: [true, true, true, true, true, false, false],
         from: time(8, 15, 0, 0),
         to: time(16, 45, 0, 0),
+        impossible: false,
     });
     // The run takes three and a half weeks, most of them in the vinegar.
     design.week.wish = Wish::FinishedBy(date(2031, 7, 4).at(18, 0, 0, 0));

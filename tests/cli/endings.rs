@@ -64,10 +64,10 @@ fn trouble_with_a_file_ends_with_three() {
     let run_torn = run(&["figures", torn.to_str().unwrap()]);
     assert_eq!(run_torn.code, 3);
     assert!(run_torn.words.contains("torn.vat.ron: line 2, column "), "{}", run_torn.words);
-    let newer = run_with(&["figures", "-"], "(format: 7)");
+    let newer = run_with(&["figures", "-"], "(format: 8)");
     assert_eq!(newer.code, 3);
-    assert!(newer.words.starts_with("vatsketch: standard input: this design has format 7"), "{}", newer.words);
-    let comma = run_with(&["shop", "-"], "(format: 6,\n milk: (milk_l: 6,0))");
+    assert!(newer.words.starts_with("vatsketch: standard input: this design has format 8"), "{}", newer.words);
+    let comma = run_with(&["shop", "-"], "(format: 7,\n milk: (milk_l: 6,0))");
     assert!(comma.words.contains("standard input: line 2, column 19: `milk_l`: a comma stands"), "{}", comma.words);
 }
 
@@ -116,7 +116,7 @@ fn a_machine_without_a_display_is_no_trouble_with_a_file() {
 
 #[test]
 fn what_a_file_says_wrongly_is_trouble_with_the_file_and_what_is_asked_wrongly_is_not() {
-    let with = |week: &str| format!("(format: 6, week: ({week}))");
+    let with = |week: &str| format!("(format: 7, week: ({week}))");
     let start = "wish: start_at(\"2031-05-09 18:30\")";
     let as_of = ["--as-of", "2031-05-06T08:00"];
     for (week, more, code, words) in [

@@ -69,7 +69,7 @@ fn a_calendar_goes_by_the_id_and_without_one_says_what_will_change() {
     let folder = tempfile::tempdir().unwrap();
     let to = folder.path().join("week.ics");
     let id = "5b0f6a4e-3c1d-4f7a-9d2e-8a61c70b94f3";
-    for (name, text) in [("old", "(format: 3)".to_owned()), ("named", format!("(format: 6, id: \"{id}\")"))] {
+    for (name, text) in [("old", "(format: 3)".to_owned()), ("named", format!("(format: 7, id: \"{id}\")"))] {
         let path = folder.path().join(format!("{name}.vat.ron"));
         std::fs::write(&path, &text).unwrap();
         let arguments = ["--start", "2031-05-09T17:20", "--zone", "Etc/UTC", "--as-of", "2031-05-06T08:00"];

@@ -53,7 +53,7 @@ fn a_word_far_from_all_others_is_answered_with_no_guess() {
         assert_eq!((run.code, run.data.as_str()), (2, ""), "{arguments:?}: {}", run.words);
         assert!(!run.words.contains("did you mean") && !run.words.contains("similar"), "{arguments:?}: {}", run.words);
     }
-    let file = run_with(&["figures", "-"], "(format: 6, teapot: 3)");
+    let file = run_with(&["figures", "-"], "(format: 7, teapot: 3)");
     assert!(file.code == 3 && !file.words.contains("did you mean"), "{}", file.words);
 }
 

@@ -63,11 +63,11 @@ fn neither_control_characters_nor_turned_writing_reach_the_terminal() {
     let path = folder.path().join("a\u{1b}[31m\u{202e}b.vat.ron");
     let bad = "x\u{9b}31m\u{202e}\u{2066}\u{7f}";
     let text = format!(
-        "(format: 6, title: \"{bad}\", note: \"{bad}\", week: (wish: start_at(\"2031-05-09 18:30\")), supplies: (currency: \"\u{202e}\u{9b}E\", goods: [(good: milk, packages: [(size: 1.0, price: 1.0)])]))"
+        "(format: 7, title: \"{bad}\", note: \"{bad}\", week: (wish: start_at(\"2031-05-09 18:30\")), supplies: (currency: \"\u{202e}\u{9b}E\", goods: [(good: milk, packages: [(size: 1.0, price: 1.0)])]))"
     );
     std::fs::write(&path, text).unwrap();
     let torn = folder.path().join("torn\u{1b}[2J\u{202e}.vat.ron");
-    std::fs::write(&torn, "(format: 6, \u{202e}\u{9b}: 1)").unwrap();
+    std::fs::write(&torn, "(format: 7, \u{202e}\u{9b}: 1)").unwrap();
     let [path, torn] = [&path, &torn].map(|path| path.to_str().unwrap());
     let out = format!("{}/o\u{1b}\u{202e}.csv", folder.path().display());
     let as_of = ["--as-of", "2031-05-06T08:00"];
@@ -106,7 +106,7 @@ fn neither_control_characters_nor_turned_writing_reach_the_terminal() {
 #[cfg(feature = "paper")]
 #[test]
 fn letters_that_the_paper_cannot_show_are_told() {
-    let design = "(format: 6, title: \"奶酪 🧀 Käse\", note: \"ชีส\")";
+    let design = "(format: 7, title: \"奶酪 🧀 Käse\", note: \"ชีส\")";
     let warned = "cannot be printed and become “?”: 奶 酪 🧀 ช";
     for arguments in
         [&["export", "-", "--to", "-", "--as", "pdf"][..], &["compare", "-", "--milk", "sheep", "--to", "-", "--as", "pdf"]]

@@ -5,7 +5,7 @@ use vatsketch::batch::batch;
 use vatsketch::design::{BusyOnce, BuyFor, Design, Habitual, PhFrom, SouredBy, TakenHours, Wish, fields, hour};
 use vatsketch::file::{from_text, read};
 
-const FORMATS: [u32; 6] = [1, 2, 3, 4, 5, 6];
+const FORMATS: [u32; 7] = [1, 2, 3, 4, 5, 6, 7];
 
 fn saved(name: &str) -> String {
     format!("{}/tests/saved/{name}", env!("CARGO_MANIFEST_DIR"))
@@ -27,14 +27,17 @@ fn a_short_file_of_any_format_means_what_it_meant() {
         let inputs = match format {
             ..5 => 79,
             5 => 106,
-            _ => 107,
+            6 => 107,
+            _ => 112,
         };
         assert_eq!((keys.len(), meant.len()), (inputs, inputs), "inputs of format {format}");
         for (key, value) in &meant {
             assert_eq!(&design.get(key).unwrap().to_string(), value, "format {format}: {key}");
         }
         let night = &design.week.taken[..];
-        let [TakenHours { by: Habitual::Sleep, days: [true, true, true, true, true, true, true], from, to }] = night else {
+        let [TakenHours { by: Habitual::Sleep, days: [true, true, true, true, true, true, true], from, to, impossible: false }] =
+            night
+        else {
             panic!("format {format}: {night:?}")
         };
         assert_eq!((hour(*from), hour(*to)), ("22:45".to_owned(), "06:45".to_owned()), "format {format}");
@@ -80,17 +83,32 @@ fn what_came_with_format_five_leaves_older_files_as_they_were() {
         let batch = batch(&given).unwrap();
         assert_eq!(batch.pickling.done().unwrap().start_ph, 6.1, "format {format}");
     }
-    let given = from_text("(format: 6, pickling: (cheese_ph: 6.1))").unwrap();
+    let given = from_text("(format: 7, pickling: (cheese_ph: 6.1))").unwrap();
     let calculated = batch(&given).unwrap().pickling.done().unwrap().start_ph;
     // Milk of pH 6.65, and 0.15 less from milk to curd.
     assert!((calculated - 6.5).abs() < 1e-9, "{calculated}");
 }
 
-/// As long as format 6 is the newest, a new design and an empty file are the same. Who changes a default of a design makes a format 7, whose
-/// files mean the new value; those of format 6 keep the old one.
+/// Before format 7 nobody could choose the size of the pieces, drops were not counted, and no hours were impossible.
+#[test]
+fn what_came_with_format_seven_leaves_older_files_as_they_were() {
+    for format in FORMATS {
+        let design = read(saved(&format!("{format}-short.vat.ron")).as_ref()).unwrap();
+        assert_eq!(design.vat.curd_piece_mm, 25.0, "format {format}");
+        assert_eq!((design.milk.calcium_drops_counted, design.milk.rennet_drops_counted), (false, false), "format {format}");
+    }
+    let hours = "(format: 6, week: (taken: [(by: work, days: [mon], from: \"9\", to: \"17\")], busy: [(from: \"2031-05-24 18:00\", to: \"2031-05-24 21:30\")]))";
+    let week = from_text(hours).unwrap().week;
+    assert!(!week.taken[0].impossible && !week.busy[0].impossible);
+    assert!(from_text(&hours.replace("to: \"17\"", "to: \"17\", impossible: true")).is_err(), "format 6 has no such word");
+    assert_eq!(from_text(&hours.replace("format: 6", "format: 7")).unwrap().week, week, "what is left out is disliked");
+}
+
+/// As long as format 7 is the newest, a new design and an empty file are the same. Who changes a default of a design makes a format 8, whose
+/// files mean the new value; those of format 7 keep the old one.
 #[test]
 fn an_empty_file_of_the_newest_format_is_a_new_design() {
-    let design = from_text("(format: 6)").unwrap();
+    let design = from_text("(format: 7)").unwrap();
     for field in fields() {
         assert_eq!(field.get(&design), field.default(), "{}: a changed default needs a new format", field.key);
     }

@@ -17,16 +17,16 @@ fn refusal(text: &str) -> String {
 fn an_id_is_kept_as_plain_text_next_to_the_title() {
     let id = Some(DesignId::read(ID).unwrap());
     let text = DesignFile { id, design: Design::default() }.to_text();
-    assert!(text.contains(&format!("format: 6,\n    id: \"{ID}\",\n    title: ")), "{text}");
+    assert!(text.contains(&format!("format: 7,\n    id: \"{ID}\",\n    title: ")), "{text}");
     assert_eq!(DesignFile::from_text(&text).unwrap().id, id);
     // Typed by hand in capitals it is the same id.
-    assert_eq!(DesignFile::from_text(&format!("(format: 6, id: \"{}\")", ID.to_uppercase())).unwrap().id, id);
+    assert_eq!(DesignFile::from_text(&format!("(format: 7, id: \"{}\")", ID.to_uppercase())).unwrap().id, id);
 }
 
 #[test]
 fn a_design_without_an_id_has_no_such_member() {
     assert!(!to_text(&Design::default()).contains("\n    id: "));
-    for text in ["(format: 1)", "(format: 2)", "(format: 3)", "(format: 6)"] {
+    for text in ["(format: 1)", "(format: 2)", "(format: 3)", "(format: 7)"] {
         assert_eq!(DesignFile::from_text(text).unwrap().id, None, "{text}");
     }
 }
@@ -44,20 +44,20 @@ fn a_wrong_id_is_refused_with_its_place_and_what_to_do() {
         "01890a5d-ac96-774b-bcce-b302099a8057",
     ];
     for id in wrong {
-        let refused = refusal(&format!("(\n  format: 6,\n  id: \"{id}\",\n)"));
+        let refused = refusal(&format!("(\n  format: 7,\n  id: \"{id}\",\n)"));
         assert!(refused.starts_with("line 3, column "), "{refused}");
         assert!(
             refused.contains(&format!("`{id}` is no id of a design")) && refused.contains("take the entry `id` out"),
             "{refused}"
         );
     }
-    let refused = refusal(&format!("(format: 6, id: \"{}\")", "x".repeat(100_000)));
+    let refused = refusal(&format!("(format: 7, id: \"{}\")", "x".repeat(100_000)));
     assert!(refused.len() < 500, "a long id is not repeated whole");
 }
 
 #[test]
 fn an_id_that_is_no_text_and_one_in_an_old_format_are_refused() {
-    for text in ["(format: 6, id: 7)", "(format: 6, id: None)", "(format: 6, id: Some(\"x\"))"] {
+    for text in ["(format: 7, id: 7)", "(format: 7, id: None)", "(format: 7, id: Some(\"x\"))"] {
         let refused = refusal(text);
         assert!(refused.starts_with("line 1, column "), "{refused}");
     }

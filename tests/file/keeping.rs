@@ -191,11 +191,11 @@ fn a_copy_that_cannot_be_renewed_stops_the_writing_and_stays_as_it_was() {
 fn a_stamp_sees_a_change_of_one_letter_and_not_a_touch() {
     let folder = tempfile::tempdir().unwrap();
     let path = folder.path().join("a.vat.ron");
-    std::fs::write(&path, "(format: 6, milk: (milk_l: 5.0))").unwrap();
+    std::fs::write(&path, "(format: 7, milk: (milk_l: 5.0))").unwrap();
     let seen = stamp(&path);
-    std::fs::write(&path, "(format: 6, milk: (milk_l: 5.0))").unwrap();
+    std::fs::write(&path, "(format: 7, milk: (milk_l: 5.0))").unwrap();
     assert_eq!(stamp(&path), seen, "written again with the same content");
     // As long as before, and perhaps within the same tick of the disk's clock.
-    std::fs::write(&path, "(format: 6, milk: (milk_l: 6.0))").unwrap();
+    std::fs::write(&path, "(format: 7, milk: (milk_l: 6.0))").unwrap();
     assert_ne!(stamp(&path), seen);
 }

@@ -26,21 +26,21 @@ proptest! {
 
 #[test]
 fn members_that_are_missing_have_their_defaults() {
-    assert_eq!(from_text("(format: 6)").unwrap(), Design::default());
-    let short = from_text("// by hand\n(format: 6, milk: (milk_l: 9.0), drying: (tray_swap: false))").unwrap();
+    assert_eq!(from_text("(format: 7)").unwrap(), Design::default());
+    let short = from_text("// by hand\n(format: 7, milk: (milk_l: 9.0), drying: (tray_swap: false))").unwrap();
     assert_eq!((short.milk.milk_l, short.drying.tray_swap), (9.0, false));
     assert_eq!(short.vat, Design::default().vat);
 }
 
 #[test]
 fn malformed_text_names_line_and_column() {
-    let refused = from_text("(\n  format: 6,\n  milk: (milk_l: x6),\n)").unwrap_err();
+    let refused = from_text("(\n  format: 7,\n  milk: (milk_l: x6),\n)").unwrap_err();
     let FileError::Malformed { line, column, .. } = refused else { panic!("{refused}") };
     assert_eq!(line, 3);
     assert!((17..=19).contains(&column), "column {column}");
     assert!(refused.to_string().starts_with("line 3, column "), "{refused}");
     for text in
-        ["", "(", "format: 3", "(format: one)", "(format: 6, milk: (milk_l: 6.0)", "(format: 6) and more", "(title: \"no format\")"]
+        ["", "(", "format: 3", "(format: one)", "(format: 7, milk: (milk_l: 6.0)", "(format: 7) and more", "(title: \"no format\")"]
     {
         let refused = from_text(text).unwrap_err();
         assert!(matches!(refused, FileError::Malformed { .. }), "`{text}`: {refused}");
@@ -49,7 +49,7 @@ fn malformed_text_names_line_and_column() {
 
 #[test]
 fn an_unknown_member_is_refused_by_name() {
-    for text in ["(format: 6, milk: (milk_litres: 6.0))", "(format: 6, milk_litres: 6.0)", "(format: 6, drying: (milk_litres: ()))"]
+    for text in ["(format: 7, milk: (milk_litres: 6.0))", "(format: 7, milk_litres: 6.0)", "(format: 7, drying: (milk_litres: ()))"]
     {
         let refused = from_text(text).unwrap_err().to_string();
         assert!(refused.contains("milk_litres") && refused.starts_with("line 1, column "), "{refused}");
@@ -58,9 +58,9 @@ fn an_unknown_member_is_refused_by_name() {
 
 #[test]
 fn a_newer_format_is_told_as_such_whatever_else_it_holds() {
-    for text in ["(format: 7)", "(format: 99, ageing: (cave: [1, 2, 3]), milk: \"of another shape\")"] {
+    for text in ["(format: 8)", "(format: 99, ageing: (cave: [1, 2, 3]), milk: \"of another shape\")"] {
         let refused = from_text(text).unwrap_err();
-        assert!(matches!(refused, FileError::TooNew { newest: 6, .. }), "{refused}");
+        assert!(matches!(refused, FileError::TooNew { newest: 7, .. }), "{refused}");
         assert!(refused.to_string().contains("newer Vatsketch"), "{refused}");
     }
 }
@@ -74,20 +74,20 @@ fn a_format_that_never_was_is_not_called_newer() {
 #[test]
 fn a_value_out_of_its_range_is_refused_with_the_range() {
     for (text, key) in [
-        ("(format: 6, milk: (milk_l: 1e9))", "milk_l"),
-        ("(format: 6, milk: (milk_l: NaN))", "milk_l"),
-        ("(format: 6, drying: (drying_h: -inf))", "drying_h"),
-        ("(format: 6, draining: (mould_count: 0))", "mould_count"),
-        ("(format: 6, draining: (mould_count: 4000000000))", "mould_count"),
+        ("(format: 7, milk: (milk_l: 1e9))", "milk_l"),
+        ("(format: 7, milk: (milk_l: NaN))", "milk_l"),
+        ("(format: 7, drying: (drying_h: -inf))", "drying_h"),
+        ("(format: 7, draining: (mould_count: 0))", "mould_count"),
+        ("(format: 7, draining: (mould_count: 4000000000))", "mould_count"),
     ] {
         let refused = from_text(text).unwrap_err();
         assert!(matches!(refused, FileError::Value(_)), "`{text}`: {refused}");
         assert!(refused.to_string().contains(key), "{refused}");
     }
     for text in [
-        "(format: 6, draining: (mould_count: 2.5))",
-        "(format: 6, draining: (mould_count: -1))",
-        "(format: 6, milk: (milk_kind: camel))",
+        "(format: 7, draining: (mould_count: 2.5))",
+        "(format: 7, draining: (mould_count: -1))",
+        "(format: 7, milk: (milk_kind: camel))",
     ] {
         assert!(matches!(from_text(text).unwrap_err(), FileError::Malformed { .. }), "`{text}`");
     }
@@ -95,15 +95,15 @@ fn a_value_out_of_its_range_is_refused_with_the_range() {
 
 #[test]
 fn a_text_that_is_too_long_is_refused() {
-    let refused = from_text(&format!("(format: 6, title: \"{}\")", "é".repeat(121))).unwrap_err();
+    let refused = from_text(&format!("(format: 7, title: \"{}\")", "é".repeat(121))).unwrap_err();
     assert!(matches!(refused, FileError::TextTooLong { letters: 121, most: 120, .. }), "{refused}");
-    assert!(from_text(&format!("(format: 6, title: \"{}\")", "é".repeat(120))).is_ok());
+    assert!(from_text(&format!("(format: 7, title: \"{}\")", "é".repeat(120))).is_ok());
 }
 
 #[test]
 fn deep_nesting_is_refused_without_a_crash() {
     for (open, begin) in
-        [("[", "(format: 6, note: "), ("(", "(format: 6, milk: "), ("Some(", "(format: 6, unknown: "), ("{", ""), ("[", "")]
+        [("[", "(format: 7, note: "), ("(", "(format: 7, milk: "), ("Some(", "(format: 7, unknown: "), ("{", ""), ("[", "")]
     {
         let text = format!("{begin}{}", open.repeat(150_000));
         assert!(matches!(from_text(&text).unwrap_err(), FileError::Malformed { .. }), "{open} after {begin}");

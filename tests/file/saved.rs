@@ -50,6 +50,7 @@ fn a_saved_file_holds_every_input() {
         field.stage > Stage::Drying
             || field.key.starts_with("pepper")
             || field.key == CAME_WITH_SIX
+            || CAME_WITH_SEVEN.contains(&field.key)
             || CAME_WITH_FIVE.contains(&field.key)
     };
     for field in fields().filter(|field| !newer(field)) {
@@ -71,7 +72,7 @@ fn every_file_of_format_two_opens_and_means_what_it_meant() {
     assert_eq!((open_air.pickling.vinegar_by, open_air.salting.pepper_g_dm2), (VinegarBy::Cover, 1.4));
     assert!(!saved("small-vat").pickling.pickled && !saved("own-carton").salting.pepper_treated);
     let text = std::fs::read_to_string(format!("{}/tests/saved/2-first-vat.vat.ron", env!("CARGO_MANIFEST_DIR"))).unwrap();
-    let mut before_five = fields().filter(|field| field.key != CAME_WITH_SIX && !CAME_WITH_FIVE.contains(&field.key));
+    let mut before_five = fields().filter(|field| before_six(field) && !CAME_WITH_FIVE.contains(&field.key));
     assert!(before_five.all(|field| text.contains(&format!("{}: ", field.key))), "an input is in no file");
 }
 
@@ -99,7 +100,7 @@ fn every_file_of_format_three_opens_and_means_what_it_meant() {
     assert_eq!((ewes.supplies.buy_for, ewes.supplies.goods[&Good::SheepMilk].offers[0].at_most), (BuyFor::LeastWaste, Some(5)));
     assert_eq!(ewes.supplies.goods[&Good::Oil].at_home, 300.0);
     let text = std::fs::read_to_string(path("first-vat")).unwrap();
-    let mut before_five = fields().filter(|field| field.key != CAME_WITH_SIX && !CAME_WITH_FIVE.contains(&field.key));
+    let mut before_five = fields().filter(|field| before_six(field) && !CAME_WITH_FIVE.contains(&field.key));
     assert!(before_five.all(|field| text.contains(&format!("{}: ", field.key))), "an input is in no file");
     for member in [
         "wish",
@@ -140,7 +141,7 @@ fn every_file_of_format_four_opens_and_means_what_it_meant() {
     assert!(text.contains("wish: finished_by(\"2031-06-20 17:30\")"), "the wish has another word");
     // The formats do not take each other's word.
     assert!(from_text("(format: 3, week: (wish: finished_by(\"2031-06-20 17:30\")))").is_err());
-    assert!(from_text("(format: 6, week: (wish: ready_by(\"2031-06-20 17:30\")))").is_err());
+    assert!(from_text("(format: 7, week: (wish: ready_by(\"2031-06-20 17:30\")))").is_err());
 }
 
 /// What format 5 added: what sours the milk, a pH measured on the way, and raw milk that is pasteurised in the vat. Each file sours in another way; all else is as in format 4.
@@ -158,7 +159,7 @@ fn every_file_of_format_five_opens_and_means_what_it_meant() {
             assert_eq!(field.get(&file.design), field.get(&before.design), "{name}: {}", field.key);
         }
         let text = std::fs::read_to_string(path(5, name)).unwrap();
-        let mut before_six = fields().filter(|field| field.key != CAME_WITH_SIX);
+        let mut before_six = fields().filter(|field| before_six(field));
         assert!(before_six.all(|field| text.contains(&format!("{}: ", field.key))), "an input is not in {name}");
     }
     let ewes = read("ewes-milk").design;
@@ -198,11 +199,12 @@ fn every_file_of_format_six_opens_and_means_what_it_meant() {
         let (file, before) = (read(6, name), read(5, name));
         assert_eq!(file.id, before.id, "{name}");
         assert_eq!(DesignFile::from_text(&file.to_text()).unwrap(), file, "{name}");
-        for field in fields().filter(|field| field.key != CAME_WITH_SIX && field.key != "jar_lay") {
+        for field in fields().filter(|field| before_six(field) && field.key != "jar_lay") {
             assert_eq!(field.get(&file.design), field.get(&before.design), "{name}: {}", field.key);
         }
         let text = std::fs::read_to_string(path(6, name)).unwrap();
-        assert!(fields().all(|field| text.contains(&format!("{}: ", field.key))), "an input is not in {name}");
+        let mut before_seven = fields().filter(|field| !CAME_WITH_SEVEN.contains(&field.key));
+        assert!(before_seven.all(|field| text.contains(&format!("{}: ", field.key))), "an input is not in {name}");
     }
     let (ewes, loft) = (read(6, "ewes-milk").design, read(6, "open-air").design);
     assert_eq!((ewes.pickling.vinegar_salt_g_per_100ml, loft.pickling.jar_lay), (3.5, JarLay::FlatTouching));
@@ -211,6 +213,41 @@ fn every_file_of_format_six_opens_and_means_what_it_meant() {
     let goods: Vec<Good> = from_text(goods).unwrap().supplies.goods.into_keys().collect();
     assert_eq!(goods, [Good::Culture, Good::MilkAcid, Good::Lactone, Good::GoatMilk, Good::BuffaloMilk]);
     assert!(from_text("(format: 5, supplies: (goods: [(good: culture)]))").is_err());
+}
+
+/// What format 7 added: the size of the curd pieces, counted drops, and hours that are impossible. All else is as in format 6.
+#[test]
+fn every_file_of_format_seven_opens_and_means_what_it_meant() {
+    let path = |format: u32, name: &str| format!("{}/tests/saved/{format}-{name}.vat.ron", env!("CARGO_MANIFEST_DIR"));
+    let read = |format: u32, name: &str| DesignFile::read(path(format, name).as_ref()).unwrap();
+    for name in FILES {
+        let (file, before) = (read(7, name), read(6, name));
+        assert_eq!(file.id, before.id, "{name}");
+        assert_eq!(DesignFile::from_text(&file.to_text()).unwrap(), file, "{name}");
+        for field in fields().filter(|field| !CAME_WITH_SEVEN.contains(&field.key)) {
+            assert_eq!(field.get(&file.design), field.get(&before.design), "{name}: {}", field.key);
+        }
+        assert_eq!(file.design.supplies, before.design.supplies, "{name}");
+        let text = std::fs::read_to_string(path(7, name)).unwrap();
+        assert!(fields().all(|field| text.contains(&format!("{}: ", field.key))), "an input is not in {name}");
+    }
+    let pieces_mm = ["ewes-milk", "first-vat", "open-air"].map(|name| read(7, name).design.vat.curd_piece_mm);
+    assert_eq!(pieces_mm, [12.0, 30.0, 25.0]);
+    let carton = read(7, "own-carton").design.milk;
+    assert_eq!((carton.calcium_drops_counted, carton.calcium_drops_in_ml), (true, 22.5));
+    assert_eq!((carton.rennet_drops_counted, carton.rennet_drops_in_ml), (true, 26.0));
+    let first = read(7, "first-vat").design.week;
+    assert!(first.busy[0].impossible && first.taken.iter().all(|taken| !taken.impossible));
+    assert!(read(7, "small-vat").design.week.taken[0].impossible);
+}
+
+/// The inputs that came with format 7.
+const CAME_WITH_SEVEN: [&str; 5] =
+    ["curd_piece_mm", "calcium_drops_counted", "calcium_drops_in_ml", "rennet_drops_counted", "rennet_drops_in_ml"];
+
+/// Returns whether there was an input before format 6.
+fn before_six(field: &Field) -> bool {
+    field.key != CAME_WITH_SIX && !CAME_WITH_SEVEN.contains(&field.key)
 }
 
 /// The input that came with format 6.

@@ -5,8 +5,8 @@ use std::path::PathBuf;
 use vatsketch::design::fields;
 
 /// The formats before the newest, and the newest.
-const OLD: [u32; 4] = [1, 2, 3, 4];
-const NEWEST: u32 = 6;
+const OLD: [u32; 6] = [1, 2, 3, 4, 5, 6];
+const NEWEST: u32 = 7;
 
 /// Returns the words of a source text, comments left out.
 fn words(text: &str) -> impl Iterator<Item = &str> {

@@ -2,7 +2,9 @@
 
 use super::tables::near;
 use proptest::prelude::*;
-use vatsketch::law::kitchen::{METRIC_TABLESPOON, METRIC_TEASPOON, TABLESPOON, TEASPOON, salt_spoons, spoons, stock};
+use vatsketch::law::kitchen::{
+    METRIC_TABLESPOON, METRIC_TEASPOON, MOST_DROPS, TABLESPOON, TEASPOON, drops, salt_spoons, spoons, stock,
+};
 
 /// NIST Handbook 44: a gallon is 231 cubic inches of 25.4 mm, exactly; it is 256 tablespoons, 768 teaspoons. The records have six digits.
 #[test]
@@ -39,6 +41,18 @@ fn what_no_spoon_measures_has_no_words() {
     }
 }
 
+#[test]
+fn a_volume_is_counted_in_whole_drops_where_they_come_near_enough() {
+    assert_eq!(drops(0.58, 24.0), Some(14));
+    assert_eq!(drops(0.3, 10.0), Some(3));
+    // Three and a half: either way a seventh is missing or too much.
+    assert_eq!(drops(0.35, 10.0), None);
+    assert_eq!((drops(3.0, 20.0), drops(3.1, 20.0)), (Some(60), None), "beyond sixty nobody counts");
+    for volume_ml in [0.0, -1.0, f64::NAN, f64::INFINITY] {
+        assert_eq!(drops(volume_ml, 20.0), None, "{volume_ml} mL");
+    }
+}
+
 /// Reads the words back into millilitres.
 fn read(words: &str) -> f64 {
     words.split(" + ").map(read_part).sum()
@@ -62,6 +76,14 @@ fn read_part(words: &str) -> f64 {
 }
 
 proptest! {
+    #[test]
+    fn counted_drops_are_no_more_than_a_tenth_off(volume_ml in 0.01..5.0_f64, drops_in_ml in 10.0..40.0_f64) {
+        if let Some(count) = drops(volume_ml, drops_in_ml) {
+            prop_assert!((f64::from(count) / drops_in_ml / volume_ml - 1.0).abs() <= 0.1 + 1e-12);
+            prop_assert!(f64::from(count) <= MOST_DROPS.value);
+        }
+    }
+
     /// Nothing is said that is more than a tenth off: what lies between two fractions of a spoon has no words.
     #[test]
     fn what_is_said_in_spoons_is_within_a_tenth(volume_ml in 0.3..120.0_f64) {

@@ -47,7 +47,13 @@ fn a_start_soon_after_a_time_lets_the_maker_sleep_and_work() {
     let mut design = wishing(Wish::SoonAfter(monday(8, 0)));
     let hours = |from: &str, to: &str| (read_hour(from).unwrap(), read_hour(to).unwrap());
     let (from, to) = hours("9:00", "17:00");
-    design.week.taken.push(TakenHours { by: Habitual::Work, days: [true, true, false, false, false, false, false], from, to });
+    design.week.taken.push(TakenHours {
+        by: Habitual::Work,
+        days: [true, true, false, false, false, false, false],
+        from,
+        to,
+        impossible: false,
+    });
     let week = planned(&design);
     assert!(week.tasks[0].start >= monday(8, 0));
     let sleeping = week.tasks.iter().flat_map(|task| &task.lost).filter(|lost| lost.by == Taken::Sleep);
@@ -122,7 +128,7 @@ fn a_busy_time_is_kept_free_where_the_turns_give() {
     let mut design = wishing(Wish::StartAt(monday(9, 0)));
     // At midday it gives both ways; the one before bedtime could give only by an alarm, which costs more than a short busy time.
     let turn = planned(&design).tasks.iter().find(|task| task.key == "turn_4").cloned().unwrap();
-    design.week.busy.push(BusyOnce { from: turn.start, to: turn.end });
+    design.week.busy.push(BusyOnce { from: turn.start, to: turn.end, impossible: false });
     let week = planned(&design);
     let moved = week.tasks.iter().find(|task| task.key == "turn_4").unwrap();
     assert!(moved.lost.is_empty() && moved.start != turn.start);

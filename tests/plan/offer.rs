@@ -74,7 +74,7 @@ fn rows_are_added_and_removed_and_a_busy_time_keeps_its_length() {
     assert_eq!(week.without_taken(1).without_busy(0), WeekDesign::default());
     assert_eq!(week.without_taken(9).without_busy(9), week);
     let moved = week.busy[0].moved_to(date(2031, 5, 9).at(23, 0, 0, 0));
-    assert_eq!(moved, BusyOnce { from: date(2031, 5, 9).at(23, 0, 0, 0), to: date(2031, 5, 10).at(1, 0, 0, 0) });
+    assert_eq!(moved, BusyOnce { from: date(2031, 5, 9).at(23, 0, 0, 0), to: date(2031, 5, 10).at(1, 0, 0, 0), impossible: false });
 }
 
 #[test]

@@ -85,7 +85,7 @@ fn rolling_the_jars_makes_no_rows_of_its_own() {
 #[test]
 fn a_night_is_cut_at_midnight_and_a_busy_time_is_on_its_day() {
     let mut design = starting(monday(9, 0));
-    design.week.busy = vec![BusyOnce { from: monday(12, 0), to: monday(13, 30) }];
+    design.week.busy = vec![BusyOnce { from: monday(12, 0), to: monday(13, 30), impossible: false }];
     design.week = design.week.with_taken(Habitual::Work);
     let week = planned(&design);
     let picture = timeline(&week, None);
@@ -104,7 +104,7 @@ fn a_night_is_cut_at_midnight_and_a_busy_time_is_on_its_day() {
 #[test]
 fn what_a_task_disturbs_stands_on_its_block() {
     let mut design = starting(monday(9, 0));
-    design.week.busy = vec![BusyOnce { from: monday(9, 5), to: monday(9, 10) }];
+    design.week.busy = vec![BusyOnce { from: monday(9, 5), to: monday(9, 10), impossible: false }];
     let week = planned(&design);
     let picture = timeline(&week, None);
     assert_eq!(days(&picture)[0].blocks[0].disturbs, [Taken::Busy]);

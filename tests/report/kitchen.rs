@@ -101,3 +101,59 @@ fn a_label_names_the_jars_the_days_and_what_went_in() {
     design.pickling.pickled = false;
     assert!(timed(design).label.is_none());
 }
+
+/// Common practice, no source: columns of about 25 mm for small moulds; what is to drain in the vat is cut smaller, and in its depth too.
+#[test]
+fn curd_is_cut_to_the_size_that_was_chosen() {
+    let cut = |piece_mm: f64| {
+        let mut design = Design::default();
+        design.set("curd_piece_mm", Value::Number(piece_mm)).unwrap();
+        let plan = plan(&batch(&design).unwrap());
+        plan.steps.into_iter().find(|step| step.verb == "Cut").unwrap()
+    };
+    let columns = cut(25.0);
+    assert_eq!((columns.targets[0].label.as_str(), columns.targets[0].within), ("columns across", Some((20.0, 30.0))));
+    assert!(!columns.what.contains("aslant"));
+    let pieces = cut(10.0);
+    assert_eq!((pieces.targets[0].label.as_str(), pieces.targets[0].within), ("pieces across", Some((8.0, 12.0))));
+    assert!(pieces.what.contains("aslant"));
+}
+
+/// A rennet of 260 IMCU/mL comes to 0.9 mL, between an eighth and a quarter of a teaspoon.
+#[test]
+fn counted_drops_take_the_place_of_the_syringe_where_no_spoon_will_do() {
+    let plan = |counted: bool, imcu_ml: f64| {
+        let mut design = Design::default();
+        for (key, value) in [
+            ("rennet_drops_counted", Value::Switch(counted)),
+            ("rennet_drops_in_ml", Value::Number(24.0)),
+            ("rennet_strength_imcu_ml", Value::Number(imcu_ml)),
+            ("calcium_form", Value::Choice("solution")),
+            ("calcium_drops_counted", Value::Switch(counted)),
+        ] {
+            design.set(key, value).unwrap();
+        }
+        plan(&batch(&design).unwrap())
+    };
+    let step = |plan: &Plan, what: &str| plan.steps.iter().find(|step| step.what.contains(what)).unwrap().clone();
+    let uncounted = step(&plan(false, 260.0), "in the rennet");
+    assert!(uncounted.how.contains("small syringe") && uncounted.targets[0].kitchen.is_none(), "{}", uncounted.how);
+    let counted = plan(true, 260.0);
+    let rennet = step(&counted, "in the rennet");
+    let drops = (24.0 * rennet.targets[0].amount.value).round();
+    assert!(
+        rennet.how.starts_with(&format!("Count {drops} drops of the rennet (by your count 24 of this bottle")),
+        "{}",
+        rennet.how
+    );
+    assert_eq!(rennet.targets[0].kitchen, Some(format!("{drops} drops, 24 to the mL")));
+    assert!(counted.shopping.iter().any(|row| row.kitchen == rennet.targets[0].kitchen), "the shopping list says the same");
+    let calcium = step(&counted, "in the calcium chloride");
+    assert!(calcium.how.starts_with("Count ") && !calcium.how.contains("syringe"), "{}", calcium.how);
+    // Whatever an amount is shown in, a drop stays a drop.
+    let told = step(&plan(true, 260.0).shown_in(Units::US), "in the rennet");
+    assert_eq!(told.how.split_once(" A powder").unwrap().0, rennet.how.split_once(" A powder").unwrap().0);
+    // 1.3 mL is a quarter of a teaspoon: a spoon is quicker.
+    let spoons = [false, true].map(|counted| step(&plan(counted, 180.0), "in the rennet"));
+    assert_eq!(spoons[0], spoons[1]);
+}

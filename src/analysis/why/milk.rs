@@ -1,10 +1,16 @@
 //! What the figures of the milk are calculated from.
 
 use super::link::{LINK, Link};
-use crate::law::{calcium, composition, density, rennet};
+use crate::law::{calcium, composition, density, kitchen, rennet};
 use crate::process::MILK_CONSTANTS;
 use crate::source::SourceId;
 
+/// Drops of a bottle.
+const COUNTED: Link = Link {
+    locator: "your own count of the drops in a millilitre",
+    constants: &[&[kitchen::MOST_DROPS, kitchen::SPOON_SPREAD]],
+    ..LINK
+};
 const CARTON: &[&str] = &["milk_kind", "label_fat_percent", "label_protein_percent"];
 
 pub(super) const LINKS: &[Link] = &[
@@ -97,5 +103,17 @@ pub(super) const LINKS: &[Link] = &[
         locator: "units of milk-clotting activity",
         constants: &[&[rennet::LIQUID_DENSITY, rennet::SOXHLET_PER_IMCU]],
         ..LINK
+    },
+    Link {
+        figures: &["calcium_drops"],
+        inputs: &["calcium_drops_counted", "calcium_drops_in_ml"],
+        rests_on: &["calcium_ml"],
+        ..COUNTED
+    },
+    Link {
+        figures: &["rennet_drops"],
+        inputs: &["rennet_drops_counted", "rennet_drops_in_ml"],
+        rests_on: &["rennet_ml"],
+        ..COUNTED
     },
 ];

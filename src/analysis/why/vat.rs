@@ -143,7 +143,7 @@ pub(super) const LINKS: &[Link] = &[
     },
     Link {
         figures: &["curd_kg", "whey_l", "whey_in_all_l", "whey_fat_percent"],
-        inputs: &["whey_rest_min"],
+        inputs: &["whey_rest_min", "curd_piece_mm"],
         rests_on: &["drained_curd_kg", "setting_temperature_c", "cut_min", "rennet_water_ml", "calcium_g"],
         source: SourceId::MarshallCastillo,
         locator: "first-order syneresis; shares are our own judgement",

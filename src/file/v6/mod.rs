@@ -1,54 +1,50 @@
-//! Format 6, the newest: format 5 with cheeses that touch in the jar, with salt in the vinegar, and with what sours the milk among what is bought.
-//!
-//! It alone knows the working design. When a format 7 comes, this one is frozen as it is, and the ways to and from the design move there.
+//! Format 6, frozen: format 5 with cheeses that touch in the jar, with salt in the vinegar, and with what sours the milk among what is bought.
 
 mod choices;
 mod stages;
 mod supplies;
 mod week;
 
-use super::design_file::DesignFile;
 use super::saved_id::{self, SavedId};
-use super::texts::{MOST_NOTE, MOST_TITLE};
 use super::v5;
-use crate::design::{Design, DesignError};
-use serde::{Deserialize, Serialize};
-use stages::{Draining, Drying, Keeping, Milk, Pickling, Salting, Vat};
-use supplies::Supplies;
-use week::Week;
-
-/// The number of this format.
-const FORMAT: u32 = 6;
+pub(super) use choices::{
+    AcidBy, BuyFor, CalciumForm, CreamBy, CultureBy, CultureKind, DryingPlace, Good, Habitual, Heating, JarLay, KeptIn, MilkAcid,
+    MilkKind, MilkTreatment, PhFrom, PhKnown, PotRest, RennetLabel, SouredBy, VinegarBy,
+};
+pub(super) use stages::{Draining, Drying, Keeping, Milk, Pickling, Salting, Vat};
+pub(super) use supplies::{Package, Supplies, Supply};
+pub(super) use week::{Busy, Day, Here, Taken, Week, Wish};
 
 /// A design as it is in a file. What is left out has a value too, so that a short file can be written by hand.
-#[derive(Serialize, Deserialize)]
+#[derive(serde::Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(super) struct Saved {
-    format: u32,
-    #[serde(default, with = "saved_id", skip_serializing_if = "Option::is_none")]
-    id: Option<SavedId>,
+    #[serde(rename = "format")]
+    pub(super) _format: u32,
+    #[serde(default, with = "saved_id")]
+    pub(super) id: Option<SavedId>,
     #[serde(default)]
-    title: String,
+    pub(super) title: String,
     #[serde(default)]
-    note: String,
+    pub(super) note: String,
     #[serde(default)]
-    milk: Milk,
+    pub(super) milk: Milk,
     #[serde(default)]
-    vat: Vat,
+    pub(super) vat: Vat,
     #[serde(default)]
-    draining: Draining,
+    pub(super) draining: Draining,
     #[serde(default)]
-    salting: Salting,
+    pub(super) salting: Salting,
     #[serde(default)]
-    drying: Drying,
+    pub(super) drying: Drying,
     #[serde(default)]
-    pickling: Pickling,
+    pub(super) pickling: Pickling,
     #[serde(default)]
-    keeping: Keeping,
+    pub(super) keeping: Keeping,
     #[serde(default)]
-    week: Week,
+    pub(super) week: Week,
     #[serde(default)]
-    supplies: Supplies,
+    pub(super) supplies: Supplies,
 }
 
 impl From<v5::Saved> for Saved {
@@ -59,7 +55,7 @@ impl From<v5::Saved> for Saved {
             saved;
         let supplies = Supplies::from(supplies).with_milk_of(animal.into());
         Self {
-            format: FORMAT,
+            _format: 6,
             id,
             title,
             note,
@@ -74,50 +70,4 @@ impl From<v5::Saved> for Saved {
             supplies,
         }
     }
-}
-
-impl Saved {
-    /// Returns the working design and its id.
-    ///
-    /// # Errors
-    /// [`DesignError`] for a text that is no time, or a supply that is there twice.
-    pub(super) fn into_design(self) -> Result<DesignFile, DesignError> {
-        let design = Design {
-            title: self.title,
-            note: self.note,
-            milk: self.milk.into(),
-            vat: self.vat.into(),
-            draining: self.draining.into(),
-            salting: self.salting.into(),
-            drying: self.drying.into(),
-            pickling: self.pickling.into(),
-            keeping: self.keeping.into(),
-            week: self.week.try_into()?,
-            supplies: self.supplies.try_into()?,
-        };
-        Ok(DesignFile { id: self.id, design })
-    }
-}
-
-/// Returns a design as the text of a file.
-pub(super) fn to_text(id: Option<SavedId>, design: &Design) -> String {
-    let saved = Saved {
-        format: FORMAT,
-        id,
-        title: design.title.chars().take(MOST_TITLE).collect(),
-        note: design.note.chars().take(MOST_NOTE).collect(),
-        milk: design.milk.into(),
-        vat: design.vat.into(),
-        draining: design.draining.into(),
-        salting: design.salting.into(),
-        drying: design.drying.into(),
-        pickling: design.pickling.into(),
-        keeping: design.keeping.into(),
-        week: (&design.week).into(),
-        supplies: (&design.supplies).into(),
-    };
-    let pretty = ron::ser::PrettyConfig::new().struct_names(false).separate_tuple_members(true);
-    // Plain numbers, words and switches always have a RON form, so an error here cannot happen; an empty text would be refused when read.
-    let body = ron::ser::to_string_pretty(&saved, pretty).unwrap_or_default();
-    format!("// A Vatsketch design. Units stand in the names; unknown names are refused.\n{body}\n")
 }

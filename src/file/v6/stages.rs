@@ -4,13 +4,12 @@ use super::choices::{
     AcidBy, CalciumForm, CreamBy, CultureBy, CultureKind, DryingPlace, Heating, JarLay, KeptIn, MilkAcid, MilkKind, MilkTreatment,
     PhFrom, PhKnown, PotRest, RennetLabel, SouredBy, VinegarBy,
 };
-use crate::design::{DrainingDesign, DryingDesign, KeepingDesign, MilkDesign, PicklingDesign, SaltingDesign, VatDesign};
 use crate::file::frozen::frozen_stage;
 use crate::file::v5 as before;
 
 frozen_stage! {
     /// Milk, cream, calcium and rennet.
-    Milk (after before::Milk; for MilkDesign;) {
+    Milk (after before::Milk;) {
         milk_l: f64 = 6.0;
         milk_kind: MilkKind = MilkKind::Cow;
         label_fat_percent: f64 = 3.6;
@@ -58,7 +57,7 @@ frozen_stage! {
 
 frozen_stage! {
     /// Warming, setting and cutting.
-    Vat (after before::Vat; for VatDesign;) {
+    Vat (after before::Vat;) {
         heating: Heating = Heating::Bath;
         bath_l: f64 = 8.0;
         bath_start_temperature_c: f64 = 24.0;
@@ -80,7 +79,7 @@ frozen_stage! {
 
 frozen_stage! {
     /// Moulds and draining.
-    Draining (after before::Draining; for DrainingDesign;) {
+    Draining (after before::Draining;) {
         mould_count: u32 = 12;
         mould_diameter_mm: f64 = 68.0;
         mould_height_mm: f64 = 70.0;
@@ -95,7 +94,7 @@ frozen_stage! {
 
 frozen_stage! {
     /// Salt and pepper.
-    Salting (after before::Salting; for SaltingDesign;) {
+    Salting (after before::Salting;) {
         salt_percent: f64 = 1.9;
         salted_turns: u32 = 2;
         salt_run_off_percent: f64 = 12.0;
@@ -106,7 +105,7 @@ frozen_stage! {
 
 frozen_stage! {
     /// Drying.
-    Drying (after before::Drying; for DryingDesign;) {
+    Drying (after before::Drying;) {
         drying_place: DryingPlace = DryingPlace::Cabinet;
         drying_h: f64 = 34.0;
         cabinet_temperature_c: f64 = 43.0;
@@ -131,7 +130,7 @@ frozen_stage! {
 
 frozen_stage! {
     /// Souring in vinegar.
-    Pickling (after before::Pickling; for PicklingDesign;) {
+    Pickling (after before::Pickling;) {
         pickled: bool = true;
         cheese_ph: f64 = 6.5;
         acid_g_per_100ml: f64 = 6.0;
@@ -149,7 +148,7 @@ frozen_stage! {
 
 frozen_stage! {
     /// The jar and its keeping.
-    Keeping (after before::Keeping; for KeepingDesign;) {
+    Keeping (after before::Keeping;) {
         kept_in: KeptIn = KeptIn::Vinegar;
         poured_off_percent: f64 = 75.0;
         keeping_temperature_c: f64 = 4.0;

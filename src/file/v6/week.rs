@@ -1,12 +1,10 @@
 //! The maker's week in a file of format 6: times as text, days by their first letters.
 
 use super::choices::Habitual;
-use crate::design::{BusyOnce, DesignError, Reached, TakenHours, WeekDesign, Wish as Working};
-use crate::design::{hour, moment, read_hour, read_moment};
 use crate::file::v5 as before;
-use serde::{Deserialize, Serialize};
+use serde::Deserialize;
 
-#[derive(Serialize, Deserialize)]
+#[derive(Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub(in crate::file) enum Wish {
     Open,
@@ -15,7 +13,7 @@ pub(in crate::file) enum Wish {
     FinishedBy(String),
 }
 
-#[derive(Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Deserialize)]
 #[serde(rename_all = "lowercase")]
 pub(in crate::file) enum Day {
     Mon,
@@ -31,38 +29,38 @@ impl Day {
     const ALL: [Self; 7] = [Self::Mon, Self::Tue, Self::Wed, Self::Thu, Self::Fri, Self::Sat, Self::Sun];
 }
 
-#[derive(Serialize, Deserialize)]
+#[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(in crate::file) struct Taken {
-    by: Habitual,
-    days: Vec<Day>,
-    from: String,
-    to: String,
+    pub(in crate::file) by: Habitual,
+    pub(in crate::file) days: Vec<Day>,
+    pub(in crate::file) from: String,
+    pub(in crate::file) to: String,
 }
 
-#[derive(Serialize, Deserialize)]
+#[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(in crate::file) struct Busy {
-    from: String,
-    to: String,
+    pub(in crate::file) from: String,
+    pub(in crate::file) to: String,
 }
 
-#[derive(Serialize, Deserialize)]
+#[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(in crate::file) struct Here {
-    task: String,
-    began: String,
+    pub(in crate::file) task: String,
+    pub(in crate::file) began: String,
 }
 
 /// The maker's week.
-#[derive(Serialize, Deserialize)]
+#[derive(Deserialize)]
 #[serde(deny_unknown_fields, default)]
 pub(in crate::file) struct Week {
-    wish: Wish,
-    zone: String,
-    taken: Vec<Taken>,
-    busy: Vec<Busy>,
-    reached: Option<Here>,
+    pub(in crate::file) wish: Wish,
+    pub(in crate::file) zone: String,
+    pub(in crate::file) taken: Vec<Taken>,
+    pub(in crate::file) busy: Vec<Busy>,
+    pub(in crate::file) reached: Option<Here>,
 }
 
 impl Default for Week {
@@ -108,55 +106,5 @@ impl From<before::Day> for Day {
             before::Day::Sat => Self::Sat,
             before::Day::Sun => Self::Sun,
         }
-    }
-}
-
-impl From<&WeekDesign> for Week {
-    fn from(week: &WeekDesign) -> Self {
-        let wish = match week.wish {
-            Working::Open => Wish::Open,
-            Working::StartAt(at) => Wish::StartAt(moment(at)),
-            Working::SoonAfter(at) => Wish::SoonAfter(moment(at)),
-            Working::FinishedBy(at) => Wish::FinishedBy(moment(at)),
-        };
-        let taken = |row: &TakenHours| Taken {
-            by: row.by.into(),
-            days: Day::ALL.into_iter().zip(row.days).filter(|(_, on)| *on).map(|(day, _)| day).collect(),
-            from: hour(row.from),
-            to: hour(row.to),
-        };
-        Self {
-            wish,
-            zone: week.zone.clone(),
-            taken: week.taken.iter().map(taken).collect(),
-            busy: week.busy.iter().map(|busy| Busy { from: moment(busy.from), to: moment(busy.to) }).collect(),
-            reached: week.reached.as_ref().map(|here| Here { task: here.task.clone(), began: moment(here.began) }),
-        }
-    }
-}
-
-impl TryFrom<Week> for WeekDesign {
-    type Error = DesignError;
-
-    fn try_from(saved: Week) -> Result<Self, DesignError> {
-        let wish = match &saved.wish {
-            Wish::Open => Working::Open,
-            Wish::StartAt(at) => Working::StartAt(read_moment(at)?),
-            Wish::SoonAfter(at) => Working::SoonAfter(read_moment(at)?),
-            Wish::FinishedBy(at) => Working::FinishedBy(read_moment(at)?),
-        };
-        let taken = |row: &Taken| {
-            let days = Day::ALL.map(|day| row.days.contains(&day));
-            Ok(TakenHours { by: row.by.into(), days, from: read_hour(&row.from)?, to: read_hour(&row.to)? })
-        };
-        let busy = |row: &Busy| Ok(BusyOnce { from: read_moment(&row.from)?, to: read_moment(&row.to)? });
-        let here = |here: &Here| Ok(Reached { task: here.task.clone(), began: read_moment(&here.began)? });
-        Ok(Self {
-            wish,
-            zone: saved.zone,
-            taken: saved.taken.iter().map(taken).collect::<Result<_, DesignError>>()?,
-            busy: saved.busy.iter().map(busy).collect::<Result<_, DesignError>>()?,
-            reached: saved.reached.as_ref().map(here).transpose()?,
-        })
     }
 }

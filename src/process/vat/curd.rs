@@ -44,7 +44,7 @@ pub struct SetMilk {
 ///
 /// The curd keeps its share of fat and casein, calcium phosphate in proportion to the casein as far as souring has not dissolved it
 /// ([`colloidal_calcium_left`]), water to the chosen moisture, and serum solids in proportion to that water, split as in the serum of the milk.
-/// The whey is everything else. Soured milk loses more of its fat and casein ([`sour_loss`]).
+/// The whey is everything else; what of it leaves in the vat follows from the rest, its temperature and the size of the pieces. Soured milk loses more of its fat and casein ([`sour_loss`]).
 ///
 /// # Arguments
 /// * `drip_end_moisture_percent`: moisture of the curd when the drip has stopped
@@ -90,7 +90,8 @@ pub fn curd(
     if !possible {
         return Err(VatError::TooMoist { drip_end_moisture_percent, curd_kg, milk_kg: vat.total_kg() });
     }
-    let vat_share = VAT_SHARE.value * left_share(design.whey_rest_min / 60.0, parameters.drip().in_vat_h(set.temperature_c));
+    let time_h = parameters.drip().in_vat_h(set.temperature_c, design.curd_piece_mm);
+    let vat_share = VAT_SHARE.value * left_share(design.whey_rest_min / 60.0, time_h);
     let whey = whey_in_all * vat_share;
     Ok(Curd {
         drained_curd,

@@ -1,6 +1,6 @@
 //! How a small amount is measured where neither spoons nor a scale of whole grams come near enough.
 
-use crate::law::kitchen::{SCALE_LEAST, SYRINGE_LEAST, stock};
+use crate::law::kitchen::{SCALE_LEAST, SYRINGE_LEAST, drop_words, stock};
 use crate::report::Target;
 
 /// What a meter needs before every reading (common practice, no source).
@@ -29,7 +29,13 @@ pub(super) fn dry(target: &Target) -> String {
 }
 
 /// Returns how a liquid is measured, as a sentence or two; nothing where spoons or a jug will do.
-pub(super) fn liquid(what: &str, target: &Target) -> String {
+///
+/// `drops`: how many drops of its bottle, and how many of them are a millilitre, where they were counted and no spoon will do
+pub(super) fn liquid(what: &str, target: &Target, drops: Option<(u32, f64)>) -> String {
+    if let Some((drops, drops_in_ml)) = drops {
+        let count = drop_words(drops);
+        return format!("Count {count} of {what} (by your count {drops_in_ml} of this bottle are one millilitre).");
+    }
     let ml = target.amount.value;
     let Some(size) = SYRINGES_ML.into_iter().find(|size| ml <= *size).filter(|_| target.kitchen.is_none() && ml > 0.0) else {
         return String::new();

@@ -2,13 +2,13 @@
 
 use super::{Facts, Step, measured};
 use crate::design::{Design, Stage, Unit};
-use crate::law::kitchen::CUT_SIZE;
+use crate::law::kitchen::CUT_SPREAD;
 use crate::process::{MilkOutcome, VatOutcome};
 use crate::report::{Amount, Hold, StepTime, Target};
 
 /// The steps from the rennet to the end of the rest.
 pub(super) fn from_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) -> Vec<Step> {
-    let mut steps = vec![rennet(design, milk, vat, facts), test(design, vat, facts), cut(vat)];
+    let mut steps = vec![rennet(design, milk, vat, facts), test(design, vat, facts), cut(design, vat)];
     if design.vat.whey_rest_min > 0.0 {
         let at_min = vat.to_rennet_min + vat.cut_min;
         let what = "the cut curd in its whey, covered: five minutes unmoved, then moved gently now and then.";
@@ -18,7 +18,7 @@ pub(super) fn from_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome,
         rest.targets.push(Facts::plain("whey in the vat", vat.whey.total_kg(), Unit::Kilogram, 1));
         "Milky whey: it was cut too soft; ladle gently.".clone_into(&mut rest.if_off);
         "whey, kg".clone_into(&mut rest.write_down);
-        rest.governed_by = &["whey_rest_min"];
+        rest.governed_by = &["whey_rest_min", "curd_piece_mm"];
         steps.push(rest);
     }
     steps
@@ -38,7 +38,8 @@ fn rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) 
     let rennet = facts.target("rennet_ml", "rennet", Amount::new(milk.rennet_ml, Unit::Millilitre, 2));
     // The strength of a powder is that of a gram, so that its grams are the millilitres of a liquid.
     let powder = format!("A powder of that strength in each gram: {:.2}\u{a0}g.", milk.rennet_ml);
-    let liquid = measured::liquid("the rennet", &rennet);
+    let drops = milk.rennet_drops.map(|drops| (drops, design.milk.rennet_drops_in_ml));
+    let liquid = measured::liquid("the rennet", &rennet, drops);
     step.how = if liquid.is_empty() { powder } else { format!("{liquid} {powder}") };
     step.targets.push(rennet);
     if milk.rennet_water_ml >= LEAST_WATER_ML {
@@ -47,8 +48,15 @@ fn rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) 
     step.lasts = Some(Facts::plain("first test after", design.vat.first_test_min, Unit::Minute, 0));
     "If it has stood, mix a new one.".clone_into(&mut step.if_off);
     "clock time".clone_into(&mut step.write_down);
-    step.governed_by =
-        &["rennet_label", "rennet_strength_imcu_ml", "rennet_ratio_parts", "rennet_dose_imcu_kg", "rennet_dilution_times"];
+    step.governed_by = &[
+        "rennet_label",
+        "rennet_strength_imcu_ml",
+        "rennet_ratio_parts",
+        "rennet_dose_imcu_kg",
+        "rennet_dilution_times",
+        "rennet_drops_counted",
+        "rennet_drops_in_ml",
+    ];
     step
 }
 
@@ -75,15 +83,24 @@ fn test(design: &Design, vat: &VatOutcome, facts: &Facts) -> Step {
     step
 }
 
-/// The size is what small moulds are filled from; how fast the whey leaves is the maker's own number (see the draining).
-fn cut(vat: &VatOutcome) -> Step {
+/// Pieces smaller than this are cut across too; larger ones are left as columns.
+const COLUMNS_FROM_MM: f64 = 20.0;
+
+/// Small moulds are filled from columns; smaller pieces lose their whey sooner, and are cut in their depth as well.
+fn cut(design: &Design, vat: &VatOutcome) -> Step {
     let at_min = vat.to_rennet_min + vat.cut_min;
-    let what = "the curd into columns, slowly, down to the bottom (common practice, no source).";
+    let piece_mm = design.vat.curd_piece_mm;
+    let (what, label) = if piece_mm < COLUMNS_FROM_MM {
+        let what = "the curd into columns, slowly, down to the bottom, then aslant from all sides into pieces as deep as they are wide (common practice, no source).";
+        (what, "pieces across")
+    } else {
+        ("the curd into columns, slowly, down to the bottom (common practice, no source).", "columns across")
+    };
     let mut step = Step::once(("cut", "Cut"), Stage::Vat, at_min, "Cut", what);
-    let (least, most) = CUT_SIZE.range;
-    let across = Amount::new(CUT_SIZE.value, Unit::Millimetre, 0);
-    step.targets.push(Target { within: Some((least, most)), ..Target::exact("columns across", across) });
+    let across = Amount::new(piece_mm, Unit::Millimetre, 0);
+    step.targets.push(Target::near(label, across, CUT_SPREAD.value * piece_mm));
     "Tears: let it stand ten minutes more.".clone_into(&mut step.if_off);
     "clock time".clone_into(&mut step.write_down);
+    step.governed_by = &["curd_piece_mm"];
     step
 }

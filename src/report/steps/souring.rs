@@ -32,7 +32,7 @@ pub(super) fn acid(design: &MilkDesign, milk: &MilkOutcome, vat: Option<&VatOutc
     let target = facts.target(key, name, amount);
     step.how = match design.milk_acid {
         MilkAcid::Citric => measured::dry(&target),
-        MilkAcid::Vinegar | MilkAcid::Lactic => measured::liquid(name, &target),
+        MilkAcid::Vinegar | MilkAcid::Lactic => measured::liquid(name, &target, None),
     };
     step.targets.push(target);
     step.targets.push(Target::exact("milk no warmer than", Amount::new(STIR_ACID_BELOW_C.value, Unit::Celsius, 0)));

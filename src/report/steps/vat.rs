@@ -146,7 +146,8 @@ fn calcium(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts)
     let grams = facts.target("calcium_g", label, Amount::new(milk.calcium_g, Unit::Gram, 2));
     if milk.calcium_ml > 0.0 {
         let poured = facts.target("calcium_ml", "or", Amount::new(milk.calcium_ml, Unit::Millilitre, 1));
-        step.how = measured::liquid("the solution", &poured);
+        let drops = milk.calcium_drops.map(|drops| (drops, design.milk.calcium_drops_in_ml));
+        step.how = measured::liquid("the solution", &poured, drops);
         step.targets.extend([grams, poured]);
     } else {
         step.how = measured::dry(&grams);
@@ -155,6 +156,13 @@ fn calcium(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts)
     step.targets.push(Facts::milk_at(milk_c(vat, WarmingEvent::Calcium, design.vat.calcium_temperature_c)));
     "Forgot it: add it before the rennet, never after.".clone_into(&mut step.if_off);
     "calcium, g".clone_into(&mut step.write_down);
-    step.governed_by = &["calcium_form", "calcium_solution_percent", "calcium_dose_percent", "calcium_temperature_c"];
+    step.governed_by = &[
+        "calcium_form",
+        "calcium_solution_percent",
+        "calcium_dose_percent",
+        "calcium_temperature_c",
+        "calcium_drops_counted",
+        "calcium_drops_in_ml",
+    ];
     step
 }

@@ -12,7 +12,7 @@ fn busy_week(window: &mut Window) {
     let day = |day: i8, hour: i8| date(2031, 5, day).at(hour, 30, 0, 0);
     let week = WeekDesign {
         wish: Wish::StartAt(day(8, 15)),
-        busy: vec![BusyOnce { from: day(9, 18), to: day(9, 21) }],
+        busy: vec![BusyOnce { from: day(9, 18), to: day(9, 21), impossible: false }],
         ..WeekDesign::default()
     };
     window.session.apply(Command::SetWeek(Box::new(week.with_taken(Habitual::Work)))).unwrap();
