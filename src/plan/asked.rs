@@ -15,7 +15,7 @@ pub(super) struct Asked {
 }
 
 /// A start may be put off so far for better hours.
-const SOON_WITHIN_MIN: i64 = 7 * 24 * 60;
+pub(super) const SOON_WITHIN_MIN: i64 = 7 * 24 * 60;
 
 impl Asked {
     /// Returns what a week asks.

@@ -1,6 +1,6 @@
 //! Handlings that hang together by fixed gaps, and where each such block may begin.
 
-use super::gap::{GRID_MIN, Gap};
+use super::gap::{GRID_MIN, Gap, IMPOSSIBLE_POINTS};
 use super::handling::Handling;
 use super::waking::{Visit, alarm_points, still_up};
 use super::{Hours, ScheduleError, Start};
@@ -59,10 +59,14 @@ impl Block {
         (self.odd_min + self.span_min() + self.first_gap_min) / GRID_MIN
     }
 
-    /// Returns what its hands cost if it begins at a place of the grid, with every alarm but that of its first handling.
+    /// Returns what its hands count if it begins at a place of the grid, with every alarm but that of its first handling: what they cost, and
+    /// far more for each minute in which nobody can be there.
     pub fn points(&self, place: i64, hours: &Hours) -> i64 {
         let visits: Vec<Visit> = self.steps.iter().map(|(at_min, hands_min)| (self.minute(place) + at_min, *hands_min)).collect();
-        let hands: i64 = visits.iter().map(|(start_min, hands_min)| hours.points(*start_min, *hands_min)).sum();
+        let counts = |(start_min, hands_min): &Visit| {
+            hours.points(*start_min, *hands_min) + IMPOSSIBLE_POINTS * hours.impossible_min(*start_min, *hands_min)
+        };
+        let hands: i64 = visits.iter().map(counts).sum();
         let pairs = visits.iter().zip(visits.iter().skip(1));
         hands + pairs.map(|(before, visit)| alarm_points(hours, Some(*before), *visit)).sum::<i64>()
     }

@@ -4,6 +4,7 @@
 //! sleep and work keep to the wall clock, the cheese keeps to the minutes. Nothing here asks what time it is.
 
 use super::{Habit, Hours, Pass, Span, Taken, WALL_DAY_MIN};
+use crate::design::BusyOnce;
 use jiff::civil::{Date, DateTime, Weekday};
 use jiff::tz::{AmbiguousOffset, TimeZone};
 use jiff::{Timestamp, ToSpan};
@@ -106,28 +107,28 @@ impl Clock {
     /// Returns the hours that habits and busy times take, by the wall clock.
     ///
     /// # Arguments
-    /// * `busy`: from and to, once
+    /// * `busy`: what is taken once
     /// * `until_min`: how far they are asked for, see [`super::horizon_min`]
     ///
     /// # Errors
     /// [`ClockError`].
-    pub fn hours(&self, habits: &[Habit], busy: &[(DateTime, DateTime)], until_min: i64) -> Result<Hours, ClockError> {
+    pub fn hours(&self, habits: &[Habit], busy: &[BusyOnce], until_min: i64) -> Result<Hours, ClockError> {
         let mut spans = Vec::new();
         // A day more, because days of 25 hours leave the last one short.
         for day in -1..=until_min / WALL_DAY_MIN + 1 {
             for habit in habits.iter().filter(|habit| habit.begins_on(day)) {
                 let (from_min, to_min) = (self.wall_minute(day, habit.from_min)?, self.wall_minute(day, habit.to_min)?);
-                let (points, alarm_points) = (habit.points, habit.alarm_points);
-                spans.push(Span { by: habit.by, from_min, to_min, points, alarm_points });
+                let Habit { by, points, alarm_points, impossible, .. } = *habit;
+                spans.push(Span { by, from_min, to_min, points, alarm_points, impossible });
             }
         }
-        for &(from, to) in busy {
+        for &BusyOnce { from, to, impossible } in busy {
             if to <= from {
                 return Err(ClockError::Backwards { from, to });
             }
             let (from_min, to_min) = (self.minute(from)?, self.minute(to)?);
             let (points, alarm_points) = (Taken::Busy.points(), Taken::Busy.alarm_points());
-            spans.push(Span { by: Taken::Busy, from_min, to_min, points, alarm_points });
+            spans.push(Span { by: Taken::Busy, from_min, to_min, points, alarm_points, impossible });
         }
         Ok(Hours::new(spans, until_min))
     }

@@ -6,6 +6,10 @@ pub const GRID_MIN: i64 = 15;
 /// The most points that anything may cost, a minute or a quarter of an hour; far above any wish, far below what a sum could not hold.
 pub(super) const MOST_POINTS: i64 = 1_000_000;
 
+/// What a minute of hands counts where nobody can be there, while a plan is searched: more than all that a plan can cost otherwise, so that no
+/// such minute is taken for anything that is only disliked. It is no price, and no plan shows it.
+pub(super) const IMPOSSIBLE_POINTS: i64 = 1_000_000 * MOST_POINTS;
+
 /// The time from the start of one handling to the start of the next, and how far it may give.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Gap {

@@ -1,13 +1,14 @@
-//! The hours in which the maker would rather not stand at the vat, minute by minute, and what hands and alarms cost in them.
+//! The hours in which the maker would rather not stand at the vat, or cannot, minute by minute, and what hands and alarms cost in them.
 
 use super::gap::MOST_POINTS;
-use super::{Habit, Span, Taken};
+use super::{Habit, Span, Taken, length};
 
 /// What one minute costs that is taken.
 #[derive(Clone, Copy, Default)]
 struct Minute {
     points: i64,
     alarm_points: i64,
+    impossible: bool,
 }
 
 /// All taken hours from a Monday 00:00 to some minute after it.
@@ -18,12 +19,14 @@ pub struct Hours {
     before: Vec<i64>,
     /// The same without the minutes in which an alarm counts, for hands that began with one.
     before_woken: Vec<i64>,
+    /// Minutes before the minute with this number in which nobody can be there.
+    before_impossible: Vec<i64>,
     /// What an alarm in each minute costs.
     alarms: Vec<i64>,
 }
 
 impl Hours {
-    /// Returns the hours; where spans overlap, the dearest counts.
+    /// Returns the hours; where spans overlap, an impossible one counts, and then the dearest.
     ///
     /// # Arguments
     /// * `spans`: in any order; what lies before minute 0 or after `until_min` is cut off
@@ -46,9 +49,10 @@ impl Hours {
         for span in &spans {
             let at = |minute: i64| usize::try_from(minute).unwrap_or(0).min(length);
             let points = |points: i64| points.clamp(0, MOST_POINTS);
-            let own = Minute { points: points(span.points), alarm_points: points(span.alarm_points) };
+            let (impossible, alarm_points) = (span.impossible, points(span.alarm_points));
+            let own = Minute { points: points(span.points), alarm_points, impossible };
             for minute in each.get_mut(at(span.from_min)..at(span.to_min)).unwrap_or_default() {
-                if own.points > minute.points {
+                if (own.impossible, own.points) > (minute.impossible, minute.points) {
                     *minute = own;
                 }
             }
@@ -58,6 +62,7 @@ impl Hours {
             spans,
             before: sums(each.iter().map(|minute| minute.points)),
             before_woken: sums(each.iter().map(woken)),
+            before_impossible: sums(each.iter().map(|minute| i64::from(minute.impossible))),
             alarms: each.iter().map(|minute| minute.alarm_points).collect(),
         }
     }
@@ -90,12 +95,21 @@ impl Hours {
     /// there cost nothing more.
     #[must_use]
     pub fn points(&self, from_min: i64, hands_min: i64) -> i64 {
-        let sums = if self.alarm_points(from_min) > 0 { &self.before_woken } else { &self.before };
-        let before = |minute: i64| {
-            let at = usize::try_from(minute).unwrap_or(0).min(sums.len().saturating_sub(1));
-            sums.get(at).copied().unwrap_or(0)
-        };
-        before(from_min + hands_min) - before(from_min)
+        between(if self.alarm_points(from_min) > 0 { &self.before_woken } else { &self.before }, from_min, hands_min)
+    }
+
+    /// Returns in how many of these minutes nobody can be there.
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::plan::{Habit, Hours, Taken};
+    /// let shift = Habit::new(Taken::Work, Habit::EVERY_DAY, (9, 0), (17, 0)).as_impossible(true);
+    /// let hours = Hours::of_habits(&[shift], 2880);
+    /// assert_eq!(hours.impossible_min(8 * 60 + 50, 30), 20);
+    /// ```
+    #[must_use]
+    pub fn impossible_min(&self, from_min: i64, hands_min: i64) -> i64 {
+        between(&self.before_impossible, from_min, hands_min)
     }
 
     /// Returns by what these minutes are taken, each with its minutes and points, in order of time.
@@ -104,21 +118,35 @@ impl Hours {
         let woken = self.alarm_points(from_min) > 0;
         let mut lost: Vec<Lost> = Vec::new();
         for minute in from_min.max(0)..(from_min + hands_min).min(self.until_min()) {
-            let here = self.spans.iter().filter(|span| span.from_min <= minute && minute < span.to_min && span.points > 0);
-            let Some(span) = here.reduce(|dearest, span| if span.points > dearest.points { span } else { dearest }) else {
+            let here = self
+                .spans
+                .iter()
+                .filter(|span| span.from_min <= minute && minute < span.to_min)
+                .filter(|span| span.points > 0 || span.impossible);
+            let weight = |span: &Span| (span.impossible, span.points);
+            let Some(span) = here.reduce(|first, span| if weight(span) > weight(first) { span } else { first }) else {
                 continue;
             };
             let points = if woken && span.alarm_points > 0 { 0 } else { span.points.min(MOST_POINTS) };
-            match lost.iter_mut().find(|lost| lost.by == span.by) {
+            match lost.iter_mut().find(|lost| (lost.by, lost.impossible) == (span.by, span.impossible)) {
                 Some(lost) => {
                     lost.minutes += 1;
                     lost.points += points;
                 }
-                None => lost.push(Lost { by: span.by, minutes: 1, points }),
+                None => lost.push(Lost { by: span.by, minutes: 1, points, impossible: span.impossible }),
             }
         }
         lost
     }
+}
+
+/// Returns the sum over some minutes, from the sums before each.
+fn between(sums: &[i64], from_min: i64, hands_min: i64) -> i64 {
+    let before = |minute: i64| {
+        let at = usize::try_from(minute).unwrap_or(0).min(sums.len().saturating_sub(1));
+        sums.get(at).copied().unwrap_or(0)
+    };
+    before(from_min + hands_min) - before(from_min)
 }
 
 /// Returns the sum of all before each, and of all.
@@ -141,4 +169,15 @@ pub struct Lost {
     pub minutes: i64,
     /// What that costs.
     pub points: i64,
+    /// Whether nobody can be there then.
+    pub impossible: bool,
+}
+
+impl Lost {
+    /// Returns it in words: "10 min of sleep", and that nobody can be there if so.
+    #[must_use]
+    pub fn words(&self) -> String {
+        let marked = if self.impossible { ", which you marked as impossible" } else { "" };
+        format!("{} of {}{marked}", length(self.minutes), self.by.words())
+    }
 }

@@ -1,9 +1,10 @@
 //! The week as the maker reads it: every task with its time on the wall clock, what the hours cost, and what they do to the cheese.
 
 use super::asked::Asked;
+use super::impossible::{Impossible, Touched, impossible};
 use super::kept::kept_plan;
 use super::{
-    ClockError, Habit, Handling, Here, Hours, KitchenWeekError, Lost, Now, Pass, Reason, Schedule, Stretch, Taken, Tasks,
+    ClockError, Habit, Handling, Here, Hours, KitchenWeekError, Lost, Now, Pass, Reason, Schedule, Start, Stretch, Taken, Tasks,
     on_from_here, stretches, tasks, week,
 };
 use crate::batch::Batch;
@@ -66,6 +67,8 @@ pub struct TakenSpan {
     pub from: DateTime,
     /// Until.
     pub to: DateTime,
+    /// Whether nobody can be there at all.
+    pub impossible: bool,
     /// Distance from UTC at its beginning.
     pub from_offset: Offset,
     /// Distance from UTC at its end.
@@ -87,6 +90,8 @@ pub struct KitchenWeek {
     pub points: i64,
     /// What it pays for, the dearest first.
     pub reasons: Vec<Reason>,
+    /// What could not be kept out of hours in which nobody can be there, if anything.
+    pub impossible: Option<Impossible>,
     /// What the week makes longer or shorter than it was calculated.
     pub stretches: Vec<Stretch>,
     /// Hours that are taken from the first day to the last, in order.
@@ -126,7 +131,7 @@ pub fn kitchen_week(batch: &Batch, now: &Now) -> Result<Option<KitchenWeek>, Kit
     let design = &batch.design.week;
     let all = tasks(batch);
     let asked = Asked::of(design, now)?;
-    let hours = |until_min: i64| asked.clock.hours(&habits(design), &busy(design), until_min);
+    let hours = |until_min: i64| asked.clock.hours(&habits(design), &design.busy, until_min);
     let (plan, first) = match (&design.reached, design.wish) {
         (Some(reached), wish) => {
             let done = all.position(&reached.task).ok_or_else(|| KitchenWeekError::no_such_task(&reached.task, &all))?;
@@ -141,7 +146,23 @@ pub fn kitchen_week(batch: &Batch, now: &Now) -> Result<Option<KitchenWeek>, Kit
         },
     };
     let plan = plan.map_err(|why| asked.told(why))?;
-    written(batch, &all, &plan, first, &asked).map(Some)
+    let mut planned = written(batch, &all, &plan, first, &asked)?;
+    let begun = design.reached.is_some();
+    let again = |start: &Start| week(&all, start, hours).ok();
+    planned.impossible = impossible(&touched(&planned.tasks), &asked, (begun, all.until_finished), again);
+    Ok(Some(planned))
+}
+
+/// Returns the tasks that fall into impossible hours.
+fn touched(tasks: &[WeekTask]) -> Vec<Touched> {
+    let minutes = |task: &WeekTask| task.lost.iter().filter(|lost| lost.impossible).map(|lost| lost.minutes).sum();
+    let all = tasks.iter().map(|task| Touched {
+        key: task.key.clone(),
+        name: task.name.clone(),
+        start: task.start,
+        minutes: minutes(task),
+    });
+    all.filter(|task| task.minutes > 0).collect()
 }
 
 fn habits(design: &WeekDesign) -> Vec<Habit> {
@@ -151,13 +172,9 @@ fn habits(design: &WeekDesign) -> Vec<Habit> {
             Habitual::Sleep => Taken::Sleep,
             Habitual::Work => Taken::Work,
         };
-        Habit::new(by, row.days, pair(row.from), pair(row.to))
+        Habit::new(by, row.days, pair(row.from), pair(row.to)).as_impossible(row.impossible)
     };
     design.taken.iter().map(habit).collect()
-}
-
-fn busy(design: &WeekDesign) -> Vec<(DateTime, DateTime)> {
-    design.busy.iter().map(|row| (row.from, row.to)).collect()
 }
 
 /// Returns the schedule with its words and its times on the wall clock.
@@ -203,6 +220,7 @@ fn written(batch: &Batch, all: &Tasks, plan: &Schedule, first: usize, asked: &As
         finished_pass,
         points: plan.points,
         reasons: plan.reasons(&handlings),
+        impossible: None,
         stretches: if whole { stretches(batch, all, plan) } else { Vec::new() },
         taken: taken(batch, (from_min, plan.end_min().max(ends_min.unwrap_or(0))), asked)?,
         ends_before: all.ends_before,
@@ -253,12 +271,12 @@ fn keep_until(tasks: &mut Vec<WeekTask>, ends_min: i64, from_min: i64, asked: &A
 /// Returns the hours that are taken, from the first day of the plan to its last.
 fn taken(batch: &Batch, (from_min, until_min): (i64, i64), asked: &Asked) -> Result<Vec<TakenSpan>, KitchenWeekError> {
     let design = &batch.design.week;
-    let hours: Hours = asked.clock.hours(&habits(design), &busy(design), until_min)?;
+    let hours: Hours = asked.clock.hours(&habits(design), &design.busy, until_min)?;
     let mut spans = Vec::new();
     for span in hours.spans() {
         let local = |minute: i64| Ok::<_, ClockError>((asked.clock.local(minute)?, asked.clock.pass(minute)?.offset));
         let ((from, from_offset), (to, to_offset)) = (local(span.from_min)?, local(span.to_min)?);
-        spans.push(TakenSpan { by: span.by, from, to, from_offset, to_offset });
+        spans.push(TakenSpan { by: span.by, from, to, impossible: span.impossible, from_offset, to_offset });
     }
     let first = asked.clock.local(from_min)?.date();
     spans.retain(|span| span.to.date() >= first);

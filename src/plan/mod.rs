@@ -17,6 +17,7 @@ mod handling;
 mod hands;
 mod here;
 mod hours;
+mod impossible;
 mod kept;
 mod kitchen_week;
 mod now;
@@ -34,6 +35,7 @@ mod timeline;
 mod waking;
 mod week;
 mod why;
+mod wish_offer;
 
 pub use calendar_error::KitchenWeekError;
 pub use clock::{Clock, ClockError};
@@ -45,10 +47,11 @@ pub use gap::{GRID_MIN, Gap};
 pub use handling::Handling;
 pub use here::{Here, Rest, rest};
 pub use hours::{Hours, Lost};
+pub use impossible::Impossible;
 pub use kept::{KeptPlan, kept_plan};
 pub use kitchen_week::{KitchenWeek, TakenSpan, WeekTask, kitchen_week};
 pub use now::{Now, check_zone};
-pub use offer::{WishKind, WishOffer, moved_start, wish_of_kind, wish_offers, wished_time};
+pub use offer::{WishKind, moved_start, wish_of_kind, wish_offers, wished_time};
 pub use packages::{Aim, Basket, Package, PackageError, Want, choose};
 pub use pass::Pass;
 pub use price_change::price_change;
@@ -61,6 +64,7 @@ pub use tasks::{LEAST_LEG_MIN, MeterTask, Task, Tasks, meter_task, task_after_co
 pub use timeline::{Timeline, TimelineBand, TimelineBlock, TimelineDay, TimelineRow, TimelineWait, timeline};
 pub use week::{Stretch, WeekError, on_from_here, stretches, week};
 pub use why::Reason;
+pub use wish_offer::WishOffer;
 
 use crate::source::Constant;
 

@@ -1,18 +1,9 @@
 //! Wishes that a maker can take over with one press: a beginning to start from, and the earliest time where none fits.
 
-use super::{Counted, KitchenWeek, KitchenWeekError, Now, time_words};
+use super::{Counted, KitchenWeek, KitchenWeekError, Now, WishOffer, time_words};
 use crate::design::Wish;
 use jiff::civil::{DateTime, Weekday};
 use jiff::{ToSpan, Unit};
-
-/// A wish with its words.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct WishOffer {
-    /// "Begin tomorrow 09:00".
-    pub words: String,
-    /// The wish.
-    pub wish: Wish,
-}
 
 /// The kinds of wish.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -34,6 +34,13 @@ pub struct Schedule {
 }
 
 impl Schedule {
+    /// Returns in how many minutes hands are needed where nobody can be there; 0 if any plan keeps out of them.
+    #[must_use]
+    pub fn impossible_min(&self) -> i64 {
+        let lost = self.placed.iter().flat_map(|placed| &placed.lost);
+        lost.filter(|lost| lost.impossible).map(|lost| lost.minutes).sum()
+    }
+
     /// Returns when the last hands are off.
     #[must_use]
     pub fn end_min(&self) -> i64 {
@@ -57,7 +64,8 @@ pub fn horizon_min(handlings: &[Handling], start: &Start) -> Result<i64, Schedul
 /// where c_k(t) are the points of the minutes in which hands are needed while they are taken, or of the alarm if it begins in hours of sleep; an
 /// alarm costs nothing so short after a handling at night that nobody slept, which makes a second V_k for a maker who is still up. A wish to begin
 /// soon adds β(s₀ − E)/15, one to be finished by R makes V_K infinite past R and adds β⌊(R − end)/15⌋. Of equally cheap plans it takes the earliest start (the latest, if there is a
-/// finish time), then the smallest shift, then the smallest gap. Handlings with a fixed gap between them keep it to the minute; all others begin on
+/// finish time), then the smallest shift, then the smallest gap. Minutes in which nobody can be there weigh more than all costs together: of all
+/// plans it takes one with the fewest of them, and among those the cheapest. Handlings with a fixed gap between them keep it to the minute; all others begin on
 /// the grid of a quarter of an hour.
 ///
 /// # Arguments

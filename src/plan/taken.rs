@@ -74,6 +74,8 @@ pub struct Span {
     pub points: i64,
     /// What an alarm in it costs, whatever is done then; 0 if minutes are all that counts.
     pub alarm_points: i64,
+    /// Whether nobody can be there at all: it is taken only where no plan avoids it.
+    pub impossible: bool,
 }
 
 /// Hours that are taken on the same days of every week.
@@ -91,6 +93,8 @@ pub struct Habit {
     pub points: i64,
     /// What an alarm in it costs, whatever is done then; 0 if minutes are all that counts.
     pub alarm_points: i64,
+    /// Whether nobody can be there at all: it is taken only where no plan avoids it.
+    pub impossible: bool,
 }
 
 impl Habit {
@@ -113,7 +117,13 @@ impl Habit {
         let minute = |(hour, minute): (u8, u8)| (60 * i64::from(hour) + i64::from(minute)).min(WALL_DAY_MIN);
         let (from_min, to_min) = (minute(from), minute(to));
         let to_min = if to_min > from_min { to_min } else { to_min + WALL_DAY_MIN };
-        Self { by, days, from_min, to_min, points: by.points(), alarm_points: by.alarm_points() }
+        Self { by, days, from_min, to_min, points: by.points(), alarm_points: by.alarm_points(), impossible: false }
+    }
+
+    /// Returns the same hours as impossible, or as only disliked.
+    #[must_use]
+    pub const fn as_impossible(self, impossible: bool) -> Self {
+        Self { impossible, ..self }
     }
 
     /// Returns whether it begins on a day counted from a Monday; days before that Monday count backwards.
@@ -130,6 +140,7 @@ impl Habit {
             to_min: day * WALL_DAY_MIN + self.to_min,
             points: self.points,
             alarm_points: self.alarm_points,
+            impossible: self.impossible,
         })
     }
 }

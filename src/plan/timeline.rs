@@ -41,6 +41,8 @@ pub struct TimelineBand {
     pub from_min: i64,
     /// Until.
     pub to_min: i64,
+    /// Whether nobody can be there at all.
+    pub impossible: bool,
 }
 
 /// A task, or what of it falls on a day.
@@ -156,7 +158,12 @@ fn bands(week: &KitchenWeek, date: Date) -> Vec<TimelineBand> {
         day if day > date => WALL_DAY_MIN,
         _ => wall_min(at),
     };
-    let bands = week.taken.iter().map(|span| TimelineBand { by: span.by, from_min: on(span.from), to_min: on(span.to) });
+    let bands = week.taken.iter().map(|span| TimelineBand {
+        by: span.by,
+        from_min: on(span.from),
+        to_min: on(span.to),
+        impossible: span.impossible,
+    });
     bands.filter(|band| band.to_min > band.from_min).collect()
 }
 

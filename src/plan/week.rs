@@ -16,7 +16,7 @@ pub enum WeekError {
     Clock(#[from] ClockError),
 }
 
-/// Returns the tasks with their times. Finished means that the cheeses are finished: a finish time leaves the rolling of the jars out.
+/// Returns the tasks with their times, out of impossible hours as far as any plan is. Finished means that the cheeses are finished: a finish time leaves the rolling of the jars out.
 ///
 /// # Arguments
 /// * `hours`: gives the maker's hours up to a minute, such as [`super::Clock::hours`]
@@ -66,8 +66,26 @@ pub fn on_from_here(
     in_two(&left.handlings, &[], &left.start, hours)
 }
 
-/// Schedules what finishes the cheeses, and after that what looks after the jars.
+/// Schedules what finishes the cheeses, and after that what looks after the jars. Where the jars then need somebody when nobody can be there, all is
+/// planned as one, but for a finish time, which is that of the cheeses.
 fn in_two(
+    until_finished: &[Handling],
+    after: &[Handling],
+    start: &Start,
+    hours: impl Fn(i64) -> Result<Hours, ClockError>,
+) -> Result<Schedule, WeekError> {
+    let plan = one_after_other(until_finished, after, start, &hours)?;
+    let finish_time = start.by_min().is_some();
+    if plan.impossible_min() == 0 || after.is_empty() || finish_time {
+        return Ok(plan);
+    }
+    let all: Vec<Handling> = until_finished.iter().chain(after).cloned().collect();
+    let whole = schedule(&all, &hours(horizon_min(&all, start)?)?, start)?;
+    Ok(if whole.impossible_min() < plan.impossible_min() { whole } else { plan })
+}
+
+/// Schedules what finishes the cheeses, and what looks after the jars from when that is done.
+fn one_after_other(
     until_finished: &[Handling],
     after: &[Handling],
     start: &Start,

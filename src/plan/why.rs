@@ -14,10 +14,12 @@ pub struct Reason {
     pub words: String,
     /// Whether it is an alarm that wakes.
     pub is_alarm: bool,
+    /// Whether nobody can be there then.
+    pub is_impossible: bool,
 }
 
 impl Schedule {
-    /// Returns what it pays for, the dearest first; the points add up to [`Schedule::points`].
+    /// Returns what it pays for, what is impossible first, then the dearest; the points add up to [`Schedule::points`].
     ///
     /// # Arguments
     /// * `handlings`: those that were scheduled
@@ -39,26 +41,39 @@ impl Schedule {
             let name = &handling.name;
             if placed.alarm_points > 0 {
                 let words = format!("an alarm wakes you for “{name}”");
-                reasons.push(Reason { handling: Some(at), points: placed.alarm_points, words, is_alarm: true });
+                reasons.push(Reason {
+                    handling: Some(at),
+                    points: placed.alarm_points,
+                    words,
+                    is_alarm: true,
+                    is_impossible: false,
+                });
             }
             // Who is up at night does not pay for the minutes.
-            reasons.extend(placed.lost.iter().filter(|lost| lost.points > 0).map(|lost| Reason {
+            reasons.extend(placed.lost.iter().filter(|lost| lost.points > 0 || lost.impossible).map(|lost| Reason {
                 handling: Some(at),
                 points: lost.points,
-                words: format!("“{name}” takes {} of {}", length(lost.minutes), lost.by.words()),
+                words: format!("“{name}” takes {}", lost.words()),
                 is_alarm: false,
+                is_impossible: lost.impossible,
             }));
             if placed.shift_points > 0 {
                 let way = if placed.shift_min > 0 { "later" } else { "earlier" };
                 let words = format!("“{name}” comes {} {way} than usual", length(placed.shift_min));
-                reasons.push(Reason { handling: Some(at), points: placed.shift_points, words, is_alarm: false });
+                reasons.push(Reason {
+                    handling: Some(at),
+                    points: placed.shift_points,
+                    words,
+                    is_alarm: false,
+                    is_impossible: false,
+                });
             }
         }
         if self.wait_points > 0 {
             let words = "waiting for better hours".to_owned();
-            reasons.push(Reason { handling: None, points: self.wait_points, words, is_alarm: false });
+            reasons.push(Reason { handling: None, points: self.wait_points, words, is_alarm: false, is_impossible: false });
         }
-        reasons.sort_by_key(|reason| std::cmp::Reverse(reason.points));
+        reasons.sort_by_key(|reason| std::cmp::Reverse((reason.is_impossible, reason.points)));
         reasons
     }
 }

@@ -22,7 +22,8 @@ pub struct Timing {
     pub ends: String,
     /// The time zone that all its times are in.
     pub zone: String,
-    /// What the week costs sleep and work, what it makes longer or shorter, and what does not fit; a sentence each.
+    /// What the week costs sleep and work, what would keep it out of impossible hours, what it makes longer or shorter, and what does not fit; a
+    /// sentence each.
     pub remarks: Vec<String>,
 }
 
@@ -36,6 +37,7 @@ impl Timing {
         // The alarms are told together, with their times.
         let others = week.reasons.iter().filter(|reason| !reason.is_alarm).map(|reason| reason.words.as_str());
         let words = alarms.as_deref().into_iter().chain(others);
+        let words = words.chain(week.impossible.as_ref().map(|found| found.help.as_str()));
         let words = words.chain(week.stretches.iter().map(|stretch| stretch.words.as_str())).chain(notes).chain(sour);
         Self {
             begins: week.tasks.first().map(|task| to_five(task.start)),

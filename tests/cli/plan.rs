@@ -144,6 +144,34 @@ fn from_where_the_maker_stands_only_what_is_left_is_planned() {
 }
 
 #[test]
+fn what_falls_into_impossible_hours_is_told_with_what_would_help() {
+    let design = |mark: &str| {
+        let busy = format!("week: (\n busy: [(from: \"2031-05-07 09:10\", to: \"2031-05-07 12:00\"{mark})],");
+        super::run(&["example", "warm-cabinet"]).data.replace("week: (", &busy)
+    };
+    let arguments = ["plan", "-", "--start", "2031-05-07T09:00", "--zone", "Etc/UTC", "--as-of", "2031-05-06T08:00"];
+    let run = |mark: &str, more: &[&str]| run_with(&[&arguments[..], more].concat(), &design(mark));
+    let impossible = ", impossible: true";
+    let (words, json) = (run(impossible, &[]).data, run(impossible, &["--json"]).json());
+    let found = &json["impossible"];
+    let (said, help) = (found["words"].as_str().unwrap(), found["help"].as_str().unwrap());
+    assert!(words.contains(&format!("{said} {help}")) && said.starts_with("“Sanitise” on Wed 7 May, 09:00"), "{words}");
+    assert!(words.contains("takes 10 min of busy time, which you marked as impossible"), "{words}");
+    assert_eq!((&found["tasks"][0], &json["tasks"][0]["key"]), (&"sanitise".into(), &"sanitise".into()));
+    let lost =
+        |of: &serde_json::Value| of.as_array().unwrap().iter().any(|lost| lost["by"] == "busy" && lost["impossible"] == true);
+    assert!(lost(&json["tasks"][0]["lost"]) && lost(&json["taken"]), "{json}");
+    // The time that it offers works.
+    let offered = help.strip_prefix("Begin on ").unwrap().strip_suffix(", and no task does.").unwrap();
+    let again = run_with(
+        &["plan", "-", "--start", offered, "--zone", "Etc/UTC", "--as-of", "2031-05-06T08:00", "--json"],
+        &design(impossible),
+    );
+    assert_eq!(again.json()["impossible"], serde_json::Value::Null);
+    assert_eq!(run("", &["--json"]).json()["impossible"], serde_json::Value::Null, "disliked hours are none");
+}
+
+#[test]
 fn times_may_be_written_as_a_maker_says_them() {
     for (said, written) in [
         (["--start", "tomorrow 9"], ["--start", "2031-05-07T09:00"]),

@@ -105,6 +105,7 @@ fn one_task(task: WeekTask) -> KitchenWeek {
         finished: None,
         finished_pass: None,
         points: 0,
+        impossible: None,
         reasons: Vec::new(),
         stretches: Vec::new(),
         taken: Vec::new(),

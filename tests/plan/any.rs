@@ -30,10 +30,33 @@ pub fn any_hours(until_min: i64) -> impl Strategy<Value = Hours> {
                 Habit::new(Taken::Work, days, (9, 0), (17, 30)),
             ];
             let mut spans: Vec<Span> = habits.iter().flat_map(|habit| habit.spans(until_min)).collect();
-            spans.push(Span { by: Taken::Busy, from_min: busy_min, to_min: busy_min + long, points, alarm_points: 0 });
+            spans.push(Span {
+                by: Taken::Busy,
+                from_min: busy_min,
+                to_min: busy_min + long,
+                points,
+                alarm_points: 0,
+                impossible: false,
+            });
             Hours::new(spans, until_min)
         },
     )
+}
+
+/// Returns such hours with spans of any price in which nobody can be there.
+pub fn any_impossible_hours(until_min: i64) -> impl Strategy<Value = Hours> {
+    let spans = prop::collection::vec((0_i64..2500, 1_i64..600, 0_i64..15), 1..4);
+    (any_hours(until_min), spans).prop_map(move |(hours, given)| {
+        let away = given.into_iter().map(|(from_min, long, points)| Span {
+            by: Taken::Busy,
+            from_min,
+            to_min: from_min + long,
+            points,
+            alarm_points: 0,
+            impossible: true,
+        });
+        Hours::new(hours.spans().iter().copied().chain(away).collect(), until_min)
+    })
 }
 
 /// Returns a start of any of the three ways.
@@ -94,10 +117,19 @@ pub fn every_way(run: &[Handling], hours: &Hours, start: &Start) -> Vec<(i64, Ve
     ways.into_iter().filter(|way| in_time(way)).map(|way| (points(run, hours, start, &way), way)).collect()
 }
 
-/// Returns the dearest span at a minute, the first of equals.
+/// Returns the span at a minute that counts: an impossible one, then the dearest, the first of equals.
 fn dearest(hours: &Hours, minute: i64) -> Option<&Span> {
-    let here = hours.spans().iter().filter(|span| span.points > 0 && (span.from_min..span.to_min).contains(&minute));
-    here.fold(None, |best: Option<&Span>, span| best.filter(|best| best.points >= span.points).or(Some(span)))
+    let here = hours.spans().iter().filter(|span| (span.from_min..span.to_min).contains(&minute));
+    let weight = |span: &Span| (span.impossible, span.points);
+    let here = here.filter(|span| weight(span) > (false, 0));
+    here.fold(None, |best: Option<&Span>, span| best.filter(|best| weight(best) >= weight(span)).or(Some(span)))
+}
+
+/// Returns the minutes of one way to place a run in which nobody can be there.
+pub fn impossible_min(run: &[Handling], hours: &Hours, way: &[i64]) -> i64 {
+    let away = |minute: &i64| hours.spans().iter().any(|span| span.impossible && (span.from_min..span.to_min).contains(minute));
+    let each = run.iter().zip(way).map(|(handling, at)| (*at..at + handling.hands_min).filter(away).count());
+    i64::try_from(each.sum::<usize>()).unwrap()
 }
 
 /// Returns what an alarm at a minute costs.

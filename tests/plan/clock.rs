@@ -3,7 +3,7 @@
 use jiff::civil::{DateTime, date};
 use jiff::tz::TimeZone;
 use proptest::prelude::*;
-use vatsketch::design::read_moment;
+use vatsketch::design::{BusyOnce, read_moment};
 use vatsketch::plan::{Clock, ClockError, Gap, Habit, Handling, Start, Taken, schedule};
 
 /// An hour ahead of UTC and two in summer, from the last Sunday of March 02:00 to the last of October 03:00 (the rule written as POSIX has it).
@@ -69,9 +69,12 @@ fn a_gap_over_the_change_is_kept_in_minutes_and_shown_by_the_wall_clock() {
 fn busy_times_count_once_and_must_run_forwards() {
     let clock = clock("2031-06-04 09:00");
     let (from, to) = (at("2031-06-05 14:00"), at("2031-06-05 16:30"));
-    let hours = clock.hours(&[], &[(from, to)], 10_080).unwrap();
+    let hours = clock.hours(&[], &[BusyOnce { from, to, impossible: false }], 10_080).unwrap();
     assert_eq!(hours.points(0, 10_080), 150 * Taken::Busy.points());
-    assert!(matches!(clock.hours(&[], &[(to, from)], 10_080), Err(ClockError::Backwards { .. })));
+    assert!(matches!(
+        clock.hours(&[], &[BusyOnce { from: to, to: from, impossible: false }], 10_080),
+        Err(ClockError::Backwards { .. })
+    ));
 }
 
 #[test]

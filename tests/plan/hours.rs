@@ -18,13 +18,16 @@ fn a_night_that_began_on_sunday_reaches_into_the_first_monday() {
 #[test]
 fn where_spans_overlap_the_dearest_counts() {
     let spans = vec![
-        Span { by: Taken::Work, from_min: 0, to_min: 100, points: 4, alarm_points: 0 },
-        Span { by: Taken::Busy, from_min: 50, to_min: 60, points: 9, alarm_points: 0 },
-        Span { by: Taken::Sleep, from_min: 55, to_min: 70, points: 2, alarm_points: 0 },
+        Span { by: Taken::Work, from_min: 0, to_min: 100, points: 4, alarm_points: 0, impossible: false },
+        Span { by: Taken::Busy, from_min: 50, to_min: 60, points: 9, alarm_points: 0, impossible: false },
+        Span { by: Taken::Sleep, from_min: 55, to_min: 70, points: 2, alarm_points: 0, impossible: false },
     ];
     let hours = Hours::new(spans, 200);
     assert_eq!(hours.points(0, 200), 90 * 4 + 10 * 9);
-    let lost = [Lost { by: Taken::Work, minutes: 20, points: 80 }, Lost { by: Taken::Busy, minutes: 10, points: 90 }];
+    let lost = [
+        Lost { by: Taken::Work, minutes: 20, points: 80, impossible: false },
+        Lost { by: Taken::Busy, minutes: 10, points: 90, impossible: false },
+    ];
     assert_eq!(hours.taken(40, 30), lost);
 }
 
@@ -45,7 +48,10 @@ fn an_alarm_costs_once_whatever_is_done_and_only_work_that_goes_on_into_the_nigh
     assert_eq!(hours.alarm_points(22 * 60 - 10), 0);
     // Begun by alarm at 05:50, twenty of its minutes are working hours; the ten before are lost and cost nothing more.
     assert_eq!(hours.points(350, 30), 20 * Taken::Work.points());
-    let lost = [Lost { by: Taken::Sleep, minutes: 10, points: 0 }, Lost { by: Taken::Work, minutes: 20, points: 80 }];
+    let lost = [
+        Lost { by: Taken::Sleep, minutes: 10, points: 0, impossible: false },
+        Lost { by: Taken::Work, minutes: 20, points: 80, impossible: false },
+    ];
     assert_eq!(hours.taken(350, 30), lost);
 }
 

@@ -4,6 +4,7 @@ mod any;
 mod clock;
 mod fewer_turns;
 mod hours;
+mod impossible;
 mod kitchen_week;
 mod offer;
 mod packages;

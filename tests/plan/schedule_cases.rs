@@ -75,6 +75,7 @@ impl Case {
                 points: *points,
                 // These weeks were solved with nothing but a price for each minute.
                 alarm_points: 0,
+                impossible: false,
             }
         };
         Hours::of_habits(&self.windows.iter().map(habit).collect::<Vec<_>>(), until_min)

@@ -29,6 +29,7 @@ pub(super) fn of_week(batch: &Batch, week: &KitchenWeek, turns: Option<&TurnsOff
         "alarms": week.tasks.iter().filter(|task| task.wakes).map(|task| task.start.to_string()).collect::<Vec<_>>(),
         "tasks": week.tasks.iter().map(task).collect::<Vec<_>>(),
         "reasons": week.reasons.iter().map(|why| reason(why, week)).collect::<Vec<_>>(),
+        "impossible": week.impossible.as_ref().map(|found| json!({ "tasks": found.tasks, "words": found.words, "help": found.help })),
         "stretches": week.stretches.iter().map(stretch).collect::<Vec<_>>(),
         "taken": week.taken.iter().map(taken).collect::<Vec<_>>(),
         "fewer_turns": turns.map(|offer| {
@@ -48,7 +49,7 @@ pub(super) fn of_open(batch: &Batch, counted: &Counted, now: &Now) -> Value {
         "as_of_with_offset": now.with_offset(now.at), "start_with_offset": null, "finished_with_offset": null, "last_day": null,
         "points": 0, "alarms": [],
         "tasks": counted.tasks.iter().map(counted_task).collect::<Vec<_>>(),
-        "reasons": [], "stretches": [], "taken": [], "fewer_turns": null,
+        "reasons": [], "impossible": null, "stretches": [], "taken": [], "fewer_turns": null,
         "ends_before": counted.ends_before.map(Stage::key),
         "cautions": json_cautions(batch),
     })
@@ -92,7 +93,7 @@ const fn by(by: Taken) -> &'static str {
 }
 
 fn lost(lost: &Lost) -> Value {
-    json!({ "by": by(lost.by), "minutes": lost.minutes, "points": lost.points })
+    json!({ "by": by(lost.by), "minutes": lost.minutes, "points": lost.points, "impossible": lost.impossible })
 }
 
 fn reason(reason: &Reason, week: &KitchenWeek) -> Value {
@@ -110,7 +111,7 @@ fn stretch(stretch: &Stretch) -> Value {
 fn taken(span: &TakenSpan) -> Value {
     let with_offset = |at, offset| Pass::only(offset).with_offset(at);
     json!({
-        "by": by(span.by), "from": span.from.to_string(), "to": span.to.to_string(),
+        "by": by(span.by), "from": span.from.to_string(), "to": span.to.to_string(), "impossible": span.impossible,
         "from_with_offset": with_offset(span.from, span.from_offset), "to_with_offset": with_offset(span.to, span.to_offset),
     })
 }

@@ -5,7 +5,7 @@ use crate::caution::plan_end;
 use crate::cli::text::write_head;
 use crate::design::{lower_first, upper_first};
 use crate::plan::{
-    Counted, KitchenWeek, Lost, Taken, TurnsOffer, WeekTask, ends_before_words, length, whole_day_words, whole_time_words,
+    Counted, KitchenWeek, Taken, TurnsOffer, WeekTask, ends_before_words, length, whole_day_words, whole_time_words,
 };
 use crate::report::elapsed;
 use crate::units::{Clock, Units};
@@ -40,6 +40,9 @@ pub(super) fn write_week(
         if let Some(sour) = end.and_then(|end| end.sour) {
             writeln!(data, "{sour}")?;
         }
+    }
+    if let Some(impossible) = &week.impossible {
+        writeln!(data, "{} {}", units.told(&impossible.words), units.told(&impossible.help))?;
     }
     if let Some(last) = week.tasks.iter().find(|task| task.is_last_day()) {
         writeln!(data, "Keep no longer than, unless a warning above sets an earlier day: {}", whole_day_words(last.start.date()))?;
@@ -91,7 +94,7 @@ fn write_task(task: &WeekTask, units: Units, data: &mut dyn Write) -> Result<()>
     writeln!(data, "  {times:<width$}{gap}{} ({})", task.name, more.join(", "))?;
     write_more(&task.what, task.note.as_deref(), units, data)?;
     let mut costs: Vec<String> = task.wakes.then(|| "an alarm wakes you".to_owned()).into_iter().collect();
-    costs.extend(task.lost.iter().map(lost));
+    costs.extend(task.lost.iter().map(|lost| format!("takes {}", lost.words())));
     if task.shift_min != 0 {
         let way = if task.shift_min > 0 { "later" } else { "earlier" };
         costs.push(format!("{} {way} than usual", length(task.shift_min)));
@@ -100,10 +103,6 @@ fn write_task(task: &WeekTask, units: Units, data: &mut dyn Write) -> Result<()>
         writeln!(data, "  {:width$}{}", "", units.told(&costs.join("; ")))?;
     }
     Ok(())
-}
-
-fn lost(lost: &Lost) -> String {
-    format!("takes {} of {}", length(lost.minutes), lost.by.words())
 }
 
 fn write_more(what: &str, note: Option<&str>, units: Units, data: &mut dyn Write) -> Result<()> {

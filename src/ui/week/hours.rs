@@ -97,6 +97,9 @@ fn taken_ui(ui: &mut Ui, view: &mut View, week: &WeekDesign, row: usize) -> Vec<
             edge(ui, "to", taken.to, &|to| TakenHours { to, ..taken });
         });
         say(ui, &said);
+        if let Some(impossible) = impossible_ui(ui, &name, taken.impossible) {
+            changed.extend(with_row(week, row, TakenHours { impossible, ..taken }));
+        }
         ui.horizontal_wrapped(|ui| {
             ui.spacing_mut().item_spacing.x = 4.0;
             for (place, day) in (0..).zip(Weekday::Monday.cycle_forward().take(taken.days.len())) {
@@ -174,8 +177,29 @@ fn busy_ui(ui: &mut Ui, view: &mut View, week: &WeekDesign, row: usize, reckoned
             said.extend(typed.said);
         });
         say(ui, &said);
+        if let Some(impossible) = impossible_ui(ui, &name, busy.impossible) {
+            changed.extend(with_busy(week, row, BusyOnce { impossible, ..busy }));
+        }
     });
     changed
+}
+
+/// Draws whether hours are only disliked, or nobody can be there; returns what was chosen just now.
+fn impossible_ui(ui: &mut Ui, row: &str, impossible: bool) -> Option<bool> {
+    let choices = [
+        (false, "Disliked", "Tasks come here only where that costs least"),
+        (true, "Impossible", "Nobody can be there: no task comes here if any plan avoids it"),
+    ];
+    pills_ui(ui, &format!("{row}: work in these hours"), |ui| {
+        let mut chosen = None;
+        for (choice, label, help) in choices {
+            let on = choice == impossible;
+            if pill_ui(ui, label, &format!("{row}: {label}"), help, (on, on)) {
+                chosen = Some(choice);
+            }
+        }
+        chosen
+    })
 }
 
 /// Reads the end of a busy time: an hour alone is the next one after the beginning, a date without a year is not one of the year after.

@@ -2,6 +2,7 @@
 
 use crate::batch::Batch;
 use crate::caution::plan_end;
+use crate::design::WeekDesign;
 use crate::plan::{KitchenWeek, Now, Reason, TurnsOffer, ends_before_words, length, time_words};
 use crate::session::Command;
 use crate::ui::state::ask::Ask;
@@ -86,6 +87,7 @@ fn plan_ui(ui: &mut Ui, drag: &mut Option<StartDrag>, view: &mut View, batch: &B
             asks.extend(ends_ui(ui, view.units, week, end.as_ref()));
             asks.extend(timeline_ui(ui, view.units, drag, &batch.design.week, week, &reckoned.now));
             // Below the picture: as many lines as it takes, and nothing moves under a pointer that drags the start.
+            asks.extend(impossible_ui(ui, view.units, &batch.design.week, week));
             costs_ui(ui, view.units, week, end.and_then(|end| end.sour));
             asks.extend(reckoned.turns.as_ref().and_then(|offer| turns_ui(ui, view.units, offer)));
             ui.add_space(10.0);
@@ -145,6 +147,18 @@ fn costs_ui(ui: &mut Ui, units: Units, week: &KitchenWeek, sour: Option<String>)
     for line in lines {
         ui.label(RichText::new(units.told(&line)).size(CAPTION).color(Palette::of(ui).soft));
     }
+}
+
+/// Draws what could not be kept out of impossible hours, and a wish that would.
+fn impossible_ui(ui: &mut Ui, units: Units, design: &WeekDesign, week: &KitchenWeek) -> Option<Ask> {
+    let found = week.impossible.as_ref()?;
+    let palette = Palette::of(ui);
+    Frame::new().fill(palette.caution_fill).corner_radius(6).inner_margin(8).show(ui, |ui| {
+        ui.set_width(ui.available_width());
+        let words = units.told(&format!("{} {}", found.words, found.help));
+        ui.label(RichText::new(words).size(BODY).color(palette.caution_text));
+    });
+    found.offer.as_ref().and_then(|offer| offer_ui(ui, units, design, offer))
 }
 
 /// Draws fewer turns that save a night, to take over.

@@ -194,6 +194,27 @@ fn a_busy_time_over_a_task_is_told_in_the_list_with_what_it_costs() {
 }
 
 #[test]
+fn hours_are_marked_as_impossible_and_a_time_that_keeps_out_of_them_is_one_press() {
+    let mut harness = page();
+    press(&mut harness, "Add a busy time");
+    type_into(&mut harness, "Busy 1: from", "9 May 14:00", Key::Enter);
+    assert!(harness.query_by_label_contains("marked as impossible").is_none());
+    press(&mut harness, "Busy 1: Impossible");
+    assert!(week(&harness).busy[0].impossible);
+    harness.get_by_label_contains("fall into hours that you marked as impossible. Begin on Fri 9 May, ");
+    press(&mut harness, "Sleep 1: Impossible");
+    assert!(week(&harness).taken[0].impossible);
+    press(&mut harness, "Sleep 1: Disliked");
+    let named = harness.query_all_by_label_contains("Begin on ").collect::<Vec<_>>();
+    named.iter().find(|node| node.accesskit_node().role() == Role::Button).unwrap().click();
+    harness.run();
+    assert!(harness.query_by_label_contains("marked as impossible").is_none());
+    assert_ne!(week(&harness).wish, Wish::StartAt(may(9, 14, 30)));
+    press(&mut harness, "Busy 1: Disliked");
+    assert!(!week(&harness).busy[0].impossible);
+}
+
+#[test]
 fn an_alarm_at_night_is_told_with_its_time_and_fewer_turns_that_save_it_are_one_press_and_one_step() {
     let mut harness = open_page();
     let often = vec![("turn_count", Value::Number(10.0)), ("turn_gap_h", Value::Number(3.0))];
