@@ -6,7 +6,7 @@ use super::error::PicklingError;
 use super::fill::Fill;
 use super::flows::{Exchange, Flows, even_salt_g_per_100ml};
 use super::leach::salt_left;
-use super::likely::{LikelySoak, Pace};
+use super::likely::{LikelySoak, Middle, Pace};
 use super::point::{PH_TARGETS, PicklePoint, TargetHours};
 use super::soak::Soak;
 use super::swell::{Swelling, SwollenPoint};
@@ -135,8 +135,10 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
     let equilibrium_ph = soak.equilibrium_ph()?;
     let size: Vec<(f64, f64)> = water.iter().map(|point| (point.at_h, point.size)).collect();
     let (shown, field, acetate) = followed(&soak, equilibrium_ph, design.pickling_h, &size)?;
+    let own_ph = (design.cheese_ph_from == PhFrom::Calculated).then_some(dried.sourness.own_ph);
+    let middle = Middle::of(&shown.soak, own_ph);
     let likely = |pace: Pace| match given.runs {
-        Runs::WithLikely => LikelySoak::of(&cheese, &bath, design.pickling_h, pace, parameters),
+        Runs::WithLikely => LikelySoak::of(&cheese, &bath, design.pickling_h, (pace, middle), parameters),
         Runs::MiddleOnly => Ok(LikelySoak { soak: shown.soak.clone(), targets: shown.targets, equilibrium_ph }),
     };
     let slow = likely(Pace::Slow)?;

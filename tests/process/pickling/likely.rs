@@ -60,8 +60,7 @@ fn rows() -> Vec<(Design, f64)> {
     table.lines().filter(|line| !line.starts_with('#')).skip(1).map(row).collect()
 }
 
-/// Our own promise: within 0.15 pH in all of 200 designs, and within 0.1 in nine of ten. Where the acid just reaches the centre its pH falls by
-/// one in a few hours, and three hundred draws give their ninth decile no better than that.
+/// Our own promise: within 0.1 pH in all of 200 designs that it was not fitted to.
 #[test]
 fn the_slow_soak_meets_nine_draws_of_ten_in_two_hundred_designs() {
     let off = |(design, ninth): &(Design, f64)| {
@@ -70,9 +69,7 @@ fn the_slow_soak_meets_nine_draws_of_ten_in_two_hundred_designs() {
     };
     let off: Vec<f64> = rows().iter().map(off).collect();
     assert_eq!(off.len(), 200);
-    let near = off.iter().filter(|off| off.abs() <= 0.1).count();
-    assert!(10 * near >= 9 * off.len(), "{near} of {}", off.len());
-    assert!(off.iter().all(|off| off.abs() <= 0.15), "{off:.2?}");
+    assert!(off.iter().all(|off| off.abs() <= 0.1), "{off:.2?}");
 }
 
 /// The table is what the draws give today: two of its rows, drawn again.
