@@ -28,6 +28,8 @@ pub enum VatCaution {
     HotWall {
         /// How hot at most.
         wall_c: f64,
+        /// From how hot to how hot, where that is known only roughly.
+        likely_c: Option<(f64, f64)>,
         /// What that does to the milk.
         does: Scorching,
         /// The input that makes it hot.
@@ -110,7 +112,7 @@ pub(super) fn cautions(batch: &Batch) -> Vec<VatCaution> {
             Heating::Bath => "bath_set_temperature_c",
             Heating::DoubleBoiler | Heating::Hob => "heater_power_w",
         };
-        all.push(VatCaution::HotWall { wall_c: vat.wall_most_c, does, caused_by });
+        all.push(VatCaution::HotWall { wall_c: vat.wall_most_c, likely_c: vat.likely_wall_most_c, does, caused_by });
     }
     if design.calcium_temperature_c > design.rennet_temperature_c {
         all.push(VatCaution::CalciumAfterRennet { calcium_c: design.calcium_temperature_c, rennet_c: design.rennet_temperature_c });

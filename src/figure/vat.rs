@@ -95,7 +95,7 @@ fn heat(vat: &VatOutcome, heating: Heating) -> Vec<Figure> {
         number("to_ladle_min", "Ladling after the start", vat.to_ladle_min, Unit::Minute, 0, warming),
         number("setting_temperature_c", "Milk temperature while it sets", vat.setting_temperature_c, Unit::Celsius, 1, warming),
         number("ladled_curd_c", "Temperature of the curd at ladling", vat.ladle_temperature_c, Unit::Celsius, 1, warming),
-        number("wall_most_c", "Hottest pot wall", vat.wall_most_c, Unit::Celsius, 0, wall),
+        number("wall_most_c", "Hottest pot wall", vat.wall_most_c, Unit::Celsius, 0, wall).between(vat.likely_wall_most_c),
     ];
     all.extend(outside.map(|label| number("bath_most_c", label, vat.bath_most_c, Unit::Celsius, 1, warming)));
     all.push(number("energy_kwh", "Energy to rennet temperature", vat.energy_kwh, Unit::KilowattHour, 2, warming));

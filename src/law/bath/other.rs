@@ -109,7 +109,17 @@ impl Hob {
     /// Returns the wall at the hot spot, °C: T_m + 2 P/(A h), but no more than boiling milk allows.
     #[must_use]
     pub fn wall_c(&self, milk_c: f64) -> f64 {
-        (milk_c + HOT_SPOT.value * self.power_w / (self.base_m2 * self.milk_side_w_m2_k)).min(BOILING_WALL.value)
+        self.wall_at(milk_c, HOT_SPOT.value)
+    }
+
+    /// Returns the same for the least and the greatest flux that a hot spot is likely to have: how hot it gets is known only roughly.
+    #[must_use]
+    pub fn likely_wall_c(&self, milk_c: f64) -> (f64, f64) {
+        (self.wall_at(milk_c, HOT_SPOT.range.0), self.wall_at(milk_c, HOT_SPOT.range.1))
+    }
+
+    fn wall_at(&self, milk_c: f64, over_mean: f64) -> f64 {
+        (milk_c + over_mean * self.power_w / (self.base_m2 * self.milk_side_w_m2_k)).min(BOILING_WALL.value)
     }
 }
 

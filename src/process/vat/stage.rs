@@ -41,6 +41,8 @@ pub struct VatOutcome {
     pub setting_temperature_c: f64,
     /// Hottest wall on the milk's side.
     pub wall_most_c: f64,
+    /// The same by a little and by a much hotter hot spot of a hob; none where the wall is known well.
+    pub likely_wall_most_c: Option<(f64, f64)>,
     /// Hottest bath.
     pub bath_most_c: f64,
     /// Electricity until the rennet goes in.
@@ -160,6 +162,7 @@ pub fn vat_given(
         tests: set.tests,
         setting_temperature_c: temperature_c,
         wall_most_c: drawn.wall_most_c,
+        likely_wall_most_c: drawn.likely_wall_most_c,
         bath_most_c: drawn.bath_most_c,
         energy_kwh,
         to_ladle_min: rennet_at_min + set.cut_min + design.whey_rest_min,

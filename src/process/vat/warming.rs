@@ -77,6 +77,8 @@ pub(super) struct WarmingCourse {
     pub curve: Vec<WarmingPoint>,
     pub events: Vec<WarmingMark>,
     pub wall_most_c: f64,
+    /// The same by a little and by a much hotter hot spot; none where the wall is known well.
+    pub likely_wall_most_c: Option<(f64, f64)>,
     pub bath_most_c: f64,
 }
 
@@ -300,7 +302,24 @@ impl Warming {
             })
             .collect();
         let most = |of: fn(&WarmingPoint) -> f64| curve.iter().map(of).fold(f64::NEG_INFINITY, f64::max);
-        WarmingCourse { wall_most_c: most(|point| point.wall_c), bath_most_c: most(|point| point.bath_c), curve, events }
+        WarmingCourse {
+            wall_most_c: most(|point| point.wall_c),
+            likely_wall_most_c: self.likely_wall_most_c(&curve),
+            bath_most_c: most(|point| point.bath_c),
+            curve,
+            events,
+        }
+    }
+
+    /// Returns the hottest wall over a hob by the least and by the greatest likely flux at its hot spot; none without a hob.
+    fn likely_wall_most_c(&self, curve: &[WarmingPoint]) -> Option<(f64, f64)> {
+        let Heat::Single(pieces) = &self.heat else { return None };
+        let on_hob = |point: &WarmingPoint| match pieces.iter().find(|piece| 60.0 * point.at_min <= piece.to_s)?.run {
+            Run::Hob(hob) => Some(hob.likely_wall_c(point.milk_c)),
+            Run::Boiler(_) | Run::Cold(_) | Run::Hold => None,
+        };
+        let hotter = |one: (f64, f64), other: (f64, f64)| (one.0.max(other.0), one.1.max(other.1));
+        curve.iter().filter_map(on_hob).reduce(hotter)
     }
 }
 

@@ -7,13 +7,13 @@ use crate::words::said::{CautionWords, said};
 
 pub(super) fn words(caution: &VatCaution) -> CautionWords {
     match caution {
-        VatCaution::HotWall { wall_c, does, caused_by: "pasteurising_bath_temperature_c" } => said(
-            hot_wall(*wall_c, *does),
+        VatCaution::HotWall { wall_c, likely_c, does, caused_by: "pasteurising_bath_temperature_c" } => said(
+            hot_wall(*wall_c, *likely_c, *does),
             "Stir without a pause. A bath set nearer to the temperature of pasteurising is gentler but slower; it must stay hotter than that.",
             "The wall of the pot gets very hot: stir without a pause.",
         ),
-        VatCaution::HotWall { wall_c, does, .. } => said(
-            hot_wall(*wall_c, *does),
+        VatCaution::HotWall { wall_c, likely_c, does, .. } => said(
+            hot_wall(*wall_c, *likely_c, *does),
             "Warm with less power or a cooler bath, and stir without a pause.",
             "The base gets very hot: less power, stir without a pause.",
         ),
@@ -60,10 +60,17 @@ pub(super) fn words(caution: &VatCaution) -> CautionWords {
 }
 
 /// Returns what a hot wall does to the milk.
-fn hot_wall(wall_c: f64, does: Scorching) -> String {
+fn hot_wall(wall_c: f64, likely_c: Option<(f64, f64)>, does: Scorching) -> String {
     let steam = STEAM_TEMPERATURE.value;
+    let roughly = likely_c.map(|(least, most)| {
+        format!(" How hot a hob makes it is known only roughly: from {least:.0} to {most:.0} °C here, by pot and flame.")
+    });
+    let roughly = roughly.unwrap_or_default();
     if wall_c >= steam {
-        return format!("The base of the pot gets hotter than {}: milk boils on it and burns on.", quantity(&STEAM_TEMPERATURE));
+        return format!(
+            "The base of the pot gets hotter than {}: milk boils on it and burns on.{roughly}",
+            quantity(&STEAM_TEMPERATURE)
+        );
     }
     let does = match does {
         Scorching::Fine => "leaves no deposit",
@@ -71,5 +78,5 @@ fn hot_wall(wall_c: f64, does: Scorching) -> String {
         Scorching::Heavy => "leaves a thick deposit and a cooked taste",
         Scorching::BurnsOn => "burns milk on",
     };
-    format!("The wall of the pot reaches about {wall_c:.0} °C, which {does}.")
+    format!("The wall of the pot reaches about {wall_c:.0} °C, which {does}.{roughly}")
 }
