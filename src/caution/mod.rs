@@ -1,6 +1,7 @@
 //! What the maker must be told, as facts: each caution with its numbers and the choice that causes it. The words are in [`crate::words`].
 
 mod begins;
+mod by_stage;
 #[expect(clippy::module_inception, reason = "the main type of the folder is in a file of its name, which only the folder sees")]
 mod caution;
 mod draining;
@@ -21,6 +22,7 @@ mod stopped;
 mod vat;
 
 pub use begins::caution_begins;
+pub use by_stage::worst_by_stage;
 pub use caution::{Caution, CautionKind};
 pub use draining::DrainingCaution;
 pub use drying::DryingCaution;

@@ -1,7 +1,7 @@
 //! The curve of pH from the milk to the dried cheese.
 
 use super::axes::round_up;
-use super::{Axis, Curve, CurveKey, Event, Role, Series};
+use super::{Axis, Curve, CurveKey, Event, Role, Series, Tone};
 use crate::batch::Batch;
 use crate::law::growth::SOURED_IN_TIME_H;
 use crate::process::{DrainingOutcome, SourPoint, VatOutcome, souring_on_the_way};
@@ -30,7 +30,7 @@ pub(super) fn of_curd(batch: &Batch, vat: &VatOutcome, drained: &DrainingOutcome
         x: Axis { label: "time from the start", unit: "h", least: 0.0, most: most_h },
         // Much lactone or a thermophilic culture comes below 4.
         y: Axis { label: "pH", unit: "", least: if lowest < 4.0 { 3.0 } else { 4.0 }, most: 7.0 },
-        series: vec![Series { name: "pH", role: Role::Main, points: ascending(&way) }],
+        series: vec![Series { name: "pH", role: Role::Main, tone: Tone::Whole, points: ascending(&way) }],
         bands: Vec::new(),
         events,
         empty_because: None,

@@ -1,5 +1,7 @@
 //! What a figure is made of.
 
+use super::Tone;
+
 /// One axis.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Axis {
@@ -13,7 +15,7 @@ pub struct Axis {
     pub most: f64,
 }
 
-/// What a line stands for; it decides the stroke, never the colour alone.
+/// What a line stands for; it decides the stroke, as what it is of decides the colour.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Role {
     /// The quantity itself.
@@ -31,6 +33,8 @@ pub struct Series {
     pub name: &'static str,
     /// What it stands for.
     pub role: Role,
+    /// What it is of.
+    pub tone: Tone,
     /// Its points, x ascending.
     pub points: Vec<[f64; 2]>,
 }

@@ -1,7 +1,7 @@
 //! Curves of drying.
 
 use super::axes::round_up;
-use super::{Axis, Band, Curve, CurveKey, Event, Role, Series};
+use super::{Axis, Band, Curve, CurveKey, Event, Role, Series, Tone};
 use crate::batch::Batch;
 use crate::law::growth::{DRY, SHELF_STABLE};
 use crate::process::{DryingOutcome, DryingPoint, TrayRun};
@@ -80,7 +80,12 @@ pub(super) fn loss(batch: &Batch, dried: &DryingOutcome) -> Curve {
             least: gain_limit(&dried.middle),
             most: if end.loss_percent > 55.0 { 80.0 } else { 60.0 },
         },
-        series: vec![Series { name: "middle tray", role: Role::Main, points: line(&dried.middle, |point| point.loss_percent) }],
+        series: vec![Series {
+            name: "middle tray",
+            role: Role::Main,
+            tone: Tone::Whole,
+            points: line(&dried.middle, |point| point.loss_percent),
+        }],
         bands: bands(dried, batch.design.drying.drying_h, |point| point.loss_percent),
         events: swap(dried),
         empty_because: None,
@@ -128,7 +133,7 @@ pub fn drying_weight(batch: &Batch) -> Option<Curve> {
             least: WEIGHT_STEP_G * (least / WEIGHT_STEP_G).floor(),
             most: WEIGHT_STEP_G * (most / WEIGHT_STEP_G).ceil(),
         },
-        series: vec![Series { name: "plan", role: Role::Main, points }],
+        series: vec![Series { name: "plan", role: Role::Main, tone: Tone::Whole, points }],
         bands,
         events: Vec::new(),
         empty_because: None,
@@ -150,9 +155,24 @@ pub(super) fn moisture(batch: &Batch, dried: &DryingOutcome) -> Curve {
         x: time_axis(batch),
         y: Axis { label: "moisture", unit: "%", least: 0.0, most: if wettest > 80.0 { 100.0 } else { 80.0 } },
         series: vec![
-            Series { name: "centre", role: Role::Companion, points: line(&dried.middle, |point| point.centre_moisture_percent) },
-            Series { name: "mean", role: Role::Main, points: line(&dried.middle, |point| point.moisture_percent) },
-            Series { name: "top", role: Role::Companion, points: line(&dried.middle, |point| point.surface_moisture_percent) },
+            Series {
+                name: "centre",
+                role: Role::Companion,
+                tone: Tone::Centre,
+                points: line(&dried.middle, |point| point.centre_moisture_percent),
+            },
+            Series {
+                name: "mean",
+                role: Role::Main,
+                tone: Tone::Whole,
+                points: line(&dried.middle, |point| point.moisture_percent),
+            },
+            Series {
+                name: "top",
+                role: Role::Companion,
+                tone: Tone::Face,
+                points: line(&dried.middle, |point| point.surface_moisture_percent),
+            },
         ],
         bands: bands(dried, batch.design.drying.drying_h, |point| point.moisture_percent),
         events: swap(dried),
@@ -172,11 +192,17 @@ pub(super) fn water_activity(batch: &Batch, dried: &DryingOutcome) -> Curve {
     let limits = [("0.92", DRY.value), ("0.85", SHELF_STABLE.value)].map(|(name, limit)| Series {
         name,
         role: Role::Limit,
+        tone: Tone::Limit,
         points: vec![[0.0, limit], [x.most, limit]],
     });
     let mut series = vec![
-        Series { name: "centre", role: Role::Companion, points: line(&dried.middle, |point| point.centre_water_activity) },
-        Series { name: "mean", role: Role::Main, points: line(&dried.middle, |point| point.water_activity) },
+        Series {
+            name: "centre",
+            role: Role::Companion,
+            tone: Tone::Centre,
+            points: line(&dried.middle, |point| point.centre_water_activity),
+        },
+        Series { name: "mean", role: Role::Main, tone: Tone::Whole, points: line(&dried.middle, |point| point.water_activity) },
     ];
     series.extend(limits);
     Curve {

@@ -1,7 +1,7 @@
 //! The curve of potential growth of germs.
 
 use super::axes::round_up;
-use super::{Axis, Band, Curve, CurveKey, Event, Role, Series};
+use super::{Axis, Band, Curve, CurveKey, Event, Role, Series, Tone};
 use crate::design::Stage;
 use crate::process::{GermCourse, GermLine, GermsOutcome};
 use std::f64::consts::LN_10;
@@ -34,10 +34,10 @@ pub(super) fn germs(germs: &GermsOutcome) -> Curve {
         .iter()
         .filter(|course| course.line != GermLine::StaphylococcusWithoutLactic && !course.line.wants_no_air())
         .max_by(|one, other| one.dose().total_cmp(&other.dose()));
-    let series = DRAWN.iter().filter_map(|which| {
-        let course = germs.of(*which)?;
-        let role = if worst.is_some_and(|worst| worst.line == *which) { Role::Main } else { Role::Companion };
-        Some(Series { name: which.short_name(), role, points: line(course, end_h, 1.0) })
+    let series = (0..).zip(DRAWN).filter_map(|(place, which)| {
+        let course = germs.of(which)?;
+        let role = if worst.is_some_and(|worst| worst.line == which) { Role::Main } else { Role::Companion };
+        Some(Series { name: which.short_name(), role, tone: Tone::Germ(place), points: line(course, end_h, 1.0) })
     });
     let band = worst.map(|course| {
         let (slow, fast) = course.likely_log10();

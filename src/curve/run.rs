@@ -1,7 +1,7 @@
 //! The picture of the run: a run as thick as the matter that flows, with what joins it and what leaves it.
 
 use crate::batch::Batch;
-use crate::design::Stage;
+use crate::design::{KeptIn, Stage};
 use crate::law::Matter;
 
 /// The whole picture.
@@ -12,10 +12,10 @@ pub struct Run {
 }
 
 impl Run {
-    /// Returns the greatest mass that goes on from any station, kg; the scale of the picture; 0 if none was calculated.
+    /// Returns the greatest mass that goes on from any station with the vinegar round it, kg; the scale of the picture; 0 if none was calculated.
     #[must_use]
     pub fn heaviest_kg(&self) -> f64 {
-        self.stations.iter().filter_map(|station| station.goes_on_kg).fold(0.0, f64::max)
+        self.stations.iter().filter_map(|station| Some(station.goes_on_kg? + station.around_kg)).fold(0.0, f64::max)
     }
 }
 
@@ -26,12 +26,59 @@ pub struct Station {
     pub stage: Stage,
     /// What goes on from it, if it was calculated.
     pub goes_on_kg: Option<f64>,
-    /// Moisture of that.
+    /// What that is made of, in the order in which it is drawn.
+    pub layers: [Layer; 4],
+    /// Vinegar that lies round the cheeses here, kg.
+    pub around_kg: f64,
+    /// Moisture of what goes on.
     pub moisture_percent: Option<f64>,
     /// What joins and leaves here.
     pub streams: Vec<SideStream>,
     /// Why it was not calculated.
     pub stopped_because: Option<String>,
+}
+
+/// One part of what goes on, as a layer of the run.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Layer {
+    /// What it is.
+    pub substance: Substance,
+    /// How much.
+    pub mass_kg: f64,
+}
+
+/// What the layers of the run are made of.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Substance {
+    /// Water.
+    Water,
+    /// Fat.
+    Fat,
+    /// Protein, and what is dissolved or bound beside it: milk sugar, minerals, acids.
+    Curd,
+    /// Common salt.
+    Salt,
+}
+
+/// Returns the layers of some matter; together they are all of it.
+fn layers(matter: &Matter) -> [Layer; 4] {
+    let curd_kg = matter.total_kg() - matter.water_kg - matter.fat_kg - matter.salt_kg;
+    [
+        Layer { substance: Substance::Water, mass_kg: matter.water_kg },
+        Layer { substance: Substance::Fat, mass_kg: matter.fat_kg },
+        Layer { substance: Substance::Curd, mass_kg: curd_kg },
+        Layer { substance: Substance::Salt, mass_kg: matter.salt_kg },
+    ]
+}
+
+/// Returns the vinegar that lies round the cheeses at a station: during the soak, and in the jar where it stays in it.
+fn around_kg(batch: &Batch, stage: Stage) -> f64 {
+    let stays = stage == Stage::Keeping && batch.design.keeping.kept_in == KeptIn::Vinegar;
+    if !stays && stage != Stage::Pickling {
+        return 0.0;
+    }
+    let soak = batch.balance.stages.iter().find(|(at, _)| *at == Stage::Pickling);
+    soak.map_or(0.0, |(_, soak)| soak.left.iter().map(|stream| stream.matter.total_kg()).sum())
 }
 
 /// Whether a stream joins or leaves.
@@ -81,6 +128,8 @@ pub fn run(batch: &Batch) -> Run {
         Station {
             stage,
             goes_on_kg: balance.map(|balance| balance.goes_on.total_kg()),
+            layers: layers(&balance.map(|balance| balance.goes_on).unwrap_or_default()),
+            around_kg: around_kg(batch, stage),
             moisture_percent: balance.map(|balance| Matter::moisture_percent(&balance.goes_on)),
             streams,
             stopped_because: batch.ending(stage).why_not(),

@@ -1,7 +1,7 @@
 //! The curve of salt, from the first salt to the last air.
 
 use super::axes::{highest, round_up};
-use super::{Axis, Curve, CurveKey, Event, Role, Series};
+use super::{Axis, Curve, CurveKey, Event, Role, Series, Tone};
 use crate::batch::Batch;
 use crate::process::{SaltPoint, SaltingOutcome};
 
@@ -16,9 +16,9 @@ pub(super) fn salt(batch: &Batch, salted: &SaltingOutcome) -> Curve {
     points.extend(drying);
     let line = |of: fn(&SaltPoint) -> f64| points.iter().map(|point| [point.at_h, of(point)]).collect::<Vec<_>>();
     let series = vec![
-        Series { name: "faces", role: Role::Companion, points: line(|point| point.surface_percent) },
-        Series { name: "mean", role: Role::Main, points: line(|point| point.mean_percent) },
-        Series { name: "centre", role: Role::Companion, points: line(|point| point.centre_percent) },
+        Series { name: "faces", role: Role::Companion, tone: Tone::Face, points: line(|point| point.surface_percent) },
+        Series { name: "mean", role: Role::Main, tone: Tone::Salt, points: line(|point| point.mean_percent) },
+        Series { name: "centre", role: Role::Companion, tone: Tone::Centre, points: line(|point| point.centre_percent) },
     ];
     let most = series.iter().map(|series| highest(&series.points)).fold(4.0, f64::max);
     let last_h = points.last().map_or(1.0, |point| point.at_h);

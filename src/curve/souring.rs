@@ -1,7 +1,7 @@
 //! The curve of pH in the vinegar.
 
 use super::axes::round_up;
-use super::{Axis, Band, Curve, CurveKey, Event, Role, Series};
+use super::{Axis, Band, Curve, CurveKey, Event, Role, Series, Tone};
 use crate::batch::Batch;
 use crate::process::{PH_TARGETS, PicklePoint, PicklingOutcome};
 
@@ -42,13 +42,14 @@ pub(super) fn souring(batch: &Batch, pickled: &PicklingOutcome) -> Curve {
     let mut series = Vec::new();
     if pickled.pickled {
         series.extend([
-            Series { name: "centre", role: Role::Main, points: line(|point| point.centre_ph) },
-            Series { name: "blended", role: Role::Companion, points: line(|point| point.slurry_ph) },
-            Series { name: "face", role: Role::Companion, points: line(|point| point.surface_ph) },
+            Series { name: "centre", role: Role::Main, tone: Tone::Centre, points: line(|point| point.centre_ph) },
+            Series { name: "blended", role: Role::Companion, tone: Tone::Whole, points: line(|point| point.slurry_ph) },
+            Series { name: "face", role: Role::Companion, tone: Tone::Face, points: line(|point| point.surface_ph) },
         ]);
         series.extend(PH_TARGETS.into_iter().zip(LIMIT_NAMES).map(|(ph, name)| Series {
             name,
             role: Role::Limit,
+            tone: Tone::Limit,
             points: vec![[0.0, ph], [most_h, ph]],
         }));
     }

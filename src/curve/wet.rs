@@ -1,7 +1,7 @@
 //! Curves of the wet end: warming and whey.
 
 use super::axes::{highest, round_up};
-use super::{Axis, Curve, CurveKey, Event, Role, Series};
+use super::{Axis, Curve, CurveKey, Event, Role, Series, Tone};
 use crate::batch::Batch;
 use crate::design::Heating;
 use crate::law::bath::{DEPOSITS_BEGIN, Scorching};
@@ -16,14 +16,15 @@ pub(super) fn warming(batch: &Batch, vat: &VatOutcome) -> Curve {
         Heating::Hob => "hot spot",
     };
     let mut series = vec![
-        Series { name: "milk", role: Role::Main, points: line(|point| point.milk_c) },
-        Series { name: outside, role: Role::Companion, points: line(|point| point.bath_c) },
+        Series { name: "milk", role: Role::Main, tone: Tone::Milk, points: line(|point| point.milk_c) },
+        Series { name: outside, role: Role::Companion, tone: Tone::Around, points: line(|point| point.bath_c) },
     ];
     let most_min = round_up(vat.to_ladle_min);
     if crate::law::bath::scorching(vat.wall_most_c) > Scorching::Fine {
         series.push(Series {
             name: "deposits begin",
             role: Role::Limit,
+            tone: Tone::Limit,
             points: vec![[0.0, DEPOSITS_BEGIN.value], [most_min, DEPOSITS_BEGIN.value]],
         });
     }
@@ -74,8 +75,8 @@ pub(super) fn whey_drip(drained: &DrainingOutcome) -> Curve {
         x: Axis { label: "time from ladling", unit: "h", least: 0.0, most: round_up(drained.draining_h) },
         y: Axis { label: "whey, and whey per hour", unit: "g", least: 0.0, most: round_up(most * 1.15) },
         series: vec![
-            Series { name: "whey so far", role: Role::Main, points: whey },
-            Series { name: "per hour", role: Role::Companion, points: rate },
+            Series { name: "whey so far", role: Role::Main, tone: Tone::Whey, points: whey },
+            Series { name: "per hour", role: Role::Companion, tone: Tone::Around, points: rate },
         ],
         bands: Vec::new(),
         events,

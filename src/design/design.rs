@@ -56,6 +56,16 @@ holds! {
 /// One input of a design, or of the cheese that is described for one stage alone.
 pub type Field<D = Design> = super::field::Field<D>;
 
+/// The inputs that decide what is bought, each with a name for where there is little room; the window keeps them in sight at every stage. Of the
+/// second and third a design uses one.
+pub const BEFORE_BUYING: [(&str, &str); 5] = [
+    ("milk_l", "Milk"),
+    ("fat_target_percent", "Fat target"),
+    ("cream_on_hand_ml", "Cream"),
+    ("cream_strength_percent", "Cream fat"),
+    ("mould_count", "Moulds"),
+];
+
 /// Returns every input of every stage, in the trade's order.
 ///
 /// # Example

@@ -31,7 +31,7 @@ pub use choices::{
 };
 pub use described::{DESCRIBED_CHEESE_FIELDS, DescribedCheese};
 pub use described_pickling::{DESCRIBED_PICKLING_FIELDS, DescribedPickling};
-pub use design::{Design, Field, field, fields};
+pub use design::{BEFORE_BUYING, Design, Field, field, fields};
 pub use draining::DrainingDesign;
 pub use drying::DryingDesign;
 pub use error::DesignError;

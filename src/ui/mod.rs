@@ -18,6 +18,7 @@ pub use state::cut::CutView;
 pub use state::draft::Draft;
 pub use state::pages::{Page, PlanPart};
 pub use state::view::View;
+pub use widget::matter::MatterColours;
 pub use widget::number_text::{Misread, Understood, read_number};
 pub use widget::theme::{Palette, install};
 pub use widget::typing::Typing;

@@ -7,3 +7,4 @@ mod run;
 mod section_growth;
 mod spread;
 mod tables;
+mod vessel;

@@ -21,6 +21,22 @@ fn the_streams_of_each_station_add_up() {
     }
 }
 
+/// The layers are all of what goes on, and the vinegar round the cheeses is what does not go into them.
+#[test]
+fn the_layers_of_each_station_are_all_of_it() {
+    let batch = batch(&Design::default()).unwrap();
+    for station in run(&batch).stations {
+        let layers: f64 = station.layers.iter().map(|layer| layer.mass_kg).sum();
+        assert!((layers - station.goes_on_kg.unwrap()).abs() < 1e-12, "{:?}", station.stage);
+        assert!(station.layers.iter().all(|layer| layer.mass_kg >= 0.0));
+        assert_eq!(station.around_kg > 0.0, station.stage >= Stage::Pickling, "{:?}", station.stage);
+        if station.stage == Stage::Pickling {
+            let joins: f64 = station.streams.iter().filter(|stream| stream.side == Side::Joins).map(|stream| stream.mass_kg).sum();
+            assert!(station.around_kg < joins, "some of the vinegar goes into the cheeses");
+        }
+    }
+}
+
 #[test]
 fn whey_and_vapour_leave_and_salt_joins() {
     let stations = run(&batch(&Design::default()).unwrap()).stations;

@@ -1,7 +1,7 @@
 //! Every curve as a table.
 
 use vatsketch::batch::batch;
-use vatsketch::curve::{Axis, Band, Curve, CurveKey, Event, Role, Series, curve, every_point, table};
+use vatsketch::curve::{Axis, Band, Curve, CurveKey, Event, Role, Series, Tone, curve, every_point, table};
 use vatsketch::design::Design;
 
 #[test]
@@ -23,7 +23,7 @@ fn a_table_has_a_column_for_x_and_for_each_line_and_a_row_more_than_asked_for() 
 }
 
 fn line(name: &'static str, points: &[[f64; 2]]) -> Series {
-    Series { name, role: Role::Main, points: points.to_vec() }
+    Series { name, role: Role::Main, tone: Tone::Whole, points: points.to_vec() }
 }
 
 fn by_hand(series: Vec<Series>, bands: Vec<Band>) -> Curve {

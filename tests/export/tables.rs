@@ -4,7 +4,7 @@ use crate::report::sample;
 use csv::{ReaderBuilder, StringRecord};
 use vatsketch::batch::batch;
 use vatsketch::caution::{cautions, serious_warnings};
-use vatsketch::curve::{Curve, CurveKey, Role, Series, curve, every_point};
+use vatsketch::curve::{Curve, CurveKey, Role, Series, Tone, curve, every_point};
 use vatsketch::design::Design;
 use vatsketch::export::{ExportError, curve_csv, figures_csv, json};
 use vatsketch::figure::{Reading, figures};
@@ -60,7 +60,12 @@ fn lines_and_quotes_are_as_the_standard_has_them() {
         title: "By hand",
         x: axis("at"),
         y: axis("y"),
-        series: vec![Series { name: "so-called \"mean\", of two", role: Role::Main, points: vec![[0.0, 0.5], [1.0, f64::NAN]] }],
+        series: vec![Series {
+            name: "so-called \"mean\", of two",
+            role: Role::Main,
+            tone: Tone::Whole,
+            points: vec![[0.0, 0.5], [1.0, f64::NAN]],
+        }],
         bands: Vec::new(),
         events: Vec::new(),
         empty_because: None,

@@ -1,7 +1,7 @@
 //! An invented batch with every stage done, made by hand so that these tests hold whatever the stages work out.
 
 use vatsketch::batch::{Batch, MassBalance, Progress};
-use vatsketch::curve::{Axis, Band, Curve, Event, Role, Series};
+use vatsketch::curve::{Axis, Band, Curve, Event, Role, Series, Tone};
 use vatsketch::design::{Design, Stage};
 use vatsketch::law::Matter;
 use vatsketch::process::{
@@ -119,8 +119,13 @@ pub fn curves() -> Vec<Curve> {
             x: Axis { label: "time", unit: "min", least: 0.0, most: 150.0 },
             y: Axis { label: "temperature", unit: "°C", least: 0.0, most: 50.0 },
             series: vec![
-                Series { name: "bath", role: Role::Companion, points: points(&|t| warming(t, 38.0, 14.0), 141.0) },
-                Series { name: "milk", role: Role::Main, points: points(&|t| warming(t, 37.0, 28.0), 141.0) },
+                Series {
+                    name: "bath",
+                    role: Role::Companion,
+                    tone: Tone::Around,
+                    points: points(&|t| warming(t, 38.0, 14.0), 141.0),
+                },
+                Series { name: "milk", role: Role::Main, tone: Tone::Whole, points: points(&|t| warming(t, 37.0, 28.0), 141.0) },
             ],
             bands: vec![],
             events: [("calcium", 21.0), ("rennet", 66.0), ("clotted", 82.0), ("clean break", 115.0), ("cut", 121.0)]
@@ -133,7 +138,7 @@ pub fn curves() -> Vec<Curve> {
             title: "Loss of mass in drying",
             x: Axis { label: "time", unit: "h", least: 0.0, most: 34.0 },
             y: Axis { label: "loss", unit: "%", least: 0.0, most: 40.0 },
-            series: vec![Series { name: "middle tray", role: Role::Main, points: points(&loss, 34.0) }],
+            series: vec![Series { name: "middle tray", role: Role::Main, tone: Tone::Whole, points: points(&loss, 34.0) }],
             bands: vec![Band {
                 name: "between the fastest and the slowest tray",
                 points: (0..=50).map(|i| 0.68 * f64::from(i)).map(|t| [t, 0.93 * loss(t), 1.06 * loss(t)]).collect(),

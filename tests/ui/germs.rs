@@ -15,7 +15,7 @@ use vatsketch::words::POTENTIAL_GROWTH;
 const SIZE: [f32; 2] = [1296.0, 816.0];
 
 /// Where the curves are in it: right of the choices, left of the results, above the foot.
-const CURVES: egui::Rect = egui::Rect { min: egui::pos2(348.0, 168.0), max: egui::pos2(928.0, 726.0) };
+const CURVES: egui::Rect = egui::Rect { min: egui::pos2(336.0, 168.0), max: egui::pos2(976.0, 726.0) };
 
 /// Returns the window of an example at the jar, its cut showing germs.
 fn at_jar(name: &str) -> Harness<'static, Window> {
@@ -40,7 +40,7 @@ fn what_potential_growth_leaves_out_is_said_wherever_germs_are_shown() {
     let mut harness = at_jar("warm-cabinet");
     harness.state_mut().view.station = Stage::Vat;
     harness.run();
-    assert!(harness.query_all_by_label(POTENTIAL_GROWTH).count() <= 1, "only in the results, which show every stage");
+    assert!(harness.query_all_by_label(POTENTIAL_GROWTH).count() <= 1, "nor where no germs are shown");
 }
 
 #[test]

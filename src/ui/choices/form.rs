@@ -1,42 +1,37 @@
-//! The choices, grouped by stage in the trade's order.
+//! The choices of the chosen station.
 
-use crate::analysis::DifferingChoice;
-use crate::design::{Choice, Design, Field, Kind, Stage, Value, fields};
+use crate::design::{BEFORE_BUYING, Design, Field, Stage, fields};
+use crate::figure::Figure;
 use crate::session::Command;
-use crate::ui::choices::number_field::{BOX_WIDTH, box_ui, number_slider_ui};
-use crate::ui::results::beside::value_text;
-use crate::ui::state::ask::{Ask, SecondAsk};
+use crate::ui::choices::finder::finder_ui;
+use crate::ui::choices::marks::FormMarks;
+use crate::ui::choices::row::{Shape, other_ui, row_ui};
+use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::widget::focus::focus_first_inside;
-use crate::ui::widget::pill::{pill_ui, pills_ui};
-use crate::ui::widget::pin::{PIN_WIDTH, pin_ui};
-use crate::ui::widget::reset::{RESET_WIDTH, reset_ui};
 use crate::ui::widget::room::Room;
 use crate::ui::widget::spoken::heading_ui;
-use crate::ui::widget::theme::{CAPTION, Palette, bold};
-use crate::ui::widget::tip::tip;
-use crate::ui::widget::typed_box::said_ui;
-use egui::{Align, CornerRadius, Layout, RichText, Role, Sense, Stroke, Ui, UiBuilder, WidgetInfo, vec2};
-use std::collections::BTreeSet;
+use crate::ui::widget::theme::{CAPTION, Palette};
+use egui::{Align, Layout, RichText, Role, Stroke, Ui, UiBuilder, WidgetInfo};
 
-/// What is marked in the form.
-#[derive(Clone, Copy)]
-pub(in crate::ui) struct FormMarks<'a> {
-    /// What differs from a second design.
-    pub(in crate::ui) differing: &'a [DifferingChoice],
-    /// What no aim may move.
-    pub(in crate::ui) pins: &'a BTreeSet<&'static str>,
-}
+/// Choices of a station that are always in sight where it has many, and how many it may have before the others are folded away.
+const MAIN: usize = 6;
+const FOLDED_FROM: usize = 8;
 
-/// Draws the form and returns what is asked for.
-pub(in crate::ui) fn choices_ui(ui: &mut Ui, view: &mut View, design: &Design, marks: FormMarks<'_>, room: Room) -> Vec<Ask> {
-    let mut asks = Vec::new();
-    room.scrolled(ui, "choices", |ui| {
-        for stage in Stage::ALL {
-            stage_ui(ui, view, design, (stage, marks), &mut asks);
-            ui.add_space(14.0);
-        }
-    });
+/// Draws the choices of the chosen station and returns what is asked for.
+///
+/// * `figures`: what can be searched beside the choices
+pub(in crate::ui) fn choices_ui(
+    ui: &mut Ui,
+    view: &mut View,
+    (design, figures): (&Design, &[Figure]),
+    marks: FormMarks<'_>,
+    room: Room,
+) -> Vec<Ask> {
+    let mut asks = finder_ui(ui, view, design, figures);
+    // Each station keeps its own place in the list.
+    let stage = view.station;
+    room.scrolled(ui, ("choices", stage.key()), |ui| stage_ui(ui, view, design, (stage, marks), &mut asks));
     asks
 }
 
@@ -80,11 +75,40 @@ fn stage_ui(ui: &mut Ui, view: &mut View, design: &Design, (stage, marks): (Stag
     }
 }
 
+/// Draws the choices that are folded away until they are wanted; one that was asked for opens them.
+fn more_ui(
+    ui: &mut Ui,
+    view: &mut View,
+    design: &Design,
+    (stage, more, marks): (Stage, &[&'static Field], FormMarks<'_>),
+    asks: &mut Vec<Ask>,
+) {
+    let changed = more.iter().filter(|field| field.get(design) != field.default()).count();
+    let changed = if changed > 0 { format!(", {changed} changed") } else { String::new() };
+    let words = format!("{} more choices{changed}", more.len());
+    let asked_for = view.mark_scrolls && more.iter().any(|field| view.marked == Some(field.key));
+    egui::CollapsingHeader::new(RichText::new(words).size(CAPTION).color(Palette::of(ui).link))
+        .id_salt((stage.key(), "more choices"))
+        .open(asked_for.then_some(true))
+        .show_unindented(ui, |ui| {
+            for field in more {
+                row_ui(ui, view, design, (*field, Shape::Tall), marks, asks);
+            }
+        });
+}
+
 fn rows_ui(ui: &mut Ui, view: &mut View, design: &Design, (stage, marks): (Stage, FormMarks<'_>), asks: &mut Vec<Ask>) {
     let palette = Palette::of(ui);
-    for field in fields().filter(|field| field.stage == stage && (field.used)(design)) {
-        let other = marks.differing.iter().find(|choice| choice.field.key == field.key);
-        row_ui(ui, view, design, (field, other, marks.pins.contains(field.key)), asks);
+    let own = |field: &&'static Field| {
+        field.stage == stage && (field.used)(design) && !BEFORE_BUYING.iter().any(|(key, _)| *key == field.key)
+    };
+    let own: Vec<&'static Field> = fields().filter(own).collect();
+    let (main, more) = own.split_at(if own.len() > FOLDED_FROM { MAIN } else { own.len() });
+    for field in main {
+        row_ui(ui, view, design, (*field, Shape::Tall), marks, asks);
+    }
+    if !more.is_empty() {
+        more_ui(ui, view, design, (stage, more, marks), asks);
     }
     // What has an effect in the second design alone has no row of its own.
     for choice in
@@ -95,139 +119,4 @@ fn rows_ui(ui: &mut Ui, view: &mut View, design: &Design, (stage, marks): (Stage
             other_ui(ui, view, choice, asks);
         });
     }
-}
-
-fn row_ui(
-    ui: &mut Ui,
-    view: &mut View,
-    design: &Design,
-    (field, other, pinned): (&'static Field, Option<&DifferingChoice>, bool),
-    asks: &mut Vec<Ask>,
-) {
-    let palette = Palette::of(ui);
-    let marked = view.marked == Some(field.key);
-    let fill = if marked { palette.changed } else { egui::Color32::TRANSPARENT };
-    let frame = egui::Frame::new().fill(fill).corner_radius(6).inner_margin(egui::Margin::symmetric(6, 4));
-    let shown = frame.show(ui, |ui| {
-        ui.set_width(ui.available_width());
-        match field.kind {
-            Kind::Number { .. } => number_row(ui, view, design, (field, pinned), asks),
-            Kind::Choice(choices) => choice_row(ui, design, field, choices, asks),
-            Kind::Switch => switch_row(ui, design, field, asks),
-        }
-        if let Some(other) = other {
-            other_ui(ui, view, other, asks);
-        }
-    });
-    if other.is_some() {
-        let rect = shown.response.rect;
-        ui.painter().vline(rect.left() + 1.0, rect.y_range(), Stroke::new(3.0, palette.second));
-    }
-    if marked && view.mark_scrolls {
-        shown.response.scroll_to_me(Some(Align::Center));
-        (view.mark_scrolls, view.mark_focuses) = (false, true);
-        ui.ctx().request_repaint();
-    } else if marked && view.mark_focuses && ui.clip_rect().contains(shown.response.rect.center()) {
-        focus_first_inside(ui.ctx(), shown.response.id);
-        view.mark_focuses = false;
-    }
-}
-
-fn number_row(ui: &mut Ui, view: &mut View, design: &Design, (field, pinned): (&'static Field, bool), asks: &mut Vec<Ask>) {
-    let (Value::Number(value), Value::Number(default)) = (field.get(design), field.default()) else { return };
-    let mut said = None;
-    let right = ui.max_rect().right();
-    ui.horizontal(|ui| {
-        let room = ui.available_width() - BOX_WIDTH - 68.0;
-        let label = label_ui(ui, field, room);
-        // Drawn from the left, for a reader of the screen reads them as they are drawn.
-        let differs = value.to_bits() != default.to_bits();
-        let gap = ui.spacing().item_spacing.x;
-        let taken = BOX_WIDTH + gap + PIN_WIDTH + if differs { gap + RESET_WIDTH } else { 0.0 };
-        ui.add_space((right - taken - ui.cursor().left()).max(0.0));
-        if differs && reset_ui(ui, field) {
-            asks.push(Ask::Do(Command::SetInput { key: field.key, value: field.default() }));
-        }
-        if pin_ui(ui, field, pinned) {
-            asks.push(Ask::Pin(field.key));
-        }
-        let (asked, words) = box_ui(ui, view, field, value, label);
-        asks.extend(asked);
-        said = words;
-    });
-    asks.extend(number_slider_ui(ui, view.units, field, value, default));
-    if let Some(said) = said {
-        said_ui(ui, &said);
-    }
-}
-
-/// Draws what the second design has instead, and the ways to make the two alike.
-fn other_ui(ui: &mut Ui, view: &View, choice: &DifferingChoice, asks: &mut Vec<Ask>) {
-    let palette = Palette::of(ui);
-    let (a, b) = (value_text(view.units, choice, choice.a), value_text(view.units, choice, choice.b));
-    ui.horizontal_wrapped(|ui| {
-        ui.spacing_mut().item_spacing = vec2(6.0, 4.0);
-        ui.label(RichText::new(format!("B: {b}")).font(bold(CAPTION)).color(palette.text));
-        for (words, does, ask) in [
-            ("Use B's", format!("use B's, {b}"), SecondAsk::Take(choice.field.key)),
-            ("Copy to B", format!("copy A's to B, {a}"), SecondAsk::Give(choice.field.key)),
-        ] {
-            let response = ui.add(egui::Button::new(RichText::new(words).size(CAPTION)).min_size(vec2(0.0, 24.0)));
-            response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{}: {does}", choice.field.label)));
-            if response.clicked() {
-                asks.push(Ask::Second(ask));
-            }
-        }
-    });
-}
-
-/// Draws the words next to a control, wrapped in their room; returns the id that names the control.
-fn label_ui(ui: &mut Ui, field: &Field, room: f32) -> egui::Id {
-    ui.scope(|ui| {
-        ui.set_max_width(room);
-        ui.add(egui::Label::new(field.label).wrap()).on_hover_text(tip(field.label, field.help)).id
-    })
-    .inner
-}
-
-fn choice_row(ui: &mut Ui, design: &Design, field: &'static Field, choices: &'static [Choice], asks: &mut Vec<Ask>) {
-    let Value::Choice(chosen) = field.get(design) else { return };
-    ui.horizontal(|ui| {
-        label_ui(ui, field, ui.available_width() - 34.0);
-        if field.get(design) != field.default() {
-            ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-                if reset_ui(ui, field) {
-                    asks.push(Ask::Do(Command::SetInput { key: field.key, value: field.default() }));
-                }
-            });
-        }
-    });
-    pills_ui(ui, field.label, |ui| {
-        for choice in choices {
-            let name = format!("{}: {}", field.label, choice.label);
-            let is = choice.key == chosen;
-            if pill_ui(ui, choice.label, &name, field.help, (is, is)) {
-                asks.push(Ask::Do(Command::SetInput { key: field.key, value: Value::Choice(choice.key) }));
-            }
-        }
-    });
-}
-
-fn switch_row(ui: &mut Ui, design: &Design, field: &'static Field, asks: &mut Vec<Ask>) {
-    let Value::Switch(on) = field.get(design) else { return };
-    let palette = Palette::of(ui);
-    ui.horizontal(|ui| {
-        label_ui(ui, field, ui.available_width() - 60.0);
-        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            let (rect, response) = ui.allocate_exact_size(vec2(46.0, 26.0), Sense::click());
-            let painter = ui.painter();
-            painter.rect_filled(rect.shrink(1.0), CornerRadius::same(12), if on { palette.link } else { palette.edge });
-            let x = if on { rect.right() - 13.0 } else { rect.left() + 13.0 };
-            painter.circle_filled(egui::pos2(x, rect.center().y), 9.0, palette.background);
-            response.widget_info(|| WidgetInfo::selected(Role::CheckBox, true, on, field.label));
-            if response.on_hover_text(field.help).clicked() {
-                asks.push(Ask::Do(Command::SetInput { key: field.key, value: Value::Switch(!on) }));
-            }
-        });
-    });
 }

@@ -1,4 +1,8 @@
 //! What the maker chooses, as a form.
 
+pub(super) mod before_buying;
+mod finder;
 pub(super) mod form;
+pub(super) mod marks;
 pub(super) mod number_field;
+mod row;

@@ -13,7 +13,7 @@ use crate::units::Units;
 use egui::{Key, Ui};
 
 /// Width of a box.
-pub(in crate::ui) const BOX_WIDTH: f32 = 116.0;
+pub(in crate::ui) const BOX_WIDTH: f32 = 100.0;
 
 /// Draws the slider of a number and returns what is asked for.
 pub(in crate::ui) fn number_slider_ui(ui: &mut Ui, units: Units, field: &'static Field, value: f64, default: f64) -> Vec<Ask> {
@@ -54,10 +54,10 @@ pub(in crate::ui) fn box_ui(
     view: &mut View,
     field: &'static Field,
     value: f64,
-    label: egui::Id,
+    (label, width): (egui::Id, f32),
 ) -> (Vec<Ask>, Option<Said>) {
     let units = view.units;
-    let this = TypedBox { key: field.key, shown: units.choice_text(field, Value::Number(value)), width: BOX_WIDTH, number: true };
+    let this = TypedBox { key: field.key, shown: units.choice_text(field, Value::Number(value)), width, number: true };
     let typed = typed_ui(ui, &mut view.typing, &this, |text| {
         let understood = read_number(text, field.unit, units).map_err(|misread| misread.to_string())?;
         let value = if understood.bare { units.scale_of(field).kept(understood.value) } else { understood.value };

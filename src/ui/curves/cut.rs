@@ -2,17 +2,17 @@
 
 use crate::batch::Batch;
 use crate::curve::{Section, SectionKey, growth_words, section};
+use crate::design::Unit;
 use crate::process::GermLine;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::cut::CutView;
+use crate::ui::widget::matter::on_scale;
 use crate::ui::widget::pill::{pill_ui, pills_ui};
 use crate::ui::widget::slider::{Limits, SliderMarks, SliderWords, slider_ui};
 use crate::ui::widget::theme::{CAPTION, Palette, plain};
 use crate::units::Units;
 use egui::{Align2, Color32, ComboBox, Pos2, Rect, RichText, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
 
-/// Colours from the lowest value to the highest: one hue, so that lightness alone tells the order, also in grey.
-const RAMP: [[f32; 3]; 4] = [[251.0, 236.0, 214.0], [240.0, 168.0, 110.0], [194.0, 65.0, 12.0], [74.0, 22.0, 4.0]];
 /// Height of the bar that explains the colours, with its numbers.
 const SCALE_HEIGHT: f32 = 30.0;
 /// Height of the slider, and of the choice of a germ.
@@ -22,8 +22,14 @@ const CHOOSER_HEIGHT: f32 = 30.0;
 const LIST_HEIGHT: f32 = 320.0;
 /// Gap between the parts.
 const GAP: f32 = 3.0;
-/// Least height of the picture.
+/// Least height of the picture, and the greatest, above which its scale would stand far from it.
 const LEAST_PICTURE: f32 = 40.0;
+const MOST_PICTURE: f32 = 260.0;
+/// Room for the height of the cheese beside it, and for its width below it.
+const BESIDE: f32 = 48.0;
+const BELOW: f32 = 20.0;
+/// Room around it.
+const EDGE: f32 = 4.0;
 /// Steps of the slider.
 const RAIL_STEP: f64 = 0.02;
 
@@ -59,7 +65,7 @@ pub(in crate::ui) fn cross_section_ui(
     let below_height = ui.painter().layout(below.clone(), plain(CAPTION), Color32::GRAY, ui.available_width()).size().y;
     let chooser_height = if cut.key == SectionKey::Germs { CHOOSER_HEIGHT } else { 0.0 };
     let left = height - (ui.cursor().top() - top) - SCALE_HEIGHT - RAIL_HEIGHT - below_height - chooser_height - 6.0 * GAP;
-    picture_ui(ui, &drawn, left.max(LEAST_PICTURE));
+    picture_ui(ui, units, &drawn, left.clamp(LEAST_PICTURE, MOST_PICTURE));
     scale_ui(ui, cut.key);
     let limits = Limits { least: 0.0, most: 1.0, step: RAIL_STEP, whole: false };
     let words = SliderWords { label: "Hour of the cross-section", value };
@@ -101,30 +107,28 @@ pub(in crate::ui) fn drawn_cut(batch: &Batch, cut: CutView) -> Option<Section> {
     section(batch, cut.key, cut.share, cut.germ)
 }
 
-/// Returns the colour of a value on its scale.
-fn colour(key: SectionKey, value: f64) -> Color32 {
-    let (least, most) = key.scale();
-    let place = ((value - least) / (most - least)).clamp(0.0, 1.0) as f32 * (RAMP.len() - 1) as f32;
-    let step = (place as usize).min(RAMP.len() - 2);
-    let share = place - step as f32;
-    let (Some(low), Some(high)) = (RAMP.get(step), RAMP.get(step + 1)) else { return Color32::GRAY };
-    let [red, green, blue] = std::array::from_fn(|part| {
-        let of = |colour: &[f32; 3]| colour.get(part).copied().unwrap_or(0.0);
-        (of(low) + share * (of(high) - of(low))).round() as u8
-    });
-    Color32::from_rgb(red, green, blue)
-}
-
 /// Draws the cut to scale, the cheese as it was at the start as a thin frame around it.
-fn picture_ui(ui: &mut Ui, drawn: &Section, height: f32) {
+fn picture_ui(ui: &mut Ui, units: Units, drawn: &Section, height: f32) {
     let palette = Palette::of(ui);
-    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), height), Sense::hover());
-    let (width_mm, height_mm) = drawn.size_at_start_mm;
-    let per_mm = ((rect.width() - 8.0) / width_mm as f32).min((rect.height() - 8.0) / height_mm as f32);
-    let floor = rect.center() + vec2(0.0, 0.5 * per_mm * height_mm as f32);
+    let [wide, high] = [drawn.radii_mm.last().map(|radius| 2.0 * radius), drawn.heights_mm.last().copied()];
+    // In the vinegar it may have grown.
+    let (start_wide_mm, start_high_mm) = drawn.size_at_start_mm;
+    let (width_mm, height_mm) = (start_wide_mm.max(wide.unwrap_or(0.0)), start_high_mm.max(high.unwrap_or(0.0)));
+    // Its height is written to the right of it, its width below it.
+    let per_mm = ((ui.available_width() - BESIDE - EDGE) / width_mm as f32).min((height - BELOW - 2.0 * EDGE) / height_mm as f32);
+    let taken = per_mm * height_mm as f32 + BELOW + 2.0 * EDGE;
+    let (rect, response) = ui.allocate_exact_size(vec2(ui.available_width(), taken), Sense::hover());
+    let floor = pos2(rect.center().x + 0.5 * (EDGE - BESIDE), rect.top() + EDGE + per_mm * height_mm as f32);
     let at = |radius_mm: f64, height_mm: f64| floor + per_mm * vec2(radius_mm as f32, -height_mm as f32);
     let frame = Rect::from_min_max(at(-0.5 * width_mm, height_mm), at(0.5 * width_mm, 0.0));
-    ui.painter().rect_stroke(frame, 0, Stroke::new(1.0, palette.grid), egui::StrokeKind::Outside);
+    let at_start = Rect::from_min_max(at(-0.5 * start_wide_mm, start_high_mm), at(0.5 * start_wide_mm, 0.0));
+    ui.painter().rect_stroke(at_start, 0, Stroke::new(1.0, palette.grid), egui::StrokeKind::Outside);
+    let name = |at: Pos2, anchor: Align2, mm: Option<f64>| {
+        let words = mm.map(|mm| units.text(Unit::Millimetre, mm, 0).unwrap_or_else(|| format!("{mm:.0} mm")));
+        ui.painter().text(at, anchor, words.unwrap_or_default(), plain(CAPTION), palette.soft);
+    };
+    name(pos2(frame.right() + 5.0, frame.center().y), Align2::LEFT_CENTER, high);
+    name(pos2(frame.center().x, frame.bottom() + 1.0), Align2::CENTER_TOP, wide);
     for side in [-1.0, 1.0] {
         let place = |radius: usize, layer: usize| Some(at(side * drawn.radii_mm.get(radius)?, *drawn.heights_mm.get(layer)?));
         ui.painter().add(Shape::mesh(mesh(drawn, &place)));
@@ -168,7 +172,7 @@ fn mesh(drawn: &Section, place: &dyn Fn(usize, usize) -> Option<Pos2>) -> egui::
     for radius in 0..drawn.radii_mm.len() {
         for layer in 0..layers {
             let value = drawn.values.get(radius * layers + layer).copied().unwrap_or(0.0);
-            mesh.colored_vertex(place(radius, layer).unwrap_or(Pos2::ZERO), colour(drawn.key, value));
+            mesh.colored_vertex(place(radius, layer).unwrap_or(Pos2::ZERO), on_scale(drawn.key, value));
         }
     }
     for radius in 1..drawn.radii_mm.len() {
@@ -219,8 +223,8 @@ fn scale_ui(ui: &mut Ui, key: SectionKey) {
     let mut mesh = egui::Mesh::default();
     for step in 0..=24_u32 {
         let value = least + (most - least) * f64::from(step) / 24.0;
-        mesh.colored_vertex(pos2(x(value), bar.top()), colour(key, value));
-        mesh.colored_vertex(pos2(x(value), bar.bottom()), colour(key, value));
+        mesh.colored_vertex(pos2(x(value), bar.top()), on_scale(key, value));
+        mesh.colored_vertex(pos2(x(value), bar.bottom()), on_scale(key, value));
         if step > 0 {
             mesh.add_triangle(2 * step - 2, 2 * step - 1, 2 * step);
             mesh.add_triangle(2 * step - 1, 2 * step, 2 * step + 1);

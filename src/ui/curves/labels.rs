@@ -1,7 +1,8 @@
-//! The names in a plot: of each line at its end, of each event at the top, none over another.
+//! The names in a plot: of each line beside its end, of each event above the plot, none over another and none on a line.
 
 use crate::curve::{Event, Role, Series};
 use crate::ui::curves::plotted::PlottedCurves;
+use crate::ui::widget::matter::MatterColours;
 use crate::ui::widget::theme::{CAPTION, Palette, bold, plain};
 use egui::text::{LayoutJob, TextFormat};
 use egui::{Color32, Galley, Pos2, Rect, Ui, pos2};
@@ -10,44 +11,85 @@ use std::sync::Arc;
 
 /// Ends of the same line of two designs that are nearer to each other have one name, points across and down.
 const ONE_NAME: (f32, f32) = (90.0, 10.0);
+/// Gap between the end of a line and its name.
+const GAP: f32 = 6.0;
+/// Room beside a plot in any case, for half of the last number below the axis.
+const LEAST_GUTTER: f32 = 26.0;
+/// Share of the width that names beside a plot may take.
+const MOST_GUTTER: f32 = 0.3;
+/// Height of a row of events above a plot.
+const ROW: f32 = 16.0;
+/// Height of a plot that keeps its events nameless: they would take too much of it.
+const LOW: f32 = 150.0;
+/// Events that may need a second row.
+const ONE_ROW: usize = 3;
+/// Steps up and down in which a place is looked for beside the end of a line.
+const NUDGE: f32 = 4.0;
+const NUDGES: [f32; 15] = [0.0, 1.0, -1.0, 2.0, -2.0, 3.0, -3.0, 4.0, -4.0, 5.0, -5.0, 6.0, -6.0, 7.0, -7.0];
+/// Name of the line before the last change.
+const BEFORE: &str = "before";
 
 /// The name of one line, or of the same line of both designs.
 struct Name {
-    /// The designs that it is of, in their colours; none where there is but one.
-    whose: Vec<(&'static str, Color32)>,
+    /// The designs that it is of; none where there is but one.
+    whose: Vec<&'static str>,
     /// What the line is.
     words: &'static str,
+    /// In the colour of the line.
+    colour: Color32,
     /// Whether it is a limit.
     is_limit: bool,
     /// Where the line ends.
     end: Pos2,
 }
 
-/// Writes the name of each line at its end and of each event at the top, where there is room.
-pub(in crate::ui) fn labels_ui(ui: &Ui, drawn: &PlottedCurves<'_>, response: &PlotResponse<()>) {
+/// Returns the room that the names of the lines take to the right of a plot.
+pub(in crate::ui) fn gutter(ui: &Ui, drawn: &PlottedCurves<'_>) -> f32 {
+    let letters = if drawn.b.is_some() { "A B " } else { "" };
+    let width = |words: &str| ui.painter().layout_no_wrap(format!("{letters}{words}"), bold(CAPTION), Color32::WHITE).size().x;
+    let names = std::iter::once(drawn.a).chain(drawn.b).flat_map(|curve| &curve.series).map(|series| series.name);
+    let widest = names.chain(drawn.ghost.map(|_| BEFORE)).map(width).fold(0.0, f32::max);
+    (widest + GAP + 2.0).min(MOST_GUTTER * ui.available_width()).max(LEAST_GUTTER)
+}
+
+/// Returns the room that the names of the events take above a plot.
+pub(in crate::ui) fn strip(drawn: &PlottedCurves<'_>, height: f32) -> f32 {
+    match drawn.a.events.len() {
+        0 => 0.0,
+        _ if height < LOW => 0.0,
+        few if few <= ONE_ROW => ROW,
+        _ => 2.0 * ROW,
+    }
+}
+
+/// Writes the name of each line at its end and of each event above, where there is room.
+///
+/// * `above`: room above the plot for events
+pub(in crate::ui) fn labels_ui(ui: &Ui, drawn: &PlottedCurves<'_>, response: &PlotResponse<()>, above: f32) {
     let frame = *response.transform.frame();
-    let taken = lines(ui, frame, names(drawn, response, &Palette::of(ui)));
+    // The frame with what is kept beside it for the names.
+    let room = Rect::from_min_max(frame.min, pos2(ui.max_rect().right(), frame.bottom() + 4.0));
+    lines(ui, room, names(ui, drawn, response));
     let x_of = |at: f64| response.transform.position_from_point(&egui_plot::PlotPoint::new(at, drawn.a.y.most)).x;
-    events(ui, frame, &drawn.a.events, &taken, &x_of);
+    let strip = Rect::from_min_max(pos2(frame.left(), frame.top() - above), pos2(ui.max_rect().right(), frame.top()));
+    events(ui, strip, &drawn.a.events, &x_of);
 }
 
 /// Returns the names of all lines: the limits first, since they have the fewest places; then from the highest end down, so that names stand
 /// in the order of their lines.
-fn names(drawn: &PlottedCurves<'_>, response: &PlotResponse<()>, palette: &Palette) -> Vec<Name> {
+fn names(ui: &Ui, drawn: &PlottedCurves<'_>, response: &PlotResponse<()>) -> Vec<Name> {
+    let (palette, colours) = (Palette::of(ui), MatterColours::of(ui));
     let end_of = |series: &Series| {
         let [x, y] = series.points.last().copied()?;
         Some(response.transform.position_from_point(&egui_plot::PlotPoint::new(x, y)))
     };
     let mut names: Vec<Name> = Vec::new();
     let two = drawn.b.is_some();
-    for (series, whose) in drawn
-        .a
-        .series
-        .iter()
-        .map(|series| (series, ("A", palette.design)))
-        .chain(drawn.b.into_iter().flat_map(|b| &b.series).map(|series| (series, ("B", palette.second))))
-    {
-        let Some(end) = end_of(series) else { continue };
+    let of = |whose, curve: &crate::curve::Curve| -> Vec<(&'static str, Series)> {
+        curve.series.iter().cloned().map(|series| (whose, series)).collect()
+    };
+    for (whose, series) in of("A", drawn.a).into_iter().chain(drawn.b.map(|b| of("B", b)).unwrap_or_default()) {
+        let Some(end) = end_of(&series) else { continue };
         let is_limit = series.role == Role::Limit;
         let near = |name: &&mut Name| {
             let apart = (name.end - end).abs();
@@ -57,7 +99,8 @@ fn names(drawn: &PlottedCurves<'_>, response: &PlotResponse<()>, palette: &Palet
             same.whose.push(whose);
             same.end.x = same.end.x.max(end.x);
         } else {
-            names.push(Name { whose: vec![whose], words: series.name, is_limit, end });
+            let colour = colours.line(series.tone, palette.soft);
+            names.push(Name { whose: vec![whose], words: series.name, colour, is_limit, end });
         }
     }
     for name in &mut names {
@@ -66,91 +109,73 @@ fn names(drawn: &PlottedCurves<'_>, response: &PlotResponse<()>, palette: &Palet
         }
     }
     names.sort_by(|one, other| other.is_limit.cmp(&one.is_limit).then(one.end.y.total_cmp(&other.end.y)));
+    let before = drawn.ghost.and_then(|ghost| ghost.series.iter().find(|series| series.role == Role::Main)).and_then(end_of);
+    // The last to find a place: it is the first that can be done without.
+    names.extend(before.map(|end| Name { whose: Vec::new(), words: BEFORE, colour: palette.soft, is_limit: false, end }));
     names
 }
 
-/// Writes the names of lines; returns the places that they take.
-fn lines(ui: &Ui, frame: Rect, names: Vec<Name>) -> Vec<Rect> {
+/// Writes the names of lines.
+fn lines(ui: &Ui, room: Rect, names: Vec<Name>) {
     let palette = Palette::of(ui);
-    let painter = ui.painter().with_clip_rect(frame.expand(2.0));
+    let painter = ui.painter().with_clip_rect(room.expand(2.0));
     let mut taken: Vec<Rect> = Vec::new();
-    let mut below = f32::NEG_INFINITY;
     for name in names {
         // Where there is no room for the whole name, the letter of the design alone.
         let short = (!name.whose.is_empty()).then_some("");
         let found = std::iter::once(name.words).chain(short).find_map(|words| {
-            let galley = ui.painter().layout_job(job(&name.whose, words, palette.text));
+            let galley = ui.painter().layout_job(job(&name, words));
             let fits = |place: &Pos2| {
                 let rect = Rect::from_min_size(*place, galley.size());
-                frame.contains_rect(rect) && taken.iter().all(|other| !other.intersects(rect))
+                room.contains_rect(rect) && taken.iter().all(|other| !other.intersects(rect.shrink(1.0)))
             };
-            let place = places(&name, frame, &galley, below).into_iter().find(fits)?;
+            let place = places(&name, room, &galley).into_iter().find(fits)?;
             Some((place, galley))
         });
         if let Some((place, galley)) = found {
-            if !name.is_limit {
-                below = place.y + galley.size().y + 1.0;
-            }
             let rect = Rect::from_min_size(place, galley.size());
             taken.push(rect);
-            if !name.whose.is_empty() || place.x < name.end.x {
-                // With two designs there are lines everywhere, and left of its end a name stands on its own line: what runs behind is toned down.
-                painter.rect_filled(rect, 3.0, palette.background.gamma_multiply(0.75));
+            if place.x < name.end.x {
+                // Left of its end a name stands on its own line: what runs behind is toned down.
+                painter.rect_filled(rect, 3.0, palette.background.gamma_multiply(0.85));
             }
             painter.galley(place, galley, palette.text);
         }
     }
-    taken
 }
 
-/// Returns the places for a name, the best first: to the right of the end, below the name of the line above it; else just above the end,
-/// else just below, else below the name of the line above it. The last is for a limit, which runs across the whole plot: its name may stand
-/// anywhere above it.
-fn places(name: &Name, frame: Rect, galley: &Galley, below: f32) -> [Pos2; 5] {
+/// Returns the places for a name, the best first: to the right of the end, level with it or a little above or below; else just above the end, else
+/// just below.
+fn places(name: &Name, room: Rect, galley: &Galley) -> Vec<Pos2> {
     let (size, end) = (galley.size(), name.end);
-    let left = (end.x - size.x - 4.0).min(frame.right() - size.x - 4.0);
-    let along = if name.is_limit { frame.left() + 0.45 * frame.width() } else { f32::NAN };
-    [
-        pos2(end.x + 6.0, (end.y - 0.5 * size.y).max(below)),
-        pos2(left, end.y - size.y - 3.0),
-        pos2(left, end.y + 4.0),
-        pos2(left, (end.y + 4.0).max(below)),
-        pos2(along, end.y - size.y - 2.0),
-    ]
+    let level = (end.y - 0.5 * size.y).clamp(room.top(), (room.bottom() - size.y).max(room.top()));
+    let left = (end.x - size.x - 4.0).min(room.right() - size.x - 4.0);
+    let beside = NUDGES.into_iter().map(|steps| pos2(end.x + GAP, level + NUDGE * steps));
+    beside.chain([pos2(left, end.y - size.y - 3.0), pos2(left, end.y + 4.0)]).collect()
 }
 
-fn job(whose: &[(&'static str, Color32)], words: &str, text: Color32) -> LayoutJob {
+fn job(name: &Name, words: &str) -> LayoutJob {
     let mut job = LayoutJob::default();
-    let mut add = |words: &str, font, color| job.append(words, 0.0, TextFormat { font_id: font, color, ..Default::default() });
-    for (letter, colour) in whose {
-        add(&format!("{letter} "), bold(CAPTION), *colour);
+    let font = if name.is_limit { plain(CAPTION) } else { bold(CAPTION) };
+    let format = TextFormat { font_id: font, color: name.colour, ..Default::default() };
+    for letter in &name.whose {
+        job.append(&format!("{letter} "), 0.0, format.clone());
     }
-    add(words, plain(CAPTION), text);
+    job.append(words, 0.0, format);
     job
 }
 
-/// Height of a plot for each row of events, so that a low one keeps its lines free.
-const ROW_WANTS: f32 = 36.0;
-
-/// Writes the names of the events, in up to three rows at the top.
-fn events(ui: &Ui, frame: Rect, events: &[Event], taken: &[Rect], x_of: &dyn Fn(f64) -> f32) {
+/// Writes the names of the events in the rows above the plot; one that has no room stays nameless, and stands in the table.
+fn events(ui: &Ui, strip: Rect, events: &[Event], x_of: &dyn Fn(f64) -> f32) {
     let palette = Palette::of(ui);
-    let painter = ui.painter().with_clip_rect(frame.expand(2.0));
-    let mut rows = [f32::NEG_INFINITY; 3];
+    let mut ends = vec![f32::NEG_INFINITY; (strip.height() / ROW) as usize];
     for Event { name, at } in events {
-        let galley: Arc<Galley> = painter.layout_no_wrap((*name).to_owned(), plain(CAPTION), palette.soft);
-        let size = galley.size();
-        let left = (x_of(*at) + 3.0).min(frame.right() - size.x);
-        let free = |(row, end): (usize, &f32)| {
-            let rect = Rect::from_min_size(pos2(left, frame.top() + 15.0 * row as f32), size);
-            *end < left && taken.iter().all(|other| !other.intersects(rect))
-        };
-        let most = (frame.height() / ROW_WANTS).max(1.0) as usize;
-        if let Some(row) = rows.iter().enumerate().take(most).find(|place| free(*place)).map(|(row, _)| row)
-            && let Some(end) = rows.get_mut(row)
-        {
-            *end = left + size.x + 6.0;
-            painter.galley(pos2(left, frame.top() + 15.0 * row as f32), galley, palette.soft);
+        let galley: Arc<Galley> = ui.painter().layout_no_wrap((*name).to_owned(), plain(CAPTION), palette.soft);
+        let left = (x_of(*at) - 3.0).min(strip.right() - galley.size().x);
+        // The lowest row first, next to its line.
+        if let Some((row, end)) = ends.iter_mut().enumerate().find(|(_, end)| **end < left) {
+            *end = left + galley.size().x + 8.0;
+            ui.painter().galley(pos2(left, strip.bottom() - ROW * (row + 1) as f32 - 1.0), galley, palette.soft);
         }
     }
 }

@@ -8,3 +8,4 @@ pub(super) mod page;
 pub(super) mod plot;
 pub(super) mod plotted;
 pub(super) mod tables;
+mod vessel;

@@ -1,7 +1,7 @@
-//! The curves: warming and drying loss always in sight, small and next to each other; below them that of the chosen station, large.
+//! The curves: that of the chosen station large, its cut beside it; below them warming and drying loss, small and always in sight.
 
 use crate::batch::Batch;
-use crate::curve::{CurveKey, Spread, curve, in_one_frame, with_spread};
+use crate::curve::{self, CurveKey, Spread, in_one_frame, with_spread};
 use crate::design::Stage;
 use crate::ui::curves::cut::cross_section_ui;
 use crate::ui::curves::germs_foot::{germs_foot_ui, said_height, said_of_germs};
@@ -9,6 +9,7 @@ use crate::ui::curves::heading::heading_ui;
 use crate::ui::curves::plot::plot_ui;
 use crate::ui::curves::plotted::PlottedCurves;
 use crate::ui::curves::tables::{germs_ui, table_ui};
+use crate::ui::curves::vessel;
 use crate::ui::results::beside::Beside;
 use crate::ui::results::milk_against::milk_against_ui;
 use crate::ui::state::ask::Ask;
@@ -27,12 +28,14 @@ const CUT_HEIGHT: f32 = 208.0;
 /// The same with two designs, whose runs and figures take more of the height.
 const LEAST_OF_TWO: f32 = 86.0;
 const CUT_OF_TWO: f32 = 188.0;
-/// Share of the height of the two curves that are always in sight, next to each other above the chosen one.
+/// Share of the height of the two curves that are always in sight, next to each other below the chosen one.
 const SMALL_SHARE: f32 = 0.27;
 /// Width from which on two curves, or curve and cut, stand side by side.
 const SIDE_BY_SIDE: f32 = 520.0;
 /// Shares of the width of the chosen curve and the cut next to it.
 const CURVE_AND_CUT: (f32, f32) = (0.56, 0.44);
+/// Height of the caption of a vessel, of up to two lines, with the gap above it.
+const CAPTIONS: f32 = 48.0;
 /// Height of a curve's heading with the gap below the curve.
 const HEADING: f32 = 50.0;
 /// Height of a heading of one line with the gap below it.
@@ -60,6 +63,7 @@ pub(in crate::ui) fn curves_ui(ui: &mut Ui, view: &View, batches: Batches<'_>, r
     let (each, stage) = heights(ui, batches.second.is_some(), room);
     room.scrolled(ui, "curves", |ui| {
         let small = always_shown(shown_curve(view.station, view.curve).filter(|_| milk_instead(view, batches).is_none()));
+        asks.extend(stage_ui(ui, view, batches, stage, room));
         if side_by_side(ui, room) {
             asks.extend(side_by_side_ui(
                 ui,
@@ -69,7 +73,6 @@ pub(in crate::ui) fn curves_ui(ui: &mut Ui, view: &View, batches: Batches<'_>, r
         } else {
             asks.extend(small.into_iter().flat_map(|key| curve_ui(ui, view, (key, true), batches, each)).collect::<Vec<_>>());
         }
-        asks.extend(stage_ui(ui, view, batches, stage, room));
     });
     asks
 }
@@ -86,8 +89,8 @@ fn stage_ui(ui: &mut Ui, view: &View, batches: Batches<'_>, height: f32, room: R
         // The milk has no curve of its own; its place is taken by what tells the two apart.
         return milk_against_ui(ui, view.units, beside, height + HEADING - 36.0, room);
     }
-    // A cheese can be cut from the salting on. Germ by stage takes the whole width.
-    let with_cut = view.station >= Stage::Salting && !(key == CurveKey::Germs && view.table == Some(key));
+    // A cheese can be cut from the salting on; before that the mould stands in its place. Germ by stage takes the whole width.
+    let with_cut = view.station >= Stage::Draining && !(key == CurveKey::Germs && view.table == Some(key));
     let said = said_of_germs(view, (batches.now, batches.second.is_some()), key, with_cut);
     let height = (height - said_height(ui, &said)).max(LEAST_HEIGHT);
     let asks = if !with_cut {
@@ -142,17 +145,30 @@ fn heights(ui: &Ui, two: bool, room: Room) -> (f32, f32) {
     (each, (left - rows * each).max(least_stage).floor())
 }
 
-/// Draws the cut through a cheese of the open design.
+/// Draws the cut through a cheese of the open design, and the vessel that is filled at its station where there is room for it.
 fn cut_ui(ui: &mut Ui, view: &View, batches: Batches<'_>, height: f32) -> Vec<Ask> {
     let whose = if batches.second.is_some() { "A: " } else { "" };
-    cross_section_ui(ui, (view.cut, view.units), batches.now, whose, height)
+    let bottom = ui.cursor().top() + height;
+    let asks = if view.station == Stage::Draining {
+        Vec::new()
+    } else {
+        cross_section_ui(ui, (view.cut, view.units), batches.now, whose, height)
+    };
+    let left = bottom - ui.cursor().top() - CAPTIONS;
+    if left >= vessel::LEAST
+        && let Some(filled) = curve::vessel(batches.now, view.station)
+    {
+        ui.add_space(6.0);
+        vessel::vessel_ui(ui, view.units, &filled, left);
+    }
+    asks
 }
 
 /// Draws one curve with its heading.
 fn curve_ui(ui: &mut Ui, view: &View, (key, small): (CurveKey, bool), batches: Batches<'_>, height: f32) -> Vec<Ask> {
-    let shown = |batch: &Batch| curve(batch, key).shown_in(view.units);
+    let shown = |batch: &Batch| curve::curve(batch, key).shown_in(view.units);
     let now = match batches.spread {
-        Some(spread) => with_spread(key, curve(batches.now, key), spread).shown_in(view.units),
+        Some(spread) => with_spread(key, curve::curve(batches.now, key), spread).shown_in(view.units),
         None => shown(batches.now),
     };
     let ghost = batches.before.map(shown);

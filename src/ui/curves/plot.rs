@@ -1,8 +1,9 @@
-//! One curve as a plot; of two designs laid over each other, A solid and B dashed.
+//! One curve as a plot, each line in the colour of what it is of; of two designs laid over each other, A solid and B dashed.
 
 use crate::curve::{Curve, Role, Series};
-use crate::ui::curves::labels::labels_ui;
+use crate::ui::curves::labels::{gutter, labels_ui, strip};
 use crate::ui::curves::plotted::PlottedCurves;
+use crate::ui::widget::matter::MatterColours;
 use crate::ui::widget::number_text::trimmed;
 use crate::ui::widget::theme::Palette;
 use egui::{Color32, Ui, WidgetInfo, vec2};
@@ -14,16 +15,22 @@ const BAND: (f32, f32) = (0.18, 0.12);
 /// Height of a tick, as a share of the plot.
 const TICK: f64 = 0.1;
 
-/// Draws the plot.
+/// Height of the plot for each number beside its axis.
+const MARK_WANTS: f32 = 30.0;
+
+/// Draws the plot, with the names of its lines to the right of it and those of its events above.
 pub(in crate::ui) fn plot_ui(ui: &mut Ui, drawn: &PlottedCurves<'_>, height: f32) {
-    let palette = Palette::of(ui);
+    let (palette, colours) = (Palette::of(ui), MatterColours::of(ui));
     let frame = drawn.a;
     let x_unit = frame.x.unit;
-    let (x_marks, y_marks) = ((ui.available_width() / 90.0) as usize, (height / 32.0) as usize);
+    // The names stand beside the plot and above it, so that no line strikes them.
+    let (beside, above) = (gutter(ui, drawn), strip(drawn, height));
+    ui.add_space(above);
+    let height = height - above;
+    let (x_marks, y_marks) = ((ui.available_width() / 90.0) as usize, (height / MARK_WANTS) as usize);
     let plot = Plot::new(("curve", frame.title))
         .height(height)
-        // Room for the last mark's unit, which is centred on the end of the axis.
-        .width(ui.available_width() - 26.0)
+        .width(ui.available_width() - beside)
         .allow_scroll(false)
         .allow_drag(false)
         .allow_zoom(false)
@@ -49,9 +56,9 @@ pub(in crate::ui) fn plot_ui(ui: &mut Ui, drawn: &PlottedCurves<'_>, height: f32
     let response = plot.show(ui, |plot| {
         plot.set_plot_bounds_x(frame.x.least..=frame.x.most);
         plot.set_plot_bounds_y(frame.y.least..=frame.y.most);
-        for (figure, colour, opacity) in
-            std::iter::once((drawn.a, palette.design, BAND.0)).chain(drawn.b.map(|b| (b, palette.second, BAND.1)))
-        {
+        for (figure, opacity) in std::iter::once((drawn.a, BAND.0)).chain(drawn.b.map(|b| (b, BAND.1))) {
+            let main = figure.series.iter().find(|series| series.role == Role::Main);
+            let colour = main.map_or(palette.soft, |series| colours.line(series.tone, palette.soft));
             bands(plot, figure, colour.gamma_multiply(opacity));
         }
         for event in &drawn.a.events {
@@ -65,18 +72,18 @@ pub(in crate::ui) fn plot_ui(ui: &mut Ui, drawn: &PlottedCurves<'_>, height: f32
             plot.line(Line::new(event.name, ends).color(palette.second).width(2.0).allow_hover(false));
         }
         for series in drawn.ghost.into_iter().flat_map(|ghost| &ghost.series).filter(|series| series.role == Role::Main) {
-            plot.line(line(series, palette.ghost, 2.0).style(LineStyle::dotted_dense()));
+            plot.line(line(series, palette.ghost, 1.25));
         }
         for series in &drawn.a.series {
-            plot.line(stroke(series, palette.design, &palette));
+            plot.line(stroke(series, &colours, &palette));
         }
         let known = |series: &Series| series.role == Role::Limit && drawn.a.series.iter().any(|other| other.name == series.name);
         for series in drawn.b.into_iter().flat_map(|b| &b.series).filter(|series| !known(series)) {
-            let line = stroke(series, palette.second, &palette);
+            let line = stroke(series, &colours, &palette);
             plot.line(if series.role == Role::Limit { line } else { line.style(LineStyle::Dashed { length: 7.0 }) });
         }
     });
-    labels_ui(ui, drawn, &response);
+    labels_ui(ui, drawn, &response, above);
     let words = drawn.in_words();
     response.response.widget_info(|| WidgetInfo::labeled(egui::Role::Image, true, &words));
     if let Some(read) = read_at(drawn, &response) {
@@ -110,10 +117,11 @@ fn decimals(step: f64) -> usize {
 }
 
 /// Returns a line as its role needs it.
-fn stroke<'a>(series: &'a Series, colour: Color32, palette: &Palette) -> Line<'a> {
+fn stroke<'a>(series: &'a Series, colours: &MatterColours, palette: &Palette) -> Line<'a> {
+    let colour = colours.line(series.tone, palette.soft);
     match series.role {
         Role::Main => line(series, colour, 3.0),
-        Role::Companion => line(series, colour, 1.5),
+        Role::Companion => line(series, colour, 2.0),
         Role::Limit => line(series, palette.soft, 1.5).style(LineStyle::dashed_loose()),
     }
 }

@@ -3,8 +3,9 @@
 use crate::analysis::{
     ComparedCaution, Difference, DifferingChoice, MilkComparison, Summary, compare_cautions, compare_milk, summary,
 };
+use crate::caution::{Severity, cautions, worst_by_stage};
 use crate::curve::{Run, run};
-use crate::design::Value;
+use crate::design::{Stage, Value};
 use crate::report::{BothCosts, both_costs, cost_note};
 use crate::session::Session;
 use crate::units::Units;
@@ -15,6 +16,8 @@ pub(in crate::ui) struct Beside {
     pub titles: [String; 2],
     /// The picture of B's run.
     pub run: Run,
+    /// The stages of B of which a choice causes a caution, with the gravest.
+    pub worst: Vec<(Stage, Severity)>,
     /// What the foot says of B.
     pub summary: Summary,
     /// Every figure of the two.
@@ -39,6 +42,7 @@ impl Beside {
         Some(Self {
             titles: [named(&session.design().title), named(&second.design().title)],
             run: run(second.batch()),
+            worst: worst_by_stage(&cautions(second.batch())),
             summary: summary(second.batch()),
             figures: session.differences(),
             choices: session.differing_choices(),

@@ -16,7 +16,7 @@ use crate::ui::widget::room::Room;
 use crate::ui::widget::spoken::heading_ui;
 use crate::ui::widget::theme::{CAPTION, Palette, bold};
 use crate::words::{TRUE_OF_ALL, said_of_b};
-use egui::{Rect, RichText, Sense, Stroke, Ui, vec2};
+use egui::{Align, Rect, RichText, Sense, Stroke, Ui, vec2};
 
 /// Share of the height that the results take, above the cautions.
 const RESULTS_SHARE: f32 = 0.64;
@@ -26,7 +26,7 @@ const RESULTS_SHARE: f32 = 0.64;
 /// `lifts`: what is known of the ways to lift the caution of A that was asked about
 pub(in crate::ui) fn results_both_ui(
     ui: &mut Ui,
-    view: &View,
+    view: &mut View,
     shown: &Shown,
     lifts: LiftsKnown<'_>,
     beside: &Beside,
@@ -51,7 +51,12 @@ pub(in crate::ui) fn results_both_ui(
     ui.painter().hline(ui.max_rect().x_range(), ui.cursor().top(), Stroke::new(1.0, palette.grid));
     ui.add_space(8.0);
     heading_ui(ui, "Cautions");
+    let to_first = std::mem::take(&mut view.to_cautions);
+    let view = &*view;
     room.scrolled(ui, "cautions of both", |ui| {
+        if to_first {
+            ui.scroll_to_cursor(Some(Align::Min));
+        }
         ui.label(RichText::new(counted(beside)).size(CAPTION).color(palette.soft));
         let (always, own): (Vec<_>, Vec<_>) = beside.cautions.iter().partition(|compared| compared.caution.always);
         let heading_at = own.len();

@@ -45,13 +45,23 @@ pub(in crate::ui) fn caution_ui(
             }
         });
         let of_b = whose.and_then(|(_, of_b)| of_b);
-        let CautionWords { what, remedy, .. } = caution_words(caution, units);
+        let CautionWords { what, remedy, short } = caution_words(caution, units);
         let what = if of_b.is_some() { format!("A: {what}") } else { what };
-        ui.label(RichText::new(what).size(CAPTION));
-        if let Some(of_b) = of_b {
-            ui.label(RichText::new(format!("B: {of_b}")).size(CAPTION));
+        let in_full = |ui: &mut Ui| {
+            ui.label(RichText::new(&what).size(CAPTION));
+            if let Some(of_b) = of_b {
+                ui.label(RichText::new(format!("B: {of_b}")).size(CAPTION));
+            }
+            ui.label(RichText::new(&remedy).size(CAPTION).color(palette.soft));
+        };
+        ui.label(RichText::new(short).font(bold(CAPTION)));
+        // A serious warning is never folded away.
+        if severity == Severity::Stop {
+            in_full(ui);
+        } else {
+            let header = RichText::new("In full").size(CAPTION).color(palette.link);
+            egui::CollapsingHeader::new(header).id_salt((&what, "in full")).show_unindented(ui, in_full);
         }
-        ui.label(RichText::new(remedy).size(CAPTION).color(palette.soft));
         // What no choice lifts leads nowhere.
         let cause = caution.caused_by.filter(|_| !caution.always);
         if let Some((key, label)) = cause.and_then(|key| field(key).ok()).map(|field| (field.key, field.label)) {

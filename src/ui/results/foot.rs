@@ -3,6 +3,7 @@
 use crate::analysis::Summary;
 use crate::caution::{PlanEnd, Severity};
 use crate::design::Unit;
+use crate::ui::state::ask::Ask;
 use crate::ui::widget::severity::sign;
 use crate::ui::widget::spoken::say_changes;
 use crate::ui::widget::theme::{BODY, CAPTION, FOOT, Palette, TITLE, bold, plain};
@@ -58,17 +59,17 @@ pub(in crate::ui) fn foot_ui(
     (of_a, of_b): (&Summary, Option<&Summary>),
     cost: Option<&str>,
     last_change: &str,
-) {
+) -> Option<Ask> {
     let palette = Palette::of(ui);
-    if let Some(of_b) = of_b {
-        both_ui(ui, units, of_a, of_b);
-    } else {
-        one_ui(ui, units, of_a, cost);
-    }
+    let asked = match of_b {
+        Some(of_b) => both_ui(ui, units, of_a, of_b),
+        None => one_ui(ui, units, of_a, cost),
+    };
     let words = said(last_change);
     let response = ui.add(egui::Label::new(RichText::new(words).size(CAPTION).color(palette.soft)).wrap());
     response.widget_info(|| WidgetInfo::labeled(Role::Label, true, format!("Last change: {words}")));
     say_changes(&response);
+    asked
 }
 
 /// The figures of a summary in words: cheeses, the mass of each, how the plan ends with when.
@@ -85,13 +86,13 @@ fn texts(summary: &Summary, units: Units) -> [String; 4] {
     ]
 }
 
-fn one_ui(ui: &mut Ui, units: Units, summary: &Summary, cost: Option<&str>) {
-    ui.horizontal_wrapped(|ui| {
+fn one_ui(ui: &mut Ui, units: Units, summary: &Summary, cost: Option<&str>) -> Option<Ask> {
+    let shown = ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = 6.0;
         let [cheeses, each, ends, when] = texts(summary, units);
         // First, so that nobody reads "finished" without them.
         let ends_long = ui.available_width() < LONG_END && matches!(summary.end, Some(PlanEnd::NotSour { .. }));
-        cautions_ui(ui, summary, if ends_long { 1 } else { 3 });
+        let asked = cautions_ui(ui, summary, if ends_long { 1 } else { 3 });
         figure(ui, "cheeses", &cheeses, false);
         figure(ui, "each", &each, true);
         figure(ui, &ends, &when, true);
@@ -103,12 +104,15 @@ fn one_ui(ui: &mut Ui, units: Units, summary: &Summary, cost: Option<&str>) {
         if let Some(cost) = cost.filter(|cost| fits(ui, cost)) {
             figure(ui, "to pay", cost, true);
         }
+        asked
     });
+    shown.inner
 }
 
 /// Draws two lines, figure below figure, so that they are read against each other.
-fn both_ui(ui: &mut Ui, units: Units, a: &Summary, b: &Summary) {
+fn both_ui(ui: &mut Ui, units: Units, a: &Summary, b: &Summary) -> Option<Ask> {
     let palette = Palette::of(ui);
+    let mut asked = None;
     let told = if ui.available_width() < NARROW { 1 } else { 3 };
     egui::Grid::new("foot of both").num_columns(5).min_col_width(0.0).spacing(vec2(18.0, 0.0)).min_row_height(27.0).show(
         ui,
@@ -121,7 +125,7 @@ fn both_ui(ui: &mut Ui, units: Units, a: &Summary, b: &Summary) {
                 letter.widget_info(|| WidgetInfo::labeled(Role::Label, true, &words));
                 ui.horizontal(|ui| {
                     ui.spacing_mut().item_spacing.x = 6.0;
-                    cautions_ui(ui, summary, told);
+                    asked = cautions_ui(ui, summary, told).or_else(|| asked.take());
                 });
                 for (before, value, after) in [("", cheeses, "cheeses"), ("each", each, ""), (ends.as_str(), when, "")] {
                     ui.horizontal(|ui| {
@@ -140,11 +144,13 @@ fn both_ui(ui: &mut Ui, units: Units, a: &Summary, b: &Summary) {
             }
         },
     );
+    asked
 }
 
-/// Draws how many serious warnings, cautions and notes there are, the gravest few kinds of them.
-fn cautions_ui(ui: &mut Ui, summary: &Summary, kinds: usize) {
+/// Draws how many serious warnings, cautions and notes there are, the gravest few kinds of them; pressed, each leads to them.
+fn cautions_ui(ui: &mut Ui, summary: &Summary, kinds: usize) -> Option<Ask> {
     let palette = Palette::of(ui);
+    let mut asked = None;
     let [stops, cautions, notes] = summary.cautions;
     for (severity, count, colour) in [
         (Severity::Stop, stops, palette.stop_fill),
@@ -162,9 +168,15 @@ fn cautions_ui(ui: &mut Ui, summary: &Summary, kinds: usize) {
             ui.end_row();
         }
         sign(ui, severity, colour);
-        say_changes(&ui.add(egui::Label::new(RichText::new(words).size(BODY)).extend()));
+        let response =
+            ui.add(egui::Button::new(RichText::new(&words).size(BODY)).frame(false).wrap_mode(egui::TextWrapMode::Extend));
+        say_changes(&response);
+        if response.on_hover_text("Show them").clicked() {
+            asked = Some(Ask::ToCautions);
+        }
         ui.add_space(8.0);
     }
+    asked
 }
 
 /// Draws one figure, its name after it or before it.

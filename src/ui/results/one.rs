@@ -1,4 +1,4 @@
-//! Results by stage, and the cautions with the control that causes each.
+//! The figures of the chosen station, and the cautions with the control that causes each.
 
 use crate::curve::Station;
 use crate::design::Stage;
@@ -9,54 +9,58 @@ use crate::ui::results::shown::Shown;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::widget::room::Room;
-use crate::ui::widget::spoken::heading_ui;
+use crate::ui::widget::scroll::shrunk_ui;
+use crate::ui::widget::spoken::{heading_ui, say_changes};
 use crate::ui::widget::theme::{BODY, CAPTION, FIGURE, Palette, bold};
 use crate::ui::widget::tip::tip;
 use crate::units::Units;
-use crate::words::{POTENTIAL_GROWTH, TRUE_OF_ALL};
-use egui::{Align, Layout, RichText, Role, Sense, Stroke, Ui, WidgetInfo, vec2};
+use crate::words::{POTENTIAL_GROWTH, TRUE_OF_ALL, counted_words};
+use egui::{Align, Layout, Response, RichText, Role, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
 
-/// Share of the height that the results take, above the cautions.
-const RESULTS_SHARE: f32 = 0.58;
+/// Share of the height that the figures take at most, above the cautions.
+const RESULTS_SHARE: f32 = 0.55;
 /// Share of a row that a value may take next to its name.
 const VALUE_SHARE: f32 = 0.6;
 
-/// Draws results above and cautions below, each that scrolls by itself; returns what is asked for.
+/// Draws the figures of the chosen station above and the cautions below, each that scrolls by itself; returns what is asked for.
 ///
 /// `lifts`: what is known of the ways to lift the caution that was asked about
-pub(in crate::ui) fn results_ui(ui: &mut Ui, view: &View, shown: &Shown, lifts: LiftsKnown<'_>, room: Room) -> Vec<Ask> {
-    let height = if room == Room::Own { ui.available_height() * RESULTS_SHARE } else { 0.0 };
+pub(in crate::ui) fn results_ui(ui: &mut Ui, view: &mut View, shown: &Shown, lifts: LiftsKnown<'_>, room: Room) -> Vec<Ask> {
+    let most = ui.available_height() * RESULTS_SHARE;
     let mut asks = Vec::new();
-    ui.allocate_ui(vec2(ui.available_width(), height), |ui| {
-        room.scrolled(ui, ("results", view.station.key()), |ui| {
-            // The chosen station first, the others in their order.
-            let others = Stage::ALL.into_iter().filter(|stage| *stage != view.station);
-            for stage in std::iter::once(view.station).chain(others) {
-                asks.extend(stage_ui(
-                    ui,
-                    view.units,
-                    stage,
-                    &shown.figures,
-                    shown.run.stations.iter().find(|station| station.stage == stage),
-                ));
-            }
-        });
-    });
+    let stage = view.station;
+    let station = shown.run.stations.iter().find(|station| station.stage == stage);
+    let mut figures_ui = |ui: &mut Ui| asks.extend(stage_ui(ui, view.units, stage, &shown.figures, station));
+    if room == Room::Own {
+        shrunk_ui(ui, ("results", stage.key()), most, figures_ui);
+    } else {
+        figures_ui(ui);
+    }
     ui.painter().hline(ui.max_rect().x_range(), ui.cursor().top(), Stroke::new(1.0, Palette::of(ui).grid));
     ui.add_space(8.0);
-    heading_ui(ui, "Cautions");
+    let heading = heading_ui(ui, &counted_words(&shown.cautions));
+    say_changes(&heading);
+    let to_first = std::mem::take(&mut view.to_cautions);
+    let view = &*view;
     room.scrolled(ui, "cautions", |ui| {
         let (always, own): (Vec<_>, Vec<_>) = shown.cautions.iter().partition(|caution| caution.always);
+        if to_first {
+            ui.scroll_to_cursor(Some(Align::Min));
+        }
         for caution in own {
             asks.extend(caution_ui(ui, view.units, caution, None, Some(Way::of(view, caution, lifts))));
             ui.add_space(6.0);
         }
         if !always.is_empty() {
-            heading_ui(ui, TRUE_OF_ALL);
-        }
-        for caution in always {
-            asks.extend(caution_ui(ui, view.units, caution, None, None));
-            ui.add_space(6.0);
+            egui::CollapsingHeader::new(RichText::new(TRUE_OF_ALL).font(bold(CAPTION))).id_salt("always").show_unindented(
+                ui,
+                |ui| {
+                    for caution in always {
+                        asks.extend(caution_ui(ui, view.units, caution, None, None));
+                        ui.add_space(6.0);
+                    }
+                },
+            );
         }
     });
     asks
@@ -91,13 +95,15 @@ fn stage_ui(ui: &mut Ui, units: Units, stage: Stage, figures: &[Figure], station
     }
     let details: Vec<&Figure> = own.into_iter().filter(|figure| figure.weight == Weight::Detail).collect();
     if !details.is_empty() {
-        egui::CollapsingHeader::new(RichText::new(format!("More about {}", stage.in_a_sentence())).size(CAPTION))
-            .id_salt((stage.key(), "details"))
-            .show(ui, |ui| {
+        let words = format!("{} more figures of {}", details.len(), stage.in_a_sentence());
+        egui::CollapsingHeader::new(RichText::new(words).size(CAPTION).color(palette.link)).id_salt((stage.key(), "details")).show(
+            ui,
+            |ui| {
                 for figure in details {
                     asks.extend(detail_ui(ui, units, figure));
                 }
-            });
+            },
+        );
     }
     ui.add_space(10.0);
     asks
@@ -117,9 +123,12 @@ fn lead_ui(ui: &mut Ui, units: Units, figure: &Figure) -> Option<Ask> {
     // Words, such as why a pH is never reached, take less room than a number; so does a number whose unit would come on a line of its own.
     let width = ui.painter().layout_no_wrap(figure.text_in(units), bold(FIGURE), palette.text).size().x;
     let size = if matches!(figure.reading, Reading::Words(_)) || width > ui.available_width() { BODY } else { FIGURE };
-    let response = ui.label(RichText::new(figure.text_in(units)).font(bold(size)));
+    let response = ui.add(egui::Label::new(RichText::new(figure.text_in(units)).font(bold(size))).sense(Sense::CLICK));
     response.widget_info(|| WidgetInfo::labeled(Role::Label, true, &whole));
-    response.on_hover_text(tip(&figure.label_in(units), &units.told(figure.law)));
+    underline(ui, &response);
+    let response = response.on_hover_text(tip(&figure.label_in(units), &units.told(figure.law)));
+    // The name is the button of the keyboard; the number can be pressed too.
+    let asked = asked.or(response.clicked().then_some(Ask::Figure(Some(figure.key))));
     let mut below: Vec<String> = figure.likely_words(units).into_iter().collect();
     below.extend(figure.kitchen_in(units).map(|kitchen| format!("about {kitchen}")));
     if !below.is_empty() {
@@ -127,6 +136,18 @@ fn lead_ui(ui: &mut Ui, units: Units, figure: &Figure) -> Option<Ask> {
     }
     ui.add_space(8.0);
     asked
+}
+
+/// Draws the dotted line below what can be pressed; full where the pointer is.
+fn underline(ui: &Ui, response: &Response) {
+    let palette = Palette::of(ui);
+    let (x, y) = (response.rect.x_range(), response.rect.bottom() - 2.0);
+    if response.hovered() {
+        ui.painter().hline(x, y, Stroke::new(1.5, palette.link));
+    } else {
+        let ends = [pos2(x.min, y), pos2(x.max, y)];
+        ui.painter().extend(egui::Shape::dotted_line(&ends, palette.edge, 4.0, 0.9));
+    }
 }
 
 /// Draws the name of a figure; chosen, it opens the card of the figure.

@@ -2,8 +2,9 @@
 
 use crate::analysis::{Summary, summary};
 use crate::batch::Batch;
-use crate::caution::{Caution, cautions};
+use crate::caution::{Caution, Severity, cautions, worst_by_stage};
 use crate::curve::{Run, Spread, run};
+use crate::design::Stage;
 use crate::figure::{Figure, figures};
 use crate::report::{LawRow, laws};
 use std::cell::OnceCell;
@@ -16,6 +17,8 @@ pub(in crate::ui) struct Shown {
     pub figures: Vec<Figure>,
     /// Every caution.
     pub cautions: Vec<Caution>,
+    /// The stages of which a choice causes a caution, with the gravest.
+    pub worst: Vec<(Stage, Severity)>,
     /// What the foot says.
     pub summary: Summary,
     /// The laws behind the figures, once the sources are looked at.
@@ -25,7 +28,9 @@ pub(in crate::ui) struct Shown {
 impl Shown {
     /// Returns that of a batch.
     pub(in crate::ui) fn of(batch: &Batch) -> Self {
-        Self { run: run(batch), figures: figures(batch), cautions: cautions(batch), summary: summary(batch), laws: OnceCell::new() }
+        let cautions = cautions(batch);
+        let worst = worst_by_stage(&cautions);
+        Self { run: run(batch), figures: figures(batch), cautions, worst, summary: summary(batch), laws: OnceCell::new() }
     }
 
     /// Puts the ranges that the draws of a spread give in the place of those of a run or two.

@@ -1,16 +1,19 @@
-//! The run: a run as thick as the matter that flows, milk at the left; what joins and what leaves is at its stations.
+//! The run: as thick as the matter that flows, milk at the left; what joins and what leaves is at its stations.
 
+use crate::caution::Severity;
 use crate::curve::{Run, Side, SideStream, Station};
 use crate::design::{Stage, Unit};
+use crate::ui::run::flow::{Flow, flow_ui};
 use crate::ui::state::ask::Ask;
+use crate::ui::widget::severity::sign_at;
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold, plain, text_at};
 use crate::units::Units;
 use egui::{Align2, Color32, CornerRadius, FontId, Pos2, Rect, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
 
 /// Height of the titles.
 const TITLES: f32 = 28.0;
-/// Thickness below which nothing would be seen.
-const THINNEST: f32 = 3.0;
+/// Room of the sign of a warning at the right of a title.
+const SIGN: f32 = 30.0;
 
 /// One run in the picture.
 pub(in crate::ui) struct Lane<'a> {
@@ -18,8 +21,16 @@ pub(in crate::ui) struct Lane<'a> {
     pub name: Option<&'static str>,
     /// What it is made of.
     pub run: &'a Run,
-    /// Its colour.
+    /// The colour of its letter.
     pub colour: Color32,
+    /// The stations of which a choice causes a caution, with the gravest.
+    pub worst: &'a [(Stage, Severity)],
+}
+
+impl Lane<'_> {
+    fn worst_at(&self, stage: Stage) -> Option<Severity> {
+        self.worst.iter().find(|(at, _)| *at == stage).map(|(_, severity)| *severity)
+    }
 }
 
 /// Where things lie in one run.
@@ -38,7 +49,8 @@ struct Measures {
 /// Returns where things lie in each of so many runs.
 const fn measures(lanes: usize) -> Measures {
     if lanes < 2 {
-        Measures { high: 84.0, words: 22.0, thickest: 40.0, streams: 24.0 }
+        // Alone, a run has the words of its stations beside their titles.
+        Measures { high: 84.0, words: 2.0, thickest: 56.0, streams: 24.0 }
     } else {
         Measures { high: 60.0, words: 20.0, thickest: 18.0, streams: 22.0 }
     }
@@ -56,69 +68,35 @@ pub(in crate::ui) fn run_ui(ui: &mut Ui, units: Units, lanes: &[Lane<'_>], chose
     let count = lanes.first().map_or(1, |lane| lane.run.stations.len().max(1));
     let width = rect.width() / count as f32;
     let heaviest = lanes.iter().map(|lane| lane.run.heaviest_kg()).fold(f64::MIN_POSITIVE, f64::max);
-    let thickness = |station: &Station| station.goes_on_kg.map(|kg| ((kg / heaviest) as f32 * measures.thickest).max(THINNEST));
     let mut asked = None;
     for (row, lane) in lanes.iter().enumerate() {
         let top = rect.top() + TITLES + row as f32 * measures.high;
-        let middle = top + measures.words + 0.5 * measures.thickest;
-        let thick: Vec<Option<f32>> = lane.run.stations.iter().map(thickness).collect();
-        paint_band(ui, pos2(rect.left(), middle), width, &thick, lane.colour);
+        flow_ui(
+            ui,
+            lane.run,
+            &Flow {
+                left: rect.left(),
+                middle: top + measures.words + 0.5 * measures.thickest,
+                station: width,
+                per_kg: measures.thickest / heaviest as f32,
+                floor: top + measures.high - measures.streams,
+            },
+        );
         for (place, station) in lane.run.stations.iter().enumerate() {
             let left = rect.left() + place as f32 * width;
             // The title belongs to the button of the first run.
             let from = if row == 0 { rect.top() } else { top };
             let own = Rect::from_min_max(pos2(left, from), pos2(left + width, top + measures.high));
-            if station_ui(ui, units, own, station, lane, measures) {
-                asked = Some(Ask::Station(station.stage));
-            }
             if row == 0 {
                 let whole = Rect::from_min_size(pos2(left, rect.top()), vec2(width, rect.height()));
                 title_ui(ui, whole, station.stage, station.stage == chosen);
             }
+            if station_ui(ui, units, own, station, lane, measures) {
+                asked = Some(Ask::Station(station.stage));
+            }
         }
     }
     asked
-}
-
-/// Steps in which the run turns from one thickness to the next.
-const TURN_STEPS: u32 = 16;
-
-/// Paints the run: level at each station, smooth between. One mesh, so that no seams show.
-fn paint_band(ui: &Ui, start: Pos2, width: f32, thickness: &[Option<f32>], colour: Color32) {
-    let colour = colour.gamma_multiply(0.32);
-    let middle = start.y;
-    let mut mesh = egui::Mesh::default();
-    let mut before = thickness.first().copied().flatten().unwrap_or(THINNEST);
-    for (place, now) in thickness.iter().enumerate() {
-        // A stage that was not calculated ends the run.
-        let Some(now) = *now else { break };
-        let left = start.x + place as f32 * width;
-        for step in 0..=TURN_STEPS {
-            let share = step as f32 / TURN_STEPS as f32;
-            // The change happens in the first third of a station's room; the rest is level.
-            edge(
-                &mut mesh,
-                left + 0.34 * width * share,
-                middle,
-                before + (now - before) * share * share * (3.0 - 2.0 * share),
-                colour,
-            );
-        }
-        edge(&mut mesh, left + width, middle, now, colour);
-        before = now;
-    }
-    ui.painter().add(Shape::mesh(mesh));
-}
-
-/// Adds one cut through the run, joined to the cut before it.
-fn edge(mesh: &mut egui::Mesh, x: f32, middle: f32, thick: f32, colour: Color32) {
-    let next = u32::try_from(mesh.vertices.len()).unwrap_or(0);
-    mesh.colored_vertex(pos2(x, middle - 0.5 * thick), colour);
-    mesh.colored_vertex(pos2(x, middle + 0.5 * thick), colour);
-    if next >= 2 {
-        mesh.add_triangle(next - 2, next - 1, next);
-        mesh.add_triangle(next - 1, next, next + 1);
-    }
 }
 
 /// Writes the title of a station and marks it where it is the chosen one.
@@ -127,9 +105,17 @@ fn title_ui(ui: &Ui, rect: Rect, stage: Stage, chosen: bool) {
     if chosen {
         ui.painter().rect_stroke(rect.shrink(3.0), CornerRadius::same(8), Stroke::new(2.0, palette.link), egui::StrokeKind::Inside);
     }
-    let title = stage.short_title();
-    let font = if fits(ui, title, &bold(BODY), rect.width() - 20.0) { bold(BODY) } else { bold(CAPTION) };
+    let (title, font) = (stage.short_title(), title_font(ui, stage, rect.width()));
     ui.painter().text(pos2(rect.left() + 14.0, rect.top() + 8.0), Align2::LEFT_TOP, title, font, palette.text);
+}
+
+fn title_font(ui: &Ui, stage: Stage, width: f32) -> FontId {
+    if fits(ui, stage.short_title(), &bold(BODY), width - 20.0) { bold(BODY) } else { bold(CAPTION) }
+}
+
+/// Returns the width of a station's title in a station so wide.
+fn title_width(ui: &Ui, stage: Stage, width: f32) -> f32 {
+    ui.painter().layout_no_wrap(stage.short_title().to_owned(), title_font(ui, stage, width), Color32::WHITE).size().x
 }
 
 /// Draws one station of one run as a button; returns whether it was chosen.
@@ -137,24 +123,35 @@ fn station_ui(ui: &mut Ui, units: Units, rect: Rect, station: &Station, lane: &L
     let palette = Palette::of(ui);
     let id = ui.make_persistent_id(("station", station.stage.key(), lane.name));
     let response = ui.interact(rect.shrink(2.0), id, Sense::click());
-    let words = lane.name.map_or_else(|| in_words(station, units), |name| format!("{name}: {}", in_words(station, units)));
+    let mut words = lane.name.map_or_else(|| in_words(station, units), |name| format!("{name}: {}", in_words(station, units)));
+    if let Some(severity) = lane.worst_at(station.stage) {
+        words = format!("{words}; {}", warned(severity));
+    }
     response.widget_info(|| WidgetInfo::labeled(Role::Button, true, &words));
     if response.hovered() {
         ui.painter().rect_stroke(rect.shrink(3.0), CornerRadius::same(8), Stroke::new(1.0, palette.edge), egui::StrokeKind::Inside);
     }
+    let worst = lane.worst_at(station.stage);
+    let right = if worst.is_some() { rect.right() - SIGN } else { rect.right() - 6.0 };
     let mut left = rect.left() + 14.0;
-    let top = rect.bottom() - measures.high;
-    if let Some(name) = lane.name {
-        left = ui.painter().text(pos2(left, top), Align2::LEFT_TOP, name, bold(CAPTION), lane.colour).right() + 6.0;
+    let mut top = rect.bottom() - measures.high;
+    match lane.name {
+        Some(name) => left = ui.painter().text(pos2(left, top), Align2::LEFT_TOP, name, bold(CAPTION), lane.colour).right() + 6.0,
+        None => (left, top) = (left + title_width(ui, station.stage, rect.width()) + 8.0, rect.top() + 10.0),
+    }
+    if let Some(severity) = worst {
+        let colour = if severity == Severity::Stop { palette.stop_fill } else { palette.caution_text };
+        sign_at(ui.painter(), pos2(rect.right() - 0.5 * SIGN, top + 9.0), severity, colour);
     }
     // Where there is no room for the whole, the shorter words: the rest is in the station's name.
     let [whole, short] = station.goes_on_kg.map_or_else(
         || ["not calculated".to_owned(), "no result".to_owned()],
         |kg| [format!("{}, {:.0} % water", mass(kg, units), station.moisture_percent.unwrap_or(0.0)), mass(kg, units)],
     );
-    let line = if fits(ui, &whole, &plain(CAPTION), rect.right() - 6.0 - left) { whole } else { short };
-    text_at(ui, pos2(left, top), Align2::LEFT_TOP, &line, CAPTION, palette.soft);
-    streams(ui, units, rect.with_min_y(rect.bottom() - measures.streams), station, lane.colour);
+    if let Some(line) = [whole, short].into_iter().find(|words| fits(ui, words, &plain(CAPTION), right - left)) {
+        text_at(ui, pos2(left, top), Align2::LEFT_TOP, &line, CAPTION, palette.soft);
+    }
+    streams(ui, units, rect.with_min_y(rect.bottom() - measures.streams), station);
     response.on_hover_text(words).clicked()
 }
 
@@ -164,7 +161,7 @@ fn fits(ui: &Ui, words: &str, font: &FontId, width: f32) -> bool {
 }
 
 /// Writes what joins and leaves on one line, as much as there is room for.
-fn streams(ui: &Ui, units: Units, rect: Rect, station: &Station, colour: Color32) {
+fn streams(ui: &Ui, units: Units, rect: Rect, station: &Station) {
     let palette = Palette::of(ui);
     let mut left = rect.left() + 14.0;
     // The heaviest first: where room is short, it is the one to name.
@@ -177,7 +174,7 @@ fn streams(ui: &Ui, units: Units, rect: Rect, station: &Station, colour: Color32
             break;
         }
         let tip = pos2(left + 4.0, rect.top() + 10.0);
-        arrow(ui, tip, stream.side, colour);
+        arrow(ui, tip, stream.side, palette.soft);
         let width = galley.size().x;
         ui.painter().galley(pos2(left + 13.0, rect.top()), galley, palette.text);
         left += width + 26.0;
@@ -203,6 +200,14 @@ fn mass(kg: f64, units: Units) -> String {
         kg => (Unit::Kilogram, kg, 1),
     };
     units.text(unit, value, decimals).unwrap_or_else(|| format!("{value:.decimals$} {}", unit.symbol()))
+}
+
+/// Returns what a station's sign means.
+const fn warned(severity: Severity) -> &'static str {
+    match severity {
+        Severity::Stop => "a choice here causes a serious warning",
+        Severity::Caution | Severity::Note => "a choice here causes a caution",
+    }
 }
 
 /// Returns a station in one sentence.

@@ -1,3 +1,4 @@
 //! The run: the band of matter at the top.
 
 pub(super) mod band;
+pub(super) mod flow;

@@ -69,6 +69,8 @@ pub enum Ask {
     Station(Stage),
     /// Bring an input into sight and mark it.
     ToInput(&'static str),
+    /// Bring the cautions into sight.
+    ToCautions,
     /// Show this curve of the station.
     StationCurve(CurveKey),
     /// Show or hide the table of a curve.

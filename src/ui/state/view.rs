@@ -23,7 +23,9 @@ pub struct View {
     pub scroll_to: Option<Stage>,
     /// The stage whose first control is to get the focus.
     pub focus_to: Option<Stage>,
-    /// The input that is to come into sight and stays marked.
+    /// Whether the first caution is to come into sight.
+    pub to_cautions: bool,
+    /// The input that is to come into sight, marked until something else is done.
     pub marked: Option<&'static str>,
     /// Whether the marked input is still to come into sight.
     pub mark_scrolls: bool,
@@ -55,6 +57,8 @@ pub struct View {
     pub with: BTreeSet<Part>,
     /// What the sources are searched for.
     pub search: String,
+    /// What choices and figures are searched for.
+    pub sought: String,
     /// Whether the keys are shown.
     pub help: bool,
     /// How quantities are shown.
@@ -68,6 +72,7 @@ impl Default for View {
             station: Stage::Milk,
             scroll_to: None,
             focus_to: None,
+            to_cautions: false,
             marked: None,
             mark_scrolls: false,
             mark_focuses: false,
@@ -84,6 +89,7 @@ impl Default for View {
             paper: Paper::A4,
             with: BTreeSet::new(),
             search: String::new(),
+            sought: String::new(),
             help: false,
             units: Units::default(),
         }

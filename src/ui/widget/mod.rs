@@ -2,6 +2,7 @@
 
 pub(super) mod appearance;
 pub(super) mod focus;
+pub(super) mod matter;
 pub(super) mod menu;
 pub(super) mod number_text;
 pub(super) mod pill;

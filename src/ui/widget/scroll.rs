@@ -17,6 +17,22 @@ pub(in crate::ui) fn scroll_ui<R>(ui: &mut Ui, id: impl std::hash::Hash + std::f
     .inner
 }
 
+/// Draws something that scrolls up and down where it is higher than there is room for, and takes no more than it needs.
+pub(in crate::ui) fn shrunk_ui<R>(
+    ui: &mut Ui,
+    id: impl std::hash::Hash + std::fmt::Debug,
+    most: f32,
+    draw: impl FnOnce(&mut Ui) -> R,
+) -> R {
+    let area = ScrollArea::vertical().id_salt(id).max_height(most).auto_shrink([false, true]);
+    area.show(ui, |ui| {
+        let drawn = draw(ui);
+        follow_focus(ui);
+        drawn
+    })
+    .inner
+}
+
 /// Draws something that is only read, in an area that scrolls: the Tab key stops at it, and arrows, Page Up and Down, Home and End move it.
 pub(in crate::ui) fn read_ui<R>(ui: &mut Ui, name: &str, area: ScrollArea, draw: impl FnOnce(&mut Ui) -> R) -> R {
     let id = ui.make_persistent_id((name, "is read"));

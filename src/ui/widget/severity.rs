@@ -2,7 +2,7 @@
 
 use crate::caution::Severity;
 use crate::ui::widget::theme::Palette;
-use egui::{Color32, Sense, Shape, Stroke, Ui, pos2, vec2};
+use egui::{Color32, Painter, Pos2, Sense, Shape, Stroke, Ui, pos2, vec2};
 
 /// Returns the colours of a severity: text, ground.
 pub(in crate::ui) fn colours(palette: &Palette, severity: Severity) -> (Color32, Color32) {
@@ -16,7 +16,11 @@ pub(in crate::ui) fn colours(palette: &Palette, severity: Severity) -> (Color32,
 /// Draws the sign of a severity: a filled octagon, a triangle, a ring. The shape tells it without colour.
 pub(in crate::ui) fn sign(ui: &mut Ui, severity: Severity, colour: Color32) {
     let (rect, _) = ui.allocate_exact_size(vec2(20.0, 20.0), Sense::hover());
-    let centre = rect.center();
+    sign_at(ui.painter(), rect.center(), severity, colour);
+}
+
+/// Draws the sign around a point.
+pub(in crate::ui) fn sign_at(painter: &Painter, centre: Pos2, severity: Severity, colour: Color32) {
     let ring = |corners: usize, radius: f32, turn: f32| -> Vec<egui::Pos2> {
         (0..corners)
             .map(|corner| {
@@ -25,7 +29,6 @@ pub(in crate::ui) fn sign(ui: &mut Ui, severity: Severity, colour: Color32) {
             })
             .collect()
     };
-    let painter = ui.painter();
     match severity {
         Severity::Stop => {
             painter.add(Shape::convex_polygon(ring(8, 9.0, std::f32::consts::PI / 8.0), colour, Stroke::NONE));

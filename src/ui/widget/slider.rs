@@ -88,13 +88,18 @@ pub(in crate::ui) fn slider_ui(ui: &mut Ui, limits: Limits, value: f64, marks: S
 /// How a handle is held.
 #[derive(Clone, Copy)]
 struct Grip {
-    /// How far from the middle of the handle the pointer pressed; it stays there, so that a press alone moves nothing.
-    off: f32,
-    /// Where that was.
+    /// Where the middle of the handle is to be; a press on the handle alone moves nothing.
+    at_x: f32,
+    /// Where the pointer was last.
+    last_x: f32,
+    /// Where it pressed.
     pressed_x: f32,
     /// Whether the pointer has moved since, or pressed beside the handle.
     moves: bool,
 }
+
+/// Share of the pointer's way that the handle goes while Shift is held.
+const FINER: f32 = 0.1;
 
 /// Returns where the middle of the handle is to be while the pointer holds it; nothing while it is not to move.
 fn grabbed(ui: &Ui, response: &Response, handle_x: f32) -> Option<f32> {
@@ -106,11 +111,14 @@ fn grabbed(ui: &Ui, response: &Response, handle_x: f32) -> Option<f32> {
         // Where the button went down, not where a quick hand has come since.
         let pressed_x = ui.input(|input| input.pointer.press_origin()).unwrap_or(pointer).x;
         let on_handle = (pressed_x - handle_x).abs() <= HANDLE + NEAR;
-        Grip { off: if on_handle { pressed_x - handle_x } else { 0.0 }, pressed_x, moves: !on_handle }
+        Grip { at_x: if on_handle { handle_x } else { pressed_x }, last_x: pressed_x, pressed_x, moves: !on_handle }
     });
+    let share = if ui.input(|input| input.modifiers.shift) { FINER } else { 1.0 };
+    grip.at_x += share * (pointer.x - grip.last_x);
+    grip.last_x = pointer.x;
     grip.moves |= (pointer.x - grip.pressed_x).abs() >= LEAST_MOVE;
     ui.data_mut(|data| data.insert_temp(id, grip));
-    grip.moves.then_some(pointer.x - grip.off)
+    grip.moves.then_some(grip.at_x)
 }
 
 /// How values lie along a rail.

@@ -1,4 +1,4 @@
-//! Colours, type and spacing. Colour means the design; a quantity is told by place and words.
+//! Colours, type and spacing. What a curve is of has its colour in `matter`; a design is told by its letter and its stroke.
 
 use egui::{Color32, CornerRadius, FontData, FontDefinitions, FontFamily, FontId, Stroke, TextStyle, Theme, Visuals, vec2};
 use std::sync::Arc;

@@ -16,8 +16,12 @@ use egui::ViewportCommand;
 impl Window {
     pub(super) fn carry_out(&mut self, ctx: &egui::Context, ask: Ask) {
         match ask {
-            Ask::Do(command) => self.do_command(ctx, command),
+            Ask::Do(command) => {
+                self.view.marked = None;
+                self.do_command(ctx, command);
+            }
             Ask::Nudge(command) => {
+                self.view.marked = None;
                 let now_s = ctx.input(|input| input.time);
                 self.step(ctx, |session| session.nudge(command, now_s));
             }
@@ -57,9 +61,15 @@ impl Window {
                 self.view.station = stage;
                 self.view.scroll_to = Some(stage);
                 self.view.focus_to = Some(stage);
+                self.view.marked = None;
                 if let Some(key) = station_cut(stage) {
                     self.view.cut.key = key;
                 }
+            }
+            Ask::ToCautions => {
+                self.view.page = Page::Design;
+                self.view.card = None;
+                self.view.to_cautions = true;
             }
             Ask::ToInput(key) => {
                 self.view.marked = Some(key);

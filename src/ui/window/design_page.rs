@@ -1,6 +1,8 @@
 //! The page of the design: the run above, and choices, curves and results below it; in a narrow window one column.
 
-use crate::ui::choices::form::{FormMarks, choices_ui};
+use crate::ui::choices::before_buying::before_buying_ui;
+use crate::ui::choices::form::choices_ui;
+use crate::ui::choices::marks::FormMarks;
 use crate::ui::curves::page::{Batches, curves_ui};
 use crate::ui::figure_card::card::results_card_ui;
 use crate::ui::figure_card::known::Known;
@@ -15,13 +17,16 @@ use crate::ui::widget::scroll::scroll_ui;
 use crate::ui::widget::theme::Palette;
 use crate::ui::window::pane::Panes;
 use crate::ui::window::shell::{ONE_COLUMN, Window};
+use crate::words::to_buy;
 use egui::{CentralPanel, Frame, Margin, Panel, Rect, Ui};
 
 /// Height below which, in one column, the run scrolls with the rest.
 const LOW: f32 = 620.0;
-/// Width of the choices and of the results.
-const CHOICES_WIDTH: f32 = 340.0;
-const RESULTS_WIDTH: f32 = 360.0;
+/// Width of the choices and of the results, in a window that is not wide and in a wide one.
+const CHOICES_WIDTH: (f32, f32) = (328.0, 344.0);
+const RESULTS_WIDTH: (f32, f32) = (312.0, 360.0);
+/// Width from which on a window is wide.
+const WIDE: f32 = 1400.0;
 /// Name of the picture of the run.
 const RUN: &str = "The run, from the milk to the jar";
 
@@ -31,10 +36,15 @@ impl Window {
         let mut asks = Vec::new();
         let side = Frame::new().fill(palette.background).inner_margin(Margin::symmetric(12, 10));
         let station = self.view.station;
-        let lane = |name, run, colour| Lane { name, run, colour };
+        let lane = |name, colour| Lane { name, run: &self.shown.run, colour, worst: &self.shown.worst };
         let lanes = self.beside.as_ref().map_or_else(
-            || vec![lane(None, &self.shown.run, palette.design)],
-            |beside| vec![lane(Some("A"), &self.shown.run, palette.design), lane(Some("B"), &beside.run, palette.second)],
+            || vec![lane(None, palette.design)],
+            |beside| {
+                vec![
+                    lane(Some("A"), palette.design),
+                    Lane { name: Some("B"), run: &beside.run, colour: palette.second, worst: &beside.worst },
+                ]
+            },
         );
         let one_column = ui.available_width() < ONE_COLUMN;
         let run_scrolls = one_column && ui.available_height() < LOW;
@@ -52,6 +62,7 @@ impl Window {
         let batches = Batches { now: self.session.batch(), spread: spread.as_deref(), before: self.session.before(), second };
         let differing = beside.map_or(&[][..], |beside| &beside.choices);
         let marks = FormMarks { differing, pins: self.session.pins() };
+        let to_buy = to_buy(self.session.batch(), self.view.units);
         let spread_failed = self.background.spread_failed();
         let (card, effects) = (self.background.card(), self.background.effects());
         let found = self.background.found_lifts();
@@ -61,7 +72,7 @@ impl Window {
             None => LiftsKnown::Sought,
         };
         let mut open = self.view.card.take();
-        let mut results_of = |ui: &mut Ui, view: &View, room| match (&mut open, beside) {
+        let mut results_of = |ui: &mut Ui, view: &mut View, room| match (&mut open, beside) {
             (Some(open), _) => {
                 let likely = spread.as_ref().and_then(|spread| spread.figure(open.figure));
                 results_card_ui(ui, view.units, open, Known { card, effects: effects.as_ref(), likely, spread_failed }, room)
@@ -73,16 +84,31 @@ impl Window {
             CentralPanel::default().frame(side).show(ui, |ui| {
                 let place = ui.available_rect_before_wrap();
                 panes.pane_ui(ui, "Design", place, |ui| {
+                    let before_buying = |ui: &mut Ui, view: &mut View| {
+                        let asked = before_buying_ui(ui, view, self.session.design(), marks, &to_buy);
+                        ui.add_space(6.0);
+                        asked
+                    };
+                    if !run_scrolls {
+                        asks.extend(before_buying(ui, &mut self.view));
+                    }
                     scroll_ui(ui, "one column", |ui| {
                         if run_scrolls {
                             asks.extend(run_ui(ui, self.view.units, &lanes, station));
                             ui.separator();
+                            asks.extend(before_buying(ui, &mut self.view));
                         }
                         asks.extend(curves_ui(ui, &self.view, batches, Room::Column));
                         ui.separator();
-                        asks.extend(choices_ui(ui, &mut self.view, self.session.design(), marks, Room::Column));
+                        asks.extend(choices_ui(
+                            ui,
+                            &mut self.view,
+                            (self.session.design(), &self.shown.figures),
+                            marks,
+                            Room::Column,
+                        ));
                         ui.separator();
-                        asks.extend(results_of(ui, &self.view, Room::Column));
+                        asks.extend(results_of(ui, &mut self.view, Room::Column));
                     });
                 });
             });
@@ -90,14 +116,16 @@ impl Window {
             let (choices, curves, results) = columns(ui.available_rect_before_wrap());
             panes.pane_ui(ui, "Choices", choices, |ui| {
                 CentralPanel::default().frame(side).show(ui, |ui| {
-                    asks.extend(choices_ui(ui, &mut self.view, self.session.design(), marks, Room::Own));
+                    asks.extend(before_buying_ui(ui, &mut self.view, self.session.design(), marks, &to_buy));
+                    ui.add_space(6.0);
+                    asks.extend(choices_ui(ui, &mut self.view, (self.session.design(), &self.shown.figures), marks, Room::Own));
                 });
             });
             panes.pane_ui(ui, "Curves", curves, |ui| {
                 CentralPanel::default().frame(side).show(ui, |ui| asks.extend(curves_ui(ui, &self.view, batches, Room::Own)));
             });
             panes.pane_ui(ui, "Results", results, |ui| {
-                CentralPanel::default().frame(side).show(ui, |ui| asks.extend(results_of(ui, &self.view, Room::Own)));
+                CentralPanel::default().frame(side).show(ui, |ui| asks.extend(results_of(ui, &mut self.view, Room::Own)));
             });
         }
         // A card stands where the results do, which are the last pane.
@@ -109,7 +137,8 @@ impl Window {
 
 /// Returns the places of choices, curves and results, with a line's width between them.
 fn columns(room: Rect) -> (Rect, Rect, Rect) {
-    let (choices, rest) = room.split_left_right_at_x(room.left() + CHOICES_WIDTH);
-    let (curves, results) = rest.split_left_right_at_x(rest.right() - RESULTS_WIDTH);
+    let of = |(narrow, wide): (f32, f32)| if room.width() < WIDE { narrow } else { wide };
+    let (choices, rest) = room.split_left_right_at_x(room.left() + of(CHOICES_WIDTH));
+    let (curves, results) = rest.split_left_right_at_x(rest.right() - of(RESULTS_WIDTH));
     (choices, curves, results)
 }

@@ -43,7 +43,7 @@ impl Window {
         let room = ui.available_rect_before_wrap();
         let (above, below) = room.split_top_bottom_at_y((room.bottom() - high).max(room.top()));
         asks.extend(self.page_ui(ui, above));
-        self.foot_pane_ui(ui, below, &last_change);
+        asks.extend(self.foot_pane_ui(ui, below, &last_change));
         let ctx = ui.ctx().clone();
         asks.append(&mut self.waiting);
         for ask in asks {
@@ -76,15 +76,16 @@ impl Window {
         asks
     }
 
-    fn foot_pane_ui(&mut self, ui: &mut Ui, place: Rect, last_change: &str) {
+    fn foot_pane_ui(&mut self, ui: &mut Ui, place: Rect, last_change: &str) -> Option<Ask> {
         let foot = Frame::new().fill(Palette::of(ui).panel).inner_margin(Margin::symmetric(foot::MARGIN.0, foot::MARGIN.1));
         let cost = self.kept_week.cost(self.session.batch());
         self.panes.pane_ui(ui, "Summary", place, |ui| {
-            CentralPanel::default().frame(foot).show(ui, |ui| {
+            let shown = CentralPanel::default().frame(foot).show(ui, |ui| {
                 let of_b = self.beside.as_ref().map(|beside| &beside.summary);
-                foot_ui(ui, self.view.units, (&self.shown.summary, of_b), cost, last_change);
+                foot_ui(ui, self.view.units, (&self.shown.summary, of_b), cost, last_change)
             });
-        });
+            shown.inner
+        })
     }
 
     /// Keeps the focus of the keyboard where it belongs, and shows it.

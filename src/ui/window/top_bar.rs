@@ -8,7 +8,7 @@ use crate::ui::state::view::View;
 use crate::ui::widget::text_undo::remember_text;
 use crate::ui::widget::theme::{BODY, Palette, bold};
 use crate::ui::window::menus::menus_ui;
-use egui::{Button, Id, Key, RichText, Role, Sense, Ui, UiBuilder, WidgetInfo, vec2};
+use egui::{Button, Color32, Id, Key, Pos2, RichText, Role, Sense, Stroke, Ui, UiBuilder, WidgetInfo, vec2};
 
 /// Draws the bar and returns what is asked for.
 ///
@@ -17,17 +17,49 @@ pub(in crate::ui) fn top_bar_ui(ui: &mut Ui, view: &mut View, session: &Session,
     let mut asks = Vec::new();
     ui.horizontal_centered(|ui| {
         menus_ui(ui, view, session, files, &mut asks);
-        ui.add_space(12.0);
+        ui.add_space(4.0);
+        steps_ui(ui, session, &mut asks);
         title_ui(ui, view, session, &mut asks);
         pages_ui(ui, view.page, &mut asks);
     });
     asks
 }
 
+/// Draws the two arrows that take a step back and do it again, named by the step.
+fn steps_ui(ui: &mut Ui, session: &Session, asks: &mut Vec<Ask>) {
+    ui.spacing_mut().item_spacing.x = 4.0;
+    for (way, does, step, ask) in
+        [(-1.0, "Undo", session.history().undo_name(), Ask::Undo), (1.0, "Redo", session.history().redo_name(), Ask::Redo)]
+    {
+        let words = step.map_or_else(|| format!("Nothing to {}", does.to_lowercase()), |step| format!("{does} “{step}”"));
+        let response = ui.add_enabled(step.is_some(), Button::new("").min_size(vec2(32.0, 30.0)));
+        let palette = Palette::of(ui);
+        turned_arrow(ui, response.rect.center(), way, if step.is_some() { palette.text } else { palette.edge });
+        response.widget_info(|| WidgetInfo::labeled(Role::Button, step.is_some(), &words));
+        if response.on_hover_text(&words).on_disabled_hover_text(&words).clicked() {
+            asks.push(ask);
+        }
+    }
+    ui.add_space(4.0);
+}
+
+/// Paints an arrow that turns: back to the left, or forth to the right.
+fn turned_arrow(ui: &Ui, centre: Pos2, way: f32, colour: Color32) {
+    let at = |x: f32, y: f32| centre + vec2(way * x, y);
+    let bow: Vec<Pos2> = (0..=12)
+        .map(|step| std::f32::consts::PI * (step as f32 / 12.0 - 0.5))
+        .map(|angle| at(2.5 - 4.5 * angle.cos(), 0.5 + 4.5 * angle.sin()))
+        .collect();
+    let stroke = Stroke::new(1.8, colour);
+    ui.painter().line(bow, stroke);
+    ui.painter().line_segment([at(2.5, -4.0), at(6.5, -4.0)], stroke);
+    ui.painter().line(vec![at(3.5, -7.0), at(7.0, -4.0), at(3.5, -1.0)], stroke);
+}
+
 fn title_ui(ui: &mut Ui, view: &mut View, session: &Session, asks: &mut Vec<Ask>) {
     let palette = Palette::of(ui);
     let mut text = view.title.clone().unwrap_or_else(|| session.design().title.clone());
-    let width = (ui.available_width() - 330.0).clamp(80.0, 420.0);
+    let width = (ui.available_width() - 330.0).clamp(80.0, 380.0);
     let edit = egui::TextEdit::singleline(&mut text)
         .hint_text("Untitled design")
         .char_limit(MOST_TITLE)
@@ -62,7 +94,7 @@ fn page_ui(ui: &mut Ui, page: Page, shown: bool, asks: &mut Vec<Ask>) {
     response.widget_info(|| WidgetInfo::selected(Role::Button, true, shown, format!("Page {}", page.title())));
     if shown {
         let line = response.rect.x_range();
-        ui.painter().hline(line, response.rect.bottom() - 1.0, egui::Stroke::new(3.0, palette.design));
+        ui.painter().hline(line, response.rect.bottom() - 1.0, Stroke::new(3.0, palette.link));
     }
     if response.clicked() {
         asks.push(Ask::Show(page));

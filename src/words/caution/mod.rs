@@ -90,6 +90,22 @@ pub const fn severity_word(severity: Severity) -> &'static str {
     }
 }
 
+/// Returns how many cautions of each severity there are, the gravest first; what is true of every cheese like this is not counted.
+///
+/// # Example
+/// ```
+/// use vatsketch::words::counted_words;
+/// assert_eq!(counted_words(&[]), "No cautions from this model");
+/// ```
+#[must_use]
+pub fn counted_words(cautions: &[Caution]) -> String {
+    let count = |severity| cautions.iter().filter(|caution| !caution.always && caution.severity == severity).count();
+    let kinds = [Severity::Stop, Severity::Caution, Severity::Note].map(|severity| (severity, count(severity)));
+    let said: Vec<String> =
+        kinds.into_iter().filter(|(_, count)| *count > 0).map(|(severity, count)| counted(severity, count)).collect();
+    if said.is_empty() { "No cautions from this model".to_owned() } else { said.join(", ") }
+}
+
 /// Returns how many cautions of a severity there are.
 ///
 /// # Example

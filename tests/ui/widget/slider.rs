@@ -23,6 +23,36 @@ fn at(harness: &Harness<'_, Window>, share: f32) -> Pos2 {
     pos2(rail.left() + share * rail.width(), rail.center().y)
 }
 
+/// Returns the width on which the handle of the milk moves: half a handle is left on each side.
+fn rail_width(harness: &Harness<'_, Window>) -> f32 {
+    harness.get_by_role_and_label(Role::Slider, "Milk").rect().width() - 16.0
+}
+
+/// A drag with Shift is ten times finer.
+#[test]
+fn shift_makes_a_drag_finer() {
+    let moved = |modifiers: egui::Modifiers| {
+        let mut harness = first();
+        let from = at(&harness, 0.5);
+        harness.drag_at(from);
+        harness.run();
+        harness.drop_at(from);
+        harness.run();
+        let before = milk_l(&harness).ln();
+        harness.drag_at(from);
+        harness.run();
+        harness.event(egui::Event::ModifiersChanged(modifiers));
+        harness.hover_at(from + vec2(20.0, 0.0));
+        harness.run();
+        harness.drop_at(from + vec2(20.0, 0.0));
+        harness.run();
+        milk_l(&harness).ln() - before
+    };
+    let (coarse, fine) = (moved(egui::Modifiers::NONE), moved(egui::Modifiers::SHIFT));
+    // A step is 0.1 L, which is two parts in a hundred here.
+    assert!(coarse > 0.0 && (fine - 0.1 * coarse).abs() < 0.03, "{fine} and {coarse}");
+}
+
 #[test]
 fn a_slider_that_is_let_go_and_pressed_again_at_once_stays_where_it_is() {
     let mut harness = first();
@@ -49,8 +79,9 @@ fn a_slider_that_is_let_go_and_pressed_again_at_once_stays_where_it_is() {
     let moved = milk_l(&harness);
     harness.drop_at(again + vec2(2.0, 0.0));
     harness.run();
-    // Two points of a slider of some 300 that spans 0.5 to 60 L by ratios are a little over three per cent, and a step of it 0.1 L.
-    assert!(moved >= held && moved <= 1.035 * held + 0.1, "{held} L became {moved} L");
+    // The slider spans 0.5 to 60 L by ratios, and a step of it is 0.1 L.
+    let two_points = (2.0 * 120.0_f64.ln() / f64::from(rail_width(&harness))).exp();
+    assert!(moved >= held && moved <= two_points * held + 0.1, "{held} L became {moved} L");
     assert!((held - dragged).abs() <= 0.1 + 1e-9, "let go at {dragged} L, pressed again at {held} L");
 }
 

@@ -1,7 +1,7 @@
 //! Contrast: WCAG 2.2, text at least 4.5 : 1 on its ground, parts at least 3 : 1.
 
 use egui::Color32;
-use vatsketch::ui::Palette;
+use vatsketch::ui::{MatterColours, Palette};
 
 /// Returns the relative luminance, WCAG 2.2.
 fn luminance(colour: Color32) -> f64 {
@@ -15,6 +15,22 @@ fn luminance(colour: Color32) -> f64 {
 fn contrast(one: Color32, other: Color32) -> f64 {
     let (one, other) = (luminance(one), luminance(other));
     (one.max(other) + 0.05) / (one.min(other) + 0.05)
+}
+
+/// The lines of the curves are parts, and so are their names, which are text in the same colour. Layers of the run touch each other and have an edge.
+#[test]
+fn the_colours_of_matter_stand_out_in_both_themes() {
+    for (theme, ground, colours) in
+        [("light", Palette::LIGHT.background, MatterColours::LIGHT), ("dark", Palette::DARK.background, MatterColours::DARK)]
+    {
+        for colour in colours.lines.into_iter().chain(colours.germs) {
+            assert!(contrast(colour, ground) >= 4.5, "{theme}: {colour:?} has {:.2}", contrast(colour, ground));
+        }
+        let layers = [colours.water, colours.fat, colours.curd, colours.salt];
+        for (place, one) in layers.iter().enumerate() {
+            assert!(layers[place + 1..].iter().all(|other| one != other), "{theme}: {one:?} twice");
+        }
+    }
 }
 
 #[test]

@@ -1,5 +1,6 @@
 //! Tests of `src/ui/window`.
 
+mod direct;
 mod files;
 mod focus;
 mod folders;

@@ -97,14 +97,14 @@ fn the_note_is_edited_where_the_plan_is_seen() {
 #[test]
 fn what_is_typed_into_a_station_takes_the_place_of_its_first_number() {
     let mut harness = shown(example("warm-cabinet"), SIZE, Theme::Light);
-    press(&mut harness, Modifiers::COMMAND, Key::Num1);
-    harness.event(egui::Event::Text("7.5".to_owned()));
+    press(&mut harness, Modifiers::COMMAND, Key::Num3);
+    harness.event(egui::Event::Text("75".to_owned()));
     harness.run();
     press(&mut harness, Modifiers::NONE, Key::Enter);
-    assert_eq!(harness.state().session.design().milk.milk_l, 7.5);
+    assert_eq!(harness.state().session.design().draining.mould_diameter_mm, 75.0);
     // Enter leaves the focus there, and the next number takes the place of this one.
-    harness.event(egui::Event::Text("8".to_owned()));
+    harness.event(egui::Event::Text("80".to_owned()));
     harness.run();
     press(&mut harness, Modifiers::NONE, Key::Enter);
-    assert_eq!(harness.state().session.design().milk.milk_l, 8.0);
+    assert_eq!(harness.state().session.design().draining.mould_diameter_mm, 80.0);
 }
