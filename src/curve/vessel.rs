@@ -72,12 +72,16 @@ fn mould(batch: &Batch, drained: &DrainingOutcome) -> Vessel {
     let (width_mm, height_mm) = (design.mould_diameter_mm, design.mould_height_mm);
     let across = |content, height_mm| Piece { content, left_mm: 0.0, bottom_mm: 0.0, width_mm, height_mm };
     let (depth_mm, moulds) = (drained.ladled_depth_mm, drained.cheese_count);
-    let room = if drained.fits { "the ladled curd has room" } else { "the ladled curd stands over the rim: fill them twice" };
+    let room = if drained.fits {
+        "the ladled curd has room"
+    } else {
+        "the curd stands over the rim, so top up as it sinks, or use more moulds"
+    };
     Vessel {
         width_mm,
         height_mm,
         pieces: vec![across(Content::Curd, depth_mm), across(Content::Cheese, drained.thickness_mm)],
-        caption: format!("{moulds} moulds: {room}; below it the drained cheese"),
+        caption: format!("Moulds: {moulds}; {room}. Darker: the drained cheese."),
     }
 }
 
@@ -111,6 +115,6 @@ fn jar(batch: &Batch, dried: &DryingOutcome, pickled: &PicklingOutcome) -> Optio
         width_mm,
         height_mm: fill_mm,
         pieces: with_vinegar.then_some(vinegar).into_iter().chain(cheeses).collect(),
-        caption: format!("{}, {} in the fullest", plural(pickled.jars, "jar", "jars"), plural(fullest, "cheese", "cheeses")),
+        caption: format!("{}, at most {} in each", plural(pickled.jars, "jar", "jars"), plural(fullest, "cheese", "cheeses")),
     })
 }

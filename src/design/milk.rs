@@ -26,7 +26,7 @@ stage_design! {
         number fridge_temperature_c: "Temperature of the milk as poured", Unit::Celsius, 5.0, 1.0..=25.0, 0.5; "Temperature of milk and cream when you measure them out and start to warm them.";
         CalciumForm calcium_form: "Form of calcium chloride", CalciumForm::Dihydrate; "Which calcium chloride you have. The dose changes by about a third between the forms, so read the label.";
         number calcium_solution_percent: "Strength of the calcium solution", Unit::Percent, 33.0, 5.0..=40.0, 1.0; "Anhydrous calcium chloride in the solution, by mass.", when |d| d.calcium_form == CalciumForm::Solution;
-        switch calcium_drops_counted: "Drops of the solution are counted", false; "You have counted how many drops of this bottle make 1 mL. What no spoon measures is then given in drops.", when |d| d.calcium_form == CalciumForm::Solution;
+        switch calcium_drops_counted: "I have counted the drops of my calcium chloride solution", false; "How many drops of this bottle make 1 mL. Amounts too small for a spoon are then given in drops.", when |d| d.calcium_form == CalciumForm::Solution;
         number calcium_drops_in_ml: "Drops in 1 mL of the solution", Unit::One, 20.0, 10.0..=40.0, 0.5; "Fill a level 5 mL spoon drop by drop, count, and divide by 5. Do it again with every new bottle.", when |d| d.calcium_form == CalciumForm::Solution && d.calcium_drops_counted;
         number calcium_dose_percent: "Calcium chloride dose", Unit::Percent, 0.014, 0.0..=0.04, 0.001; "Anhydrous calcium chloride in the milk, by mass; several food laws allow 0.02 %.";
         RennetLabel rennet_label: "Rennet label says", RennetLabel::Imcu; "How the strength is printed on your rennet.";
@@ -34,7 +34,7 @@ stage_design! {
         number rennet_ratio_parts: "Rennet ratio, 1 part to", Unit::Parts, 12_000.0, 1000.0..=200_000.0, 500.0; "Parts of milk that one part of rennet clots in 40 minutes at 35 °C.", when |d| d.rennet_label == RennetLabel::Ratio;
         number rennet_dose_imcu_kg: "Rennet dose", Unit::ImcuPerKilogram, 38.0, 10.0..=120.0, 1.0; "Milk-clotting units in each kilogram of milk.";
         number rennet_dilution_times: "Dilution of the rennet", Unit::Times, 15.0, 1.0..=40.0, 1.0; "Cool, unchlorinated water for the rennet, as a multiple of its volume.";
-        switch rennet_drops_counted: "Drops of the rennet are counted", false; "You have counted how many drops of this bottle of liquid rennet make 1 mL. What no spoon measures is then given in drops.";
+        switch rennet_drops_counted: "I have counted the drops of my liquid rennet", false; "How many drops of this bottle make 1 mL. Amounts too small for a spoon are then given in drops.";
         number rennet_drops_in_ml: "Drops in 1 mL of the rennet", Unit::One, 20.0, 10.0..=40.0, 0.5; "Fill a level 5 mL spoon drop by drop, count, and divide by 5. Do it again with every new bottle.", when |d| d.rennet_drops_counted;
         PhKnown ph_known: "Acidity of the milk", PhKnown::FromKind; "Use the usual pH of this milk, or the one you measured.";
         number milk_ph: "Measured pH of the milk", Unit::One, 6.65, 5.8..=7.0, 0.01; "pH of the milk by your own meter.", when |d| d.ph_known == PhKnown::Measured;

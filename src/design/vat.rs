@@ -21,7 +21,7 @@ stage_design! {
         switch heat_while_setting: "Keep heating while it sets", true; "Leave the heat on between the rennet and cutting.";
         number firmness_multiple: "Firmness at cutting", Unit::Times, 3.0, 2.0..=8.0, 0.1; "Time from rennet to cutting as a multiple of the clotting time: a higher number gives firmer curd.";
         number first_test_min: "First test for a clean break", Unit::Minute, 40.0, 5.0..=240.0, 5.0; "Minutes after the rennet at which you first test for a clean break.";
-        number curd_piece_mm: "Size of the curd pieces", Unit::Millimetre, 25.0, 8.0..=60.0, 1.0; "How far apart the curd is cut. Smaller pieces lose more whey while they rest in the vat, by our own judgement of how much.";
+        number curd_piece_mm: "Size of the curd pieces", Unit::Millimetre, 25.0, 8.0..=60.0, 1.0; "Distance between the cuts. Smaller pieces lose more whey while they rest in the vat; how much more is our own judgement.";
         number whey_rest_min: "Rest of the cut curd in its whey", Unit::Minute, 20.0, 0.0..=240.0, 5.0; "Minutes that the cut curd rests in its whey before you ladle it.";
     }
 }

@@ -177,7 +177,7 @@ impl Lost {
     /// Returns it in words: "10 min of sleep", and that nobody can be there if so.
     #[must_use]
     pub fn words(&self) -> String {
-        let marked = if self.impossible { ", which you marked as impossible" } else { "" };
+        let marked = if self.impossible { ", when nobody can be there" } else { "" };
         format!("{} of {}{marked}", length(self.minutes), self.by.words())
     }
 }

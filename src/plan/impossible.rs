@@ -47,19 +47,25 @@ pub(super) fn impossible(
         return None;
     }
     let offer = if begun { None } else { offer(asked, until_finished, planned) };
-    let help = offer.as_ref().map_or_else(|| elsewise(begun), |offer| format!("{}, and no task does.", offer.words));
+    let help = offer
+        .as_ref()
+        .map_or_else(|| elsewise(begun), |offer| format!("{}: then somebody can be there for every task.", offer.words));
     let said = |task: &Touched| format!("“{}” on {} ({} of it)", task.name, time_words(task.start), length(task.minutes));
     let names: Vec<String> = touched.iter().map(said).collect();
     let falls = if names.len() == 1 { "falls" } else { "fall" };
-    let words = format!("{} {falls} into hours that you marked as impossible.", listed(&names));
+    let words = format!("{} {falls} into hours when nobody can be there.", listed(&names));
     Some(Impossible { tasks: touched.iter().map(|task| task.key.clone()).collect(), words, help, offer })
 }
 
 /// Returns what would help where no other time does.
 fn elsewise(begun: bool) -> String {
-    let start = if begun { "The vat is begun" } else { "No other time within a week avoids it" };
+    let start = if begun {
+        "The vat has been started"
+    } else {
+        "No start within a week was found that keeps every task out of the hours when nobody can be there"
+    };
     format!(
-        "{start}: let somebody else be there, change the times between the tasks (turns, drying, soak), or mark those hours as only disliked."
+        "{start}: let somebody else be there, change the times between the tasks (turns, drying, soak), or mark those hours “only if need be”."
     )
 }
 

@@ -37,7 +37,7 @@ impl Timing {
         // The alarms are told together, with their times.
         let others = week.reasons.iter().filter(|reason| !reason.is_alarm).map(|reason| reason.words.as_str());
         let words = alarms.as_deref().into_iter().chain(others);
-        let words = words.chain(week.impossible.as_ref().map(|found| found.help.as_str()));
+        let words = words.chain(week.impossible.iter().flat_map(|found| [found.words.as_str(), found.help.as_str()]));
         let words = words.chain(week.stretches.iter().map(|stretch| stretch.words.as_str())).chain(notes).chain(sour);
         Self {
             begins: week.tasks.first().map(|task| to_five(task.start)),

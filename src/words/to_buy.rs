@@ -1,7 +1,7 @@
 //! What the milk of a batch comes to in the shop, in a few words next to the choices that decide it.
 
 use crate::batch::Batch;
-use crate::design::Unit;
+use crate::design::{CreamBy, Unit};
 use crate::units::Units;
 
 /// Smallest amount of cream or skimmed milk that is worth naming, g and L.
@@ -17,12 +17,14 @@ const LEAST: (f64, f64) = (0.5, 0.005);
 /// ```
 #[must_use]
 pub fn to_buy(batch: &Batch, units: Units) -> String {
-    let Some(milk) = batch.milk.done() else { return "this fat cannot be reached".to_owned() };
+    let Some(milk) = batch.milk.done() else { return "this fat cannot be reached: change the fat target or the cream".to_owned() };
     let amount = |unit: Unit, value: f64, decimals: usize, what: &str| {
         let amount = units.text(unit, value, decimals).unwrap_or_else(|| format!("{value:.decimals$} {}", unit.symbol()));
         format!("{amount} of {what}")
     };
     let cream = (milk.cream_g >= LEAST.0).then(|| amount(Unit::Gram, milk.cream_g, 0, "cream"));
     let skimmed = (milk.skim_l >= LEAST.1).then(|| amount(Unit::Litre, milk.skim_l, 2, "skimmed milk"));
-    cream.or(skimmed).map_or_else(|| "no cream needed".to_owned(), |amount| format!("buy {amount}"))
+    // Cream at hand is not bought.
+    let verb = if batch.design.milk.cream_by == CreamBy::CreamAmount { "with" } else { "buy" };
+    cream.or(skimmed).map_or_else(|| "no cream needed".to_owned(), |amount| format!("{verb} {amount}"))
 }

@@ -3,7 +3,9 @@
 use crate::design::any::value_at;
 use vatsketch::batch::{Batch, batch};
 use vatsketch::caution::cautions;
-use vatsketch::design::{AcidBy, CultureBy, Design, Field, KeptIn, MilkAcid, MilkTreatment, PhFrom, PhKnown, SouredBy, fields};
+use vatsketch::design::{
+    AcidBy, CalciumForm, CultureBy, Design, Field, KeptIn, MilkAcid, MilkTreatment, PhFrom, PhKnown, SouredBy, fields,
+};
 use vatsketch::session::EXAMPLES;
 
 /// Returns whether two batches say the same; their designs differ by what was asked.
@@ -53,8 +55,12 @@ fn designs() -> Vec<Design> {
     // Nor does any pasteurise its raw milk.
     let mut heated = Design::default();
     (heated.milk.milk_treatment, heated.milk.pasteurised_in_vat) = (MilkTreatment::Raw, true);
+    // Nor does any count drops; so small a vat needs less rennet than a spoon measures.
+    let mut dripped = Design::default();
+    (dripped.milk.milk_l, dripped.milk.calcium_form) = (2.5, CalciumForm::Solution);
+    (dripped.milk.calcium_drops_counted, dripped.milk.rennet_drops_counted) = (true, true);
     let examples = EXAMPLES.iter().map(|example| example.design().unwrap());
-    examples.chain([measured, in_oil, lactone, on_the_way, dried, heated]).chain(soured).collect()
+    examples.chain([measured, in_oil, lactone, on_the_way, dried, heated, dripped]).chain(soured).collect()
 }
 
 #[test]

@@ -156,13 +156,13 @@ fn what_falls_into_impossible_hours_is_told_with_what_would_help() {
     let found = &json["impossible"];
     let (said, help) = (found["words"].as_str().unwrap(), found["help"].as_str().unwrap());
     assert!(words.contains(&format!("{said} {help}")) && said.starts_with("“Sanitise” on Wed 7 May, 09:00"), "{words}");
-    assert!(words.contains("takes 10 min of busy time, which you marked as impossible"), "{words}");
+    assert!(words.contains("takes 10 min of busy time, when nobody can be there"), "{words}");
     assert_eq!((&found["tasks"][0], &json["tasks"][0]["key"]), (&"sanitise".into(), &"sanitise".into()));
     let lost =
         |of: &serde_json::Value| of.as_array().unwrap().iter().any(|lost| lost["by"] == "busy" && lost["impossible"] == true);
     assert!(lost(&json["tasks"][0]["lost"]) && lost(&json["taken"]), "{json}");
     // The time that it offers works.
-    let offered = help.strip_prefix("Begin on ").unwrap().strip_suffix(", and no task does.").unwrap();
+    let offered = help.strip_prefix("Begin on ").unwrap().strip_suffix(": then somebody can be there for every task.").unwrap();
     let again = run_with(
         &["plan", "-", "--start", offered, "--zone", "Etc/UTC", "--as-of", "2031-05-06T08:00", "--json"],
         &design(impossible),

@@ -113,10 +113,10 @@ fn curd_is_cut_to_the_size_that_was_chosen() {
     };
     let columns = cut(25.0);
     assert_eq!((columns.targets[0].label.as_str(), columns.targets[0].within), ("columns across", Some((20.0, 30.0))));
-    assert!(!columns.what.contains("aslant"));
+    assert!(!columns.what.contains("at a slant"));
     let pieces = cut(10.0);
     assert_eq!((pieces.targets[0].label.as_str(), pieces.targets[0].within), ("pieces across", Some((8.0, 12.0))));
-    assert!(pieces.what.contains("aslant"));
+    assert!(pieces.what.contains("at a slant"));
 }
 
 /// A rennet of 260 IMCU/mL comes to 0.9 mL, between an eighth and a quarter of a teaspoon.

@@ -3,6 +3,8 @@
 crate::constants! {
     /// Steam.
     STEAM_TEMPERATURE = { "Steam of a double boiler", 100.0, "°C", (95.0, 100.0), Textbook, "boiling at sea level", FromMemory }
+    /// What stirring does.
+    STIRRED_FILM = { "Film of milk that is stirred over that of milk left alone", 2.0, "1", (1.5, 3.0), Ourselves, "by hand, slowly; stirred vessels reach more", Judged }
     /// Hottest spot over a hob.
     HOT_SPOT = { "Flux at a hob's hot spot over the mean", 2.0, "1", (1.5, 4.0), Ourselves, "thin steel over a plate or flame", Judged }
     /// What of the power comes to the pot.
@@ -112,10 +114,11 @@ impl Hob {
         self.wall_at(milk_c, HOT_SPOT.value)
     }
 
-    /// Returns the same for the least and the greatest flux that a hot spot is likely to have: how hot it gets is known only roughly.
+    /// Returns the same for the least flux that a hot spot is likely to have, under milk that is stirred, and for the greatest, under milk that
+    /// stands: how hot it gets is known only roughly.
     #[must_use]
     pub fn likely_wall_c(&self, milk_c: f64) -> (f64, f64) {
-        (self.wall_at(milk_c, HOT_SPOT.range.0), self.wall_at(milk_c, HOT_SPOT.range.1))
+        (self.wall_at(milk_c, HOT_SPOT.range.0 / STIRRED_FILM.value), self.wall_at(milk_c, HOT_SPOT.range.1))
     }
 
     fn wall_at(&self, milk_c: f64, over_mean: f64) -> f64 {

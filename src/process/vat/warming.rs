@@ -302,9 +302,12 @@ impl Warming {
             })
             .collect();
         let most = |of: fn(&WarmingPoint) -> f64| curve.iter().map(of).fold(f64::NEG_INFINITY, f64::max);
+        let wall_most_c = most(|point| point.wall_c);
+        // The wall may be hottest away from the hob, where it is known well.
+        let around = |(least, most): (f64, f64)| (least.min(wall_most_c), most.max(wall_most_c));
         WarmingCourse {
-            wall_most_c: most(|point| point.wall_c),
-            likely_wall_most_c: self.likely_wall_most_c(&curve),
+            wall_most_c,
+            likely_wall_most_c: self.likely_wall_most_c(&curve).map(around),
             bath_most_c: most(|point| point.bath_c),
             curve,
             events,

@@ -91,10 +91,10 @@ fn cut(design: &Design, vat: &VatOutcome) -> Step {
     let at_min = vat.to_rennet_min + vat.cut_min;
     let piece_mm = design.vat.curd_piece_mm;
     let (what, label) = if piece_mm < COLUMNS_FROM_MM {
-        let what = "the curd into columns, slowly, down to the bottom, then aslant from all sides into pieces as deep as they are wide (common practice, no source).";
+        let what = "the curd slowly, straight down to the bottom and both ways, into columns; then at a slant from each side, until the pieces are about as deep as they are wide (common practice, no source).";
         (what, "pieces across")
     } else {
-        ("the curd into columns, slowly, down to the bottom (common practice, no source).", "columns across")
+        ("the curd slowly, straight down to the bottom and both ways, into columns (common practice, no source).", "columns across")
     };
     let mut step = Step::once(("cut", "Cut"), Stage::Vat, at_min, "Cut", what);
     let across = Amount::new(piece_mm, Unit::Millimetre, 0);

@@ -31,9 +31,10 @@ pub(super) fn finder_ui(ui: &mut Ui, view: &mut View, design: &Design, figures: 
     }
     let found = search(design, figures, &view.sought);
     let soft = Palette::of(ui).soft;
+    let listed = found.choices.len().min(MOST) + found.figures.len().min(MOST);
     let said = match found.choices.len() + found.figures.len() {
         0 => "Nothing found: try another word.".to_owned(),
-        1 => "1 found.".to_owned(),
+        many if many > listed => format!("{many} found, of which {listed} are listed: add a letter or two."),
         many => format!("{many} found."),
     };
     say_changes(&ui.add(Label::new(RichText::new(said).size(CAPTION).color(soft))));

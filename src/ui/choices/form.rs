@@ -84,7 +84,7 @@ fn more_ui(
     asks: &mut Vec<Ask>,
 ) {
     let changed = more.iter().filter(|field| field.get(design) != field.default()).count();
-    let changed = if changed > 0 { format!(", {changed} changed") } else { String::new() };
+    let changed = if changed > 0 { format!(", {changed} not at their default") } else { String::new() };
     let words = format!("{} more choices{changed}", more.len());
     let asked_for = view.mark_scrolls && more.iter().any(|field| view.marked == Some(field.key));
     egui::CollapsingHeader::new(RichText::new(words).size(CAPTION).color(Palette::of(ui).link))

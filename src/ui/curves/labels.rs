@@ -121,18 +121,13 @@ fn lines(ui: &Ui, room: Rect, names: Vec<Name>) {
     let painter = ui.painter().with_clip_rect(room.expand(2.0));
     let mut taken: Vec<Rect> = Vec::new();
     for name in names {
-        // Where there is no room for the whole name, the letter of the design alone.
-        let short = (!name.whose.is_empty()).then_some("");
-        let found = std::iter::once(name.words).chain(short).find_map(|words| {
-            let galley = ui.painter().layout_job(job(&name, words));
-            let fits = |place: &Pos2| {
-                let rect = Rect::from_min_size(*place, galley.size());
-                room.contains_rect(rect) && taken.iter().all(|other| !other.intersects(rect.shrink(1.0)))
-            };
-            let place = places(&name, room, &galley).into_iter().find(fits)?;
-            Some((place, galley))
-        });
-        if let Some((place, galley)) = found {
+        let galley = ui.painter().layout_job(job(&name));
+        let fits = |place: &Pos2| {
+            let rect = Rect::from_min_size(*place, galley.size());
+            room.contains_rect(rect) && taken.iter().all(|other| !other.intersects(rect.shrink(1.0)))
+        };
+        // A name that has no room is left out: the pointer and the table tell it.
+        if let Some(place) = places(&name, room, &galley).into_iter().find(fits) {
             let rect = Rect::from_min_size(place, galley.size());
             taken.push(rect);
             if place.x < name.end.x {
@@ -154,14 +149,14 @@ fn places(name: &Name, room: Rect, galley: &Galley) -> Vec<Pos2> {
     beside.chain([pos2(left, end.y - size.y - 3.0), pos2(left, end.y + 4.0)]).collect()
 }
 
-fn job(name: &Name, words: &str) -> LayoutJob {
+fn job(name: &Name) -> LayoutJob {
     let mut job = LayoutJob::default();
     let font = if name.is_limit { plain(CAPTION) } else { bold(CAPTION) };
     let format = TextFormat { font_id: font, color: name.colour, ..Default::default() };
     for letter in &name.whose {
         job.append(&format!("{letter} "), 0.0, format.clone());
     }
-    job.append(words, 0.0, format);
+    job.append(name.words, 0.0, format);
     job
 }
 

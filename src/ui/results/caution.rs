@@ -59,7 +59,7 @@ pub(in crate::ui) fn caution_ui(
         if severity == Severity::Stop {
             in_full(ui);
         } else {
-            let header = RichText::new("In full").size(CAPTION).color(palette.link);
+            let header = RichText::new("More about this").size(CAPTION).color(palette.link);
             egui::CollapsingHeader::new(header).id_salt((&what, "in full")).show_unindented(ui, in_full);
         }
         // What no choice lifts leads nowhere.

@@ -171,7 +171,7 @@ fn cautions_ui(ui: &mut Ui, summary: &Summary, kinds: usize) -> Option<Ask> {
         let response =
             ui.add(egui::Button::new(RichText::new(&words).size(BODY)).frame(false).wrap_mode(egui::TextWrapMode::Extend));
         say_changes(&response);
-        if response.on_hover_text("Show them").clicked() {
+        if response.on_hover_text("Show the warnings").clicked() {
             asked = Some(Ask::ToCautions);
         }
         ui.add_space(8.0);

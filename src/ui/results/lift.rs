@@ -28,6 +28,17 @@ pub(in crate::ui) enum LiftsKnown<'a> {
     Found(&'a FoundLifts),
 }
 
+impl<'a> LiftsKnown<'a> {
+    /// Returns what is known of ways that were asked for.
+    pub(in crate::ui) fn of(found: Option<&'a FoundLifts>, failed: bool) -> Self {
+        match found {
+            Some(found) => Self::Found(found),
+            None if failed => Self::Failed,
+            None => Self::Sought,
+        }
+    }
+}
+
 /// A caution of the open design, and what is known of the ways to lift it.
 #[derive(Clone, Copy)]
 pub(in crate::ui) struct Way<'a> {

@@ -12,8 +12,8 @@ use egui::{Align2, Color32, CornerRadius, FontId, Pos2, Rect, Role, Sense, Shape
 
 /// Height of the titles.
 const TITLES: f32 = 28.0;
-/// Room of the sign of a warning at the right of a title.
-const SIGN: f32 = 30.0;
+/// Room of the sign of a warning to the right of a name.
+const SIGN: f32 = 25.0;
 
 /// One run in the picture.
 pub(in crate::ui) struct Lane<'a> {
@@ -132,16 +132,19 @@ fn station_ui(ui: &mut Ui, units: Units, rect: Rect, station: &Station, lane: &L
         ui.painter().rect_stroke(rect.shrink(3.0), CornerRadius::same(8), Stroke::new(1.0, palette.edge), egui::StrokeKind::Inside);
     }
     let worst = lane.worst_at(station.stage);
-    let right = if worst.is_some() { rect.right() - SIGN } else { rect.right() - 6.0 };
+    let right = rect.right() - 6.0;
     let mut left = rect.left() + 14.0;
     let mut top = rect.bottom() - measures.high;
-    match lane.name {
-        Some(name) => left = ui.painter().text(pos2(left, top), Align2::LEFT_TOP, name, bold(CAPTION), lane.colour).right() + 6.0,
-        None => (left, top) = (left + title_width(ui, station.stage, rect.width()) + 8.0, rect.top() + 10.0),
+    if let Some(name) = lane.name {
+        left = ui.painter().text(pos2(left, top), Align2::LEFT_TOP, name, bold(CAPTION), lane.colour).right() + 6.0;
+    } else {
+        (left, top) = (left + title_width(ui, station.stage, rect.width()) + 8.0, rect.top() + 10.0);
     }
     if let Some(severity) = worst {
         let colour = if severity == Severity::Stop { palette.stop_fill } else { palette.caution_text };
-        sign_at(ui.painter(), pos2(rect.right() - 0.5 * SIGN, top + 9.0), severity, colour);
+        // Next to the name that it belongs to.
+        sign_at(ui.painter(), pos2(left + 9.0, top + 11.0), severity, colour);
+        left += SIGN;
     }
     // Where there is no room for the whole, the shorter words: the rest is in the station's name.
     let [whole, short] = station.goes_on_kg.map_or_else(
@@ -205,8 +208,8 @@ fn mass(kg: f64, units: Units) -> String {
 /// Returns what a station's sign means.
 const fn warned(severity: Severity) -> &'static str {
     match severity {
-        Severity::Stop => "a choice here causes a serious warning",
-        Severity::Caution | Severity::Note => "a choice here causes a caution",
+        Severity::Stop => "a choice at this station causes a serious warning",
+        Severity::Caution | Severity::Note => "a choice at this station causes a caution",
     }
 }
 

@@ -2,10 +2,10 @@
 
 use crate::caution::Caution;
 use crate::curve::{CurveKey, SectionKey};
-use crate::design::{Good, Stage};
+use crate::design::{Good, Stage, field};
 use crate::export::{Paper, Part, Sheets};
 use crate::ui::state::card::CardView;
-use crate::ui::state::cut::CutView;
+use crate::ui::state::cut::{CutView, station_cut};
 use crate::ui::state::draft::Draft;
 use crate::ui::state::pages::{Page, PlanPart};
 use crate::ui::widget::typing::Typing;
@@ -97,6 +97,34 @@ impl Default for View {
 }
 
 impl View {
+    /// Brings a station's choices, curve and figures into sight.
+    pub(in crate::ui) fn go_to_station(&mut self, stage: Stage) {
+        self.page = Page::Design;
+        self.station = stage;
+        self.scroll_to = Some(stage);
+        self.focus_to = Some(stage);
+        self.marked = None;
+        if let Some(key) = station_cut(stage) {
+            self.cut.key = key;
+        }
+    }
+
+    /// Brings the cautions into sight.
+    pub(in crate::ui) fn go_to_cautions(&mut self) {
+        self.page = Page::Design;
+        self.card = None;
+        self.to_cautions = true;
+    }
+
+    /// Brings an input into sight and marks it.
+    pub(in crate::ui) fn go_to_input(&mut self, key: &'static str) {
+        self.marked = Some(key);
+        self.mark_scrolls = true;
+        if let Ok(field) = field(key) {
+            self.station = field.stage;
+        }
+    }
+
     /// Returns what is printed of the plan, and on which paper.
     #[must_use]
     pub fn sheets(&self) -> Sheets {

@@ -187,8 +187,8 @@ fn busy_ui(ui: &mut Ui, view: &mut View, week: &WeekDesign, row: usize, reckoned
 /// Draws whether hours are only disliked, or nobody can be there; returns what was chosen just now.
 fn impossible_ui(ui: &mut Ui, row: &str, impossible: bool) -> Option<bool> {
     let choices = [
-        (false, "Disliked", "Tasks come here only where that costs least"),
-        (true, "Impossible", "Nobody can be there: no task comes here if any plan avoids it"),
+        (false, "Only if need be", "A task comes here only if every other time is worse"),
+        (true, "Nobody there", "No task comes here unless every plan that was found needs it"),
     ];
     pills_ui(ui, &format!("{row}: work in these hours"), |ui| {
         let mut chosen = None;

@@ -135,7 +135,7 @@ fn paint_strip(ui: &Ui, track: Track, strip: Rect, day: &TimelineDay) {
         ui.painter().vline(track.x(60 * hour), strip.y_range(), Stroke::new(1.0, palette.edge));
     }
     for band in &day.bands {
-        let words = if band.impossible { format!("{}, impossible", band_word(band.by)) } else { band_word(band.by).to_owned() };
+        let words = if band.impossible { format!("{}, nobody there", band_word(band.by)) } else { band_word(band.by).to_owned() };
         let word = ui.painter().layout_no_wrap(words, plain(CAPTION), palette.text);
         let needed = word.size().x + 12.0;
         let free = free_of_blocks(track, *band, &day.blocks);

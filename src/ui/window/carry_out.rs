@@ -1,12 +1,10 @@
 //! Does what the parts of the window ask for.
 
 use crate::curve::curve;
-use crate::design::{Design, field};
+use crate::design::Design;
 use crate::session::{Command, EXAMPLES, Session, SessionError, Which};
 use crate::ui::paper::jobs::PaperJobs;
 use crate::ui::state::ask::Ask;
-use crate::ui::state::cut::station_cut;
-use crate::ui::state::pages::Page;
 use crate::ui::state::view::View;
 use crate::ui::window::files::Purpose;
 use crate::ui::window::prompt::Prompt;
@@ -56,28 +54,9 @@ impl Window {
             }
             Ask::Show(page) => self.view.page = page,
             Ask::ShowPart(part) => self.view.plan_part = part,
-            Ask::Station(stage) => {
-                self.view.page = Page::Design;
-                self.view.station = stage;
-                self.view.scroll_to = Some(stage);
-                self.view.focus_to = Some(stage);
-                self.view.marked = None;
-                if let Some(key) = station_cut(stage) {
-                    self.view.cut.key = key;
-                }
-            }
-            Ask::ToCautions => {
-                self.view.page = Page::Design;
-                self.view.card = None;
-                self.view.to_cautions = true;
-            }
-            Ask::ToInput(key) => {
-                self.view.marked = Some(key);
-                self.view.mark_scrolls = true;
-                if let Ok(field) = field(key) {
-                    self.view.station = field.stage;
-                }
-            }
+            Ask::Station(stage) => self.view.go_to_station(stage),
+            Ask::ToCautions => self.view.go_to_cautions(),
+            Ask::ToInput(key) => self.view.go_to_input(key),
             Ask::StationCurve(key) => self.view.curve = Some(key),
             Ask::Table(key) => self.view.table = if self.view.table == Some(key) { None } else { Some(key) },
             Ask::CopyCurve(key) => {

@@ -6,9 +6,11 @@ use crate::ui::choices::marks::FormMarks;
 use crate::ui::curves::page::{Batches, curves_ui};
 use crate::ui::figure_card::card::results_card_ui;
 use crate::ui::figure_card::known::Known;
+use crate::ui::results::beside::Beside;
 use crate::ui::results::both::results_both_ui;
 use crate::ui::results::lift::LiftsKnown;
 use crate::ui::results::one::results_ui;
+use crate::ui::results::shown::Shown;
 use crate::ui::run::band::{self, Lane, run_ui};
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
@@ -25,6 +27,8 @@ const LOW: f32 = 620.0;
 /// Width of the choices and of the results, in a window that is not wide and in a wide one.
 const CHOICES_WIDTH: (f32, f32) = (328.0, 344.0);
 const RESULTS_WIDTH: (f32, f32) = (312.0, 360.0);
+/// Width of the results of two designs, which stand in columns.
+const RESULTS_OF_TWO: (f32, f32) = (352.0, 380.0);
 /// Width from which on a window is wide.
 const WIDE: f32 = 1400.0;
 /// Name of the picture of the run.
@@ -36,16 +40,7 @@ impl Window {
         let mut asks = Vec::new();
         let side = Frame::new().fill(palette.background).inner_margin(Margin::symmetric(12, 10));
         let station = self.view.station;
-        let lane = |name, colour| Lane { name, run: &self.shown.run, colour, worst: &self.shown.worst };
-        let lanes = self.beside.as_ref().map_or_else(
-            || vec![lane(None, palette.design)],
-            |beside| {
-                vec![
-                    lane(Some("A"), palette.design),
-                    Lane { name: Some("B"), run: &beside.run, colour: palette.second, worst: &beside.worst },
-                ]
-            },
-        );
+        let lanes = lanes(&palette, &self.shown, self.beside.as_ref());
         let one_column = ui.available_width() < ONE_COLUMN;
         let run_scrolls = one_column && ui.available_height() < LOW;
         if !run_scrolls {
@@ -60,17 +55,19 @@ impl Window {
         let second = self.session.second().map(crate::session::OpenDesign::batch).zip(beside);
         let spread = self.background.spread(self.session.design());
         let batches = Batches { now: self.session.batch(), spread: spread.as_deref(), before: self.session.before(), second };
-        let differing = beside.map_or(&[][..], |beside| &beside.choices);
-        let marks = FormMarks { differing, pins: self.session.pins() };
+        let marks = FormMarks { differing: beside.map_or(&[][..], |beside| &beside.choices), pins: self.session.pins() };
         let to_buy = to_buy(self.session.batch(), self.view.units);
+        let design = self.session.design();
+        let searched = (design, &self.shown.figures[..]);
+        let before_buying = |ui: &mut Ui, view: &mut View| {
+            let asked = before_buying_ui(ui, view, design, marks, &to_buy);
+            ui.add_space(6.0);
+            asked
+        };
         let spread_failed = self.background.spread_failed();
         let (card, effects) = (self.background.card(), self.background.effects());
         let found = self.background.found_lifts();
-        let lifts = match &found {
-            Some(found) => LiftsKnown::Found(found),
-            None if self.background.lifts_failed() => LiftsKnown::Failed,
-            None => LiftsKnown::Sought,
-        };
+        let lifts = LiftsKnown::of(found.as_deref(), self.background.lifts_failed());
         let mut open = self.view.card.take();
         let mut results_of = |ui: &mut Ui, view: &mut View, room| match (&mut open, beside) {
             (Some(open), _) => {
@@ -84,11 +81,6 @@ impl Window {
             CentralPanel::default().frame(side).show(ui, |ui| {
                 let place = ui.available_rect_before_wrap();
                 panes.pane_ui(ui, "Design", place, |ui| {
-                    let before_buying = |ui: &mut Ui, view: &mut View| {
-                        let asked = before_buying_ui(ui, view, self.session.design(), marks, &to_buy);
-                        ui.add_space(6.0);
-                        asked
-                    };
                     if !run_scrolls {
                         asks.extend(before_buying(ui, &mut self.view));
                     }
@@ -100,25 +92,18 @@ impl Window {
                         }
                         asks.extend(curves_ui(ui, &self.view, batches, Room::Column));
                         ui.separator();
-                        asks.extend(choices_ui(
-                            ui,
-                            &mut self.view,
-                            (self.session.design(), &self.shown.figures),
-                            marks,
-                            Room::Column,
-                        ));
+                        asks.extend(choices_ui(ui, &mut self.view, searched, marks, Room::Column));
                         ui.separator();
                         asks.extend(results_of(ui, &mut self.view, Room::Column));
                     });
                 });
             });
         } else {
-            let (choices, curves, results) = columns(ui.available_rect_before_wrap());
+            let (choices, curves, results) = columns(ui.available_rect_before_wrap(), beside.is_some());
             panes.pane_ui(ui, "Choices", choices, |ui| {
                 CentralPanel::default().frame(side).show(ui, |ui| {
-                    asks.extend(before_buying_ui(ui, &mut self.view, self.session.design(), marks, &to_buy));
-                    ui.add_space(6.0);
-                    asks.extend(choices_ui(ui, &mut self.view, (self.session.design(), &self.shown.figures), marks, Room::Own));
+                    asks.extend(before_buying(ui, &mut self.view));
+                    asks.extend(choices_ui(ui, &mut self.view, searched, marks, Room::Own));
                 });
             });
             panes.pane_ui(ui, "Curves", curves, |ui| {
@@ -135,10 +120,17 @@ impl Window {
     }
 }
 
+/// Returns the runs of the one design, or of both above each other.
+fn lanes<'a>(palette: &Palette, shown: &'a Shown, beside: Option<&'a Beside>) -> Vec<Lane<'a>> {
+    let a = Lane { name: beside.map(|_| "A"), run: &shown.run, colour: palette.design, worst: &shown.worst };
+    let b = beside.map(|beside| Lane { name: Some("B"), run: &beside.run, colour: palette.second, worst: &beside.worst });
+    std::iter::once(a).chain(b).collect()
+}
+
 /// Returns the places of choices, curves and results, with a line's width between them.
-fn columns(room: Rect) -> (Rect, Rect, Rect) {
+fn columns(room: Rect, two: bool) -> (Rect, Rect, Rect) {
     let of = |(narrow, wide): (f32, f32)| if room.width() < WIDE { narrow } else { wide };
     let (choices, rest) = room.split_left_right_at_x(room.left() + of(CHOICES_WIDTH));
-    let (curves, results) = rest.split_left_right_at_x(rest.right() - of(RESULTS_WIDTH));
+    let (curves, results) = rest.split_left_right_at_x(rest.right() - of(if two { RESULTS_OF_TWO } else { RESULTS_WIDTH }));
     (choices, curves, results)
 }

@@ -95,7 +95,7 @@ pub const fn severity_word(severity: Severity) -> &'static str {
 /// # Example
 /// ```
 /// use vatsketch::words::counted_words;
-/// assert_eq!(counted_words(&[]), "No cautions from this model");
+/// assert_eq!(counted_words(&[]), "No warning from this model, which proves nothing");
 /// ```
 #[must_use]
 pub fn counted_words(cautions: &[Caution]) -> String {
@@ -103,7 +103,7 @@ pub fn counted_words(cautions: &[Caution]) -> String {
     let kinds = [Severity::Stop, Severity::Caution, Severity::Note].map(|severity| (severity, count(severity)));
     let said: Vec<String> =
         kinds.into_iter().filter(|(_, count)| *count > 0).map(|(severity, count)| counted(severity, count)).collect();
-    if said.is_empty() { "No cautions from this model".to_owned() } else { said.join(", ") }
+    if said.is_empty() { "No warning from this model, which proves nothing".to_owned() } else { said.join(", ") }
 }
 
 /// Returns how many cautions of a severity there are.

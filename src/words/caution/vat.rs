@@ -63,9 +63,15 @@ pub(super) fn words(caution: &VatCaution) -> CautionWords {
 fn hot_wall(wall_c: f64, likely_c: Option<(f64, f64)>, does: Scorching) -> String {
     let steam = STEAM_TEMPERATURE.value;
     let roughly = likely_c.map(|(least, most)| {
-        format!(" How hot a hob makes it is known only roughly: from {least:.0} to {most:.0} °C here, by pot and flame.")
+        format!(" How hot a hob makes it is known only roughly: from {least:.0} °C while you stir to {most:.0} °C where the milk stands still.")
     });
     let roughly = roughly.unwrap_or_default();
+    if wall_c >= steam && likely_c.is_some_and(|(least, _)| least < steam) {
+        return format!(
+            "The base of the pot may get hotter than {}: milk then boils on it and burns on.{roughly}",
+            quantity(&STEAM_TEMPERATURE)
+        );
+    }
     if wall_c >= steam {
         return format!(
             "The base of the pot gets hotter than {}: milk boils on it and burns on.{roughly}",

@@ -75,6 +75,10 @@ fn at_the_limits_the_closed_forms_are_the_textbooks() {
 #[test]
 fn the_wall_of_a_hob_is_hot_by_its_flux() {
     near(HOB.wall_c(10.0), 90.0, 1e-12);
+    // Twice the mean flux makes 80 K: one and a half times under stirred milk a quarter and an eighth of that, four times more than boiling allows.
+    let (least, most) = HOB.likely_wall_c(10.0);
+    near(least, 40.0, 1e-12);
+    near(most, 110.0, 1e-12);
 }
 
 /// Milk boils on a hotter wall and carries the heat away (our own judgement): no power makes it hotter than 110 °C.

@@ -198,19 +198,19 @@ fn hours_are_marked_as_impossible_and_a_time_that_keeps_out_of_them_is_one_press
     let mut harness = page();
     press(&mut harness, "Add a busy time");
     type_into(&mut harness, "Busy 1: from", "9 May 14:00", Key::Enter);
-    assert!(harness.query_by_label_contains("marked as impossible").is_none());
-    press(&mut harness, "Busy 1: Impossible");
+    assert!(harness.query_by_label_contains("hours when nobody can be there").is_none());
+    press(&mut harness, "Busy 1: Nobody there");
     assert!(week(&harness).busy[0].impossible);
-    harness.get_by_label_contains("fall into hours that you marked as impossible. Begin on Fri 9 May, ");
-    press(&mut harness, "Sleep 1: Impossible");
+    harness.get_by_label_contains("fall into hours when nobody can be there. Begin on Fri 9 May, ");
+    press(&mut harness, "Sleep 1: Nobody there");
     assert!(week(&harness).taken[0].impossible);
-    press(&mut harness, "Sleep 1: Disliked");
+    press(&mut harness, "Sleep 1: Only if need be");
     let named = harness.query_all_by_label_contains("Begin on ").collect::<Vec<_>>();
     named.iter().find(|node| node.accesskit_node().role() == Role::Button).unwrap().click();
     harness.run();
-    assert!(harness.query_by_label_contains("marked as impossible").is_none());
+    assert!(harness.query_by_label_contains("hours when nobody can be there").is_none());
     assert_ne!(week(&harness).wish, Wish::StartAt(may(9, 14, 30)));
-    press(&mut harness, "Busy 1: Disliked");
+    press(&mut harness, "Busy 1: Only if need be");
     assert!(!week(&harness).busy[0].impossible);
 }
 
