@@ -27,7 +27,7 @@ pub use curve::{Axis, Band, Curve, Event, Role, Series};
 pub use drawn::curve;
 pub use drying::drying_weight;
 pub use key::CurveKey;
-pub use run::{Layer, Run, Side, SideStream, Station, Substance, run};
+pub use run::{Flowing, Layer, Run, Side, SideStream, Station, Substance, run};
 pub use section::{Section, SectionKey, section};
 pub use section_growth::{SectionGrowth, growth_words};
 pub use spread::{Kept, LineSpread, SPREAD_NAME, Spread, Spreading, with_spread};

@@ -90,11 +90,50 @@ pub enum Side {
     Leaves,
 }
 
+/// What a stream beside the run is like.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Flowing {
+    /// Nothing but water.
+    Water,
+    /// Mostly salt.
+    Salt,
+    /// Sour with acetic acid.
+    Vinegar,
+    /// Rich in fat.
+    Cream,
+    /// With the casein of milk.
+    Milk,
+    /// Anything else that is watery: whey.
+    Whey,
+}
+
+impl Flowing {
+    /// Returns what some matter is like. The shares only tell such streams apart: none of a vat lies near them.
+    fn of(matter: &Matter) -> Self {
+        let share = |kg: f64| kg / matter.total_kg();
+        if share(matter.water_kg) >= 1.0 {
+            Self::Water
+        } else if share(matter.salt_kg) > 0.5 {
+            Self::Salt
+        } else if share(matter.acid_kg) > 0.001 {
+            Self::Vinegar
+        } else if share(matter.fat_kg) > 0.08 {
+            Self::Cream
+        } else if share(matter.casein_kg) > 0.01 {
+            Self::Milk
+        } else {
+            Self::Whey
+        }
+    }
+}
+
 /// One stream beside the run.
 #[derive(Clone, Debug, PartialEq)]
 pub struct SideStream {
     /// In the trade's words.
     pub name: &'static str,
+    /// What it is like, by what it is made of.
+    pub like: Flowing,
     /// How much.
     pub mass_kg: f64,
     /// Which way.
@@ -118,7 +157,12 @@ pub fn run(batch: &Batch) -> Run {
             let side = |side, list: &[crate::process::Stream]| -> Vec<SideStream> {
                 list.iter()
                     .filter(|stream| stream.matter.total_kg() > 0.0)
-                    .map(|stream| SideStream { name: stream.name, mass_kg: stream.matter.total_kg(), side })
+                    .map(|stream| SideStream {
+                        name: stream.name,
+                        like: Flowing::of(&stream.matter),
+                        mass_kg: stream.matter.total_kg(),
+                        side,
+                    })
                     .collect()
             };
             let mut all = side(Side::Joins, &balance.added);

@@ -15,7 +15,7 @@ const HOB: &str = "C dT/dt = P − G (T − T_room), solved exactly; ±25 % unti
 const HOLD: &str = "the published times of 63 and 72 °C, 3 °C more for rich milk; between them a straight line in the logarithm, which is our own; and what you hold it longer";
 const COOL: &str = "the same two nodes in a bath of cold water; ±25 % until your own log calibrates it";
 const WALL: &str = "T_m + U (T_b − T_m)/h";
-const WALL_HOB: &str = "T_m + 2 P/(A h) at the hot spot; no more than 110 °C, where milk boils on the wall; likely from 1.5 times the mean flux under stirred milk to 4 times";
+const WALL_HOB: &str = "T_m + 2 P/(A h) at the hot spot; no more than 110 °C, where milk boils on the wall; likely from the least flux of a hot spot, under stirred milk, to the greatest";
 const CLOT: &str = "t = 2.5 + 600/(E f_T f_pH f_Ca), set on published notes; ±30 % between milks";
 const BREAK: &str = "clotting time × firmness multiple (practice of makers, from memory)";
 const YIELD: &str = "(R_F F + 1.04 R_C C)/(1 − M (1 + 0.9·0.066)); ±8 % between kitchens";

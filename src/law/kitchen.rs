@@ -23,6 +23,8 @@ crate::constants! {
     MOST_DROPS = { "Most drops that are counted into a cup", 60.0, "1", (40.0, 100.0), Ourselves, "a minute at a drop a second; beyond that the count is lost", Judged }
     /// How long steel is steamed.
     STEAM = { "Steaming of pot, ladle and knife", 15.0, "min", (10.0, 20.0), CommonPractice, "no source", FromMemory }
+    /// Which pieces are cut in their depth too.
+    COLUMNS_FROM = { "Size from which pieces of curd are left as columns", 20.0, "mm", (15.0, 25.0), CommonPractice, "no source; smaller ones are cut at a slant as well", FromMemory }
     /// How near curd can be cut to a size.
     CUT_SPREAD = { "Nearness of a cut to the size wanted, as a share", 0.2, "1", (0.1, 0.4), Ourselves, "by eye with a long knife: 20 to 30 mm where 25 are wanted", Judged }
     /// How long jars are boiled.

@@ -1,7 +1,7 @@
 //! The picture of the run.
 
 use vatsketch::batch::batch;
-use vatsketch::curve::{Side, run};
+use vatsketch::curve::{Flowing, Side, run};
 use vatsketch::design::{Design, Stage};
 
 /// What goes on from a station is what came, plus what joins, less what leaves: the picture must not show matter from nowhere.
@@ -43,6 +43,11 @@ fn whey_and_vapour_leave_and_salt_joins() {
     let has = |stage: usize, name: &str, side| {
         stations[stage].streams.iter().any(|stream| stream.name.contains(name) && stream.side == side)
     };
+    let like = |stage: usize, name: &str| stations[stage].streams.iter().find(|stream| stream.name == name).unwrap().like;
+    assert_eq!(
+        [like(0, "cream"), like(1, "whey"), like(2, "drip"), like(3, "salt"), like(4, "vapour"), like(5, "vinegar")],
+        [Flowing::Cream, Flowing::Whey, Flowing::Whey, Flowing::Salt, Flowing::Water, Flowing::Vinegar]
+    );
     assert!(
         has(1, "whey", Side::Leaves)
             && has(2, "drip", Side::Leaves)

@@ -7,6 +7,7 @@ mod drying_section;
 mod drying_souring;
 mod drying_stage;
 mod germs;
+mod germs_likely;
 mod given;
 mod heat_step;
 mod keeping;

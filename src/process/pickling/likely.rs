@@ -13,11 +13,17 @@ use crate::source::Constant;
 
 crate::constants! {
     /// Speed of the acid in a slow soak.
-    SLOW_ACID = { "Share of the draws in which acid moves more slowly than in the slow soak, where the pH at the centre falls by 1 while the time grows by a factor of e", 0.18, "1", (0.1, 0.3), Ourselves, "with the five below, to 140 random designs: in 200 others the pH at the centre that nine of ten draws stay below is met within 0.1; of those 140, two whose centre was just falling missed it by 0.16", Fitted }
+    SLOW_ACID = { "Share of the draws in which acid moves more slowly than in the slow soak, where the pH at the centre falls by 1 while the time grows by a factor of e", 0.18, "1", (0.1, 0.3), Ourselves, "with those below, to 140 random designs: in 200 others the pH at the centre that nine of ten draws stay below is met within 0.1; of those 140, two whose centre was just falling missed it by 0.16", Fitted }
     /// How that share changes with the fall.
     SLOW_ACID_STEEPER = { "How much less that share is where the pH at the centre falls by one more: the more steeply it falls, the more it is the speed that decides", 0.05, "1", (0.0, 0.08), Ourselves, "as above", Fitted }
     /// What a slow cheese comes with.
     SLOW_START = { "pH by which a soured cheese of calculated pH comes to the vinegar less sour in a slow soak", 0.07, "1", (0.05, 0.1), Ourselves, "as above", Fitted }
+    /// Where that ends.
+    STEEPEST_FALL = { "Fall of the pH at the centre above which that share changes no more", 2.5, "1", (2.0, 3.0), Ourselves, "as above", Fitted }
+    /// From where the fall is read.
+    FALL_FROM = { "Share of the soak from whose end the fall is read", 0.8, "1", (0.6, 0.9), Ourselves, "as above", Fitted }
+    /// What counts as soured.
+    SOURED_BY = { "pH by which a cheese is sourer than it was made, where it counts as soured in full", 1.0, "1", (0.5, 1.5), Ourselves, "below it in proportion, so that nothing jumps", Judged }
     /// Speed of acetate in a slow soak.
     SLOW_ACETATE = { "Share of the draws in which acetate moves more slowly than in the slow soak", 0.27, "1", (0.15, 0.35), Ourselves, "as above", Fitted }
     /// Strength of the acid in a slow soak.
@@ -55,13 +61,6 @@ impl Pace {
     }
 }
 
-/// Falls of the pH at the centre between which the speed of a slow soak changes with it.
-const FALLS: (f64, f64) = (0.0, 2.5);
-/// Share of the soak from whose end its fall is read.
-const READ_FROM: f64 = 0.8;
-/// A cheese that is sourer by this than it was made counts as soured, pH.
-const SOURED_BY: f64 = 1.0;
-
 /// What is known of a soak before its slow and its fast neighbour are calculated.
 #[derive(Clone, Copy)]
 pub(super) struct Middle {
@@ -75,12 +74,12 @@ impl Middle {
     /// `own_ph`: of the cheese, had nothing soured it; none where the pH that it comes with is measured
     pub(super) fn of(soak: &[PicklePoint], own_ph: Option<f64>) -> Self {
         let begins_ph = soak.first().map_or(0.0, |point| point.centre_ph);
-        let soured = own_ph.map_or(0.0, |own_ph| ((own_ph - begins_ph) / SOURED_BY).clamp(0.0, 1.0));
+        let soured = own_ph.map_or(0.0, |own_ph| ((own_ph - begins_ph) / SOURED_BY.value).clamp(0.0, 1.0));
         let fall = soak.last().and_then(|last| {
-            let before = soak.iter().rev().find(|point| point.at_h < READ_FROM * last.at_h && point.at_h > 0.0)?;
+            let before = soak.iter().rev().find(|point| point.at_h < FALL_FROM.value * last.at_h && point.at_h > 0.0)?;
             Some((before.centre_ph - last.centre_ph) / (last.at_h / before.at_h).ln())
         });
-        Self { fall: fall.unwrap_or(0.0).clamp(FALLS.0, FALLS.1), soured }
+        Self { fall: fall.unwrap_or(0.0).clamp(0.0, STEEPEST_FALL.value), soured }
     }
 
     /// Returns the share of the draws in which acid moves more slowly than in the slow soak.

@@ -2,7 +2,7 @@
 
 use super::{Facts, Step, measured};
 use crate::design::{Design, Stage, Unit};
-use crate::law::kitchen::CUT_SPREAD;
+use crate::law::kitchen::{COLUMNS_FROM, CUT_SPREAD};
 use crate::process::{MilkOutcome, VatOutcome};
 use crate::report::{Amount, Hold, StepTime, Target};
 
@@ -37,7 +37,7 @@ fn rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) 
     );
     let rennet = facts.target("rennet_ml", "rennet", Amount::new(milk.rennet_ml, Unit::Millilitre, 2));
     // The strength of a powder is that of a gram, so that its grams are the millilitres of a liquid.
-    let powder = format!("A powder of that strength in each gram: {:.2}\u{a0}g.", milk.rennet_ml);
+    let powder = format!("If yours is a powder of that strength in each gram, weigh {:.2}\u{a0}g instead.", milk.rennet_ml);
     let drops = milk.rennet_drops.map(|drops| (drops, design.milk.rennet_drops_in_ml));
     let liquid = measured::liquid("the rennet", &rennet, drops);
     step.how = if liquid.is_empty() { powder } else { format!("{liquid} {powder}") };
@@ -83,14 +83,11 @@ fn test(design: &Design, vat: &VatOutcome, facts: &Facts) -> Step {
     step
 }
 
-/// Pieces smaller than this are cut across too; larger ones are left as columns.
-const COLUMNS_FROM_MM: f64 = 20.0;
-
 /// Small moulds are filled from columns; smaller pieces lose their whey sooner, and are cut in their depth as well.
 fn cut(design: &Design, vat: &VatOutcome) -> Step {
     let at_min = vat.to_rennet_min + vat.cut_min;
     let piece_mm = design.vat.curd_piece_mm;
-    let (what, label) = if piece_mm < COLUMNS_FROM_MM {
+    let (what, label) = if piece_mm < COLUMNS_FROM.value {
         let what = "the curd slowly, straight down to the bottom and both ways, into columns; then at a slant from each side, until the pieces are about as deep as they are wide (common practice, no source).";
         (what, "pieces across")
     } else {

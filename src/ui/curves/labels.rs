@@ -85,11 +85,10 @@ fn names(ui: &Ui, drawn: &PlottedCurves<'_>, response: &PlotResponse<()>) -> Vec
     };
     let mut names: Vec<Name> = Vec::new();
     let two = drawn.b.is_some();
-    let of = |whose, curve: &crate::curve::Curve| -> Vec<(&'static str, Series)> {
-        curve.series.iter().cloned().map(|series| (whose, series)).collect()
-    };
-    for (whose, series) in of("A", drawn.a).into_iter().chain(drawn.b.map(|b| of("B", b)).unwrap_or_default()) {
-        let Some(end) = end_of(&series) else { continue };
+    let of_a = drawn.a.series.iter().map(|series| ("A", series));
+    let of_b = drawn.b.into_iter().flat_map(|b| &b.series).map(|series| ("B", series));
+    for (whose, series) in of_a.chain(of_b) {
+        let Some(end) = end_of(series) else { continue };
         let is_limit = series.role == Role::Limit;
         let near = |name: &&mut Name| {
             let apart = (name.end - end).abs();

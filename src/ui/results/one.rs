@@ -95,7 +95,8 @@ fn stage_ui(ui: &mut Ui, units: Units, stage: Stage, figures: &[Figure], station
     }
     let details: Vec<&Figure> = own.into_iter().filter(|figure| figure.weight == Weight::Detail).collect();
     if !details.is_empty() {
-        let words = format!("{} more figures about {}", details.len(), stage.in_a_sentence());
+        let plural = if details.len() == 1 { "" } else { "s" };
+        let words = format!("{} more figure{plural} about {}", details.len(), stage.in_a_sentence());
         egui::CollapsingHeader::new(RichText::new(words).size(CAPTION).color(palette.link)).id_salt((stage.key(), "details")).show(
             ui,
             |ui| {

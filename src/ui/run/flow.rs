@@ -138,7 +138,7 @@ fn streams_ui(ui: &Ui, station: &Station, flow: &Flow, left: f32, (before, now):
                 [pos2(left, flow.floor), pos2(left + wide, flow.floor), pos2(turn, reach), pos2(turn - 0.5 * wide, reach)]
             }
         };
-        ui.painter().add(Shape::mesh(quadrilateral(corners, colours.stream(stream.name))));
+        ui.painter().add(Shape::mesh(quadrilateral(corners, colours.stream(stream.like))));
     }
 }
 

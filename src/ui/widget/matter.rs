@@ -1,6 +1,6 @@
 //! The colours of matter: the same in the run, in the curves and in the cut. A design is told by its stroke and its letter, never by these.
 
-use crate::curve::{SectionKey, Substance, Tone};
+use crate::curve::{Flowing, SectionKey, Substance, Tone};
 use crate::law::growth::TABLE_B_PH;
 use egui::{Color32, Ui};
 
@@ -91,15 +91,16 @@ impl MatterColours {
         }
     }
 
-    /// Returns the colour of what joins or leaves the run, by its name in the balance.
+    /// Returns the colour of what joins or leaves the run.
     #[must_use]
-    pub fn stream(&self, name: &str) -> Color32 {
-        match name {
-            name if name.contains("cream") => self.fat,
-            name if name.contains("salt") => self.salt,
-            name if name.contains("vapour") => self.vapour,
-            name if name.contains("vinegar") => self.vinegar,
-            _ => self.whey,
+    pub const fn stream(&self, like: Flowing) -> Color32 {
+        match like {
+            Flowing::Water => self.vapour,
+            Flowing::Salt => self.salt,
+            Flowing::Vinegar => self.vinegar,
+            Flowing::Cream => self.fat,
+            Flowing::Milk => self.water,
+            Flowing::Whey => self.whey,
         }
     }
 

@@ -55,7 +55,7 @@ fn row(line: &str) -> (Design, f64) {
     (design, number(10))
 }
 
-fn rows() -> Vec<(Design, f64)> {
+pub(in crate::process) fn rows() -> Vec<(Design, f64)> {
     let table = include_str!("../../reference/slow-soak.csv");
     table.lines().filter(|line| !line.starts_with('#')).skip(1).map(row).collect()
 }

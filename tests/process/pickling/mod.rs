@@ -5,7 +5,7 @@ mod cases;
 mod eggs;
 mod fineness;
 mod leach;
-mod likely;
+pub(super) mod likely;
 mod pile;
 mod salted;
 mod series;
