@@ -26,6 +26,8 @@ pub(super) fn of_curd(batch: &Batch, vat: &VatOutcome, drained: &DrainingOutcome
     events.retain(|event| event.at <= end.at_h);
     events.sort_by(|one, other| one.at.total_cmp(&other.at));
     Curve {
+        handles: Vec::new(),
+        cut: None,
         title: CurveKey::CurdSouring.title(),
         x: Axis { label: "time from the start", unit: "h", least: 0.0, most: most_h },
         // Much lactone or a thermophilic culture comes below 4.

@@ -1,6 +1,6 @@
 //! What a figure is made of.
 
-use super::Tone;
+use super::{CutHours, Handle, Tone};
 
 /// One axis.
 #[derive(Clone, Debug, PartialEq)]
@@ -72,6 +72,10 @@ pub struct Curve {
     pub bands: Vec<Band>,
     /// Its events.
     pub events: Vec<Event>,
+    /// The choices that can be moved in the chart.
+    pub handles: Vec<Handle>,
+    /// The hours of the cut through a cheese that belongs to it.
+    pub cut: Option<CutHours>,
     /// What to say instead of an empty plot.
     pub empty_because: Option<String>,
     /// One sentence that says what the curve shows, for a reader who cannot see it.

@@ -1,5 +1,6 @@
 //! The curves that a batch gives.
 
+use super::handle::{cut_hours, handles};
 use super::{Axis, Curve, CurveKey, curd_souring, drying, germs, salt, souring, wet};
 use crate::batch::{Batch, Progress};
 
@@ -14,6 +15,11 @@ use crate::batch::{Batch, Progress};
 /// ```
 #[must_use]
 pub fn curve(batch: &Batch, key: CurveKey) -> Curve {
+    Curve { handles: handles(batch, key), cut: cut_hours(batch, key), ..lines(batch, key) }
+}
+
+/// Returns the curve without what can be taken hold of in it.
+fn lines(batch: &Batch, key: CurveKey) -> Curve {
     match key {
         CurveKey::Warming => drawn(key, &batch.vat, |vat| wet::warming(batch, vat)),
         CurveKey::WheyDrip => drawn(key, &batch.draining, wet::whey_drip),
@@ -43,6 +49,8 @@ fn drawn<T>(key: CurveKey, progress: &Progress<T>, draw: impl FnOnce(&T) -> Curv
 fn empty(key: CurveKey, because: String) -> Curve {
     let axis = |label, unit| Axis { label, unit, least: 0.0, most: 1.0 };
     Curve {
+        handles: Vec::new(),
+        cut: None,
         title: key.title(),
         x: axis("time", "h"),
         y: axis("", ""),

@@ -72,6 +72,8 @@ fn bands(dried: &DryingOutcome, end_h: f64, of: fn(&DryingPoint) -> f64) -> Vec<
 pub(super) fn loss(batch: &Batch, dried: &DryingOutcome) -> Curve {
     let end = &dried.end;
     Curve {
+        handles: Vec::new(),
+        cut: None,
         title: CurveKey::DryingLoss.title(),
         x: time_axis(batch),
         y: Axis {
@@ -125,6 +127,8 @@ pub fn drying_weight(batch: &Batch) -> Option<Curve> {
         bands.iter().flat_map(|band| &band.points).flat_map(|point| [point[1], point[2]]).chain(points.iter().map(|at| at[1]));
     let (least, most) = all.fold((f64::INFINITY, 0.0_f64), |(least, most), grams| (least.min(grams), most.max(grams)));
     Some(Curve {
+        handles: Vec::new(),
+        cut: None,
         title: "Weight of one cheese while it dries",
         x: time_axis(batch),
         y: Axis {
@@ -151,6 +155,8 @@ pub(super) fn moisture(batch: &Batch, dried: &DryingOutcome) -> Curve {
     let wettest = dried.middle.points.iter().map(|point| point.centre_moisture_percent.max(point.surface_moisture_percent));
     let wettest = wettest.fold(0.0, f64::max);
     Curve {
+        handles: Vec::new(),
+        cut: None,
         title: CurveKey::Moisture.title(),
         x: time_axis(batch),
         y: Axis { label: "moisture", unit: "%", least: 0.0, most: if wettest > 80.0 { 100.0 } else { 80.0 } },
@@ -206,6 +212,8 @@ pub(super) fn water_activity(batch: &Batch, dried: &DryingOutcome) -> Curve {
     ];
     series.extend(limits);
     Curve {
+        handles: Vec::new(),
+        cut: None,
         title: CurveKey::WaterActivity.title(),
         x,
         y: Axis { label: "water activity", unit: "", least: if driest < 0.72 { 0.0 } else { 0.7 }, most: 1.0 },

@@ -57,6 +57,8 @@ pub(super) fn germs(germs: &GermsOutcome) -> Curve {
     let events =
         germs.spans.iter().filter(|span| span.begins_h < end_h).map(|span| Event { name: event(span.stage), at: span.begins_h });
     Curve {
+        handles: Vec::new(),
+        cut: None,
         title: CurveKey::Germs.title(),
         x: Axis { label: "time from the start of warming", unit: "h", least: 0.0, most: round_up(end_h.max(1.0)) },
         y: Axis { label: "potential growth", unit: "tenfold steps", least: 0.0, most: MOST_LOG10 },

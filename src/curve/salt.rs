@@ -29,6 +29,8 @@ pub(super) fn salt(batch: &Batch, salted: &SaltingOutcome) -> Curve {
         events.push(Event { name: "unmould", at: salted.unmoulded_h });
     }
     Curve {
+        handles: Vec::new(),
+        cut: None,
         title: CurveKey::Salt.title(),
         x: Axis { label: "time from ladling", unit: "h", least: 0.0, most: round_up(last_h) },
         y: Axis { label: "salt in moisture", unit: "g/100 g", least: 0.0, most: round_up(most * 1.1).min(MOST_SHOWN) },

@@ -105,11 +105,27 @@ impl SectionKey {
 
 /// A field of one stage.
 #[derive(Clone, Copy)]
-struct Part<'a> {
+pub(super) struct Part<'a> {
     /// The hour of the cut at which it begins.
-    from_h: f64,
+    pub(super) from_h: f64,
     stage: Stage,
-    field: &'a DiscField,
+    pub(super) field: &'a DiscField,
+}
+
+/// Returns the fields of a cut in the order of time, and the germ whose growth they are of, if they are of one.
+pub(super) fn parts(batch: &Batch, key: SectionKey, germ: Option<GermLine>) -> (Vec<Part<'_>>, Option<GermLine>) {
+    let germ = germ.or_else(|| batch.germs.as_ref().and_then(worst)).filter(|_| key == SectionKey::Germs);
+    (key.fields(batch, germ), germ)
+}
+
+fn last_hour(parts: &[Part<'_>]) -> Option<f64> {
+    let last = parts.last()?;
+    Some(last.from_h + last.field.frames.last()?.at_h)
+}
+
+/// Returns how many hours a cut knows; none where its stage was not calculated.
+pub(super) fn hours_known(batch: &Batch, key: SectionKey) -> Option<f64> {
+    last_hour(&parts(batch, key, None).0)
 }
 
 /// The half of a cut from the axis to the rim; the other half is its mirror image.
@@ -150,9 +166,8 @@ pub struct Section {
 /// ```
 #[must_use]
 pub fn section(batch: &Batch, key: SectionKey, share: f64, germ: Option<GermLine>) -> Option<Section> {
-    let germ = germ.or_else(|| batch.germs.as_ref().and_then(worst)).filter(|_| key == SectionKey::Germs);
-    let parts = key.fields(batch, germ);
-    let last_h = parts.last().and_then(|part| Some(part.from_h + part.field.frames.last()?.at_h))?;
+    let (parts, germ) = parts(batch, key, germ);
+    let last_h = last_hour(&parts)?;
     let at_h = share.clamp(0.0, 1.0) * last_h;
     let part = parts.iter().rev().find(|part| part.from_h <= at_h).or_else(|| parts.first())?;
     let Part { from_h, stage, field } = *part;

@@ -1,6 +1,6 @@
 //! A curve as it is shown, in metric units or others.
 
-use super::{Axis, Curve};
+use super::{Along, Axis, Curve};
 use crate::design::Unit;
 use crate::units::{Scale, Units};
 
@@ -41,6 +41,15 @@ impl Curve {
         }
         for event in &mut self.events {
             event.at = to(x, event.at);
+        }
+        for handle in &mut self.handles {
+            let [at, value] = handle.at;
+            let along = if handle.along == Along::Time { x } else { y };
+            handle.for_one /= to(along, 1.0) - to(along, 0.0);
+            handle.at = [to(x, at), to(y, value)];
+        }
+        if let Some(cut) = &mut self.cut {
+            (cut.from, cut.to) = (to(x, cut.from), to(x, cut.to));
         }
         let ends_with_limit = self.x.most;
         (self.x, self.y) = (axis(self.x, x), axis(self.y, y));

@@ -59,6 +59,8 @@ pub(super) fn souring(batch: &Batch, pickled: &PicklingOutcome) -> Curve {
         .filter_map(|(target, name)| Some(Event { name, at: target.centre_h.filter(|at| *at > 0.0 && *at <= end_h)? }))
         .collect();
     Curve {
+        handles: Vec::new(),
+        cut: None,
         title: CurveKey::Souring.title(),
         x: Axis { label: "time in the vinegar", unit: "h", least: 0.0, most: most_h },
         // Strong vinegar on a cheese that takes up little brings the face below 3.

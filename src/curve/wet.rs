@@ -30,6 +30,8 @@ pub(super) fn warming(batch: &Batch, vat: &VatOutcome) -> Curve {
     }
     let hottest = series.iter().map(|series| highest(&series.points)).fold(40.0, f64::max);
     Curve {
+        handles: Vec::new(),
+        cut: None,
         title: CurveKey::Warming.title(),
         x: Axis { label: "time from the start", unit: "min", least: 0.0, most: most_min },
         y: Axis { label: "temperature", unit: "°C", least: 0.0, most: round_up(hottest * 1.1) },
@@ -71,6 +73,8 @@ pub(super) fn whey_drip(drained: &DrainingOutcome) -> Curve {
         events.push(Event { name: "drip stops", at: drained.drip_stops_h });
     }
     Curve {
+        handles: Vec::new(),
+        cut: None,
         title: CurveKey::WheyDrip.title(),
         x: Axis { label: "time from ladling", unit: "h", least: 0.0, most: round_up(drained.draining_h) },
         y: Axis { label: "whey, and whey per hour", unit: "g", least: 0.0, most: round_up(most * 1.15) },

@@ -3,8 +3,10 @@
 mod axes;
 mod both;
 mod curd_souring;
+mod handle;
 mod run;
 mod section_growth;
 mod spread;
 mod tables;
+mod telling;
 mod vessel;

@@ -29,6 +29,8 @@ fn line(name: &'static str, points: &[[f64; 2]]) -> Series {
 fn by_hand(series: Vec<Series>, bands: Vec<Band>) -> Curve {
     let axis = |label| Axis { label, unit: "h", least: 0.0, most: 4.0 };
     Curve {
+        handles: Vec::new(),
+        cut: None,
         title: "By hand",
         x: axis("time"),
         y: axis("y"),

@@ -57,6 +57,8 @@ fn a_stage_that_failed_has_a_row_that_says_why() {
 fn lines_and_quotes_are_as_the_standard_has_them() {
     let axis = |label| vatsketch::curve::Axis { label, unit: "", least: 0.0, most: 1.0 };
     let figure = Curve {
+        handles: Vec::new(),
+        cut: None,
         title: "By hand",
         x: axis("at"),
         y: axis("y"),

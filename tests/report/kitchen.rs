@@ -152,7 +152,7 @@ fn counted_drops_take_the_place_of_the_syringe_where_no_spoon_will_do() {
     assert!(calcium.how.starts_with("Count ") && !calcium.how.contains("syringe"), "{}", calcium.how);
     // Whatever an amount is shown in, a drop stays a drop.
     let told = step(&plan(true, 260.0).shown_in(Units::US), "in the rennet");
-    assert_eq!(told.how.split_once(" A powder").unwrap().0, rennet.how.split_once(" A powder").unwrap().0);
+    assert_eq!(told.how.split_once(" If yours is a powder").unwrap().0, rennet.how.split_once(" If yours is a powder").unwrap().0);
     // 1.3 mL is a quarter of a teaspoon: a spoon is quicker.
     let spoons = [false, true].map(|counted| step(&plan(counted, 180.0), "in the rennet"));
     assert_eq!(spoons[0], spoons[1]);

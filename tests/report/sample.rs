@@ -115,6 +115,8 @@ pub fn curves() -> Vec<Curve> {
     let loss = |t: f64| 35.4 * (1.0 - (-t / 14.0).exp()) / (1.0 - (-34.0_f64 / 14.0).exp());
     vec![
         Curve {
+            handles: Vec::new(),
+            cut: None,
             title: "Warming and setting",
             x: Axis { label: "time", unit: "min", least: 0.0, most: 150.0 },
             y: Axis { label: "temperature", unit: "°C", least: 0.0, most: 50.0 },
@@ -135,6 +137,8 @@ pub fn curves() -> Vec<Curve> {
             in_words: "The milk reaches 16 °C after 21 min and 35 °C after 66 min.".to_owned(),
         },
         Curve {
+            handles: Vec::new(),
+            cut: None,
             title: "Loss of mass in drying",
             x: Axis { label: "time", unit: "h", least: 0.0, most: 34.0 },
             y: Axis { label: "loss", unit: "%", least: 0.0, most: 40.0 },

@@ -21,7 +21,7 @@ const CURVES: egui::Rect = egui::Rect { min: egui::pos2(336.0, 168.0), max: egui
 fn at_jar(name: &str) -> Harness<'static, Window> {
     let mut harness = shown(example(name), SIZE, Theme::Light);
     harness.state_mut().view.station = Stage::Keeping;
-    harness.state_mut().view.cut = CutView { key: SectionKey::Germs, share: 0.03, germ: None };
+    harness.state_mut().view.cut = CutView { key: SectionKey::Germs, share: Some(0.03), runs: false, germ: None };
     harness.run();
     harness
 }

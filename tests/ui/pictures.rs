@@ -47,7 +47,7 @@ fn screenshots() {
     picture("window-1280-dark", "ewes-milk", [1280.0, 800.0], Theme::Dark, at(Stage::Vat));
     picture("window-1920-dark", "first-vat", [1920.0, 1080.0], Theme::Dark, |window| {
         at(Stage::Pickling)(window);
-        window.view.cut = CutView { key: SectionKey::Ph, share: 0.4, germ: None };
+        window.view.cut = CutView { key: SectionKey::Ph, share: Some(0.4), runs: false, germ: None };
     });
     picture("window-1920-light", "open-air", [1920.0, 1080.0], Theme::Light, at(Stage::Draining));
     picture("narrow-720-light", "own-carton", [720.0, 1000.0], Theme::Light, at(Stage::Draining));

@@ -5,8 +5,9 @@ use crate::design::{DesignError, Field, Kind, Value};
 use crate::session::Command;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
+use crate::ui::widget::limits::Limits;
 use crate::ui::widget::number_text::{read_number, trimmed};
-use crate::ui::widget::slider::{Limits, SliderMarks, SliderWords, slider_ui};
+use crate::ui::widget::slider::{SliderMarks, SliderWords, slider_ui};
 use crate::ui::widget::tip::tip;
 use crate::ui::widget::typed_box::{Said, TypedBox, typed_ui};
 use crate::units::Units;
@@ -17,10 +18,10 @@ pub(in crate::ui) const BOX_WIDTH: f32 = 100.0;
 
 /// Draws the slider of a number and returns what is asked for.
 pub(in crate::ui) fn number_slider_ui(ui: &mut Ui, units: Units, field: &'static Field, value: f64, default: f64) -> Vec<Ask> {
-    let Kind::Number { least, most, step, whole } = field.kind else { return Vec::new() };
+    let Some(limits) = Limits::of(field) else { return Vec::new() };
     let marks = SliderMarks { default: Some(default), caution: caution_begins(field.key) };
     let words = SliderWords { label: field.label, value: units.choice_text(field, Value::Number(value)) };
-    let moved = slider_ui(ui, Limits { least, most, step, whole }, value, marks, &words);
+    let moved = slider_ui(ui, limits, value, marks, &words);
     let by_hand = moved.response.is_pointer_button_down_on() || moved.ends;
     let set = moved.to.map(|to| Command::SetInput { key: field.key, value: Value::Number(to) });
     let set = set.map(if by_hand { Ask::Do } else { Ask::Nudge });

@@ -1,17 +1,18 @@
 //! The cut through a cheese: a picture of moisture, salt or pH, with a slider for the hour.
 
 use crate::batch::Batch;
-use crate::curve::{Section, SectionKey, growth_words, section};
+use crate::curve::{Section, SectionKey, growth_words, section, telling_share};
 use crate::design::Unit;
 use crate::process::GermLine;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::cut::CutView;
+use crate::ui::widget::limits::Limits;
 use crate::ui::widget::matter::on_scale;
 use crate::ui::widget::pill::{pill_ui, pills_ui};
-use crate::ui::widget::slider::{Limits, SliderMarks, SliderWords, slider_ui};
+use crate::ui::widget::slider::{SliderMarks, SliderWords, slider_ui};
 use crate::ui::widget::theme::{CAPTION, Palette, plain};
 use crate::units::Units;
-use egui::{Align2, Color32, ComboBox, Pos2, Rect, RichText, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
+use egui::{Align2, Color32, ComboBox, Key, Pos2, Rect, RichText, Role, Sense, Shape, Stroke, Ui, WidgetInfo, pos2, vec2};
 
 /// Height of the bar that explains the colours, with its numbers.
 const SCALE_HEIGHT: f32 = 30.0;
@@ -69,13 +70,48 @@ pub(in crate::ui) fn cross_section_ui(
     scale_ui(ui, cut.key);
     let limits = Limits { least: 0.0, most: 1.0, step: RAIL_STEP, whole: false };
     let words = SliderWords { label: "Hour of the cross-section", value };
-    let moved = slider_ui(ui, limits, cut.share, SliderMarks::default(), &words);
-    asks.extend(moved.to.map(|share| Ask::Cut(CutView { share, ..cut })));
+    asks.extend(rail_ui(ui, cut, limits, drawn.at_h / drawn.last_h, &words));
     ui.label(RichText::new(below).size(CAPTION).color(Palette::of(ui).soft));
     if let Some(growth) = &drawn.growth {
         asks.extend(germ_ui(ui, cut, growth.line));
     }
     asks
+}
+
+/// Draws the rail of the hours with the button that lets them run.
+fn rail_ui(ui: &mut Ui, cut: CutView, limits: Limits, share: f64, words: &SliderWords<'_>) -> Vec<Ask> {
+    let mut asks = Vec::new();
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = 4.0;
+        if play_ui(ui, cut.runs) {
+            asks.push(Ask::Cut(CutView { runs: !cut.runs, share: Some(share), ..cut }));
+        }
+        let moved = slider_ui(ui, limits, share, SliderMarks::default(), words);
+        asks.extend(moved.to.map(|share| Ask::Cut(CutView { share: Some(share), runs: false, ..cut })));
+        let space = moved.response.has_focus() && ui.input(|input| input.key_pressed(Key::Space));
+        asks.extend(space.then_some(Ask::Cut(CutView { runs: !cut.runs, share: Some(share), ..cut })));
+    });
+    asks
+}
+
+/// Draws the button that lets the hours run, or stops them; returns whether it was pressed.
+fn play_ui(ui: &mut Ui, runs: bool) -> bool {
+    let palette = Palette::of(ui);
+    let response = ui.add(egui::Button::new("").min_size(vec2(RAIL_HEIGHT + 4.0, RAIL_HEIGHT)));
+    let centre = response.rect.center();
+    if runs {
+        for side in [-3.0, 3.0] {
+            ui.painter().rect_filled(Rect::from_center_size(centre + vec2(side, 0.0), vec2(3.0, 10.0)), 0, palette.text);
+        }
+    } else {
+        let corners = vec![centre + vec2(-4.0, -5.5), centre + vec2(5.5, 0.0), centre + vec2(-4.0, 5.5)];
+        ui.painter().add(Shape::convex_polygon(corners, palette.text, Stroke::NONE));
+    }
+    let words = if runs { "Cut through a cheese: pause" } else { "Cut through a cheese: play the hours" };
+    response.widget_info(|| WidgetInfo::labeled(Role::Button, true, words));
+    response
+        .on_hover_text(if runs { "Pause" } else { "Play the hours from here; from the beginning where it is at the end" })
+        .clicked()
 }
 
 /// Draws the choice of the germ whose growth is shown.
@@ -104,7 +140,12 @@ fn germ_ui(ui: &mut Ui, cut: CutView, shown: GermLine) -> Option<Ask> {
 
 /// Returns what the cut shows; none where its stage was not calculated.
 pub(in crate::ui) fn drawn_cut(batch: &Batch, cut: CutView) -> Option<Section> {
-    section(batch, cut.key, cut.share, cut.germ)
+    section(batch, cut.key, moment(batch, cut), cut.germ)
+}
+
+/// Returns the moment that the cut shows, as a share of the hours that it knows.
+pub(in crate::ui) fn moment(batch: &Batch, cut: CutView) -> f64 {
+    cut.share.unwrap_or_else(|| telling_share(batch, cut.key, cut.germ))
 }
 
 /// Draws the cut to scale, the cheese as it was at the start as a thin frame around it.

@@ -1,7 +1,9 @@
 //! The curves, and the cut through a cheese.
 
+mod crosshair;
 pub(super) mod cut;
 pub(super) mod germs_foot;
+mod handles;
 pub(super) mod heading;
 pub(super) mod labels;
 pub(super) mod page;

@@ -3,7 +3,7 @@
 use crate::batch::Batch;
 use crate::curve::{self, CurveKey, Spread, in_one_frame, with_spread};
 use crate::design::Stage;
-use crate::ui::curves::cut::cross_section_ui;
+use crate::ui::curves::cut::{cross_section_ui, moment};
 use crate::ui::curves::germs_foot::{germs_foot_ui, said_height, said_of_germs};
 use crate::ui::curves::heading::heading_ui;
 use crate::ui::curves::plot::plot_ui;
@@ -52,6 +52,8 @@ pub(in crate::ui) struct Batches<'a> {
     pub spread: Option<&'a Spread>,
     /// The same before the last change.
     pub before: Option<&'a Batch>,
+    /// Whether something is being dragged.
+    pub is_dragged: bool,
     /// The second design's, and what is shown of it.
     pub second: Option<(&'a Batch, &'a Beside)>,
 }
@@ -179,8 +181,13 @@ fn curve_ui(ui: &mut Ui, view: &View, (key, small): (CurveKey, bool), batches: B
         }
         None => (now, None),
     };
+    // While something is dragged the axes reach as far as they did when it was taken hold of, so that they do not follow the pointer.
+    let (a, b) = match ghost.as_ref().filter(|_| batches.is_dragged) {
+        Some(ghost) => (in_one_frame(a, ghost.clone()).0, b),
+        None => (a, b),
+    };
     let top = ui.cursor().top();
-    let asks = heading_ui(ui, view, (key, small), (&a, b.as_ref()));
+    let mut asks = heading_ui(ui, view, (key, small), (&a, b.as_ref()));
     ui.add_space(4.0);
     // What a heading of two lines takes, the plot gives, so that the whole stays as high as it is.
     let height = (height - (ui.cursor().top() - top - HEADING_LINE).max(0.0)).max(LEAST_PLOT);
@@ -196,7 +203,8 @@ fn curve_ui(ui: &mut Ui, view: &View, (key, small): (CurveKey, bool), batches: B
     } else if let (Some(why), true) = (&a.empty_because, nothing) {
         empty_ui(ui, why, height);
     } else {
-        plot_ui(ui, &PlottedCurves { a: &a, ghost: ghost.as_ref(), b: b.as_ref() }, height);
+        let cut = (!small).then(|| (view.cut, moment(batches.now, view.cut)));
+        asks.extend(plot_ui(ui, view.units, &PlottedCurves { a: &a, ghost: ghost.as_ref(), b: b.as_ref() }, cut, height));
     }
     ui.add_space(4.0);
     asks

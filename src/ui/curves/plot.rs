@@ -1,13 +1,18 @@
 //! One curve as a plot, each line in the colour of what it is of; of two designs laid over each other, A solid and B dashed.
 
 use crate::curve::{Curve, Role, Series};
+use crate::ui::curves::crosshair::{crosshair_ui, cut_hour_ui};
+use crate::ui::curves::handles::handles_ui;
 use crate::ui::curves::labels::{gutter, labels_ui, strip};
 use crate::ui::curves::plotted::PlottedCurves;
+use crate::ui::state::ask::Ask;
+use crate::ui::state::cut::CutView;
 use crate::ui::widget::matter::MatterColours;
 use crate::ui::widget::number_text::trimmed;
 use crate::ui::widget::theme::Palette;
-use egui::{Color32, Ui, WidgetInfo, vec2};
-use egui_plot::{FilledArea, GridMark, Line, LineStyle, Plot, PlotPoints, PlotResponse, VLine};
+use crate::units::Units;
+use egui::{Color32, Sense, Ui, WidgetInfo, vec2};
+use egui_plot::{FilledArea, GridMark, Line, LineStyle, Plot, PlotPoints, VLine};
 
 /// Opacity of a band, and of the second design's.
 const BAND: (f32, f32) = (0.18, 0.12);
@@ -19,7 +24,17 @@ const TICK: f64 = 0.1;
 const MARK_WANTS: f32 = 30.0;
 
 /// Draws the plot, with the names of its lines to the right of it and those of its events above.
-pub(in crate::ui) fn plot_ui(ui: &mut Ui, drawn: &PlottedCurves<'_>, height: f32) {
+///
+/// * `cut`: the cut that stands beside it, and its moment; none beside a small curve, in which nothing is taken hold of either
+///
+/// Returns what is asked for.
+pub(in crate::ui) fn plot_ui(
+    ui: &mut Ui,
+    units: Units,
+    drawn: &PlottedCurves<'_>,
+    cut: Option<(CutView, f64)>,
+    height: f32,
+) -> Vec<Ask> {
     let (palette, colours) = (Palette::of(ui), MatterColours::of(ui));
     let frame = drawn.a;
     let x_unit = frame.x.unit;
@@ -31,6 +46,8 @@ pub(in crate::ui) fn plot_ui(ui: &mut Ui, drawn: &PlottedCurves<'_>, height: f32
     let plot = Plot::new(("curve", frame.title))
         .height(height)
         .width(ui.available_width() - beside)
+        // No stop of the Tab key: the hour of the cut has its rail, and a picture is read without being pressed.
+        .sense(if cut.is_some() { Sense::CLICK | Sense::DRAG } else { Sense::hover() })
         .allow_scroll(false)
         .allow_drag(false)
         .allow_zoom(false)
@@ -86,9 +103,15 @@ pub(in crate::ui) fn plot_ui(ui: &mut Ui, drawn: &PlottedCurves<'_>, height: f32
     labels_ui(ui, drawn, &response, above);
     let words = drawn.in_words();
     response.response.widget_info(|| WidgetInfo::labeled(egui::Role::Image, true, &words));
-    if let Some(read) = read_at(drawn, &response) {
+    let mut asks = Vec::new();
+    if let Some(cut) = cut {
+        asks.extend(drawn.a.cut.and_then(|hours| cut_hour_ui(ui, hours, cut, &response)));
+        asks.extend(handles_ui(ui, units, frame.title, &drawn.a.handles, &response.transform));
+    }
+    if let Some(read) = crosshair_ui(ui, drawn, &response) {
         response.response.on_hover_text_at_pointer(read);
     }
+    asks
 }
 
 /// Fills the bands of a curve.
@@ -129,24 +152,4 @@ fn stroke<'a>(series: &'a Series, colours: &MatterColours, palette: &Palette) ->
 fn line(series: &Series, colour: Color32, width: f32) -> Line<'_> {
     // As a band, which the plot would make of points close together, a line is the thinner the steeper it is.
     Line::new(series.name, PlotPoints::from(series.points.clone())).color(colour).width(width).allow_hover(false).allow_band(false)
-}
-
-/// Returns what the lines read at the pointer.
-fn read_at(drawn: &PlottedCurves<'_>, response: &PlotResponse<()>) -> Option<String> {
-    let pointer = response.response.hover_pos()?;
-    let x = response.transform.value_from_position(pointer).x;
-    let near = |series: &Series| {
-        let after = series.points.partition_point(|point| point.first().is_some_and(|at| *at < x));
-        series.points.get(after).map(|[_, y]| *y)
-    };
-    let frame = drawn.a;
-    let decimals = if frame.y.most <= 1.5 { 2 } else { 1 };
-    let names = if drawn.b.is_some() { ["A ", "B "] } else { ["", ""] };
-    let figures = std::iter::once(drawn.a).chain(drawn.b).zip(names);
-    let lines: Vec<String> = figures
-        .flat_map(|(figure, whose)| figure.series.iter().map(move |series| (whose, series)))
-        .filter(|(_, series)| series.role != Role::Limit)
-        .filter_map(|(whose, series)| Some(format!("{whose}{}: {:.*} {}", series.name, decimals, near(series)?, frame.y.unit)))
-        .collect();
-    (!lines.is_empty()).then(|| format!("{:.1} {}\n{}", x.max(0.0), frame.x.unit, lines.join("\n")))
 }

@@ -9,10 +9,37 @@ use crate::process::GermLine;
 pub struct CutView {
     /// The quantity.
     pub key: SectionKey,
-    /// The moment, as a share of the time that the quantity is known for.
-    pub share: f64,
+    /// The moment, as a share of the time that the quantity is known for; none is the moment that tells most.
+    pub share: Option<f64>,
+    /// Whether the hours run.
+    pub runs: bool,
     /// Whose growth a cut with germs shows; none is the germ that could grow furthest.
     pub germ: Option<GermLine>,
+}
+
+/// Seconds in which the hours of a cut run from the first to the last.
+const RUN_S: f64 = 8.0;
+
+impl CutView {
+    /// Returns the cut a little later, if its hours run: from the beginning once more where they have come to the end, and stopped at the end.
+    ///
+    /// # Arguments
+    /// * `passed_s`: since the last drawing, s
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::{curve::SectionKey, ui::CutView};
+    /// let cut = CutView { key: SectionKey::Ph, share: Some(0.5), runs: true, germ: None };
+    /// assert!(cut.later(0.1).share > cut.share);
+    /// assert!(!cut.later(60.0).runs);
+    /// ```
+    #[must_use]
+    pub fn later(self, passed_s: f64) -> Self {
+        let Some(share) = self.share.filter(|_| self.runs) else { return self };
+        let from = if share >= 1.0 { 0.0 } else { share };
+        let to = from + passed_s / RUN_S;
+        Self { share: Some(to.min(1.0)), runs: to < 1.0, ..self }
+    }
 }
 
 /// Returns the quantity that the cut through a cheese shows at a station; none where the last one stays.

@@ -82,7 +82,7 @@ impl Default for View {
             note: None,
             table: None,
             curve: None,
-            cut: CutView { key: SectionKey::Moisture, share: 1.0, germ: None },
+            cut: CutView { key: SectionKey::Moisture, share: None, runs: false, germ: None },
             plan_part: PlanPart::Week,
             lifting: None,
             card: None,
@@ -104,8 +104,11 @@ impl View {
         self.scroll_to = Some(stage);
         self.focus_to = Some(stage);
         self.marked = None;
-        if let Some(key) = station_cut(stage) {
-            self.cut.key = key;
+        if let Some(key) = station_cut(stage)
+            && key != self.cut.key
+        {
+            // The hours of another quantity are other hours.
+            self.cut = CutView { key, share: None, runs: false, ..self.cut };
         }
     }
 

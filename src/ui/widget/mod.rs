@@ -2,6 +2,7 @@
 
 pub(super) mod appearance;
 pub(super) mod focus;
+pub(super) mod limits;
 pub(super) mod matter;
 pub(super) mod menu;
 pub(super) mod number_text;
@@ -15,6 +16,7 @@ pub(super) mod severity;
 pub(super) mod slider;
 pub(super) mod spelling;
 pub(super) mod spoken;
+pub(super) mod stepped;
 pub(super) mod text_undo;
 pub(super) mod theme;
 pub(super) mod tip;

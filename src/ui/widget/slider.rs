@@ -1,7 +1,9 @@
 //! A slider: a rail with a handle: dragged, stepped by keys, moved by a screen reader. It never changes a value by being drawn.
 
+use crate::ui::widget::limits::Limits;
+use crate::ui::widget::stepped::{stepped, tell_steps};
 use crate::ui::widget::theme::Palette;
-use egui::{CornerRadius, Key, Pos2, Rect, Response, Sense, Stroke, Ui, WidgetInfo, vec2};
+use egui::{CornerRadius, Pos2, Rect, Response, Sense, Stroke, Ui, WidgetInfo, vec2};
 
 /// Height of a slider: also the least height of a target.
 const RAIL_HEIGHT: f32 = 24.0;
@@ -11,15 +13,6 @@ const HANDLE: f32 = 8.0;
 const NEAR: f32 = 2.0;
 /// A pointer that has moved less than this has not moved.
 const LEAST_MOVE: f32 = 1.0;
-
-/// The limits of a slider.
-#[derive(Clone, Copy)]
-pub(in crate::ui) struct Limits {
-    pub(in crate::ui) least: f64,
-    pub(in crate::ui) most: f64,
-    pub(in crate::ui) step: f64,
-    pub(in crate::ui) whole: bool,
-}
 
 /// What a slider says of itself.
 pub(in crate::ui) struct SliderWords<'a> {
@@ -59,8 +52,7 @@ pub(in crate::ui) fn slider_ui(ui: &mut Ui, limits: Limits, value: f64, marks: S
         let share = f64::from(((x - rail.left()) / rail.width()).clamp(0.0, 1.0));
         limits.rounded(limits.at(share))
     });
-    // Of several at once the last counts, as it would if they came one after the other.
-    let to = accesskit(ui, &response, limits, value).or_else(|| keyboard(ui, &response, limits, value)).or(pointed);
+    let to = stepped(ui, &response, limits, value).or(pointed);
     let to = to.map(|to| limits.fit(to));
     // A press begins the step already: beside the handle it moves the handle to the pointer before any drag.
     let begins = response.is_pointer_button_down_on() && ui.input(|input| input.pointer.any_pressed());
@@ -71,17 +63,7 @@ pub(in crate::ui) fn slider_ui(ui: &mut Ui, limits: Limits, value: f64, marks: S
     let share = |of: Option<f64>| of.map(|of| limits.share(of));
     paint_rail(ui, rail, &response, limits.share(value), share(marks.default), share(marks.caution));
     response.widget_info(|| WidgetInfo::slider(ui.is_enabled(), value, words.label));
-    ui.ctx().accesskit_node_builder(response.id, |node| {
-        node.set_min_numeric_value(limits.least);
-        node.set_max_numeric_value(limits.most);
-        node.set_numeric_value_step(limits.step);
-        node.set_value(words.value.clone());
-        // Some readers of the screen take the number alone from a slider; this tells its unit.
-        node.set_description(words.value.clone());
-        node.add_action(egui::accesskit::Action::SetValue);
-        node.add_action(egui::accesskit::Action::Increment);
-        node.add_action(egui::accesskit::Action::Decrement);
-    });
+    tell_steps(ui, &response, limits, &words.value);
     Moved { to, begins, ends, response }
 }
 
@@ -119,96 +101,6 @@ fn grabbed(ui: &Ui, response: &Response, handle_x: f32) -> Option<f32> {
     grip.moves |= (pointer.x - grip.pressed_x).abs() >= LEAST_MOVE;
     ui.data_mut(|data| data.insert_temp(id, grip));
     grip.moves.then_some(grip.at_x)
-}
-
-/// How values lie along a rail.
-#[derive(Clone, Copy, PartialEq, Eq)]
-enum Scale {
-    Even,
-    Roots,
-    Ratios,
-}
-
-impl Limits {
-    /// How values lie along the rail: in equal ratios where the range spans more than a factor of fifty, by the square root where such a
-    /// range begins at zero, evenly otherwise.
-    fn scale(self) -> Scale {
-        if self.least > 0.0 && self.most / self.least > 50.0 {
-            Scale::Ratios
-        } else if self.least.abs() < f64::EPSILON && self.most / self.step > 300.0 {
-            Scale::Roots
-        } else {
-            Scale::Even
-        }
-    }
-
-    fn share(self, value: f64) -> f32 {
-        let even = (value - self.least) / (self.most - self.least);
-        let share = match self.scale() {
-            Scale::Even => even,
-            Scale::Roots => even.max(0.0).sqrt(),
-            Scale::Ratios => (value / self.least).ln() / (self.most / self.least).ln(),
-        };
-        share.clamp(0.0, 1.0) as f32
-    }
-
-    fn at(self, share: f64) -> f64 {
-        match self.scale() {
-            Scale::Even => self.least + share * (self.most - self.least),
-            Scale::Roots => self.most * share * share,
-            Scale::Ratios => self.least * (self.most / self.least).powf(share),
-        }
-    }
-
-    /// Rounds a dragged value to the step; a typed one is never rounded.
-    fn rounded(self, value: f64) -> f64 {
-        let steps = (value / self.step).round();
-        // Written so that 0.1 × 42 is 4.2 and not 4.200000000000001.
-        let per_unit = (1.0 / self.step).round();
-        if (per_unit * self.step - 1.0).abs() < 1e-9 { steps / per_unit } else { steps * self.step }
-    }
-
-    fn fit(self, value: f64) -> f64 {
-        let within = value.clamp(self.least, self.most);
-        if self.whole { within.round() } else { within }
-    }
-}
-
-/// Returns the value after a key: arrows a step, pages ten steps, Home and End the ends.
-fn keyboard(ui: &Ui, response: &Response, limits: Limits, value: f64) -> Option<f64> {
-    if !response.has_focus() {
-        return None;
-    }
-    ui.memory_mut(|memory| {
-        let arrows = egui::EventFilter { horizontal_arrows: true, vertical_arrows: true, ..Default::default() };
-        memory.set_focus_lock_filter(response.id, arrows);
-    });
-    ui.input(|input| {
-        let pressed = |key: Key| f64::from(u32::try_from(input.num_presses(key)).unwrap_or(0));
-        let steps = pressed(Key::ArrowRight) + pressed(Key::ArrowUp) - pressed(Key::ArrowLeft) - pressed(Key::ArrowDown)
-            + 10.0 * (pressed(Key::PageUp) - pressed(Key::PageDown));
-        if input.key_pressed(Key::Home) {
-            Some(limits.least)
-        } else if input.key_pressed(Key::End) {
-            Some(limits.most)
-        } else {
-            (steps != 0.0).then(|| limits.rounded(value + steps * limits.step))
-        }
-    })
-}
-
-/// Returns the value that a screen reader or a test asks for.
-fn accesskit(ui: &Ui, response: &Response, limits: Limits, value: f64) -> Option<f64> {
-    use egui::accesskit::{Action, ActionData};
-    ui.input(|input| {
-        let steps = input.num_accesskit_action_requests(response.id, Action::Increment) as f64
-            - input.num_accesskit_action_requests(response.id, Action::Decrement) as f64;
-        let set = input.accesskit_action_requests(response.id, Action::SetValue).filter_map(|request| match request.data {
-            Some(ActionData::NumericValue(asked)) => Some(asked),
-            _ => None,
-        });
-        set.last().or_else(|| (steps != 0.0).then(|| limits.rounded(value + steps * limits.step)))
-    })
 }
 
 fn paint_rail(ui: &Ui, rail: Rect, response: &Response, share: f32, default: Option<f32>, caution: Option<f32>) {

@@ -54,7 +54,13 @@ impl Window {
         let beside = self.beside.as_ref();
         let second = self.session.second().map(crate::session::OpenDesign::batch).zip(beside);
         let spread = self.background.spread(self.session.design());
-        let batches = Batches { now: self.session.batch(), spread: spread.as_deref(), before: self.session.before(), second };
+        let batches = Batches {
+            now: self.session.batch(),
+            spread: spread.as_deref(),
+            before: self.session.before(),
+            is_dragged: self.session.is_dragging(),
+            second,
+        };
         let marks = FormMarks { differing: beside.map_or(&[][..], |beside| &beside.choices), pins: self.session.pins() };
         let to_buy = to_buy(self.session.batch(), self.view.units);
         let design = self.session.design();

@@ -7,10 +7,14 @@ use crate::ui::window::keys::keys;
 use crate::ui::window::shell::Window;
 use egui::ViewportCommand;
 
+/// A drawing that took longer counts as this, so that the hours do not leap where the machine is busy, s.
+const LONGEST_S: f64 = 0.1;
+
 impl Window {
     /// Does what comes from keys, dialogs, the desktop and the clock; before each drawing.
     pub fn logic(&mut self, ctx: &egui::Context) {
         self.keep_appearance(ctx);
+        self.run_hours(ctx);
         let comes_back = ctx.input(|input| input.events.contains(&egui::Event::WindowFocused(true)));
         if comes_back {
             self.changed = self.session.changed_on_disk();
@@ -43,6 +47,15 @@ impl Window {
         if self.desktop_title != title {
             ctx.send_viewport_cmd(ViewportCommand::Title(title.clone()));
             self.desktop_title = title;
+        }
+    }
+
+    /// Lets the hours of the cut run on.
+    fn run_hours(&mut self, ctx: &egui::Context) {
+        if self.view.cut.runs {
+            let passed_s = ctx.input(|input| f64::from(input.stable_dt));
+            self.view.cut = self.view.cut.later(passed_s.min(LONGEST_S));
+            ctx.request_repaint();
         }
     }
 

@@ -1,0 +1,4 @@
+//! Tests of `src/ui/curves`.
+
+mod cut;
+mod handles;
