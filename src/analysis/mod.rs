@@ -15,6 +15,7 @@ mod solve;
 mod spread;
 mod standardisation;
 mod summary;
+mod ways;
 mod why;
 
 pub use compare::{Difference, DifferingChoice, Likeness, compare, differing_choices};
@@ -31,4 +32,5 @@ pub use solve::{Answer, Goal, SolveError, Solved, offered, offered_pairs, solve}
 pub use spread::{DRAWS, DrawnFigures, LIKELY_SHARES, LikelyFigure, drawn_batch, draws, likely_figures};
 pub use standardisation::{MilkStandardisation, standardisation};
 pub use summary::{Summary, summary};
+pub use ways::{Way, ways};
 pub use why::{Link, Why, constants_of, inputs_of, link, links, why};

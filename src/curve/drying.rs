@@ -7,7 +7,7 @@ use crate::law::growth::{DRY, SHELF_STABLE};
 use crate::process::{DryingOutcome, DryingPoint, TrayRun};
 
 /// The band between the trays, which is no uncertainty but how far apart they are.
-pub(super) const BETWEEN_TRAYS: &str = "between the fastest and the slowest tray";
+pub(super) const BETWEEN_TRAYS: &str = "between the trays";
 
 /// The axis of the weight begins and ends at a multiple of this, g.
 const WEIGHT_STEP_G: f64 = 5.0;

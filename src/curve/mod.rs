@@ -37,4 +37,4 @@ pub use spread::{Kept, LineSpread, SPREAD_NAME, Spread, Spreading, with_spread};
 pub use table::{Table, every_point, table, table_of_both};
 pub use telling::telling_share;
 pub use tone::Tone;
-pub use vessel::{Content, Piece, Vessel, vessel};
+pub use vessel::{Content, Piece, Seen, Vessel, vessel};

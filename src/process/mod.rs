@@ -29,7 +29,7 @@ pub use draining_course::CONSTANTS as COOLING_CONSTANTS;
 pub use drying::{
     AirNow, AirPlan, Cheese, DiscRun, DryingError, DryingOutcome, DryingPoint, OpenFaces, Place, Problem, Surface, TRAY_AIR,
     TRAY_CONSTANTS, TRAY_COOLING, TrayFit, TrayRun, cabinet_humidity_percent, dry_cheese, drying, drying_given, problem, tray_fit,
-    tray_holds,
+    tray_holds, tray_places,
 };
 pub use field::{DiscField, DiscFrame};
 pub use flow::{StageBalance, Stream};

@@ -1,17 +1,8 @@
 //! A design and its file when somebody else changed the file: reload it, or write over it.
 
-use super::{OpenDesign, Saved, Session, SessionError};
+use super::{OpenDesign, Saved, Session, SessionError, Which};
 use crate::file::{DesignFile, stamp};
 use std::path::Path;
-
-/// One of the two designs.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Which {
-    /// A, the open design.
-    First,
-    /// B, the one beside it.
-    Second,
-}
 
 /// A design whose file somebody else changed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -74,7 +65,7 @@ impl Session {
         let told = name.replacen("Reload", "Reloaded", 1);
         match which {
             Which::First => {
-                self.before = Some(old);
+                self.before = Some((which, old));
                 self.tell(&told);
             }
             Which::Second => self.last_change = format!("B: {told}"),

@@ -4,6 +4,7 @@ use super::clear_note_of_example;
 use super::nudge::Nudge;
 use super::own_file::OwnFile;
 use super::undo::Both;
+use super::which::{Which, named};
 use super::{Command, History, OpenDesign, Saved, SessionError, what_changed};
 use crate::batch::Batch;
 use crate::design::{Design, DesignError, DesignId};
@@ -13,15 +14,15 @@ use std::path::{Path, PathBuf};
 /// The open design and what was done to it.
 #[derive(Clone, Debug)]
 pub struct Session {
-    /// A, the design that commands change.
+    /// A, the open design.
     pub(super) first: OpenDesign,
     /// B, if the maker compares two.
     pub(super) second: Option<OpenDesign>,
-    /// The batch as it was before the running drag, or before the last change: the ghost on the curves.
-    pub(super) before: Option<Batch>,
+    /// The batch as it was before the running drag, or before the last change, and whose it is: the ghost on the curves.
+    pub(super) before: Option<(Which, Batch)>,
     pub(super) history: History,
-    /// What was open when the running drag began, and the drag's last command.
-    drag: Option<(Both, Option<Command>)>,
+    /// What was open when the running drag began, and the drag's last command with the design that it changed.
+    drag: Option<(Both, Option<(Which, Command)>)>,
     /// The last small move, which the next one may go on with.
     pub(super) nudged: Option<Nudge>,
     /// The files of designs that a step on the undo list can bring back.
@@ -74,10 +75,16 @@ impl Session {
         self.first.batch()
     }
 
-    /// Returns the batch before the last change, for the ghost curve.
+    /// Returns the batch of the open design before its last change, for the ghost curve; none where the second design was changed last.
     #[must_use]
-    pub const fn before(&self) -> Option<&Batch> {
-        self.before.as_ref()
+    pub fn before(&self) -> Option<&Batch> {
+        self.before.as_ref().filter(|(which, _)| *which == Which::First).map(|(_, batch)| batch)
+    }
+
+    /// Returns the batch that a running drag began with, of the design that it changes.
+    #[must_use]
+    pub fn held(&self) -> Option<&Batch> {
+        self.before.as_ref().filter(|_| self.is_dragging()).map(|(_, batch)| batch)
     }
 
     /// Returns the undo list.
@@ -127,14 +134,14 @@ impl Session {
     pub fn begin_drag(&mut self) {
         if self.drag.is_none() {
             self.drag = Some((self.both(), None));
-            self.before = Some(self.batch().clone());
+            self.before = Some((Which::First, self.batch().clone()));
         }
     }
 
     /// Ends a drag and notes it as one step, if it changed anything.
     pub fn end_drag(&mut self) {
-        if let Some((before, Some(command))) = self.drag.take() {
-            self.note(&command.name(&before.first.1), before);
+        if let Some((before, Some((which, command)))) = self.drag.take() {
+            self.note(&named(which, &command, before.of(which)), before);
         }
     }
 
@@ -144,36 +151,53 @@ impl Session {
     /// [`SessionError`], which a design that was checked before never gives.
     pub fn give_up_drag(&mut self) -> Result<(), SessionError> {
         let Some((before, _)) = self.drag.take() else { return Ok(()) };
-        if &before.first.1 == self.design() {
+        if before == self.both() {
             return Ok(());
         }
         self.first.change(before.first.1)?;
-        self.tell("Cancelled");
+        if let Some((second, (_, design))) = self.second.as_mut().zip(before.second) {
+            second.change(design)?;
+        }
+        "Cancelled".clone_into(&mut self.last_change);
         Ok(())
     }
 
-    /// Does a command: the design, its batch, the undo list and the line of the last change follow.
+    /// Does a command to the open design: its batch, the undo list and the line of the last change follow.
     ///
     /// # Errors
     /// [`SessionError`]; nothing was changed.
     pub fn apply(&mut self, command: Command) -> Result<(), SessionError> {
-        let mut design = self.design().clone();
+        self.apply_to(Which::First, command)
+    }
+
+    /// Does a command to one of the two designs, as [`Session::apply`] does; does nothing to a second design that is not there.
+    ///
+    /// # Errors
+    /// [`SessionError`]; nothing was changed.
+    pub fn apply_to(&mut self, which: Which, command: Command) -> Result<(), SessionError> {
+        let Some(open) = self.one(which) else { return Ok(()) };
+        let mut design = open.design().clone();
         command.apply(&mut design)?;
-        if &design == self.design() {
+        if &design == open.design() {
             return Ok(());
         }
         if matches!(command, Command::SetInput { .. } | Command::SetInputs(_) | Command::ResetStage(_)) {
             clear_note_of_example(&mut design);
         }
         let before = self.both();
-        let (old, ghost) = self.first.change(design)?;
+        let Some(open) = self.one_mut(which) else { return Ok(()) };
+        let (old, ghost) = open.change(design)?;
         let name = if let Some((began, last)) = &mut self.drag {
-            let name = command.name(&began.first.1);
-            *last = Some(command);
+            let name = named(which, &command, began.of(which));
+            // A drag begins with the open design; only here it shows that it moves the other.
+            if last.is_none() {
+                self.before = Some((which, ghost));
+            }
+            *last = Some((which, command));
             name
         } else {
-            let name = command.name(&old);
-            self.before = Some(ghost);
+            let name = named(which, &command, Some(&old));
+            self.before = Some((which, ghost));
             self.note(&name, before);
             name
         };
@@ -183,6 +207,8 @@ impl Session {
 
     /// Puts into words what the last change did.
     pub(super) fn tell(&mut self, name: &str) {
-        self.last_change = what_changed(name, self.before.as_ref(), self.first.batch());
+        let which = self.before.as_ref().map_or(Which::First, |(which, _)| *which);
+        let batch = self.one(which).map_or_else(|| self.first.batch(), OpenDesign::batch);
+        self.last_change = what_changed(name, self.before.as_ref().map(|(_, batch)| batch), batch);
     }
 }

@@ -3,7 +3,8 @@
 use super::nudge::Nudge;
 use super::own_file::OwnFile;
 use super::undo::Both;
-use super::{Command, OpenDesign, Session, SessionError, Step, what_changed};
+use super::which::named;
+use super::{Command, OpenDesign, Session, SessionError, Step, Which, what_changed};
 use crate::design::{Design, DesignId};
 
 /// Seconds within which small moves of one choice, as by the arrow keys, are one step to undo.
@@ -29,24 +30,27 @@ impl Session {
     /// [`ONE_STEP_S`] are one step to undo.
     ///
     /// # Arguments
+    /// * `which`: of the two designs; nothing is done to a second one that is not there
     /// * `now_s`: seconds on the caller's own clock
     ///
     /// # Errors
     /// [`SessionError`]; nothing was changed.
-    pub fn nudge(&mut self, command: Command, now_s: f64) -> Result<(), SessionError> {
+    pub fn nudge(&mut self, which: Which, command: Command, now_s: f64) -> Result<(), SessionError> {
         let goes_on = !self.is_dragging()
             && self.history.redo_name().is_none()
-            && self.nudged.as_ref().is_some_and(|last| last.command.is_about_the_same(&command) && now_s - last.at_s <= ONE_STEP_S);
-        let began = self.history.last().filter(|_| goes_on).map(|step| step.before.first.1.clone());
-        let (ghost, design) = (self.before.clone(), self.design().clone());
-        self.apply(command.clone())?;
-        if let Some(began) = began.filter(|_| self.design() != &design) {
-            let name = command.name(&began);
+            && self.nudged.as_ref().is_some_and(|last| {
+                last.which == which && last.command.is_about_the_same(&command) && now_s - last.at_s <= ONE_STEP_S
+            });
+        let began = self.history.last().filter(|_| goes_on).and_then(|step| step.before.of(which).cloned());
+        let (ghost, both) = (self.before.clone(), self.both());
+        self.apply_to(which, command.clone())?;
+        if let Some(began) = began.filter(|_| self.both() != both) {
+            let name = named(which, &command, Some(&began));
             self.history.join_last(&name);
             self.before = ghost;
             self.tell(&name);
         }
-        self.nudged = Some(Nudge { command, at_s: now_s });
+        self.nudged = Some(Nudge { command, which, at_s: now_s });
         Ok(())
     }
 
@@ -93,9 +97,10 @@ impl Session {
             self.before = None;
             self.last_change = what_changed(name, Some(&old_batch), self.batch());
         } else if moved {
-            self.before = Some(old_batch);
+            self.before = Some((Which::First, old_batch));
             self.tell(name);
         } else {
+            self.before = None;
             name.clone_into(&mut self.last_change);
         }
         Ok(())

@@ -1,5 +1,6 @@
 //! The undo list.
 
+use super::Which;
 use crate::design::{Design, DesignId};
 
 /// What is open: for A and for B, which open design it is and what it says.
@@ -9,6 +10,16 @@ pub(super) struct Both {
     pub(super) first: (DesignId, Design),
     /// B, if two are compared.
     pub(super) second: Option<(DesignId, Design)>,
+}
+
+impl Both {
+    /// Returns what one of the two says.
+    pub(super) fn of(&self, which: Which) -> Option<&Design> {
+        match which {
+            Which::First => Some(&self.first.1),
+            Which::Second => self.second.as_ref().map(|(_, design)| design),
+        }
+    }
 }
 
 /// One step that can be undone.

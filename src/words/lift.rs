@@ -31,7 +31,7 @@ const SHORT_H: f64 = 10.0;
 /// # Arguments
 /// * `price`: how much more is to be paid, and the amount without its sign as it is shown
 #[must_use]
-fn cost_words(cost: &Cost, price: Option<(f64, &str)>, units: Units) -> String {
+pub(super) fn cost_words(cost: &Cost, price: Option<(f64, &str)>, units: Units) -> String {
     let hours = cost.hours.and_then(|hours| {
         let size = hours.abs();
         let decimals = usize::from(size < SHORT_H);
@@ -47,7 +47,7 @@ fn cost_words(cost: &Cost, price: Option<(f64, &str)>, units: Units) -> String {
 
 /// Returns what comes or goes with a lift and is more than a note, each with how grave it is; what is true of every cheese like this is none of it.
 #[must_use]
-fn weighty(cautions: &[Caution], units: Units) -> Vec<String> {
+pub(super) fn weighty(cautions: &[Caution], units: Units) -> Vec<String> {
     let weighty = cautions.iter().filter(|caution| caution.severity > Severity::Note && !caution.always);
     weighty.map(|caution| format!("{}: {}", caution_word(caution), caution_words(caution, units).short)).collect()
 }

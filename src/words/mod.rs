@@ -9,6 +9,7 @@ mod number;
 mod plan_end;
 mod said;
 mod to_buy;
+mod ways;
 
 pub use alarms::alarm_words;
 pub use caution::{caution_line, caution_word, caution_words, counted, counted_words, said_of_b, severity_word};
@@ -19,3 +20,4 @@ pub use number::{number_words, quantity, range_words, value};
 pub use plan_end::{EndWords, end_words};
 pub use said::CautionWords;
 pub use to_buy::to_buy;
+pub use ways::{way_lines, way_words};

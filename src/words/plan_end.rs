@@ -29,6 +29,8 @@ pub struct EndWords {
 /// assert_eq!(format!("{} {}", words.label, words.text), "not sour by day 24: day 48 (slow cheese: day 63)");
 /// let soon = PlanEnd::NotSour { at_h: 560.0, middle: SourAfter::Hours(550.0), slow: SourAfter::Hours(565.0) };
 /// assert_eq!(end_words(&soon, Units::METRIC).text, "day 24 (slow cheese: later that day)");
+/// let never = PlanEnd::NotSour { at_h: 560.0, middle: SourAfter::Never, slow: SourAfter::Never };
+/// assert_eq!(end_words(&never, Units::METRIC).text, "day 24, nor later");
 /// ```
 #[must_use]
 pub fn end_words(end: &PlanEnd, units: Units) -> EndWords {
@@ -43,10 +45,11 @@ pub fn end_words(end: &PlanEnd, units: Units) -> EndWords {
             let in_time = matches!(middle, SourAfter::Hours(hours) if hours < at_h);
             EndWords {
                 label: if in_time { "may not be sour by" } else { "not sour by" },
-                text: if in_time {
-                    format!("day {} (slow cheese: {})", day(at_h), beside(slow, at_h))
-                } else {
-                    format!("day {}: {} (slow cheese: {})", day(at_h), beside(middle, at_h), beside(slow, at_h))
+                text: match middle {
+                    // A slow cheese is never sour either.
+                    SourAfter::Never => format!("day {}, nor later", day(at_h)),
+                    _ if in_time => format!("day {} (slow cheese: {})", day(at_h), beside(slow, at_h)),
+                    _ => format!("day {}: {} (slow cheese: {})", day(at_h), beside(middle, at_h), beside(slow, at_h)),
                 },
                 by_clock: if in_time { "soak ends, perhaps not sour" } else { "soak ends, not sour" },
                 sour: Some(format!(

@@ -11,4 +11,5 @@ mod slow_soak;
 mod solve;
 mod spread;
 mod standardisation;
+mod ways;
 mod why;

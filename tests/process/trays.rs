@@ -2,7 +2,7 @@
 
 use proptest::prelude::*;
 use vatsketch::design::DryingDesign;
-use vatsketch::process::{tray_fit, tray_holds};
+use vatsketch::process::{tray_fit, tray_holds, tray_places};
 
 /// Counted by an independent search over straight and staggered rows with gaps of 10 mm, tray of 300 × 300 mm; exact, they are counts.
 #[test]
@@ -45,6 +45,7 @@ proptest! {
     ) {
         let holds = tray_holds(width_mm, depth_mm, diameter_mm);
         prop_assert_eq!(holds, tray_holds(depth_mm, width_mm, diameter_mm));
+        prop_assert_eq!(holds as usize, tray_places(width_mm, depth_mm, diameter_mm).len());
         // Each disc with half a gap around it lies in the tray with half a gap around that; discs cover at most π/√12 of a plane.
         let pitch_mm = diameter_mm + 10.0;
         let cell_mm2 = pitch_mm * pitch_mm * 0.75_f64.sqrt();

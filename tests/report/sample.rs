@@ -144,7 +144,7 @@ pub fn curves() -> Vec<Curve> {
             y: Axis { label: "loss", unit: "%", least: 0.0, most: 40.0 },
             series: vec![Series { name: "middle tray", role: Role::Main, tone: Tone::Whole, points: points(&loss, 34.0) }],
             bands: vec![Band {
-                name: "between the fastest and the slowest tray",
+                name: "between the trays",
                 points: (0..=50).map(|i| 0.68 * f64::from(i)).map(|t| [t, 0.93 * loss(t), 1.06 * loss(t)]).collect(),
             }],
             events: vec![Event { name: "swap trays", at: 17.0 }],

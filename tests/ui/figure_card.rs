@@ -93,6 +93,25 @@ fn a_figure_is_brought_to_what_is_typed_as_one_step() {
 }
 
 #[test]
+fn the_ways_to_a_target_are_compared_before_anything_moves() {
+    let mut harness = with_card("dried_cheese_g");
+    type_wanted(&mut harness, "60");
+    harness.key_press(Key::Enter);
+    settled(&mut harness);
+    assert!(!harness.state().session.is_dirty(), "nothing has moved");
+    let offered = |harness: &Harness<'_, Window>, choice: &str| {
+        harness.query_all_by_label_contains(&format!("Make this change: {choice}: ")).count()
+    };
+    for choice in ["Milk", "Number of moulds", "Drying time"] {
+        assert_eq!(offered(&harness, choice), 1, "{choice}");
+    }
+    harness.get_by_label_contains("Make this change: Drying time: ").click_accesskit();
+    settled(&mut harness);
+    assert!((number(&harness, "dried_cheese_g") - 60.0).abs() <= 0.5);
+    assert!(harness.state().session.history().undo_name().unwrap().starts_with("Drying time "));
+}
+
+#[test]
 fn what_is_out_of_reach_is_told_and_changes_nothing() {
     let mut harness = with_card("drying_loss_percent");
     type_wanted(&mut harness, "95");
@@ -113,7 +132,7 @@ fn a_pin_beside_a_choice_keeps_it_from_being_moved() {
     assert!(harness.query_by_label("Milk: pinned").is_some(), "the card says it too");
     click(&mut harness, "By changing: Drying time");
     type_wanted(&mut harness, "60");
-    harness.key_press(Key::Enter);
+    click(&mut harness, "Find it");
     settled(&mut harness);
     assert!((number(&harness, "dried_cheese_g") - 60.0).abs() <= 0.5, "another choice moves");
     assert!((harness.state().session.design().milk.milk_l - 6.0).abs() < 1e-12);

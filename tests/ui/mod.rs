@@ -1,5 +1,6 @@
 //! Tests of `src/ui`, by accessible label; no display and no graphics driver is needed.
 
+mod choices;
 mod curves;
 mod figure_card;
 mod germs;

@@ -88,6 +88,12 @@ impl Pot {
         POT_ASPECT.value * self.width_m()
     }
 
+    /// Returns the height of the pot up to its rim, m.
+    #[must_use]
+    pub fn height_m(&self) -> f64 {
+        POT_SIDE.value * self.depth_m()
+    }
+
     /// Returns the area of the base, m².
     #[must_use]
     pub fn base_m2(&self) -> f64 {
@@ -121,6 +127,35 @@ impl Pot {
 
 fn top_loss(lid: bool) -> f64 {
     if lid { LID_LOSS.value } else { OPEN_LOSS.value }
+}
+
+/// Returns how high the water of a bath stands, m: over the wetted share of the milk's depth, and under the pot.
+#[must_use]
+pub fn bath_level_m(pot: &Pot) -> f64 {
+    pot.side_wetted * pot.depth_m() + WATER_UNDER.value
+}
+
+/// Returns the floor of a round bath that holds so much water with the pot in it, m²: volume of water and wetted pot over the level.
+///
+/// # Arguments
+/// * `bath_l`: water, L, > 0
+#[must_use]
+pub fn bath_floor_m2(pot: &Pot, bath_l: f64) -> f64 {
+    0.001 * (bath_l + pot.side_wetted * pot.milk_l) / bath_level_m(pot)
+}
+
+/// Returns the width of the same, m.
+///
+/// # Example
+/// ```
+/// use vatsketch::law::bath::{Pot, bath_floor_m2, bath_width_m};
+/// let pot = Pot::new(6.0);
+/// let width_m = bath_width_m(&pot, 8.0);
+/// assert!((0.25 * std::f64::consts::PI * width_m.powi(2) - bath_floor_m2(&pot, 8.0)).abs() < 1e-12);
+/// ```
+#[must_use]
+pub fn bath_width_m(pot: &Pot, bath_l: f64) -> f64 {
+    (4.0 * bath_floor_m2(pot, bath_l) / PI).sqrt()
 }
 
 /// The two nodes: heat capacities and conductances.
@@ -165,9 +200,7 @@ pub fn bath_of(pot: &Pot, bath_l: f64, bath_lid: bool, room_c: f64) -> Bath {
     let (milk_m3, bath_m3) = (0.001 * pot.milk_l, 0.001 * bath_l);
     let steel_with_bath = pot.bath_side_w_m2_k / (pot.bath_side_w_m2_k + pot.milk_side_w_m2_k);
     let steel_j_k = pot.steel_j_k();
-    let level_m = pot.side_wetted * pot.depth_m() + WATER_UNDER.value;
-    let floor_m2 = (bath_m3 + pot.side_wetted * milk_m3) / level_m;
-    let width_m = (4.0 * floor_m2 / PI).sqrt();
+    let (level_m, floor_m2, width_m) = (bath_level_m(pot), bath_floor_m2(pot, bath_l), bath_width_m(pot, bath_l));
     let open_m2 = (floor_m2 - pot.base_m2()).max(0.0);
     Bath {
         bath_j_k: BATH_MASS.value * bath_m3 * BATH_HEAT.value + steel_with_bath * steel_j_k,

@@ -9,7 +9,7 @@ mod wall;
 pub use course::{Course, End, Leg, Moment, Thermostat};
 pub use geometry::{
     BATH_SIDE, Bath, CONSTANTS as GEOMETRY_CONSTANTS, MILK_HEAT, MILK_SIDE, Pot, SIDE_LOSS, THERMOSTAT_BAND, WARMING_SPREAD,
-    bath_of,
+    WATER_UNDER, bath_floor_m2, bath_level_m, bath_of, bath_width_m,
 };
 pub use mode::{Mode, Node, Power};
 pub use other::{CONSTANTS as OTHER_CONSTANTS, DoubleBoiler, Hob, POWER_REACHES, STEAM_TEMPERATURE};

@@ -29,4 +29,4 @@ pub use problem::{OpenFaces, Problem, Surface};
 pub use run::problem;
 pub use solver::DiscRun;
 pub use stage::{DryingOutcome, drying, drying_given};
-pub use trays::{CONSTANTS as TRAY_CONSTANTS, TRAY_AIR, TRAY_COOLING, TrayFit, fit as tray_fit, tray_holds};
+pub use trays::{CONSTANTS as TRAY_CONSTANTS, TRAY_AIR, TRAY_COOLING, TrayFit, fit as tray_fit, tray_holds, tray_places};

@@ -43,6 +43,47 @@ pub fn tray_holds(width_mm: f64, depth_mm: f64, diameter_mm: f64) -> u32 {
     straight.max(staggered(width_mm, depth_mm)).max(staggered(depth_mm, width_mm)) as u32
 }
 
+/// Returns where the cheeses of this diameter lie on a tray that is full: their centres, across and along from a corner, mm, row by row.
+///
+/// The rows are those of [`tray_holds`], which counts them.
+///
+/// # Example
+/// ```
+/// use vatsketch::process::{tray_holds, tray_places};
+/// assert_eq!(tray_places(310.0, 290.0, 70.0).len() as u32, tray_holds(310.0, 290.0, 70.0));
+/// ```
+#[must_use]
+pub fn tray_places(width_mm: f64, depth_mm: f64, diameter_mm: f64) -> Vec<(f64, f64)> {
+    if !(diameter_mm > 0.0 && diameter_mm <= width_mm.min(depth_mm)) {
+        return Vec::new();
+    }
+    let pitch_mm = diameter_mm + TRAY_GAP.value;
+    let rows = |across_mm: f64, along_mm: f64, step_mm: f64, shift_mm: f64| -> Vec<(f64, f64)> {
+        let row_count = whole_steps(along_mm - diameter_mm, step_mm);
+        let of_row = |row: u32| {
+            let from_mm = 0.5 * diameter_mm + if row % 2 == 1 { shift_mm } else { 0.0 };
+            let room_mm = across_mm - from_mm - 0.5 * diameter_mm;
+            let count = if room_mm < -1e-9 { 0 } else { whole_steps(room_mm, pitch_mm) };
+            (0..count).map(move |place| (from_mm + f64::from(place) * pitch_mm, 0.5 * diameter_mm + f64::from(row) * step_mm))
+        };
+        (0..row_count).flat_map(of_row).collect()
+    };
+    let (closer_mm, half_mm) = (pitch_mm * 3.0_f64.sqrt() / 2.0, 0.5 * pitch_mm);
+    let turned = |places: Vec<(f64, f64)>| places.into_iter().map(|(across, along)| (along, across)).collect::<Vec<_>>();
+    let ways = [
+        turned(rows(depth_mm, width_mm, closer_mm, half_mm)),
+        rows(width_mm, depth_mm, closer_mm, half_mm),
+        rows(width_mm, depth_mm, pitch_mm, 0.0),
+    ];
+    // Of ways that hold as many the last, straight rows, since they are laid most easily.
+    ways.into_iter().max_by_key(Vec::len).unwrap_or_default()
+}
+
+/// Returns how many places there are at steps along a length, with one at its beginning.
+fn whole_steps(length_mm: f64, step_mm: f64) -> u32 {
+    1 + (length_mm / step_mm + 1e-9).floor() as u32
+}
+
 /// How the cheeses stand on the trays.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct TrayFit {

@@ -2,7 +2,7 @@
 
 use crate::design::{BEFORE_BUYING, Design, Field, Stage, fields};
 use crate::figure::Figure;
-use crate::session::Command;
+use crate::session::{Command, Which};
 use crate::ui::choices::finder::finder_ui;
 use crate::ui::choices::marks::FormMarks;
 use crate::ui::choices::row::{Shape, other_ui, row_ui};
@@ -110,13 +110,14 @@ fn rows_ui(ui: &mut Ui, view: &mut View, design: &Design, (stage, marks): (Stage
     if !more.is_empty() {
         more_ui(ui, view, design, (stage, more, marks), asks);
     }
-    // What has an effect in the second design alone has no row of its own.
+    // What has an effect in the other design alone has no row of its own.
     for choice in
         marks.differing.iter().filter(|choice| choice.field.stage == stage && choice.in_use && !(choice.field.used)(design))
     {
         egui::Frame::new().inner_margin(egui::Margin::symmetric(6, 4)).show(ui, |ui| {
-            ui.label(RichText::new(format!("{}, only in B", choice.field.label)).color(palette.soft));
-            other_ui(ui, view, choice, asks);
+            let other = if marks.edited == Which::First { "B" } else { "A" };
+            ui.label(RichText::new(format!("{}, only in {other}", choice.field.label)).color(palette.soft));
+            other_ui(ui, view, (choice, marks.edited), asks);
         });
     }
 }

@@ -6,3 +6,4 @@ pub(super) mod form;
 pub(super) mod marks;
 pub(super) mod number_field;
 mod row;
+pub(super) mod whose;

@@ -2,7 +2,7 @@
 
 use crate::analysis::DifferingChoice;
 use crate::design::{Choice, Design, Field, Kind, Value};
-use crate::session::Command;
+use crate::session::{Command, Which};
 use crate::ui::choices::marks::FormMarks;
 use crate::ui::choices::number_field::{BOX_WIDTH, box_ui, number_slider_ui};
 use crate::ui::results::beside::value_text;
@@ -56,12 +56,13 @@ pub(super) fn row_ui(
             (Kind::Switch, _) => switch_row(ui, design, field, asks),
         }
         if let Some(other) = other {
-            other_ui(ui, view, other, asks);
+            other_ui(ui, view, (other, marks.edited), asks);
         }
     });
     if other.is_some() {
         let rect = shown.response.rect;
-        ui.painter().vline(rect.left() + 1.0, rect.y_range(), Stroke::new(3.0, palette.second));
+        let colour = if marks.edited == Which::First { palette.second } else { palette.design };
+        ui.painter().vline(rect.left() + 1.0, rect.y_range(), Stroke::new(3.0, colour));
     }
     if marked && view.mark_scrolls {
         shown.response.scroll_to_me(Some(Align::Center));
@@ -138,17 +139,31 @@ fn flat_row(
     }
 }
 
-/// Draws what the second design has instead, and the ways to make the two alike.
-pub(super) fn other_ui(ui: &mut Ui, view: &View, choice: &DifferingChoice, asks: &mut Vec<Ask>) {
+/// Draws what the other design has instead, and the ways to make the two alike.
+pub(super) fn other_ui(ui: &mut Ui, view: &View, (choice, edited): (&DifferingChoice, Which), asks: &mut Vec<Ask>) {
     let palette = Palette::of(ui);
     let (a, b) = (value_text(view.units, choice, choice.a), value_text(view.units, choice, choice.b));
+    let key = choice.field.key;
+    let (shown, ways) = match edited {
+        Which::First => (
+            format!("B: {b}"),
+            [
+                ("Use B's", format!("use B's, {b}"), SecondAsk::Take(key)),
+                ("Copy to B", format!("copy A's to B, {a}"), SecondAsk::Give(key)),
+            ],
+        ),
+        Which::Second => (
+            format!("A: {a}"),
+            [
+                ("Use A's", format!("use A's, {a}"), SecondAsk::Give(key)),
+                ("Copy to A", format!("copy B's to A, {b}"), SecondAsk::Take(key)),
+            ],
+        ),
+    };
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing = vec2(6.0, 4.0);
-        ui.label(RichText::new(format!("B: {b}")).font(bold(CAPTION)).color(palette.text));
-        for (words, does, ask) in [
-            ("Use B's", format!("use B's, {b}"), SecondAsk::Take(choice.field.key)),
-            ("Copy to B", format!("copy A's to B, {a}"), SecondAsk::Give(choice.field.key)),
-        ] {
+        ui.label(RichText::new(shown).font(bold(CAPTION)).color(palette.text));
+        for (words, does, ask) in ways {
             let response = ui.add(egui::Button::new(RichText::new(words).size(CAPTION)).min_size(vec2(0.0, 24.0)));
             response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{}: {does}", choice.field.label)));
             if response.clicked() {

@@ -34,6 +34,8 @@ const SMALL_SHARE: f32 = 0.27;
 const SIDE_BY_SIDE: f32 = 520.0;
 /// Shares of the width of the chosen curve and the cut next to it.
 const CURVE_AND_CUT: (f32, f32) = (0.56, 0.44);
+/// The same where a pot takes the place of the cut, whose picture needs less of it.
+const CURVE_AND_POT: (f32, f32) = (0.68, 0.32);
 /// Height of the caption of a vessel, of up to two lines, with the gap above it.
 const CAPTIONS: f32 = 48.0;
 /// Height of a curve's heading with the gap below the curve.
@@ -52,8 +54,8 @@ pub(in crate::ui) struct Batches<'a> {
     pub spread: Option<&'a Spread>,
     /// The same before the last change.
     pub before: Option<&'a Batch>,
-    /// Whether something is being dragged.
-    pub is_dragged: bool,
+    /// That with which a running drag began.
+    pub held: Option<&'a Batch>,
     /// The second design's, and what is shown of it.
     pub second: Option<(&'a Batch, &'a Beside)>,
 }
@@ -62,10 +64,17 @@ pub(in crate::ui) struct Batches<'a> {
 pub(in crate::ui) fn curves_ui(ui: &mut Ui, view: &View, batches: Batches<'_>, room: Room) -> Vec<Ask> {
     let mut asks = Vec::new();
     // The heights are the same at every station, so that nothing jumps.
-    let (each, stage) = heights(ui, batches.second.is_some(), room);
+    let (each, stage) = if view.curve_alone {
+        (0.0, (ui.available_height() - HEADING).max(CUT_HEIGHT).floor())
+    } else {
+        heights(ui, batches.second.is_some(), room)
+    };
     room.scrolled(ui, "curves", |ui| {
         let small = always_shown(shown_curve(view.station, view.curve).filter(|_| milk_instead(view, batches).is_none()));
         asks.extend(stage_ui(ui, view, batches, stage, room));
+        if view.curve_alone {
+            return;
+        }
         if side_by_side(ui, room) {
             asks.extend(side_by_side_ui(
                 ui,
@@ -91,16 +100,18 @@ fn stage_ui(ui: &mut Ui, view: &View, batches: Batches<'_>, height: f32, room: R
         // The milk has no curve of its own; its place is taken by what tells the two apart.
         return milk_against_ui(ui, view.units, beside, height + HEADING - 36.0, room);
     }
-    // A cheese can be cut from the salting on; before that the mould stands in its place. Germ by stage takes the whole width.
-    let with_cut = view.station >= Stage::Draining && !(key == CurveKey::Germs && view.table == Some(key));
-    let said = said_of_germs(view, (batches.now, batches.second.is_some()), key, with_cut);
+    // A cheese can be cut from the salting on; before that what is filled stands in its place. Germ by stage takes the whole width.
+    let with_cut = !(key == CurveKey::Germs && view.table == Some(key));
+    let of_cheese = with_cut && view.station > Stage::Draining;
+    let said = said_of_germs(view, (batches.now, batches.second.is_some()), key, of_cheese);
     let height = (height - said_height(ui, &said)).max(LEAST_HEIGHT);
     let asks = if !with_cut {
         curve_ui(ui, view, (key, false), batches, height)
     } else if side_by_side(ui, Room::Own) {
         let curve: Drawn<'_> = Box::new(|ui| curve_ui(ui, view, (key, false), batches, height));
         let cut: Drawn<'_> = Box::new(|ui| cut_ui(ui, view, batches, height + HEADING - 8.0));
-        side_by_side_ui(ui, height + HEADING, [(CURVE_AND_CUT.0, curve), (CURVE_AND_CUT.1, cut)])
+        let (of_curve, of_cut) = if view.station < Stage::Draining { CURVE_AND_POT } else { CURVE_AND_CUT };
+        side_by_side_ui(ui, height + HEADING, [(of_curve, curve), (of_cut, cut)])
     } else {
         let mut asks = curve_ui(ui, view, (key, false), batches, height);
         asks.extend(cut_ui(ui, view, batches, CUT_HEIGHT.max(height)));
@@ -151,7 +162,7 @@ fn heights(ui: &Ui, two: bool, room: Room) -> (f32, f32) {
 fn cut_ui(ui: &mut Ui, view: &View, batches: Batches<'_>, height: f32) -> Vec<Ask> {
     let whose = if batches.second.is_some() { "A: " } else { "" };
     let bottom = ui.cursor().top() + height;
-    let asks = if view.station == Stage::Draining {
+    let asks = if view.station <= Stage::Draining {
         Vec::new()
     } else {
         cross_section_ui(ui, (view.cut, view.units), batches.now, whose, height)
@@ -182,9 +193,9 @@ fn curve_ui(ui: &mut Ui, view: &View, (key, small): (CurveKey, bool), batches: B
         None => (now, None),
     };
     // While something is dragged the axes reach as far as they did when it was taken hold of, so that they do not follow the pointer.
-    let (a, b) = match ghost.as_ref().filter(|_| batches.is_dragged) {
-        Some(ghost) => (in_one_frame(a, ghost.clone()).0, b),
-        None => (a, b),
+    let a = match batches.held {
+        Some(held) => in_one_frame(a, shown(held)).0,
+        None => a,
     };
     let top = ui.cursor().top();
     let mut asks = heading_ui(ui, view, (key, small), (&a, b.as_ref()));
@@ -204,7 +215,8 @@ fn curve_ui(ui: &mut Ui, view: &View, (key, small): (CurveKey, bool), batches: B
         empty_ui(ui, why, height);
     } else {
         let cut = (!small).then(|| (view.cut, moment(batches.now, view.cut)));
-        asks.extend(plot_ui(ui, view.units, &PlottedCurves { a: &a, ghost: ghost.as_ref(), b: b.as_ref() }, cut, height));
+        let drawn = PlottedCurves { a: &a, ghost: ghost.as_ref(), b: b.as_ref(), edited: view.edited };
+        asks.extend(plot_ui(ui, view.units, &drawn, cut, height));
     }
     ui.add_space(4.0);
     asks

@@ -12,7 +12,7 @@ use crate::ui::widget::number_text::trimmed;
 use crate::ui::widget::theme::Palette;
 use crate::units::Units;
 use egui::{Color32, Sense, Ui, WidgetInfo, vec2};
-use egui_plot::{FilledArea, GridMark, Line, LineStyle, Plot, PlotPoints, VLine};
+use egui_plot::{AxisHints, FilledArea, GridMark, Line, LineStyle, Plot, PlotPoints, VLine};
 
 /// Opacity of a band, and of the second design's.
 const BAND: (f32, f32) = (0.18, 0.12);
@@ -20,8 +20,13 @@ const BAND: (f32, f32) = (0.18, 0.12);
 /// Height of a tick, as a share of the plot.
 const TICK: f64 = 0.1;
 
-/// Height of the plot for each number beside its axis.
+/// Height of the plot for each number beside its axis, and the least; width for each below it.
 const MARK_WANTS: f32 = 30.0;
+const MARK_TAKES: f32 = 17.0;
+const X_MARK_WANTS: f32 = 90.0;
+
+/// Fewest numbers beside an axis.
+const LEAST_MARKS: usize = 3;
 
 /// Draws the plot, with the names of its lines to the right of it and those of its events above.
 ///
@@ -42,7 +47,8 @@ pub(in crate::ui) fn plot_ui(
     let (beside, above) = (gutter(ui, drawn), strip(drawn, height));
     ui.add_space(above);
     let height = height - above;
-    let (x_marks, y_marks) = ((ui.available_width() / 90.0) as usize, (height / MARK_WANTS) as usize);
+    let x_marks = (ui.available_width() / X_MARK_WANTS) as usize;
+    let y_marks = ((height / MARK_WANTS) as usize, (height / MARK_TAKES) as usize);
     let plot = Plot::new(("curve", frame.title))
         .height(height)
         .width(ui.available_width() - beside)
@@ -60,9 +66,11 @@ pub(in crate::ui) fn plot_ui(
         .set_margin_fraction(vec2(0.0, 0.0))
         .default_x_bounds(frame.x.least, frame.x.most)
         .default_y_bounds(frame.y.least, frame.y.most)
+        // All numbers alike: none fades where they stand close.
+        .custom_y_axes(vec![AxisHints::new_y().label_spacing(MARK_TAKES - 2.0..=MARK_TAKES - 1.0)])
         .y_axis_min_width(36.0)
         .grid_spacing(4.0..=12.0)
-        .x_grid_spacer(move |input| marks(input.bounds, x_marks))
+        .x_grid_spacer(move |input| marks(input.bounds, (x_marks, x_marks)))
         .y_grid_spacer(move |input| marks(input.bounds, y_marks))
         .x_axis_formatter(move |mark, range| {
             let last = mark.value + mark.step_size > *range.end() + 1e-9;
@@ -106,7 +114,9 @@ pub(in crate::ui) fn plot_ui(
     let mut asks = Vec::new();
     if let Some(cut) = cut {
         asks.extend(drawn.a.cut.and_then(|hours| cut_hour_ui(ui, hours, cut, &response)));
-        asks.extend(handles_ui(ui, units, frame.title, &drawn.a.handles, &response.transform));
+        let moved = handles_ui(ui, units, frame.title, drawn.handles(), &response.transform);
+        asks.extend(moved.into_iter().map(|ask| ask.of(drawn.edited)));
+        asks.extend(response.response.double_clicked().then_some(Ask::CurveAlone));
     }
     if let Some(read) = crosshair_ui(ui, drawn, &response) {
         response.response.on_hover_text_at_pointer(read);
@@ -123,12 +133,20 @@ fn bands(plot: &mut egui_plot::PlotUi<'_>, figure: &Curve, fill: Color32) {
     }
 }
 
-/// Returns round marks between two bounds, at most so many; all alike, so that none fades.
-fn marks((from, to): (f64, f64), most: usize) -> Vec<GridMark> {
-    let least_step = (to - from) / most.max(2) as f64;
+/// Returns round marks between two bounds, about so many; fewer than three say little of an axis, and then the next smaller step is taken where
+/// there is room for its marks.
+fn marks((from, to): (f64, f64), (wanted, most): (usize, usize)) -> Vec<GridMark> {
+    let least_step = (to - from) / wanted.max(2) as f64;
     let power = 10.0_f64.powf(least_step.log10().floor());
-    let step_size =
-        [1.0, 2.0, 5.0, 10.0].into_iter().map(|step| step * power).find(|step| *step >= least_step * 0.999).unwrap_or(power);
+    let steps = [0.5, 1.0, 2.0, 5.0, 10.0].map(|step| step * power);
+    let wide = steps.iter().position(|step| *step >= least_step * 0.999).unwrap_or(0);
+    let with = |place: usize| steps.get(place).map_or_else(Vec::new, |step| marks_at((from, to), *step));
+    let (few, finer) = (with(wide), with(wide.saturating_sub(1)));
+    if few.len() < LEAST_MARKS && finer.len() <= most + 1 { finer } else { few }
+}
+
+/// Returns the marks at the multiples of a step.
+fn marks_at((from, to): (f64, f64), step_size: f64) -> Vec<GridMark> {
     let first = (from / step_size).ceil() as i64;
     let last = ((to + 1e-9 * step_size) / step_size).floor() as i64;
     (first..=last).map(|mark| GridMark { value: mark as f64 * step_size, step_size }).collect()

@@ -4,6 +4,7 @@ use crate::analysis::Goal;
 use crate::figure::{Figure, Reading};
 use crate::session::TargetChoice;
 use crate::ui::figure_card::known::Card;
+use crate::ui::figure_card::ways::{WaysKnown, ways_ui as found_ui};
 use crate::ui::state::ask::Ask;
 use crate::ui::state::card::{CardView, Told};
 use crate::ui::widget::number_text::read_number;
@@ -14,7 +15,7 @@ use crate::units::{Scale, Units};
 use egui::{Button, Key, RichText, TextEdit, Ui, vec2};
 
 /// Draws the form and returns what is asked for.
-pub(in crate::ui) fn aim_ui(ui: &mut Ui, units: Units, view: &mut CardView, card: &Card) -> Vec<Ask> {
+pub(in crate::ui) fn aim_ui(ui: &mut Ui, units: Units, view: &mut CardView, card: &Card, ways: WaysKnown<'_>) -> Vec<Ask> {
     let palette = Palette::of(ui);
     let mut asks = Vec::new();
     if !matches!(card.figure.reading, Reading::Number(_)) || card.ways.is_empty() {
@@ -30,12 +31,25 @@ pub(in crate::ui) fn aim_ui(ui: &mut Ui, units: Units, view: &mut CardView, card
             remember_text(ui, &response, &view.wanted);
             ui.label(scale.symbol);
             if response.changed() {
-                view.told = None;
+                (view.told, view.goal) = (None, None);
             }
             response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter))
         })
         .inner;
-    ui.label("by changing");
+    let goal = read_number(&view.wanted, card.figure.unit, units).map(|goal| {
+        // A bare number is meant as the figure is shown.
+        let wanted = if goal.bare { scale.kept(goal.value) } else { goal.value };
+        Goal { figure: card.figure.key.to_owned(), wanted }
+    });
+    let compare = ui.add_enabled(goal.is_ok(), Button::new("Compare the ways to it").min_size(vec2(96.0, 32.0)));
+    if let Ok(goal) = goal.as_ref()
+        && (compare.clicked() || entered)
+    {
+        asks.push(Ask::Ways(goal.clone()));
+    }
+    asks.extend(found_ui(ui, units, ways));
+    ui.add_space(6.0);
+    ui.label("Or by this choice:");
     let (usual, others): (Vec<&TargetChoice>, Vec<&TargetChoice>) = card.ways.iter().partition(|way| way.usual);
     let first = if usual.is_empty() { &others } else { &usual };
     let chosen = view.choice.or_else(|| first.iter().find(|way| !way.pinned).map(|way| way.field.key));
@@ -47,16 +61,11 @@ pub(in crate::ui) fn aim_ui(ui: &mut Ui, units: Units, view: &mut CardView, card
             .id_salt(("other ways", card.figure.key))
             .show(ui, |ui| asks.extend(ways_ui(ui, view, &others, chosen)));
     }
-    let goal = read_number(&view.wanted, card.figure.unit, units);
     ui.add_space(4.0);
     let ready = goal.is_ok() && chosen.is_some();
     let go = ui.add_enabled(ready, Button::new("Find it").min_size(vec2(96.0, 32.0)));
     match (goal, chosen) {
-        (Ok(goal), Some(choice)) if go.clicked() || entered => {
-            // A bare number is meant as the figure is shown.
-            let wanted = if goal.bare { scale.kept(goal.value) } else { goal.value };
-            asks.push(Ask::Aim(Goal { figure: card.figure.key.to_owned(), wanted }, choice));
-        }
+        (Ok(goal), Some(choice)) if go.clicked() => asks.push(Ask::Aim(goal, choice)),
         (Err(why), _) if !view.wanted.trim().is_empty() => told_ui(ui, &Told::Not(why.to_string())),
         _ => {}
     }

@@ -60,7 +60,7 @@ fn card_ui(ui: &mut Ui, units: Units, view: &mut CardView, known: Known<'_>) -> 
     heading(ui, "Sensitivity: what changes it most");
     asks.extend(sensitivity_ui(ui, units, &card.figure, known.effects));
     heading(ui, "Reach a target");
-    asks.extend(aim_ui(ui, units, view, card));
+    asks.extend(aim_ui(ui, units, view, card, known.ways));
     asks
 }
 

@@ -3,6 +3,7 @@
 use crate::analysis::{Effect, LikelyFigure, Why, why};
 use crate::figure::Figure;
 use crate::session::{Session, TargetChoice};
+use crate::ui::figure_card::ways::WaysKnown;
 
 /// What is known about the figure of a card: asked once for each change of the design, not for each drawing.
 #[derive(Clone, Debug)]
@@ -27,6 +28,8 @@ pub(in crate::ui) struct Known<'a> {
     pub(in crate::ui) card: Option<&'a Card>,
     /// What matters, once that is calculated, or in words why nothing can be said.
     pub(in crate::ui) effects: Option<&'a Effects>,
+    /// The ways to the target that was asked for.
+    pub(in crate::ui) ways: WaysKnown<'a>,
     /// Between what it likely lies, once that is calculated.
     pub(in crate::ui) likely: Option<&'a LikelyFigure>,
     /// Whether that could not be calculated.

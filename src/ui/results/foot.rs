@@ -16,7 +16,7 @@ use egui::{Align, RichText, Role, Ui, WidgetInfo, vec2};
 pub(in crate::ui) const MARGIN: (i8, i8) = (16, 8);
 /// Width of a sign and the gap after it.
 const SIGN_ROOM: f32 = 28.0;
-/// Width below which two designs have no room for more than their serious warnings.
+/// Width below which two designs have no room for more than their serious warnings, and how each ends has a line of its own.
 const NARROW: f32 = 900.0;
 
 /// Width below which what is said of a plan that ends before the cheeses are sour leaves room for the serious warnings alone.
@@ -26,6 +26,7 @@ const LONG_END: f32 = 1500.0;
 pub(in crate::ui) fn height(ui: &Ui, one_column: bool, two: bool, last_change: &str) -> f32 {
     let with_one_row = match (one_column, two) {
         (false, false) => 78.0,
+        (_, true) if ui.available_width() < NARROW => 144.0,
         (_, true) => 92.0,
         (true, false) => 112.0,
     };
@@ -113,7 +114,8 @@ fn one_ui(ui: &mut Ui, units: Units, summary: &Summary, cost: Option<&str>) -> O
 fn both_ui(ui: &mut Ui, units: Units, a: &Summary, b: &Summary) -> Option<Ask> {
     let palette = Palette::of(ui);
     let mut asked = None;
-    let told = if ui.available_width() < NARROW { 1 } else { 3 };
+    let narrow = ui.available_width() < NARROW;
+    let told = if narrow { 1 } else { 3 };
     egui::Grid::new("foot of both").num_columns(5).min_col_width(0.0).spacing(vec2(18.0, 0.0)).min_row_height(27.0).show(
         ui,
         |ui| {
@@ -127,24 +129,38 @@ fn both_ui(ui: &mut Ui, units: Units, a: &Summary, b: &Summary) -> Option<Ask> {
                     ui.spacing_mut().item_spacing.x = 6.0;
                     asked = cautions_ui(ui, summary, told).or_else(|| asked.take());
                 });
-                for (before, value, after) in [("", cheeses, "cheeses"), ("each", each, ""), (ends.as_str(), when, "")] {
-                    ui.horizontal(|ui| {
-                        ui.spacing_mut().item_spacing.x = 6.0;
-                        let said = |ui: &mut Ui, words: &str| {
-                            if !words.is_empty() {
-                                ui.label(RichText::new(words).size(BODY).color(palette.soft));
-                            }
-                        };
-                        said(ui, before);
-                        ui.label(RichText::new(value).font(bold(TITLE)));
-                        said(ui, after);
-                    });
+                named_ui(ui, ("", &cheeses, "cheeses"));
+                named_ui(ui, ("each", &each, ""));
+                if !narrow {
+                    named_ui(ui, (&ends, &when, ""));
                 }
                 ui.end_row();
             }
         },
     );
+    if narrow {
+        for (name, summary) in [("A", a), ("B", b)] {
+            let [_, _, ends, when] = texts(summary, units);
+            named_ui(ui, (&format!("{name}: {ends}"), &when, ""));
+        }
+    }
     asked
+}
+
+/// Draws a value between the words before it and after it.
+fn named_ui(ui: &mut Ui, (before, value, after): (&str, &str, &str)) {
+    let soft = Palette::of(ui).soft;
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = 6.0;
+        let said = |ui: &mut Ui, words: &str| {
+            if !words.is_empty() {
+                ui.label(RichText::new(words).size(BODY).color(soft));
+            }
+        };
+        said(ui, before);
+        ui.label(RichText::new(value).font(bold(TITLE)));
+        said(ui, after);
+    });
 }
 
 /// Draws how many serious warnings, cautions and notes there are, the gravest few kinds of them; pressed, each leads to them.

@@ -17,6 +17,12 @@ pub enum Ask {
     Do(Command),
     /// Do a command that moves a choice a little: such moves in a row are one step.
     Nudge(Command),
+    /// Do a command to the second design as one step.
+    DoToSecond(Command),
+    /// Do a command that moves a choice of the second design a little.
+    NudgeSecond(Command),
+    /// Show the choices of this one of the two designs, and change them.
+    Edit(Which),
     /// A drag begins: what follows is one step.
     BeginDrag,
     /// The drag ends.
@@ -73,6 +79,8 @@ pub enum Ask {
     ToCautions,
     /// Show this curve of the station.
     StationCurve(CurveKey),
+    /// Fill the page with the curve of the station, or show the rest again.
+    CurveAlone,
     /// Show or hide the table of a curve.
     Table(CurveKey),
     /// Put a curve into the clipboard as a picture.
@@ -83,6 +91,8 @@ pub enum Ask {
     Figure(Option<&'static str>),
     /// Move a choice until a figure is what is asked for.
     Aim(Goal, &'static str),
+    /// Compare the ways to a target.
+    Ways(Goal),
     /// Look for what would lift a caution.
     Lifts(Box<Caution>),
     /// Pin a choice, so that no aim moves it, or take its pin out.
@@ -100,6 +110,18 @@ pub enum Ask {
     Help,
     /// Something about the second design.
     Second(SecondAsk),
+}
+
+impl Ask {
+    /// Returns what the controls of a design's choices ask for, of the second design where the choices are its.
+    #[must_use]
+    pub fn of(self, which: Which) -> Self {
+        match (which, self) {
+            (Which::Second, Self::Do(command)) => Self::DoToSecond(command),
+            (Which::Second, Self::Nudge(command)) => Self::NudgeSecond(command),
+            (_, ask) => ask,
+        }
+    }
 }
 
 /// What is to be done about a file that somebody else changed.

@@ -1,7 +1,9 @@
 //! The open card of a figure.
 
+use crate::analysis::Goal;
+
 /// What the window keeps of an open card.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct CardView {
     /// The figure.
     pub figure: &'static str,
@@ -9,6 +11,8 @@ pub struct CardView {
     pub wanted: String,
     /// The choice that may move.
     pub choice: Option<&'static str>,
+    /// The target to which the ways are compared.
+    pub goal: Option<Goal>,
     /// What came of the last aim.
     pub told: Option<Told>,
 }
@@ -26,6 +30,6 @@ impl CardView {
     /// Returns a card that was just opened.
     #[must_use]
     pub const fn of(figure: &'static str) -> Self {
-        Self { figure, wanted: String::new(), choice: None, told: None }
+        Self { figure, wanted: String::new(), choice: None, goal: None, told: None }
     }
 }

@@ -4,6 +4,7 @@ use crate::caution::Caution;
 use crate::curve::{CurveKey, SectionKey};
 use crate::design::{Good, Stage, field};
 use crate::export::{Paper, Part, Sheets};
+use crate::session::Which;
 use crate::ui::state::card::CardView;
 use crate::ui::state::cut::{CutView, station_cut};
 use crate::ui::state::draft::Draft;
@@ -25,6 +26,8 @@ pub struct View {
     pub focus_to: Option<Stage>,
     /// Whether the first caution is to come into sight.
     pub to_cautions: bool,
+    /// Of two designs the one whose choices are shown.
+    pub edited: Which,
     /// The input that is to come into sight, marked until something else is done.
     pub marked: Option<&'static str>,
     /// Whether the marked input is still to come into sight.
@@ -43,6 +46,8 @@ pub struct View {
     pub table: Option<CurveKey>,
     /// The curve that was chosen at a station with several.
     pub curve: Option<CurveKey>,
+    /// Whether the curve of the station fills the page.
+    pub curve_alone: bool,
     /// The cut through a cheese that is shown.
     pub cut: CutView,
     /// The part of the plan in sight.
@@ -73,6 +78,7 @@ impl Default for View {
             scroll_to: None,
             focus_to: None,
             to_cautions: false,
+            edited: Which::First,
             marked: None,
             mark_scrolls: false,
             mark_focuses: false,
@@ -82,6 +88,7 @@ impl Default for View {
             note: None,
             table: None,
             curve: None,
+            curve_alone: false,
             cut: CutView { key: SectionKey::Moisture, share: None, runs: false, germ: None },
             plan_part: PlanPart::Week,
             lifting: None,

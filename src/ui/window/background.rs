@@ -1,9 +1,10 @@
 //! What the window has calculated in the background: what matters to the figure of the open card, and the spread of the open design.
 
+use crate::analysis::Goal;
 use crate::caution::Caution;
 use crate::curve::Spread;
 use crate::design::Design;
-use crate::session::{FoundLifts, LiftJob, SensitivityJob, SpreadJob};
+use crate::session::{FoundLifts, FoundWays, LiftJob, SensitivityJob, SpreadJob, WaysJob};
 use crate::ui::figure_card::known::{Card, Effects};
 use crate::ui::results::lift::FAILED;
 use std::collections::BTreeSet;
@@ -21,6 +22,9 @@ pub(super) struct BackgroundWork {
     pub(super) lifts: Option<LiftJob>,
     /// The design, the caution and the pins for which lifts were ordered last.
     pub(super) lifts_of: Option<(Design, Caution, BTreeSet<&'static str>)>,
+    pub(super) ways: Option<WaysJob>,
+    /// The design, the target and the choices for which ways were ordered last.
+    pub(super) ways_of: Option<(Design, Goal, Vec<&'static str>)>,
     /// A spread that was handed over ready-made: for tests and pictures.
     given: Option<Arc<Spread>>,
     /// Whether what is shown is judged by the draws of its spread.
@@ -39,6 +43,7 @@ impl BackgroundWork {
         self.sensitivity.as_ref().is_some_and(SensitivityJob::is_running)
             || self.spread.as_ref().is_some_and(SpreadJob::is_running)
             || self.lifts.as_ref().is_some_and(LiftJob::is_running)
+            || self.ways.as_ref().is_some_and(WaysJob::is_running)
     }
 
     /// Returns what lifts the caution that was asked about last, if that is known.
@@ -46,6 +51,18 @@ impl BackgroundWork {
         let (design, caution, _) = self.lifts_of.as_ref()?;
         let job = self.lifts.as_ref().filter(|job| !job.is_running())?;
         job.answer().filter(|found| found.design == *design && found.lifted.warning == *caution)
+    }
+
+    /// Returns the ways to a target, if they are known.
+    pub(super) fn found_ways(&self) -> Option<Arc<FoundWays>> {
+        let (design, goal, _) = self.ways_of.as_ref()?;
+        let job = self.ways.as_ref().filter(|job| !job.is_running())?;
+        job.answer().filter(|found| found.design == *design && found.goal == *goal)
+    }
+
+    /// Returns whether the ways could not be looked for.
+    pub(super) fn ways_failed(&self) -> bool {
+        self.ways.as_ref().is_some_and(WaysJob::has_failed)
     }
 
     /// Returns whether the lifts could not be looked for.

@@ -5,6 +5,7 @@ use crate::design::Design;
 use crate::session::{Command, EXAMPLES, Session, SessionError, Which};
 use crate::ui::paper::jobs::PaperJobs;
 use crate::ui::state::ask::Ask;
+use crate::ui::state::pages::Page;
 use crate::ui::state::view::View;
 use crate::ui::window::files::Purpose;
 use crate::ui::window::prompt::Prompt;
@@ -18,11 +19,13 @@ impl Window {
                 self.view.marked = None;
                 self.do_command(ctx, command);
             }
-            Ask::Nudge(command) => {
+            Ask::DoToSecond(command) => {
                 self.view.marked = None;
-                let now_s = ctx.input(|input| input.time);
-                self.step(ctx, |session| session.nudge(command, now_s));
+                self.step(ctx, |session| session.apply_to(Which::Second, command));
             }
+            Ask::Nudge(command) => self.nudge(ctx, Which::First, command),
+            Ask::NudgeSecond(command) => self.nudge(ctx, Which::Second, command),
+            Ask::Edit(which) => self.view.edited = which,
             Ask::BeginDrag => self.session.begin_drag(),
             Ask::EndDrag => self.session.end_drag(),
             Ask::GiveUpDrag => self.step(ctx, Session::give_up_drag),
@@ -58,6 +61,10 @@ impl Window {
             Ask::ToCautions => self.view.go_to_cautions(),
             Ask::ToInput(key) => self.view.go_to_input(key),
             Ask::StationCurve(key) => self.view.curve = Some(key),
+            Ask::CurveAlone => {
+                self.view.curve_alone = !self.view.curve_alone || self.view.page != Page::Design;
+                self.view.page = Page::Design;
+            }
             Ask::Table(key) => self.view.table = if self.view.table == Some(key) { None } else { Some(key) },
             Ask::CopyCurve(key) => {
                 if let Err(words) = self.copier.copy(ctx, curve(self.session.batch(), key)) {
@@ -68,6 +75,11 @@ impl Window {
             Ask::Second(ask) => self.about_second(ctx, ask),
             Ask::Figure(figure) => self.open_card(figure),
             Ask::Aim(goal, choice) => self.aim(ctx, &goal, choice),
+            Ask::Ways(goal) => {
+                if let Some(card) = &mut self.view.card {
+                    (card.goal, card.told) = (Some(goal), None);
+                }
+            }
             Ask::Lifts(caution) => self.view.lifting = Some(*caution),
             Ask::Pin(key) => self.turn_pin(key),
             Ask::NextPane { back } => self.panes.go(ctx, back),
@@ -102,6 +114,12 @@ impl Window {
             Ask::Second(ask) => self.second_settled(ctx, &ask),
             _ => {}
         }
+    }
+
+    fn nudge(&mut self, ctx: &egui::Context, which: Which, command: Command) {
+        self.view.marked = None;
+        let now_s = ctx.input(|input| input.time);
+        self.step(ctx, |session| session.nudge(which, command, now_s));
     }
 
     pub(super) fn do_command(&mut self, ctx: &egui::Context, command: Command) {

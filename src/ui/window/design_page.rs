@@ -1,11 +1,14 @@
 //! The page of the design: the run above, and choices, curves and results below it; in a narrow window one column.
 
+use crate::session::Which;
 use crate::ui::choices::before_buying::before_buying_ui;
 use crate::ui::choices::form::choices_ui;
 use crate::ui::choices::marks::FormMarks;
+use crate::ui::choices::whose::whose_ui;
 use crate::ui::curves::page::{Batches, curves_ui};
 use crate::ui::figure_card::card::results_card_ui;
 use crate::ui::figure_card::known::Known;
+use crate::ui::figure_card::ways::WaysKnown;
 use crate::ui::results::beside::Beside;
 use crate::ui::results::both::results_both_ui;
 use crate::ui::results::lift::LiftsKnown;
@@ -58,19 +61,28 @@ impl Window {
             now: self.session.batch(),
             spread: spread.as_deref(),
             before: self.session.before(),
-            is_dragged: self.session.is_dragging(),
+            held: self.session.held(),
             second,
         };
-        let marks = FormMarks { differing: beside.map_or(&[][..], |beside| &beside.choices), pins: self.session.pins() };
-        let to_buy = to_buy(self.session.batch(), self.view.units);
-        let design = self.session.design();
+        if beside.is_none() {
+            self.view.edited = Which::First;
+        }
+        let edited = self.view.edited;
+        let marks = FormMarks { edited, differing: beside.map_or(&[][..], |beside| &beside.choices), pins: self.session.pins() };
+        let (design, batch) = self
+            .session
+            .one(edited)
+            .map_or_else(|| (self.session.design(), self.session.batch()), |open| (open.design(), open.batch()));
+        let to_buy = to_buy(batch, self.view.units);
         let searched = (design, &self.shown.figures[..]);
         let before_buying = |ui: &mut Ui, view: &mut View| {
-            let asked = before_buying_ui(ui, view, design, marks, &to_buy);
+            let mut asks: Vec<Ask> = beside.and_then(|_| whose_ui(ui, edited)).into_iter().collect();
+            asks.extend(before_buying_ui(ui, view, design, marks, &to_buy).into_iter().map(|ask| ask.of(edited)));
             ui.add_space(6.0);
-            asked
+            asks
         };
         let spread_failed = self.background.spread_failed();
+        let (ways, ways_failed) = (self.background.found_ways(), self.background.ways_failed());
         let (card, effects) = (self.background.card(), self.background.effects());
         let found = self.background.found_lifts();
         let lifts = LiftsKnown::of(found.as_deref(), self.background.lifts_failed());
@@ -78,12 +90,23 @@ impl Window {
         let mut results_of = |ui: &mut Ui, view: &mut View, room| match (&mut open, beside) {
             (Some(open), _) => {
                 let likely = spread.as_ref().and_then(|spread| spread.figure(open.figure));
-                results_card_ui(ui, view.units, open, Known { card, effects: effects.as_ref(), likely, spread_failed }, room)
+                let ways = match (&open.goal, &ways) {
+                    (None, _) => WaysKnown::NotAsked,
+                    (Some(_), Some(found)) => WaysKnown::Found(found),
+                    (Some(_), None) if ways_failed => WaysKnown::Failed,
+                    (Some(_), None) => WaysKnown::Sought,
+                };
+                results_card_ui(ui, view.units, open, Known { card, effects: effects.as_ref(), ways, likely, spread_failed }, room)
             }
             (None, Some(beside)) => results_both_ui(ui, view, &self.shown, lifts, beside, room),
             (None, None) => results_ui(ui, view, &self.shown, lifts, room),
         };
-        if one_column {
+        if self.view.curve_alone {
+            let place = ui.available_rect_before_wrap();
+            panes.pane_ui(ui, "Curves", place, |ui| {
+                CentralPanel::default().frame(side).show(ui, |ui| asks.extend(curves_ui(ui, &self.view, batches, Room::Own)));
+            });
+        } else if one_column {
             CentralPanel::default().frame(side).show(ui, |ui| {
                 let place = ui.available_rect_before_wrap();
                 panes.pane_ui(ui, "Design", place, |ui| {
@@ -98,7 +121,9 @@ impl Window {
                         }
                         asks.extend(curves_ui(ui, &self.view, batches, Room::Column));
                         ui.separator();
-                        asks.extend(choices_ui(ui, &mut self.view, searched, marks, Room::Column));
+                        asks.extend(
+                            choices_ui(ui, &mut self.view, searched, marks, Room::Column).into_iter().map(|ask| ask.of(edited)),
+                        );
                         ui.separator();
                         asks.extend(results_of(ui, &mut self.view, Room::Column));
                     });
@@ -109,7 +134,7 @@ impl Window {
             panes.pane_ui(ui, "Choices", choices, |ui| {
                 CentralPanel::default().frame(side).show(ui, |ui| {
                     asks.extend(before_buying(ui, &mut self.view));
-                    asks.extend(choices_ui(ui, &mut self.view, searched, marks, Room::Own));
+                    asks.extend(choices_ui(ui, &mut self.view, searched, marks, Room::Own).into_iter().map(|ask| ask.of(edited)));
                 });
             });
             panes.pane_ui(ui, "Curves", curves, |ui| {

@@ -10,7 +10,7 @@ const CTRL: Modifiers = Modifiers::COMMAND;
 const CTRL_SHIFT: Modifiers = Modifiers { shift: true, ..Modifiers::COMMAND };
 
 /// Every key with what it asks for, the longer combinations first so that they are not taken for the shorter.
-pub(in crate::ui) const KEYS: [(KeyboardShortcut, &str, Ask); 15] = [
+pub(in crate::ui) const KEYS: [(KeyboardShortcut, &str, Ask); 16] = [
     (KeyboardShortcut::new(CTRL_SHIFT, Key::S), "Save as", Ask::SaveAs),
     (KeyboardShortcut::new(CTRL_SHIFT, Key::Z), "Redo", Ask::Redo),
     (KeyboardShortcut::new(Modifiers::SHIFT, Key::F6), "Previous part of the window", Ask::NextPane { back: true }),
@@ -23,6 +23,7 @@ pub(in crate::ui) const KEYS: [(KeyboardShortcut, &str, Ask); 15] = [
     (KeyboardShortcut::new(CTRL, Key::Q), "Quit", Ask::Quit),
     (KeyboardShortcut::new(CTRL, Key::W), "Quit", Ask::Quit),
     (KeyboardShortcut::new(Modifiers::NONE, Key::F6), "Next part of the window", Ask::NextPane { back: false }),
+    (KeyboardShortcut::new(Modifiers::NONE, Key::F9), "The curve alone in the window, or not any more", Ask::CurveAlone),
     (KeyboardShortcut::new(Modifiers::NONE, Key::F10), "To the menus", Ask::ToMenus),
     (KeyboardShortcut::new(Modifiers::NONE, Key::F11), "Full screen on or off", Ask::FillScreen),
     (KeyboardShortcut::new(Modifiers::NONE, Key::F1), "Show these keys", Ask::Help),

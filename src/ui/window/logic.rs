@@ -67,19 +67,20 @@ impl Window {
         format!("{mark}{title}{} – Vatsketch", file.unwrap_or_default())
     }
 
-    /// Returns that the card of a figure is to be closed, if Escape was pressed and nothing else has a use for it.
+    /// Returns that a curve alone, or the card of a figure, is to be closed, if Escape was pressed and nothing else has a use for it.
     fn closed_by_escape(&self, ctx: &egui::Context) -> Option<Ask> {
         let pressed = ctx.input(|input| input.key_pressed(egui::Key::Escape));
         let other_use = self.view.help || self.session.is_dragging() || focused_box(ctx).is_some() || egui::Popup::is_any_open(ctx);
-        (pressed && self.view.card.is_some() && !other_use).then_some(Ask::Figure(None))
+        let closes = if self.view.curve_alone { Some(Ask::CurveAlone) } else { self.view.card.as_ref().map(|_| Ask::Figure(None)) };
+        closes.filter(|_| pressed && !other_use)
     }
 
     /// Does what keys ask for; while something is being typed, once the box was left and what was typed counts.
     fn after_typing(&mut self, ctx: &egui::Context, asks: Vec<Ask>) {
         // What takes the focus elsewhere leaves the box by itself.
-        let (moves, acts): (Vec<Ask>, Vec<Ask>) = asks
-            .into_iter()
-            .partition(|ask| matches!(ask, Ask::NextPane { .. } | Ask::ToMenus | Ask::Station(_) | Ask::FillScreen | Ask::Help));
+        let (moves, acts): (Vec<Ask>, Vec<Ask>) = asks.into_iter().partition(|ask| {
+            matches!(ask, Ask::NextPane { .. } | Ask::ToMenus | Ask::Station(_) | Ask::FillScreen | Ask::CurveAlone | Ask::Help)
+        });
         match focused_box(ctx) {
             Some(typing) if !acts.is_empty() => {
                 ctx.memory_mut(|memory| memory.surrender_focus(typing));

@@ -2,10 +2,13 @@
 
 use crate::caution::Caution;
 use crate::curve::Spread;
-use crate::session::{LiftJob, SensitivityJob, SpreadJob};
+use crate::session::{LiftJob, SensitivityJob, SpreadJob, WaysJob};
 use crate::ui::figure_card::known::Card;
 use crate::ui::window::shell::Window;
 use std::sync::Arc;
+
+/// Ways to a target that are compared at most.
+const MOST_WAYS: usize = 8;
 
 impl Window {
     /// Shows a spread that was calculated elsewhere, as long as the design stays what it belongs to.
@@ -24,6 +27,28 @@ impl Window {
         self.order_spread(ctx);
         self.judge_by_draws();
         self.order_lifts(ctx);
+        self.order_ways(ctx);
+    }
+
+    /// Orders the ways to the target that was asked for, by each choice that makers move for it and that is not pinned.
+    fn order_ways(&mut self, ctx: &egui::Context) {
+        let Some(goal) = self.view.card.as_ref().and_then(|card| card.goal.clone()) else {
+            self.background.ways_of = None;
+            return;
+        };
+        let Some(card) = self.background.card() else { return };
+        let free = card.ways.iter().filter(|way| !way.pinned);
+        let usual = free.clone().any(|way| way.usual);
+        let choices: Vec<_> = free.filter(|way| way.usual == usual).take(MOST_WAYS).map(|way| way.field).collect();
+        let keys: Vec<&'static str> = choices.iter().map(|choice| choice.key).collect();
+        let wanted = (self.session.design().clone(), goal.clone(), keys);
+        if self.background.ways_of.as_ref() == Some(&wanted) || self.session.is_dragging() {
+            return;
+        }
+        let wake = ctx.clone();
+        let job = self.background.ways.get_or_insert_with(|| WaysJob::new(Box::new(move || wake.request_repaint())));
+        job.order(self.session.batch(), &goal, &choices);
+        self.background.ways_of = Some(wanted);
     }
 
     /// Orders what would lift the caution that was asked about; after a change of the design nobody has asked.

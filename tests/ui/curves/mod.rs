@@ -1,4 +1,5 @@
 //! Tests of `src/ui/curves`.
 
+mod alone;
 mod cut;
 mod handles;

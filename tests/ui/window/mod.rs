@@ -5,4 +5,5 @@ mod files;
 mod focus;
 mod folders;
 mod shell;
+mod text;
 mod typing;

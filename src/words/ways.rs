@@ -1,0 +1,28 @@
+//! A way to a target in words.
+
+use super::lift::{cost_words, weighty};
+use crate::analysis::Way;
+use crate::design::Value;
+use crate::units::Units;
+
+/// Returns what is moved, such as "Milk: 6 L → 5.2 L".
+#[must_use]
+pub fn way_words(way: &Way, units: Units) -> String {
+    let choice = way.answer.choice;
+    let text = |value: f64| units.choice_text(choice, Value::Number(value));
+    format!("{}: {} → {}", choice.label, text(way.from), text(way.answer.value))
+}
+
+/// Returns how near it comes if it does not reach the target, what it costs, and the warnings that come with it, a line each.
+///
+/// # Arguments
+/// * `price`: how much more is to be paid, and the amount without its sign as it is shown
+#[must_use]
+pub fn way_lines(way: &Way, price: Option<(f64, &str)>, units: Units) -> Vec<String> {
+    let figure = &way.answer.figure;
+    let nearest = (!way.reached).then(|| format!("comes no nearer than {}", figure.text_in(units)));
+    let costs = cost_words(&way.cost, price, units);
+    let brings = weighty(&way.cost.brings, units).into_iter().map(|words| format!("new: {words}"));
+    let takes = weighty(&way.cost.takes, units).into_iter().map(|words| format!("lifts: {words}"));
+    nearest.into_iter().chain((!costs.is_empty()).then_some(costs)).chain(brings).chain(takes).collect()
+}

@@ -1,0 +1,3 @@
+//! Tests of `src/ui/choices`.
+
+mod whose;
