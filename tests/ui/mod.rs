@@ -3,6 +3,7 @@
 mod curves;
 mod figure_card;
 mod germs;
+mod help;
 mod monkey;
 mod paper;
 mod pictures;

@@ -17,10 +17,10 @@ use crate::ui::state::view::View;
 use crate::ui::widget::room::Room;
 use crate::ui::widget::scroll::scroll_ui;
 use crate::ui::widget::theme::Palette;
-use crate::ui::window::pane::Panes;
+use crate::ui::window::pane::{CHOICES, CURVES, Panes, RESULTS, RUN};
 use crate::ui::window::shell::{ONE_COLUMN, Window};
-use crate::words::to_buy;
-use egui::{CentralPanel, Frame, Margin, Panel, Rect, Ui};
+use crate::words::{GuidePlace, to_buy};
+use egui::{Align, CentralPanel, Frame, Margin, Panel, Rect, Ui};
 
 /// Height below which, in one column, the run scrolls with the rest.
 const LOW: f32 = 620.0;
@@ -31,8 +31,6 @@ const RESULTS_WIDTH: (f32, f32) = (312.0, 360.0);
 const RESULTS_OF_TWO: (f32, f32) = (352.0, 380.0);
 /// Width from which on a window is wide.
 const WIDE: f32 = 1400.0;
-/// Name of the picture of the run.
-const RUN: &str = "The run, from the milk to the jar";
 
 impl Window {
     pub(super) fn design_page(&mut self, ui: &mut Ui, panes: &mut Panes) -> Vec<Ask> {
@@ -91,31 +89,45 @@ impl Window {
                         asks.extend(before_buying(ui, &mut self.view));
                     }
                     scroll_ui(ui, "one column", |ui| {
+                        let top = ui.next_widget_position();
+                        let mut buying = top;
                         if run_scrolls {
                             asks.extend(run_ui(ui, self.view.units, &lanes, station));
                             ui.separator();
+                            buying = ui.next_widget_position();
                             asks.extend(before_buying(ui, &mut self.view));
                         }
+                        let curves = ui.next_widget_position();
                         asks.extend(curves_ui(ui, &self.view, batches, Room::Column));
                         ui.separator();
                         asks.extend(choices_ui(ui, &mut self.view, searched, marks, Room::Column));
                         ui.separator();
                         asks.extend(results_of(ui, &mut self.view, Room::Column));
+                        // Last, since a station brings its choices into sight.
+                        let spoken_of = match self.view.guide_to.take() {
+                            Some(GuidePlace::BeforeBuying) => Some(buying),
+                            Some(GuidePlace::Run) => Some(top),
+                            Some(GuidePlace::Curve) => Some(curves),
+                            _ => None,
+                        };
+                        if let Some(at) = spoken_of {
+                            ui.scroll_to_rect(Rect::from_min_max(at, at), Some(Align::Min));
+                        }
                     });
                 });
             });
         } else {
             let (choices, curves, results) = columns(ui.available_rect_before_wrap(), beside.is_some());
-            panes.pane_ui(ui, "Choices", choices, |ui| {
+            panes.pane_ui(ui, CHOICES, choices, |ui| {
                 CentralPanel::default().frame(side).show(ui, |ui| {
                     asks.extend(before_buying(ui, &mut self.view));
                     asks.extend(choices_ui(ui, &mut self.view, searched, marks, Room::Own));
                 });
             });
-            panes.pane_ui(ui, "Curves", curves, |ui| {
+            panes.pane_ui(ui, CURVES, curves, |ui| {
                 CentralPanel::default().frame(side).show(ui, |ui| asks.extend(curves_ui(ui, &self.view, batches, Room::Own)));
             });
-            panes.pane_ui(ui, "Results", results, |ui| {
+            panes.pane_ui(ui, RESULTS, results, |ui| {
                 CentralPanel::default().frame(side).show(ui, |ui| asks.extend(results_of(ui, &mut self.view, Room::Own)));
             });
         }

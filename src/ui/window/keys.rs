@@ -2,6 +2,7 @@
 
 use crate::design::Stage;
 use crate::ui::state::ask::Ask;
+use crate::ui::state::pages::HelpCard;
 use crate::ui::widget::text_undo::is_for_text;
 use egui::{Key, KeyboardShortcut, Modifiers};
 
@@ -25,7 +26,7 @@ pub(in crate::ui) const KEYS: [(KeyboardShortcut, &str, Ask); 15] = [
     (KeyboardShortcut::new(Modifiers::NONE, Key::F6), "Next part of the window", Ask::NextPane { back: false }),
     (KeyboardShortcut::new(Modifiers::NONE, Key::F10), "To the menus", Ask::ToMenus),
     (KeyboardShortcut::new(Modifiers::NONE, Key::F11), "Full screen on or off", Ask::FillScreen),
-    (KeyboardShortcut::new(Modifiers::NONE, Key::F1), "Show these keys", Ask::Help),
+    (KeyboardShortcut::new(Modifiers::NONE, Key::F1), "Show these keys", Ask::Help(HelpCard::Keys)),
 ];
 
 /// The keys of the stations, in the trade's order.

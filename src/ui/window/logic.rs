@@ -67,11 +67,16 @@ impl Window {
         format!("{mark}{title}{} – Vatsketch", file.unwrap_or_default())
     }
 
-    /// Returns that the card of a figure is to be closed, if Escape was pressed and nothing else has a use for it.
+    /// Returns that the card of a figure is to be closed, or else the guide, if Escape was pressed and nothing else has a use for it.
     fn closed_by_escape(&self, ctx: &egui::Context) -> Option<Ask> {
         let pressed = ctx.input(|input| input.key_pressed(egui::Key::Escape));
-        let other_use = self.view.help || self.session.is_dragging() || focused_box(ctx).is_some() || egui::Popup::is_any_open(ctx);
-        (pressed && self.view.card.is_some() && !other_use).then_some(Ask::Figure(None))
+        let other_use =
+            self.view.help.is_some() || self.session.is_dragging() || focused_box(ctx).is_some() || egui::Popup::is_any_open(ctx);
+        if !pressed || other_use {
+            return None;
+        }
+        let card = self.view.card.as_ref().map(|_| Ask::Figure(None));
+        card.or_else(|| self.view.guide.map(|_| Ask::Guide(None)))
     }
 
     /// Does what keys ask for; while something is being typed, once the box was left and what was typed counts.
@@ -79,7 +84,7 @@ impl Window {
         // What takes the focus elsewhere leaves the box by itself.
         let (moves, acts): (Vec<Ask>, Vec<Ask>) = asks
             .into_iter()
-            .partition(|ask| matches!(ask, Ask::NextPane { .. } | Ask::ToMenus | Ask::Station(_) | Ask::FillScreen | Ask::Help));
+            .partition(|ask| matches!(ask, Ask::NextPane { .. } | Ask::ToMenus | Ask::Station(_) | Ask::FillScreen | Ask::Help(_)));
         match focused_box(ctx) {
             Some(typing) if !acts.is_empty() => {
                 ctx.memory_mut(|memory| memory.surrender_focus(typing));
