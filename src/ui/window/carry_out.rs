@@ -134,7 +134,7 @@ impl Window {
                 // Units, cut, part of the plan and paper are how the maker looks at any design, and the guide speaks of any.
                 let with = std::mem::take(&mut self.view.with);
                 let View { cut, plan_part, paper, units, guide, .. } = self.view;
-                self.view = View { cut, plan_part, paper, with, units, guide, ..View::default() };
+                self.view = View { cut, plan_part, paper, with, guide, units, ..View::default() };
                 self.notice = None;
             }
             Err(error) => self.tell(error.to_string()),

@@ -1,5 +1,8 @@
 //! The page of the design: the run above, and choices, curves and results below it; in a narrow window one column.
 
+use crate::curve::Spread;
+use crate::design::Stage;
+use crate::session::{OpenDesign, Session};
 use crate::ui::choices::before_buying::before_buying_ui;
 use crate::ui::choices::form::choices_ui;
 use crate::ui::choices::marks::FormMarks;
@@ -19,8 +22,9 @@ use crate::ui::widget::scroll::scroll_ui;
 use crate::ui::widget::theme::Palette;
 use crate::ui::window::pane::{CHOICES, CURVES, Panes, RESULTS, RUN};
 use crate::ui::window::shell::{ONE_COLUMN, Window};
+use crate::units::Units;
 use crate::words::{GuidePlace, to_buy};
-use egui::{Align, CentralPanel, Frame, Margin, Panel, Rect, Ui};
+use egui::{Align, CentralPanel, Frame, Margin, Panel, Pos2, Rect, Ui};
 
 /// Height below which, in one column, the run scrolls with the rest.
 const LOW: f32 = 620.0;
@@ -42,23 +46,11 @@ impl Window {
         let one_column = ui.available_width() < ONE_COLUMN;
         let run_scrolls = one_column && ui.available_height() < LOW;
         if !run_scrolls {
-            let run = Panel::top("run").exact_size(band::height(lanes.len())).frame(Frame::new().fill(palette.background));
-            let shown = run.show(ui, |ui| {
-                let place = ui.available_rect_before_wrap();
-                panes.pane_ui(ui, RUN, place, |ui| run_ui(ui, self.view.units, &lanes, station))
-            });
-            asks.extend(shown.inner);
+            asks.extend(run_panel_ui(ui, panes, self.view.units, &lanes, station));
         }
         let beside = self.beside.as_ref();
-        let second = self.session.second().map(crate::session::OpenDesign::batch).zip(beside);
         let spread = self.background.spread(self.session.design());
-        let batches = Batches {
-            now: self.session.batch(),
-            spread: spread.as_deref(),
-            before: self.session.before(),
-            is_dragged: self.session.is_dragging(),
-            second,
-        };
+        let batches = batches(&self.session, spread.as_deref(), beside);
         let marks = FormMarks { differing: beside.map_or(&[][..], |beside| &beside.choices), pins: self.session.pins() };
         let to_buy = to_buy(self.session.batch(), self.view.units);
         let design = self.session.design();
@@ -104,15 +96,7 @@ impl Window {
                         ui.separator();
                         asks.extend(results_of(ui, &mut self.view, Room::Column));
                         // Last, since a station brings its choices into sight.
-                        let spoken_of = match self.view.guide_to.take() {
-                            Some(GuidePlace::BeforeBuying) => Some(buying),
-                            Some(GuidePlace::Run) => Some(top),
-                            Some(GuidePlace::Curve) => Some(curves),
-                            _ => None,
-                        };
-                        if let Some(at) = spoken_of {
-                            ui.scroll_to_rect(Rect::from_min_max(at, at), Some(Align::Min));
-                        }
+                        follow_guide(ui, self.view.guide_to.take(), [buying, top, curves]);
                     });
                 });
             });
@@ -135,6 +119,39 @@ impl Window {
         self.card_pane = panes.last();
         self.view.card = open;
         asks
+    }
+}
+
+/// Draws the run, or both, above everything else.
+fn run_panel_ui(ui: &mut Ui, panes: &mut Panes, units: Units, lanes: &[Lane<'_>], station: Stage) -> Option<Ask> {
+    let frame = Frame::new().fill(Palette::of(ui).background);
+    let run = Panel::top("run").exact_size(band::height(lanes.len())).frame(frame);
+    let shown = run.show(ui, |ui| {
+        let place = ui.available_rect_before_wrap();
+        panes.pane_ui(ui, RUN, place, |ui| run_ui(ui, units, lanes, station))
+    });
+    shown.inner
+}
+
+/// Brings into sight what the guide speaks of, where all stands in one column: the choices before buying, the run, the curves.
+fn follow_guide(ui: &Ui, to: Option<GuidePlace>, [buying, run, curves]: [Pos2; 3]) {
+    let place = match to {
+        Some(GuidePlace::BeforeBuying) => buying,
+        Some(GuidePlace::Run) => run,
+        Some(GuidePlace::Curve) => curves,
+        Some(GuidePlace::Results | GuidePlace::Menus | GuidePlace::Plan | GuidePlace::Sources) | None => return,
+    };
+    ui.scroll_to_rect(Rect::from_min_max(place, place), Some(Align::Min));
+}
+
+/// Returns the batches whose curves are drawn.
+fn batches<'a>(session: &'a Session, spread: Option<&'a Spread>, beside: Option<&'a Beside>) -> Batches<'a> {
+    Batches {
+        now: session.batch(),
+        spread,
+        before: session.before(),
+        is_dragged: session.is_dragging(),
+        second: session.second().map(OpenDesign::batch).zip(beside),
     }
 }
 

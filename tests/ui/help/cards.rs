@@ -63,14 +63,15 @@ fn the_keys_are_in_the_menu_of_help_and_still_under_f1() {
 #[test]
 fn every_card_fits_into_the_window() {
     for size in SIZES {
+        let mut harness = shown(example("warm-cabinet"), size, Theme::Light);
         for entry in ["Words of the trade", "What is new", "Keyboard shortcuts", "Welcome"] {
-            let mut harness = shown(example("warm-cabinet"), size, Theme::Light);
             from_menu(&mut harness, entry);
             crate::ui::settled(&mut harness);
             let heading = harness.get_by_role_and_label(Role::Heading, entry).rect();
             let close = harness.get_by_label("Close").rect();
             assert!(heading.top() > 0.0 && heading.left() > 0.0, "{size:?} {entry}: {heading:?}");
             assert!(close.bottom() < size[1] && close.right() < size[0], "{size:?} {entry}: {close:?}");
+            press(&mut harness, Key::Escape);
         }
     }
 }
