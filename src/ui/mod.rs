@@ -3,6 +3,7 @@
 mod choices;
 mod curves;
 mod figure_card;
+mod help;
 mod paper;
 mod results;
 mod run;
@@ -16,7 +17,7 @@ pub use state::ask::{Ask, SecondAsk};
 pub use state::card::{CardView, Told};
 pub use state::cut::CutView;
 pub use state::draft::Draft;
-pub use state::pages::{Page, PlanPart};
+pub use state::pages::{HelpCard, Page, PlanPart};
 pub use state::view::View;
 pub use widget::matter::MatterColours;
 pub use widget::number_text::{Misread, Understood, read_number};

@@ -19,7 +19,12 @@ fn no_source_holds_a_reminder_without_an_issue() {
 #[test]
 fn no_food_is_called_safe() {
     let mut found = Vec::new();
-    for (path, text) in texts("src", ".rs").into_iter().chain(texts("resources", ".typ")).chain(texts("resources", ".vat.ron")) {
+    for (path, text) in texts("src", ".rs")
+        .into_iter()
+        .chain(texts("resources", ".typ"))
+        .chain(texts("resources", ".vat.ron"))
+        .chain(texts("resources", ".md"))
+    {
         for (at, line) in text.lines().enumerate() {
             let lower = line.to_lowercase();
             let words: Vec<&str> = lower.split(|letter: char| !letter.is_alphabetic()).collect();
@@ -67,7 +72,7 @@ fn claims(text: &str) -> Vec<&'static str> {
 #[test]
 fn no_text_says_that_a_food_may_be_eaten() {
     let code = texts("src", ".rs").into_iter().map(|file| (file, true));
-    let others = [".typ", ".vat.ron"].into_iter().flat_map(|ending| texts("resources", ending));
+    let others = [".typ", ".vat.ron", ".md"].into_iter().flat_map(|ending| texts("resources", ending));
     let readme = (super::top().join("README.md"), std::fs::read_to_string(super::top().join("README.md")).unwrap());
     let mut found = Vec::new();
     for ((path, text), is_code) in code.chain(others.chain([readme]).map(|file| (file, false))) {

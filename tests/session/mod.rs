@@ -2,6 +2,7 @@
 
 mod aim;
 mod changes;
+mod example_cards;
 mod examples;
 mod fault;
 mod files;
@@ -13,3 +14,4 @@ mod recovery;
 mod second;
 mod steps;
 mod week;
+mod welcomed;

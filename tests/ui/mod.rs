@@ -4,6 +4,7 @@ mod choices;
 mod curves;
 mod figure_card;
 mod germs;
+mod help;
 mod monkey;
 mod paper;
 mod pictures;

@@ -4,7 +4,7 @@ use crate::ui::{about_second, example, settled, shown};
 use egui::Theme;
 use vatsketch::curve::SectionKey;
 use vatsketch::design::Stage;
-use vatsketch::ui::CutView;
+use vatsketch::ui::{CutView, HelpCard};
 
 /// Margin of the test's own frame, points.
 const MARGIN: f32 = 8.0;
@@ -83,6 +83,7 @@ fn screenshots() {
         let spread = vatsketch::session::spread(window.session.design(), &work).unwrap().unwrap();
         window.show_spread(std::sync::Arc::new(spread));
     });
+    picture("welcome-1280-light", "first-vat", [1280.0, 800.0], Theme::Light, crate::ui::help::pictures::card(HelpCard::Welcome));
     picture("sources-1280-light", "first-vat", [1280.0, 800.0], Theme::Light, |window| {
         window.view.page = vatsketch::ui::Page::Sources;
     });

@@ -38,3 +38,5 @@ ENTER = ("Return",)
 GIVE_UP = ("Escape",)
 FIRST_BUTTON = ("space",)
 SECOND_BUTTON = ("Tab", "space")
+# In the welcome, behind the milk in the shop, an empty design and the guide.
+FIRST_EXAMPLE = ("Tab", "Tab", "Tab", "space")

@@ -1,7 +1,8 @@
-"""The program, run as a maker runs it who has never run it before."""
+"""The program, run as a maker runs it who has no file of it yet."""
 
 import os
 import re
+import shutil
 import signal
 import subprocess
 import tempfile
@@ -15,13 +16,31 @@ FILE = re.compile(r" \([^()]+\) – Vatsketch$")
 FOREIGN = ("XDG_", "DBUS_", "WAYLAND_", "LIBGL_", "WINIT_", "MESA_", "EGL_", "GALLIUM_")
 
 
+# Where it is kept that the welcome of the first start was shown.
+WELCOMED = (".config", "vatsketch", "welcomed.ron")
+
+
 class Home:
-    """An empty home folder, removed at the end."""
+    """A home folder that is empty but for one note: its maker was welcomed before, so no welcome stands in front of the window."""
 
     def __init__(self):
         self.folder = tempfile.TemporaryDirectory(prefix="vatsketch-home-")
         self.path = self.folder.name
         os.chmod(self.path, 0o755)
+        os.makedirs(os.path.dirname(self.file(*WELCOMED)))
+        with open(self.file(*WELCOMED), "w", encoding="utf-8") as file:
+            file.write("(once: true)")
+
+    def never_started(self):
+        """Makes it the home of somebody who never started the program."""
+        shutil.rmtree(self.file(WELCOMED[0]))
+
+    def give_to(self, user):
+        """Gives it to a user, with all that is in it."""
+        os.chown(self.path, user, user)
+        for folder, folders, files in os.walk(self.path):
+            for name in folders + files:
+                os.chown(os.path.join(folder, name), user, user)
 
     def file(self, *names):
         return os.path.join(self.path, *names)

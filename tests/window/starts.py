@@ -11,7 +11,8 @@ from trial import UNSAVED, UNTITLED, must
 NO_WINDOW = 4
 
 def cold_start(trial):
-    """The first start in an empty home opens one window with its title, its size and its icon."""
+    """The first start in an empty home opens one window with its title and its icon, and welcomes once: the second start does not."""
+    trial.home.never_started()
     program = trial.start()
     hand = program.window()
     program.has_name(UNTITLED)
@@ -19,9 +20,28 @@ def cold_start(trial):
     shown = subprocess.run(["xprop", "-id", hand.window, "WM_CLASS", "_NET_WM_ICON"], capture_output=True, text=True, check=True).stdout
     must('"vatsketch"' in shown, "the desktop is not told the program's name")
     must("Icon (128 x 128)" in shown, "the window has not our icon")
+    trial.asked(hand, "welcome")
+    hand.keys(*places.GIVE_UP)
+    trial.answered(hand)
     hand.keys(*places.QUIT)
     must(program.ended() == 0, "quitting does not end with exit code 0")
     must(program.words() == "", f"it printed: {program.words()}")
+    again = trial.start()
+    hand = again.window()
+    again.has_name(UNTITLED)
+    trial.answered(hand)
+
+
+def welcome(trial):
+    """From the welcome an example is opened by keys: the Tab key goes past what one may start from besides."""
+    trial.home.never_started()
+    program = trial.start()
+    hand = program.window()
+    program.has_name(UNTITLED)
+    trial.asked(hand, "welcome with examples")
+    hand.keys(*places.FIRST_EXAMPLE)
+    program.has_name("Sour first, then dry – Vatsketch")
+    trial.answered(hand)
 
 
 def file_named(trial):
@@ -147,4 +167,4 @@ def no_graphics_driver(trial):
     one_sentence(trial.start(LIBGL_DRIVERS_PATH="/none"))
 
 
-CHECKS = [cold_start, file_named, two_windows, kill_and_recover, closing, scale, wayland, dark_desktop, no_display, no_graphics_driver]
+CHECKS = [cold_start, welcome, file_named, two_windows, kill_and_recover, closing, scale, wayland, dark_desktop, no_display, no_graphics_driver]

@@ -2,6 +2,9 @@
 
 mod alarms;
 mod cautions;
+mod changes;
 mod digits;
 mod glossary;
+mod guide;
 mod labels;
+mod welcome;

@@ -58,6 +58,7 @@ pub(super) fn row_ui(
         if let Some(other) = other {
             other_ui(ui, view, (other, marks.edited), asks);
         }
+        ui.unique_id()
     });
     if other.is_some() {
         let rect = shown.response.rect;
@@ -69,7 +70,7 @@ pub(super) fn row_ui(
         (view.mark_scrolls, view.mark_focuses) = (false, true);
         ui.ctx().request_repaint();
     } else if marked && view.mark_focuses && ui.clip_rect().contains(shown.response.rect.center()) {
-        focus_first_inside(ui.ctx(), shown.response.id);
+        focus_first_inside(ui.ctx(), shown.inner);
         view.mark_focuses = false;
     }
 }

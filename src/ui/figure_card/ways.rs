@@ -26,6 +26,20 @@ pub(in crate::ui) enum WaysKnown<'a> {
     Found(&'a FoundWays),
 }
 
+impl<'a> WaysKnown<'a> {
+    /// Returns what is known of the ways to a target.
+    ///
+    /// * `asked`: whether anybody wants to know
+    pub(in crate::ui) const fn of(asked: bool, found: Option<&'a FoundWays>, failed: bool) -> Self {
+        match (asked, found) {
+            (false, _) => Self::NotAsked,
+            (true, Some(found)) => Self::Found(found),
+            (true, None) if failed => Self::Failed,
+            (true, None) => Self::Sought,
+        }
+    }
+}
+
 /// Draws the ways and returns what is asked for.
 pub(super) fn ways_ui(ui: &mut Ui, units: Units, known: WaysKnown<'_>) -> Option<Ask> {
     match known {

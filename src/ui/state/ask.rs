@@ -7,7 +7,7 @@ use crate::design::{MilkKind, Stage};
 use crate::export::{Paper, Part};
 use crate::session::{Command, LeftBehind, Which};
 use crate::ui::state::cut::CutView;
-use crate::ui::state::pages::{Page, PlanPart};
+use crate::ui::state::pages::{HelpCard, Page, PlanPart};
 use std::path::PathBuf;
 
 /// Something that a part of the window asks for.
@@ -35,6 +35,8 @@ pub enum Ask {
     Redo,
     /// A new design.
     New,
+    /// A new design that begins with the milk that can be bought.
+    NewFromMilk,
     /// Choose a file and open it.
     Open,
     /// Open this file.
@@ -106,8 +108,10 @@ pub enum Ask {
     ToMenus,
     /// Fill the screen, or not any more.
     FillScreen,
-    /// Show or hide the keys.
-    Help,
+    /// Show or hide something of the help.
+    Help(HelpCard),
+    /// Show a step of the guide, or leave the guide.
+    Guide(Option<usize>),
     /// Something about the second design.
     Second(SecondAsk),
 }

@@ -4,5 +4,6 @@ pub(super) mod ask;
 pub(super) mod card;
 pub(super) mod cut;
 pub(super) mod draft;
+pub(super) mod help;
 pub(super) mod pages;
 pub(super) mod view;

@@ -1,4 +1,4 @@
-//! The pages of the window.
+//! The pages of the window, and what the menu of help shows in front of them.
 
 /// A page of the window.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -25,6 +25,19 @@ impl Page {
             Self::Sources => "Sources",
         }
     }
+}
+
+/// What the menu of help shows in front of the window.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum HelpCard {
+    /// The keys.
+    Keys,
+    /// The words that are explained.
+    Words,
+    /// What is new in the program.
+    Changes,
+    /// What the program is, and what one may start from.
+    Welcome,
 }
 
 /// A part of the page of the plan.

@@ -8,9 +8,10 @@ use crate::session::Which;
 use crate::ui::state::card::CardView;
 use crate::ui::state::cut::{CutView, station_cut};
 use crate::ui::state::draft::Draft;
-use crate::ui::state::pages::{Page, PlanPart};
+use crate::ui::state::pages::{HelpCard, Page, PlanPart};
 use crate::ui::widget::typing::Typing;
 use crate::units::Units;
+use crate::words::GuidePlace;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// What the window remembers that is not part of the design.
@@ -64,8 +65,14 @@ pub struct View {
     pub search: String,
     /// What choices and figures are searched for.
     pub sought: String,
-    /// Whether the keys are shown.
-    pub help: bool,
+    /// What of the help is in front of the window.
+    pub help: Option<HelpCard>,
+    /// What the words that are explained are searched for.
+    pub sought_word: String,
+    /// The step of the guide that is shown.
+    pub guide: Option<usize>,
+    /// What the guide speaks of and is to come into sight where all stands in one column.
+    pub guide_to: Option<GuidePlace>,
     /// How quantities are shown.
     pub units: Units,
 }
@@ -97,7 +104,10 @@ impl Default for View {
             with: BTreeSet::new(),
             search: String::new(),
             sought: String::new(),
-            help: false,
+            help: None,
+            sought_word: String::new(),
+            guide: None,
+            guide_to: None,
             units: Units::default(),
         }
     }
@@ -106,10 +116,15 @@ impl Default for View {
 impl View {
     /// Brings a station's choices, curve and figures into sight.
     pub(in crate::ui) fn go_to_station(&mut self, stage: Stage) {
+        self.show_station(stage);
+        self.focus_to = Some(stage);
+    }
+
+    /// Does the same, and leaves the focus where it is.
+    pub(in crate::ui) fn show_station(&mut self, stage: Stage) {
         self.page = Page::Design;
         self.station = stage;
         self.scroll_to = Some(stage);
-        self.focus_to = Some(stage);
         self.marked = None;
         if let Some(key) = station_cut(stage)
             && key != self.cut.key

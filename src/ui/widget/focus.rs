@@ -78,6 +78,8 @@ pub(in crate::ui) enum Front {
     Question,
     /// The card of a figure.
     Card,
+    /// The guide.
+    Guide,
 }
 
 /// Gives the focus back where it was lost.

@@ -33,6 +33,18 @@ pub(in crate::ui) fn shrunk_ui<R>(
     .inner
 }
 
+/// Draws the same in a card in front of the window, whose own height follows from it.
+pub(in crate::ui) fn in_card_ui<R>(ui: &mut Ui, id: &'static str, most: f32, draw: impl FnOnce(&mut Ui) -> R) -> R {
+    // A card offers the height that it had the last time, which would never let it grow.
+    let area = ScrollArea::vertical().id_salt(id).max_height(most).min_scrolled_height(most).auto_shrink([false, true]);
+    area.show(ui, |ui| {
+        let drawn = draw(ui);
+        follow_focus(ui);
+        drawn
+    })
+    .inner
+}
+
 /// Draws something that is only read, in an area that scrolls: the Tab key stops at it, and arrows, Page Up and Down, Home and End move it.
 pub(in crate::ui) fn read_ui<R>(ui: &mut Ui, name: &str, area: ScrollArea, draw: impl FnOnce(&mut Ui) -> R) -> R {
     let id = ui.make_persistent_id((name, "is read"));

@@ -79,8 +79,11 @@ pub fn run(file: Option<&Path>) -> Result<(), WindowError> {
         install(&context.egui_ctx);
         ask_desktop(&context.egui_ctx);
         let mut window = Window::with_recovery(session, &config, recovery);
-        if let Some(problem) = problem {
-            window.tell(problem);
+        match problem {
+            Some(problem) => window.tell(problem),
+            // Who names a file knows what to open.
+            None if file.is_none() => window.greet(&config),
+            None => {}
         }
         Ok(Box::new(Desktop { window, place: Place::of(kept_place) }))
     });

@@ -4,7 +4,7 @@ use crate::analysis::Goal;
 use crate::caution::Caution;
 use crate::curve::Spread;
 use crate::design::Design;
-use crate::session::{FoundLifts, FoundWays, LiftJob, SensitivityJob, SpreadJob, WaysJob};
+use crate::session::{ExamplesJob, FoundLifts, FoundWays, LiftJob, SensitivityJob, SpreadJob, WaysJob};
 use crate::ui::figure_card::known::{Card, Effects};
 use crate::ui::results::lift::FAILED;
 use std::collections::BTreeSet;
@@ -20,6 +20,8 @@ pub(super) struct BackgroundWork {
     /// The design whose spread was ordered last.
     pub(super) spread_of: Option<Design>,
     pub(super) lifts: Option<LiftJob>,
+    /// What the examples come to, once the welcome was shown.
+    pub(super) examples: Option<ExamplesJob>,
     /// The design, the caution and the pins for which lifts were ordered last.
     pub(super) lifts_of: Option<(Design, Caution, BTreeSet<&'static str>)>,
     pub(super) ways: Option<WaysJob>,
@@ -44,6 +46,7 @@ impl BackgroundWork {
             || self.spread.as_ref().is_some_and(SpreadJob::is_running)
             || self.lifts.as_ref().is_some_and(LiftJob::is_running)
             || self.ways.as_ref().is_some_and(WaysJob::is_running)
+            || self.examples.as_ref().is_some_and(ExamplesJob::is_running)
     }
 
     /// Returns what lifts the caution that was asked about last, if that is known.

@@ -1,7 +1,7 @@
 //! Does what the parts of the window ask for.
 
 use crate::curve::curve;
-use crate::design::Design;
+use crate::design::{BEFORE_BUYING, Design};
 use crate::session::{Command, EXAMPLES, Session, SessionError, Which};
 use crate::ui::paper::jobs::PaperJobs;
 use crate::ui::state::ask::Ask;
@@ -31,7 +31,7 @@ impl Window {
             Ask::GiveUpDrag => self.step(ctx, Session::give_up_drag),
             Ask::Undo => self.step(ctx, Session::undo),
             Ask::Redo => self.step(ctx, Session::redo),
-            Ask::New | Ask::Open | Ask::OpenFile(_) | Ask::OpenExample(_) | Ask::Recover(_) | Ask::Quit => {
+            Ask::New | Ask::NewFromMilk | Ask::Open | Ask::OpenFile(_) | Ask::OpenExample(_) | Ask::Recover(_) | Ask::Quit => {
                 if self.session.is_dirty() {
                     self.prompt = Some(Prompt::Unsaved { which: Which::First, then: ask });
                 } else {
@@ -88,7 +88,8 @@ impl Window {
                 let fills = ctx.input(|input| input.viewport().fullscreen.unwrap_or(false));
                 ctx.send_viewport_cmd(ViewportCommand::Fullscreen(!fills));
             }
-            Ask::Help => self.view.help = !self.view.help,
+            Ask::Help(card) => self.view.help = if self.view.help == Some(card) { None } else { Some(card) },
+            Ask::Guide(step) => self.view.go_to_guide(step),
         }
     }
 
@@ -96,6 +97,12 @@ impl Window {
     pub(super) fn settled(&mut self, ctx: &egui::Context, ask: Ask) {
         match ask {
             Ask::New => self.replace(Session::open(Design::default(), None).map_err(Into::into)),
+            Ask::NewFromMilk => {
+                self.replace(Session::open(Design::default(), None).map_err(Into::into));
+                if let Some((first, _)) = BEFORE_BUYING.first() {
+                    self.view.go_to_input(first);
+                }
+            }
             Ask::Open => self.ask_path(ctx, Purpose::Open),
             Ask::OpenFile(path) => self.open(&path),
             Ask::OpenExample(index) => {
@@ -142,10 +149,10 @@ impl Window {
                 self.session = session;
                 self.changed = self.session.changed_on_disk();
                 self.refresh();
-                // Units, cut, part of the plan and paper are how the maker looks at any design.
+                // Units, cut, part of the plan and paper are how the maker looks at any design, and the guide speaks of any.
                 let with = std::mem::take(&mut self.view.with);
-                let View { cut, plan_part, paper, units, .. } = self.view;
-                self.view = View { cut, plan_part, paper, with, units, ..View::default() };
+                let View { cut, plan_part, paper, units, guide, .. } = self.view;
+                self.view = View { cut, plan_part, paper, with, guide, units, ..View::default() };
                 self.notice = None;
             }
             Err(error) => self.tell(error.to_string()),

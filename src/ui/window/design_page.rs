@@ -1,6 +1,9 @@
 //! The page of the design: the run above, and choices, curves and results below it; in a narrow window one column.
 
-use crate::session::Which;
+use crate::batch::Batch;
+use crate::curve::Spread;
+use crate::design::{Design, Stage};
+use crate::session::{OpenDesign, Session, Which};
 use crate::ui::choices::before_buying::before_buying_ui;
 use crate::ui::choices::form::choices_ui;
 use crate::ui::choices::marks::FormMarks;
@@ -20,10 +23,11 @@ use crate::ui::state::view::View;
 use crate::ui::widget::room::Room;
 use crate::ui::widget::scroll::scroll_ui;
 use crate::ui::widget::theme::Palette;
-use crate::ui::window::pane::Panes;
+use crate::ui::window::pane::{CHOICES, CURVES, Panes, RESULTS, RUN};
 use crate::ui::window::shell::{ONE_COLUMN, Window};
-use crate::words::to_buy;
-use egui::{CentralPanel, Frame, Margin, Panel, Rect, Ui};
+use crate::units::Units;
+use crate::words::{GuidePlace, to_buy};
+use egui::{Align, CentralPanel, Frame, Margin, Panel, Pos2, Rect, Ui};
 
 /// Height below which, in one column, the run scrolls with the rest.
 const LOW: f32 = 620.0;
@@ -34,8 +38,6 @@ const RESULTS_WIDTH: (f32, f32) = (312.0, 360.0);
 const RESULTS_OF_TWO: (f32, f32) = (352.0, 380.0);
 /// Width from which on a window is wide.
 const WIDE: f32 = 1400.0;
-/// Name of the picture of the run.
-const RUN: &str = "The run, from the milk to the jar";
 
 impl Window {
     pub(super) fn design_page(&mut self, ui: &mut Ui, panes: &mut Panes) -> Vec<Ask> {
@@ -47,32 +49,17 @@ impl Window {
         let one_column = ui.available_width() < ONE_COLUMN;
         let run_scrolls = one_column && ui.available_height() < LOW;
         if !run_scrolls {
-            let run = Panel::top("run").exact_size(band::height(lanes.len())).frame(Frame::new().fill(palette.background));
-            let shown = run.show(ui, |ui| {
-                let place = ui.available_rect_before_wrap();
-                panes.pane_ui(ui, RUN, place, |ui| run_ui(ui, self.view.units, &lanes, station))
-            });
-            asks.extend(shown.inner);
+            asks.extend(run_panel_ui(ui, panes, self.view.units, &lanes, station));
         }
         let beside = self.beside.as_ref();
-        let second = self.session.second().map(crate::session::OpenDesign::batch).zip(beside);
         let spread = self.background.spread(self.session.design());
-        let batches = Batches {
-            now: self.session.batch(),
-            spread: spread.as_deref(),
-            before: self.session.before(),
-            held: self.session.held(),
-            second,
-        };
+        let batches = batches(&self.session, spread.as_deref(), beside);
         if beside.is_none() {
             self.view.edited = Which::First;
         }
         let edited = self.view.edited;
         let marks = FormMarks { edited, differing: beside.map_or(&[][..], |beside| &beside.choices), pins: self.session.pins() };
-        let (design, batch) = self
-            .session
-            .one(edited)
-            .map_or_else(|| (self.session.design(), self.session.batch()), |open| (open.design(), open.batch()));
+        let (design, batch) = shown_design(&self.session, edited);
         let to_buy = to_buy(batch, self.view.units);
         let searched = (design, &self.shown.figures[..]);
         let before_buying = |ui: &mut Ui, view: &mut View| {
@@ -81,6 +68,8 @@ impl Window {
             ui.add_space(6.0);
             asks
         };
+        let choices_of =
+            |ui: &mut Ui, view: &mut View, room| choices_ui(ui, view, searched, marks, room).into_iter().map(|ask| ask.of(edited));
         let spread_failed = self.background.spread_failed();
         let (ways, ways_failed) = (self.background.found_ways(), self.background.ways_failed());
         let (card, effects) = (self.background.card(), self.background.effects());
@@ -90,12 +79,7 @@ impl Window {
         let mut results_of = |ui: &mut Ui, view: &mut View, room| match (&mut open, beside) {
             (Some(open), _) => {
                 let likely = spread.as_ref().and_then(|spread| spread.figure(open.figure));
-                let ways = match (&open.goal, &ways) {
-                    (None, _) => WaysKnown::NotAsked,
-                    (Some(_), Some(found)) => WaysKnown::Found(found),
-                    (Some(_), None) if ways_failed => WaysKnown::Failed,
-                    (Some(_), None) => WaysKnown::Sought,
-                };
+                let ways = WaysKnown::of(open.goal.is_some(), ways.as_deref(), ways_failed);
                 results_card_ui(ui, view.units, open, Known { card, effects: effects.as_ref(), ways, likely, spread_failed }, room)
             }
             (None, Some(beside)) => results_both_ui(ui, view, &self.shown, lifts, beside, room),
@@ -103,7 +87,7 @@ impl Window {
         };
         if self.view.curve_alone {
             let place = ui.available_rect_before_wrap();
-            panes.pane_ui(ui, "Curves", place, |ui| {
+            panes.pane_ui(ui, CURVES, place, |ui| {
                 CentralPanel::default().frame(side).show(ui, |ui| asks.extend(curves_ui(ui, &self.view, batches, Room::Own)));
             });
         } else if one_column {
@@ -114,40 +98,82 @@ impl Window {
                         asks.extend(before_buying(ui, &mut self.view));
                     }
                     scroll_ui(ui, "one column", |ui| {
+                        let top = ui.next_widget_position();
+                        let mut buying = top;
                         if run_scrolls {
                             asks.extend(run_ui(ui, self.view.units, &lanes, station));
                             ui.separator();
+                            buying = ui.next_widget_position();
                             asks.extend(before_buying(ui, &mut self.view));
                         }
+                        let curves = ui.next_widget_position();
                         asks.extend(curves_ui(ui, &self.view, batches, Room::Column));
                         ui.separator();
-                        asks.extend(
-                            choices_ui(ui, &mut self.view, searched, marks, Room::Column).into_iter().map(|ask| ask.of(edited)),
-                        );
+                        asks.extend(choices_of(ui, &mut self.view, Room::Column));
                         ui.separator();
                         asks.extend(results_of(ui, &mut self.view, Room::Column));
+                        // Last, since a station brings its choices into sight.
+                        follow_guide(ui, self.view.guide_to.take(), [buying, top, curves]);
                     });
                 });
             });
         } else {
             let (choices, curves, results) = columns(ui.available_rect_before_wrap(), beside.is_some());
-            panes.pane_ui(ui, "Choices", choices, |ui| {
+            panes.pane_ui(ui, CHOICES, choices, |ui| {
                 CentralPanel::default().frame(side).show(ui, |ui| {
                     asks.extend(before_buying(ui, &mut self.view));
-                    asks.extend(choices_ui(ui, &mut self.view, searched, marks, Room::Own).into_iter().map(|ask| ask.of(edited)));
+                    asks.extend(choices_of(ui, &mut self.view, Room::Own));
                 });
             });
-            panes.pane_ui(ui, "Curves", curves, |ui| {
+            panes.pane_ui(ui, CURVES, curves, |ui| {
                 CentralPanel::default().frame(side).show(ui, |ui| asks.extend(curves_ui(ui, &self.view, batches, Room::Own)));
             });
-            panes.pane_ui(ui, "Results", results, |ui| {
+            panes.pane_ui(ui, RESULTS, results, |ui| {
                 CentralPanel::default().frame(side).show(ui, |ui| asks.extend(results_of(ui, &mut self.view, Room::Own)));
             });
         }
         // A card stands where the results do, which are the last pane.
-        self.card_pane = panes.last();
+        self.card_pane = panes.last().filter(|_| !self.view.curve_alone);
         self.view.card = open;
         asks
+    }
+}
+
+/// Draws the run, or both, above everything else.
+fn run_panel_ui(ui: &mut Ui, panes: &mut Panes, units: Units, lanes: &[Lane<'_>], station: Stage) -> Option<Ask> {
+    let frame = Frame::new().fill(Palette::of(ui).background);
+    let run = Panel::top("run").exact_size(band::height(lanes.len())).frame(frame);
+    let shown = run.show(ui, |ui| {
+        let place = ui.available_rect_before_wrap();
+        panes.pane_ui(ui, RUN, place, |ui| run_ui(ui, units, lanes, station))
+    });
+    shown.inner
+}
+
+/// Brings into sight what the guide speaks of, where all stands in one column: the choices before buying, the run, the curves.
+fn follow_guide(ui: &Ui, to: Option<GuidePlace>, [buying, run, curves]: [Pos2; 3]) {
+    let place = match to {
+        Some(GuidePlace::BeforeBuying) => buying,
+        Some(GuidePlace::Run) => run,
+        Some(GuidePlace::Curve) => curves,
+        Some(GuidePlace::Results | GuidePlace::Menus | GuidePlace::Plan | GuidePlace::Sources) | None => return,
+    };
+    ui.scroll_to_rect(Rect::from_min_max(place, place), Some(Align::Min));
+}
+
+/// Returns the design whose choices are shown, and its batch.
+fn shown_design(session: &Session, edited: Which) -> (&Design, &Batch) {
+    session.one(edited).map_or_else(|| (session.design(), session.batch()), |open| (open.design(), open.batch()))
+}
+
+/// Returns the batches whose curves are drawn.
+fn batches<'a>(session: &'a Session, spread: Option<&'a Spread>, beside: Option<&'a Beside>) -> Batches<'a> {
+    Batches {
+        now: session.batch(),
+        spread,
+        before: session.before(),
+        held: session.held(),
+        second: session.second().map(OpenDesign::batch).zip(beside),
     }
 }
 

@@ -1,7 +1,12 @@
-//! What is in front of the window: the keys and the prompts.
+//! What is in front of the window: the help and the prompts.
 
-use crate::session::Which;
+use crate::session::{ExamplesJob, Which};
+use crate::ui::help::card::HelpReply;
+use crate::ui::help::changes::changes_ui;
+use crate::ui::help::welcome::welcome_ui;
+use crate::ui::help::words::words_ui;
 use crate::ui::state::ask::{Ask, SecondAsk};
+use crate::ui::state::pages::HelpCard;
 use crate::ui::window::keys_list::keys_ui;
 use crate::ui::window::prompt::{Prompt, prompt_ui};
 use crate::ui::window::reply::Reply;
@@ -14,12 +19,7 @@ impl Window {
     ///
     /// Returns its part of the window, if something is in front.
     pub(super) fn ask_in_front(&mut self, ctx: &egui::Context) -> Option<Id> {
-        let mut front = None;
-        if self.view.help {
-            let (close, part) = keys_ui(ctx);
-            self.view.help = !close;
-            front = (!close).then_some(part);
-        }
+        let front = self.help_in_front(ctx);
         let Some(prompt) = &mut self.prompt else { return front };
         let (reply, part) = prompt_ui(ctx, prompt);
         let Some(reply) = reply else { return Some(part) };
@@ -47,5 +47,25 @@ impl Window {
             Reply::Path(purpose, path) => self.with_path(ctx, purpose, Path::new(&path), false),
         }
         front
+    }
+
+    /// Draws what of the help is in front, and does what it asks for.
+    fn help_in_front(&mut self, ctx: &egui::Context) -> Option<Id> {
+        let HelpReply { asked, closed, part } = match self.view.help? {
+            HelpCard::Keys => keys_ui(ctx),
+            HelpCard::Words => words_ui(ctx, &mut self.view.sought_word),
+            HelpCard::Changes => changes_ui(ctx),
+            HelpCard::Welcome => {
+                let cards = self.background.examples.as_ref().and_then(ExamplesJob::answer);
+                welcome_ui(ctx, self.view.units, cards.as_deref().map(Vec::as_slice))
+            }
+        };
+        if closed || asked.is_some() {
+            self.view.help = None;
+        }
+        if let Some(ask) = asked {
+            self.carry_out(ctx, ask);
+        }
+        self.view.help.is_some().then_some(part)
     }
 }

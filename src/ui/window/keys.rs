@@ -2,6 +2,7 @@
 
 use crate::design::Stage;
 use crate::ui::state::ask::Ask;
+use crate::ui::state::pages::HelpCard;
 use crate::ui::widget::text_undo::is_for_text;
 use egui::{Key, KeyboardShortcut, Modifiers};
 
@@ -26,7 +27,7 @@ pub(in crate::ui) const KEYS: [(KeyboardShortcut, &str, Ask); 16] = [
     (KeyboardShortcut::new(Modifiers::NONE, Key::F9), "The curve alone in the window, or not any more", Ask::CurveAlone),
     (KeyboardShortcut::new(Modifiers::NONE, Key::F10), "To the menus", Ask::ToMenus),
     (KeyboardShortcut::new(Modifiers::NONE, Key::F11), "Full screen on or off", Ask::FillScreen),
-    (KeyboardShortcut::new(Modifiers::NONE, Key::F1), "Show these keys", Ask::Help),
+    (KeyboardShortcut::new(Modifiers::NONE, Key::F1), "Show these keys", Ask::Help(HelpCard::Keys)),
 ];
 
 /// The keys of the stations, in the trade's order.

@@ -1,6 +1,7 @@
 //! Lays the parts of the window out, in the order in which they are read.
 
 use crate::session::Which;
+use crate::ui::help::guide::{self, GUIDE_PANE, guide_ui, pane_of};
 use crate::ui::results::foot::{self, foot_ui};
 use crate::ui::state::ask::Ask;
 use crate::ui::state::pages::Page;
@@ -9,6 +10,7 @@ use crate::ui::widget::theme::Palette;
 use crate::ui::window::changed_bar::changed_ui;
 use crate::ui::window::dropped::hovered_ui;
 use crate::ui::window::notice::notice_ui;
+use crate::ui::window::pane::{MENUS, PLAN, SOURCES};
 use crate::ui::window::shell::{ONE_COLUMN, Window};
 use crate::ui::window::sources_page::sources_ui;
 use crate::ui::window::top_bar::top_bar_ui;
@@ -19,11 +21,11 @@ impl Window {
     pub fn ui(&mut self, ui: &mut Ui) {
         let palette = Palette::of(ui);
         let mut asks = Vec::new();
-        self.panes.begin();
+        self.panes.begin(self.view.guide_step().map(|step| pane_of(step.place)));
         let bar = Frame::new().fill(palette.panel).inner_margin(Margin::symmetric(12, 0));
         Panel::top("bar").exact_size(48.0).frame(bar).show(ui, |ui| {
             let place = ui.available_rect_before_wrap();
-            asks.extend(self.panes.pane_ui(ui, "Menus, title and pages", place, |ui| {
+            asks.extend(self.panes.pane_ui(ui, MENUS, place, |ui| {
                 top_bar_ui(ui, &mut self.view, &self.session, (&self.recent, !self.left.is_empty()))
             }));
         });
@@ -42,7 +44,10 @@ impl Window {
         // The foot is read last, so it is drawn last: its room is kept for it.
         let room = ui.available_rect_before_wrap();
         let (above, below) = room.split_top_bottom_at_y((room.bottom() - high).max(room.top()));
+        let guide_high = self.view.guide_step().map_or(0.0, |step| guide::height(ui, step));
+        let (above, between) = above.split_top_bottom_at_y((above.bottom() - guide_high).max(above.top()));
         asks.extend(self.page_ui(ui, above));
+        asks.extend(self.guide_pane_ui(ui, between));
         asks.extend(self.foot_pane_ui(ui, below, &last_change));
         let ctx = ui.ctx().clone();
         asks.append(&mut self.waiting);
@@ -62,11 +67,11 @@ impl Window {
                 let page = UiBuilder::new().max_rect(place).id_salt("page");
                 ui.scope_builder(page, |ui| self.design_page(ui, &mut panes)).inner
             }
-            Page::Plan => panes.pane_ui(ui, "Plan", place, |ui| self.plan_page(ui)),
+            Page::Plan => panes.pane_ui(ui, PLAN, place, |ui| self.plan_page(ui)),
             Page::Sources => {
                 let frame = Frame::new().fill(Palette::of(ui).background).inner_margin(20);
                 let laws = self.shown.laws(self.session.batch());
-                panes.pane_ui(ui, "Sources", place, |ui| {
+                panes.pane_ui(ui, SOURCES, place, |ui| {
                     CentralPanel::default().frame(frame).show(ui, |ui| sources_ui(ui, &mut self.view, laws));
                 });
                 Vec::new()
@@ -74,6 +79,15 @@ impl Window {
         };
         self.panes = panes;
         asks
+    }
+
+    /// Draws the guide, where it is on.
+    fn guide_pane_ui(&mut self, ui: &mut Ui, place: Rect) -> Option<Ask> {
+        self.guide_pane = None;
+        let step = self.view.guide.filter(|_| self.view.guide_step().is_some())?;
+        let asked = self.panes.pane_ui(ui, GUIDE_PANE, place, |ui| guide_ui(ui, step));
+        self.guide_pane = self.panes.last();
+        asked
     }
 
     fn foot_pane_ui(&mut self, ui: &mut Ui, place: Rect, last_change: &str) -> Option<Ask> {
@@ -90,9 +104,10 @@ impl Window {
 
     /// Keeps the focus of the keyboard where it belongs, and shows it.
     fn keep_focus(&mut self, ui: &Ui, question: Option<Id>) {
+        let guide = self.guide_pane.map(|pane| (Front::Guide, Some(pane)));
         let card = self.view.card.as_ref().and(self.card_pane).map(|pane| (Front::Card, Some(pane)));
         let question = question.map(|id| (Front::Question, Some(id)));
-        let in_front: Vec<(Front, Option<Id>)> = card.into_iter().chain(question).collect();
+        let in_front: Vec<(Front, Option<Id>)> = guide.into_iter().chain(card).chain(question).collect();
         self.focus.keep(ui.ctx(), &in_front);
         focus_ring(ui);
     }

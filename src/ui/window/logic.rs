@@ -67,19 +67,26 @@ impl Window {
         format!("{mark}{title}{} – Vatsketch", file.unwrap_or_default())
     }
 
-    /// Returns that a curve alone, or the card of a figure, is to be closed, if Escape was pressed and nothing else has a use for it.
+    /// Returns that a curve alone is to be closed, or else the card of a figure, or else the guide, if Escape was pressed and nothing else has a use for it.
     fn closed_by_escape(&self, ctx: &egui::Context) -> Option<Ask> {
         let pressed = ctx.input(|input| input.key_pressed(egui::Key::Escape));
-        let other_use = self.view.help || self.session.is_dragging() || focused_box(ctx).is_some() || egui::Popup::is_any_open(ctx);
-        let closes = if self.view.curve_alone { Some(Ask::CurveAlone) } else { self.view.card.as_ref().map(|_| Ask::Figure(None)) };
-        closes.filter(|_| pressed && !other_use)
+        let other_use =
+            self.view.help.is_some() || self.session.is_dragging() || focused_box(ctx).is_some() || egui::Popup::is_any_open(ctx);
+        if !pressed || other_use {
+            return None;
+        }
+        if self.view.curve_alone {
+            return Some(Ask::CurveAlone);
+        }
+        let card = self.view.card.as_ref().map(|_| Ask::Figure(None));
+        card.or_else(|| self.view.guide.map(|_| Ask::Guide(None)))
     }
 
     /// Does what keys ask for; while something is being typed, once the box was left and what was typed counts.
     fn after_typing(&mut self, ctx: &egui::Context, asks: Vec<Ask>) {
         // What takes the focus elsewhere leaves the box by itself.
         let (moves, acts): (Vec<Ask>, Vec<Ask>) = asks.into_iter().partition(|ask| {
-            matches!(ask, Ask::NextPane { .. } | Ask::ToMenus | Ask::Station(_) | Ask::FillScreen | Ask::CurveAlone | Ask::Help)
+            matches!(ask, Ask::NextPane { .. } | Ask::ToMenus | Ask::Station(_) | Ask::FillScreen | Ask::CurveAlone | Ask::Help(_))
         });
         match focused_box(ctx) {
             Some(typing) if !acts.is_empty() => {

@@ -3,6 +3,7 @@
 use crate::analysis::{other_milks, same_vat_from};
 use crate::session::{EXAMPLES, Recent, Session};
 use crate::ui::state::ask::{Ask, SecondAsk};
+use crate::ui::state::pages::HelpCard;
 use crate::ui::state::view::View;
 use crate::ui::widget::menu::{menu_ui, move_between_menus, sub_menu_ui, ticked_ui};
 use crate::ui::window::keys::KEYS;
@@ -19,8 +20,9 @@ pub(in crate::ui) fn menus_ui(ui: &mut Ui, view: &mut View, session: &Session, f
             let file = file_menu(ui, files, asks);
             let edit = change_menu(ui, session, asks);
             let compare = second_menu(ui, session, asks);
-            let look = look_menu(ui, view, asks);
-            move_between_menus(ui.ctx(), &[file, edit, compare, look]);
+            let look = look_menu(ui, view);
+            let help = help_menu(ui, asks);
+            move_between_menus(ui.ctx(), &[file, edit, compare, look, help]);
         });
     });
 }
@@ -61,14 +63,28 @@ fn file_menu(ui: &mut Ui, (recent, left): (&Recent, bool), asks: &mut Vec<Ask>) 
 }
 
 /// Draws the menu of how things look: nothing in it touches the design. Its parts are menus of their own, so that it fits into a low window.
-fn look_menu(ui: &mut Ui, view: &mut View, asks: &mut Vec<Ask>) -> Id {
+fn look_menu(ui: &mut Ui, view: &mut View) -> Id {
     menu_ui(ui, "View", |ui| {
         sub_menu_ui(ui, "Colours", colours_ui);
         sub_menu_ui(ui, "Units", |ui| units_ui(ui, &mut view.units));
         sub_menu_ui(ui, "Zoom", zoom_ui);
         ui.separator();
         entry(ui, "Curve alone in the window", Some(&Ask::CurveAlone), Ask::CurveAlone, asks);
-        entry(ui, "Keyboard shortcuts", Some(&Ask::Help), Ask::Help, asks);
+    })
+}
+
+/// Draws the menu of what explains the program.
+fn help_menu(ui: &mut Ui, asks: &mut Vec<Ask>) -> Id {
+    menu_ui(ui, "Help", |ui| {
+        entry(ui, "A short guide", None, Ask::Guide(Some(0)), asks);
+        for (name, card) in [
+            ("Words of the trade", HelpCard::Words),
+            ("What is new", HelpCard::Changes),
+            ("Keyboard shortcuts", HelpCard::Keys),
+            ("Welcome", HelpCard::Welcome),
+        ] {
+            entry(ui, name, Some(&Ask::Help(card)), Ask::Help(card), asks);
+        }
     })
 }
 

@@ -10,6 +10,7 @@ pub(super) mod dropped;
 pub(super) mod figure;
 pub(super) mod files;
 pub(super) mod folders;
+pub(super) mod greeting;
 pub(super) mod in_front;
 pub(super) mod keeping;
 pub(super) mod keys;

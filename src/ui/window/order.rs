@@ -2,8 +2,9 @@
 
 use crate::caution::Caution;
 use crate::curve::Spread;
-use crate::session::{LiftJob, SensitivityJob, SpreadJob, WaysJob};
+use crate::session::{ExamplesJob, LiftJob, SensitivityJob, SpreadJob, WaysJob};
 use crate::ui::figure_card::known::Card;
+use crate::ui::state::pages::HelpCard;
 use crate::ui::window::shell::Window;
 use std::sync::Arc;
 
@@ -27,6 +28,7 @@ impl Window {
         self.order_spread(ctx);
         self.judge_by_draws();
         self.order_lifts(ctx);
+        self.order_examples(ctx);
         self.order_ways(ctx);
     }
 
@@ -69,6 +71,14 @@ impl Window {
         let job = self.background.lifts.get_or_insert_with(|| LiftJob::new(Box::new(move || wake.request_repaint())));
         job.order(self.session.batch(), caution, self.session.pins());
         self.background.lifts_of = Some(wanted);
+    }
+
+    /// Has the examples calculated once, when they are first to be chosen from.
+    fn order_examples(&mut self, ctx: &egui::Context) {
+        if self.view.help == Some(HelpCard::Welcome) && self.background.examples.is_none() {
+            let wake = ctx.clone();
+            self.background.examples = Some(ExamplesJob::new(Box::new(move || wake.request_repaint())));
+        }
     }
 
     fn order_card(&mut self, ctx: &egui::Context) {

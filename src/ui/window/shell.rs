@@ -50,6 +50,8 @@ pub struct Window {
     pub(super) panes: Panes,
     /// Where the card of a figure is drawn.
     pub(super) card_pane: Option<egui::Id>,
+    /// Where the guide is drawn.
+    pub(super) guide_pane: Option<egui::Id>,
     /// Where the focus of the keyboard goes back to.
     pub(super) focus: FocusKeeper,
     /// The title that the desktop was last told.
@@ -89,6 +91,7 @@ impl Window {
             leaving: false,
             panes: Panes::default(),
             card_pane: None,
+            guide_pane: None,
             focus: FocusKeeper::default(),
             desktop_title: String::new(),
             shown,

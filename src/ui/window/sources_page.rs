@@ -11,7 +11,7 @@ use crate::ui::widget::scroll::read_ui;
 use crate::ui::widget::spoken::heading_ui;
 use crate::ui::widget::text_undo::remember_text;
 use crate::ui::widget::theme::{BODY, Palette, bold};
-use crate::words::GLOSSARY;
+use crate::words::EXACT_WORDS;
 use egui::{RichText, ScrollArea, Ui, vec2};
 
 /// Draws the page.
@@ -65,9 +65,9 @@ pub(in crate::ui) fn sources_ui(ui: &mut Ui, view: &mut View, laws: &[LawRow]) {
     });
 }
 
-/// Draws the words that need explaining.
+/// Draws the exact words that need explaining; those of the trade are in the menu of help.
 fn glossary_ui(ui: &mut Ui, wanted: &str) {
-    let found: Vec<_> = GLOSSARY.iter().filter(|term| matches(wanted, &["words explained", term.term, term.means])).collect();
+    let found: Vec<_> = EXACT_WORDS.iter().filter(|term| matches(wanted, &["words explained", term.term, term.means])).collect();
     if !found.is_empty() {
         heading(ui, "words explained");
     }

@@ -10,6 +10,11 @@ use crate::ui::widget::theme::{BODY, Palette, bold};
 use crate::ui::window::menus::menus_ui;
 use egui::{Button, Color32, Id, Key, Pos2, RichText, Role, Sense, Stroke, Ui, UiBuilder, WidgetInfo, vec2};
 
+/// Width of the box of the title, the least and the most, and of what stands around it: its edges and the mark of changes.
+const LEAST_TITLE: f32 = 34.0;
+const MOST_TITLE_WIDTH: f32 = 380.0;
+const BESIDE_TITLE: f32 = 60.0;
+
 /// Draws the bar and returns what is asked for.
 ///
 /// `files`: those opened lately, and whether unsaved work was left behind
@@ -59,7 +64,7 @@ fn turned_arrow(ui: &Ui, centre: Pos2, way: f32, colour: Color32) {
 fn title_ui(ui: &mut Ui, view: &mut View, session: &Session, asks: &mut Vec<Ask>) {
     let palette = Palette::of(ui);
     let mut text = view.title.clone().unwrap_or_else(|| session.design().title.clone());
-    let width = (ui.available_width() - 330.0).clamp(80.0, 380.0);
+    let width = (ui.available_width() - pages_width(ui) - BESIDE_TITLE).clamp(LEAST_TITLE, MOST_TITLE_WIDTH);
     let edit = egui::TextEdit::singleline(&mut text)
         .hint_text("Untitled design")
         .char_limit(MOST_TITLE)
@@ -101,10 +106,19 @@ fn page_ui(ui: &mut Ui, page: Page, shown: bool, asks: &mut Vec<Ask>) {
     }
 }
 
+/// Where it is remembered how wide the pages are.
+fn pages() -> Id {
+    Id::unique("width of the pages")
+}
+
+/// Returns how wide the pages were when they were drawn last.
+fn pages_width(ui: &Ui) -> f32 {
+    ui.data(|data| data.get_temp(pages())).unwrap_or_default()
+}
+
 /// Draws the pages at the right end, in the order in which they are read: their width is that of the last drawing.
 fn pages_ui(ui: &mut Ui, shown: Page, asks: &mut Vec<Ask>) {
-    let place = Id::unique("width of the pages");
-    let width: f32 = ui.data(|data| data.get_temp(place)).unwrap_or_default();
+    let width = pages_width(ui);
     ui.add_space((ui.available_width() - width).max(0.0));
     let list = UiBuilder::new().accessibility_role(Role::Navigation).accessibility_label("Pages");
     let drawn = ui.scope_builder(list, |ui| {
@@ -118,7 +132,7 @@ fn pages_ui(ui: &mut Ui, shown: Page, asks: &mut Vec<Ask>) {
         .width()
     });
     if (drawn.inner - width).abs() > 0.5 {
-        ui.data_mut(|data| data.insert_temp(place, drawn.inner));
+        ui.data_mut(|data| data.insert_temp(pages(), drawn.inner));
         ui.ctx().request_discard("the pages have another width");
     }
 }

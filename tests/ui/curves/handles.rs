@@ -72,7 +72,7 @@ fn bath_and_rennet_are_pulled_up_and_down() {
     let mut harness = at(Stage::Vat);
     harness.state_mut().view.curve = Some(CurveKey::Warming);
     settled(&mut harness);
-    let vat = |harness: &Harness<'_, Window>| harness.state().session.design().vat.clone();
+    let vat = |harness: &Harness<'_, Window>| harness.state().session.design().vat;
     let before = vat(&harness);
     let from = grip(&harness, "Bath held at");
     drag(&mut harness, from, [(0.0, -8.0), (0.0, -16.0), (0.0, -24.0)]);

@@ -258,7 +258,7 @@ fn what_is_pressed_is_large_enough() {
 /// Twice as large, and in a window that is low: no menu leads out of the window.
 #[test]
 fn every_entry_of_every_menu_can_be_reached_at_two_hundred_per_cent() {
-    for menu in ["File", "Edit", "Compare", "View"] {
+    for menu in ["File", "Edit", "Compare", "View", "Help"] {
         let size = [656.0, 416.0];
         let mut harness = page(Page::Design, PlanPart::Week, size);
         harness.state_mut().session.apply(vatsketch::session::Command::SetTitle("May".into())).unwrap();

@@ -1,18 +1,9 @@
-//! The words that a maker may meet here for the first time, each explained once, with the words that are never used for the same thing.
+//! The exact words: those of the sciences, of packets and of standards. Their explanation is also the tip of every label that has them.
 
-/// One word of the program.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Term {
-    /// The word, as it is written in the middle of a sentence.
-    pub term: &'static str,
-    /// What it means, in one or two plain sentences.
-    pub means: &'static str,
-    /// Other words for it that no label or message may use, so that one thing has one name.
-    pub instead_of: &'static [&'static str],
-}
+use super::term::Term;
 
-/// Every word that is explained, in the order of the alphabet.
-pub const GLOSSARY: &[Term] = &[
+/// Every exact word, in the order of the alphabet.
+pub const EXACT_WORDS: &[Term] = &[
     Term {
         term: "anhydrous",
         means: "Calcium chloride without water in its crystals. It is about a third stronger than the dihydrate of the same weight.",
@@ -109,27 +100,3 @@ pub const GLOSSARY: &[Term] = &[
         instead_of: &["water activity level", "a_w"],
     },
 ];
-
-/// Returns the word that a label names, if it is one that is explained: the longest where there are several.
-///
-/// # Example
-/// ```
-/// use vatsketch::words::explained;
-/// assert_eq!(explained("Water activity when dried, mean").map(|term| term.term), Some("water activity"));
-/// assert_eq!(explained("Cheeses"), None);
-/// ```
-#[must_use]
-pub fn explained(label: &str) -> Option<&'static Term> {
-    let label = label.to_lowercase();
-    GLOSSARY.iter().filter(|term| names(&label, &term.term.to_lowercase())).max_by_key(|term| term.term.len())
-}
-
-/// Returns whether a text has a term as whole words.
-fn names(text: &str, term: &str) -> bool {
-    let apart = |letter: Option<char>| letter.is_none_or(|letter| !letter.is_alphanumeric());
-    text.match_indices(term).any(|(at, _)| {
-        let (before, after) =
-            (text.get(..at).and_then(|text| text.chars().last()), text.get(at + term.len()..).and_then(|text| text.chars().next()));
-        apart(before) && apart(after)
-    })
-}
