@@ -65,6 +65,7 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
     ];
     lists.extend(crate::caution::CONSTANT_LISTS);
     lists.push(("choices that lift a warning", super::lift::LIFT_CONSTANTS));
+    lists.push(("a design that is scaled", super::scale::SCALE_CONSTANTS));
     lists
 }
 

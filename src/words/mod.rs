@@ -8,6 +8,7 @@ mod model;
 mod number;
 mod plan_end;
 mod said;
+mod scale;
 mod to_buy;
 
 pub use alarms::alarm_words;
@@ -18,4 +19,5 @@ pub use model::{FROM_A_MODEL, GERMS_BY_STAGE, MUST_NOT_EAT, POTENTIAL_GROWTH, TR
 pub use number::{number_words, quantity, range_words, value};
 pub use plan_end::{EndWords, end_words};
 pub use said::CautionWords;
+pub use scale::{KEPT_IN_SCALING, scale_name, scale_remarks};
 pub use to_buy::to_buy;
