@@ -27,6 +27,8 @@ pub enum Ask {
     Undo,
     /// Do it again.
     Redo,
+    /// Ask to what the whole design is to be scaled.
+    Scale,
     /// A new design.
     New,
     /// Choose a file and open it.

@@ -97,6 +97,8 @@ fn change_menu(ui: &mut Ui, session: &Session, asks: &mut Vec<Ask>) -> Id {
         for (name, nothing, ask) in [(undo, "Nothing to undo", Ask::Undo), (redo, "Nothing to redo", Ask::Redo)] {
             ui.add_enabled_ui(name.is_some(), |ui| entry(ui, name.as_deref().unwrap_or(nothing), Some(&ask), ask.clone(), asks));
         }
+        ui.separator();
+        entry(ui, "Scale the design…", None, Ask::Scale, asks);
     })
 }
 

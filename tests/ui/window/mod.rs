@@ -4,5 +4,6 @@ mod direct;
 mod files;
 mod focus;
 mod folders;
+mod scale;
 mod shell;
 mod typing;
