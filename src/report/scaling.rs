@@ -8,7 +8,7 @@ use super::shopping::list;
 use crate::analysis::{Scaled, Whose, compare_cautions};
 use crate::batch::Batch;
 use crate::caution::Caution;
-use crate::design::{Value, lower_first};
+use crate::design::Value;
 use crate::plan::shop;
 use crate::units::Units;
 use crate::words::{scale_name, scale_remarks};
@@ -118,10 +118,6 @@ fn no_costs(after: &Batch, units: Units) -> Option<String> {
     }
     match shop(after) {
         Err(error) => Some(format!("No costs: {}.", units.told(&error.to_string()))),
-        Ok(shopping) if shopping.without_supply.is_empty() => None,
-        Ok(shopping) => {
-            let goods: Vec<String> = shopping.without_supply.iter().map(|need| lower_first(need.good.label())).collect();
-            Some(format!("No costs: no supply is entered for {}.", goods.join(", ")))
-        }
+        Ok(shopping) => shopping.missing_words().map(|goods| format!("No costs: no supply is entered for {goods}.")),
     }
 }
