@@ -47,8 +47,8 @@ pub(super) fn run(
 /// Returns what is asked for; exactly one is given.
 fn goal_of(options: ScaleOptions) -> Result<ScaleGoal, CliError> {
     let given = [options.milk, options.pot, options.moulds, options.jars];
-    let found = [ScaleTo::Milk, ScaleTo::Pot, ScaleTo::Moulds, ScaleTo::Jars].into_iter().zip(given);
-    let goal = found.filter_map(|(to, amount)| Some(ScaleGoal { to, amount: amount? })).next();
+    let mut found = [ScaleTo::Milk, ScaleTo::Pot, ScaleTo::Moulds, ScaleTo::Jars].into_iter().zip(given);
+    let goal = found.find_map(|(to, amount)| amount.map(|amount| ScaleGoal { to, amount }));
     goal.ok_or_else(|| CliError::Arguments("say what to scale to, as in --milk 8".to_owned()))
 }
 

@@ -165,7 +165,7 @@ pub fn cost_note(a: &Batch, b: &Batch) -> Option<String> {
     for (name, batch) in [("A", a), ("B", b)] {
         match shop(batch) {
             Ok(shopping) => {
-                missing.extend(shopping.missing_words().map(|goods| format!("{name} has no supply entered for {goods}")))
+                missing.extend(shopping.missing_words().map(|goods| format!("{name} has no supply entered for {goods}")));
             }
             Err(error) => return Some(format!("No costs side by side: {name}: {error}.")),
         }

@@ -66,7 +66,7 @@ impl Command {
         match self {
             Self::SetInput { key, value } => design.set(key, *value)?,
             Self::SetInputs(inputs) | Self::Scale { inputs, .. } => {
-                inputs.iter().try_for_each(|(key, value)| design.set(key, *value))?
+                inputs.iter().try_for_each(|(key, value)| design.set(key, *value))?;
             }
             Self::ResetStage(stage) => {
                 for field in fields().filter(|field| field.stage == *stage) {

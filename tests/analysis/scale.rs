@@ -31,7 +31,9 @@ fn every_input_is_marked_as_growing_or_kept_and_no_mark_is_of_another() {
     let listed = source.split_once("const GROUPS").unwrap().1.split_once("\n];").unwrap().0;
     let named: Vec<&str> = listed.split('"').skip(1).step_by(2).collect();
     let mut times: BTreeMap<&str, usize> = BTreeMap::new();
-    named.iter().for_each(|key| *times.entry(key).or_default() += 1);
+    for key in &named {
+        *times.entry(key).or_default() += 1;
+    }
     assert!(times.values().all(|count| *count == 1), "marked twice: {times:?}");
     assert_eq!(named.len(), fields().count(), "a mark is of no input");
 }
