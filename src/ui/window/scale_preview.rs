@@ -17,7 +17,7 @@ const LEAST: f32 = 120.0;
 /// Draws it, in an area that scrolls.
 pub(in crate::ui) fn preview_ui(ui: &mut Ui, preview: &ScalePreview, units: Units) {
     let high = (ui.ctx().content_rect().height() - AROUND).max(LEAST);
-    let area = ScrollArea::both().max_height(high).auto_shrink([false, true]);
+    let area = ScrollArea::both().max_height(high).min_scrolled_height(high).auto_shrink([false, true]);
     read_ui(ui, "What scaling changes", area, |ui| {
         for remark in &preview.remarks {
             ui.add(Label::new(RichText::new(remark).size(CAPTION)).wrap());
