@@ -2,8 +2,8 @@
 
 use crate::law::{
     acidity, air_transfer, bath, brine, buffering, calcium, coat, composition, density, food_density, growth, heat, jar, kitchen,
-    legal_measures, moist_air, moisture_diffusion, nutrition, pasteurising, rennet, salt, soaking, sorption, souring,
-    standardisation, syneresis, yields,
+    legal_measures, measured_yields, moist_air, moisture_diffusion, nutrition, pasteurising, rennet, salt, soaking, sorption,
+    souring, standardisation, syneresis, yields,
 };
 use crate::process;
 use crate::source::{AnyCorrelation, Constant};
@@ -25,6 +25,7 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
         ("pasteurising", pasteurising::CONSTANTS),
         ("places in a kitchen", process::PLACE_CONSTANTS),
         ("yield", yields::CONSTANTS),
+        ("yield as it was measured", measured_yields::CONSTANTS),
         ("drip", syneresis::CONSTANTS),
         ("salt in cheese", salt::CONSTANTS),
         ("coat of pepper", coat::CONSTANTS),
@@ -65,6 +66,7 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
     ];
     lists.extend(crate::caution::CONSTANT_LISTS);
     lists.push(("choices that lift a warning", super::lift::LIFT_CONSTANTS));
+    lists.push(("a design that is scaled", super::scale::SCALE_CONSTANTS));
     lists
 }
 

@@ -1,5 +1,5 @@
-//! What several batches say: two side by side, one choice that moves until a figure is as wanted, what a figure rests on and is sensitive to,
-//! and how far figures may be wrong.
+//! What several batches say: two side by side, the whole design scaled, one choice that moves until a figure is as wanted, what a figure
+//! rests on and is sensitive to, and how far figures may be wrong.
 
 mod compare;
 mod compare_cautions;
@@ -8,6 +8,7 @@ mod constants;
 mod counterpart;
 mod lift;
 mod moved;
+mod scale;
 mod search;
 mod sensitivity;
 mod slow_soak;
@@ -25,6 +26,9 @@ pub use constants::{constant_lists, constants, correlation_lists};
 pub use counterpart::{Alike, alike_from, from_milk, other_milk, other_milks, same_vat_from};
 pub use lift::{Change, Cost, Lift, Lifted, LiftedInTurn, WhyNot, cost, lift_in_turn, lifts};
 pub use moved::{FigureError, numeric_choices};
+pub use scale::{
+    Kept, POT_FILLED, SCALE_CONSTANTS, ScaleError, ScaleGoal, ScaleTo, Scaled, ScaledChoice, Scaling, amount_now, scale, scaling_of,
+};
 pub use search::{Found, search};
 pub use sensitivity::{Cause, Effect, sensitivity};
 pub use slow_soak::{DrawnSoak, LEAST_DRAWS, slow_soak};

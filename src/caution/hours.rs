@@ -39,6 +39,8 @@ pub enum HoursCaution {
     KeptLong {
         /// Days in the cold, with those in the vinegar.
         days: f64,
+        /// Days of them in the vinegar.
+        soak_days: f64,
     },
 }
 
@@ -134,7 +136,8 @@ pub fn soak_days(pickling: &PicklingDesign) -> f64 {
 fn kept_long(batch: &Batch) -> Option<HoursCaution> {
     let kept = batch.keeping.done()?;
     let (pickling, keeping) = (&batch.design.pickling, &batch.design.keeping);
-    let days = keeping.keeping_days + soak_days(pickling);
+    let soak_days = soak_days(pickling);
+    let days = keeping.keeping_days + soak_days;
     let needs_cold = kept.table_b == Control::AssessmentRequired || (pickling.pickled && !is_sour_if_slow(batch));
-    (needs_cold && days > COLD_DAYS.value).then_some(HoursCaution::KeptLong { days })
+    (needs_cold && days > COLD_DAYS.value).then_some(HoursCaution::KeptLong { days, soak_days })
 }

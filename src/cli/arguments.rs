@@ -1,7 +1,9 @@
 //! What may stand on the command line.
 
 use super::named;
-use super::options::{DesignOptions, FigureOptions, FormOptions, OutputOptions, PaperOptions, UnitOptions, WeekOptions};
+use super::options::{
+    DesignOptions, FigureOptions, FormOptions, OutputOptions, PaperOptions, ScaleOptions, UnitOptions, WeekOptions,
+};
 use super::stage_alone::StageAlone;
 use crate::analysis::Alike;
 use crate::curve::CurveKey;
@@ -116,6 +118,23 @@ pub enum Command {
         /// The input to change; `inputs` lists them.
         #[arg(long, value_name = "KEY")]
         by: String,
+        /// Text or JSON.
+        #[command(flatten)]
+        form: FormOptions,
+    },
+    /// Scale the whole design to so much milk, to a pot, to so many moulds or full jars, and show what follows.
+    ///
+    /// Your file stays as it is; --to writes the scaled design.
+    Scale {
+        /// The design.
+        #[command(flatten)]
+        design: DesignOptions,
+        /// What to scale to.
+        #[command(flatten)]
+        goal: ScaleOptions,
+        /// Write the scaled design to this file, *.vat.ron; - writes it to standard output, and nothing else there.
+        #[arg(long, value_name = "FILE")]
+        to: Option<PathBuf>,
         /// Text or JSON.
         #[command(flatten)]
         form: FormOptions,

@@ -4,6 +4,7 @@ use super::destination::Destination;
 use super::ending::{CliError, Ending};
 use super::open;
 use super::options::{OutputOptions, PaperChoice};
+use super::side_by_side::write_columns;
 use super::text::{write_failures, write_json, write_missing_letters};
 use crate::analysis::{
     Alike, ComparedCaution, Difference, Likeness, alike_from, compare, compare_cautions, differing_choices, standardisation,
@@ -14,7 +15,7 @@ use crate::design::{Design, Field, MilkKind, Stage, Value};
 use crate::export::{Format, Paper, comparison_pdf, json_figure, printable};
 use crate::figure::{Figure, every_key};
 use crate::plan::Shopping;
-use crate::report::{ComparedRow, Comparison, both_costs, comparison, cost_note};
+use crate::report::{Comparison, both_costs, comparison, cost_note};
 use crate::units::Units;
 use crate::words::{FROM_A_MODEL, caution_line, caution_words, said_of_b};
 use serde_json::{Map, json};
@@ -208,21 +209,5 @@ fn write_text(both: &Comparison, data: &mut dyn Write) -> Result<(), CliError> {
         cautions.iter().try_for_each(|caution| writeln!(data, "  {}", caution_line(caution, both.units)))?;
     }
     writeln!(data, "\n≈ same: the difference is less than the model can tell.\n{FROM_A_MODEL}")?;
-    Ok(())
-}
-
-/// Cells that are longer stand out of their column.
-const WIDEST: usize = 40;
-
-/// Writes rows under headings; each column but the last is as wide as its widest, within reason.
-fn write_columns(headings: [&str; 4], rows: &[ComparedRow], data: &mut dyn Write) -> std::io::Result<()> {
-    let cells = rows.iter().map(|row| [&row.label, &row.a, &row.b, &row.change].map(String::as_str));
-    let all: Vec<[&str; 4]> = std::iter::once(headings).chain(cells).collect();
-    let width = |column: fn(&[&str; 4]) -> usize| all.iter().map(|row| column(row).min(WIDEST)).max().unwrap_or(0);
-    let widths = (width(|row| row[0].chars().count()), width(|row| row[1].chars().count()), width(|row| row[2].chars().count()));
-    for [label, a, b, change] in all {
-        let line = format!("  {label:<0$}  {a:<1$}  {b:<2$}  {change}", widths.0, widths.1, widths.2);
-        writeln!(data, "{}", printable(line.trim_end()).replace('\u{a0}', " "))?;
-    }
     Ok(())
 }

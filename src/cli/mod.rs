@@ -18,8 +18,10 @@ mod open;
 mod options;
 mod pickling;
 mod plan;
+mod scale;
 mod sensitivity;
 mod shop;
+mod side_by_side;
 mod solve;
 mod souring;
 mod spread;
@@ -31,7 +33,9 @@ mod why;
 
 pub use arguments::{Arguments, Command};
 pub use ending::Ending;
-pub use options::{DesignOptions, FigureOptions, FormOptions, OutputOptions, PaperChoice, PaperOptions, UnitOptions, WeekOptions};
+pub use options::{
+    DesignOptions, FigureOptions, FormOptions, OutputOptions, PaperChoice, PaperOptions, ScaleOptions, UnitOptions, WeekOptions,
+};
 pub use stage_alone::StageAlone;
 
 use clap::Parser;
@@ -99,6 +103,7 @@ pub fn run<T: Into<OsString> + Clone>(
             compare::run(&first, &second, &wanted, form.shown.units, data, words)
         }
         Command::Solve { design, goal, by, form } => solve::run(&design, &goal, &by, &form, data),
+        Command::Scale { design, goal, to, form } => scale::run(&design, goal, to.as_deref(), &form, data, words),
         Command::Lift { design, pin, in_turn, form } => {
             let wanted = lift::Wanted { pins: &pin, in_turn: in_turn.map(|most| most as usize) };
             lift::run(&design, &wanted, &form, data, words)

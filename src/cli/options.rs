@@ -38,6 +38,29 @@ pub struct UnitOptions {
     pub units: Units,
 }
 
+/// What a design is scaled to: one of them.
+#[derive(Clone, Copy, Debug, Default, Args)]
+#[group(required = true, multiple = false)]
+pub struct ScaleOptions {
+    /// To so many litres of milk to buy.
+    #[arg(long, value_name = "LITRES", value_parser = number)]
+    pub milk: Option<f64>,
+    /// To a pot of so many litres, which is not filled to its rim.
+    #[arg(long, value_name = "LITRES", value_parser = number)]
+    pub pot: Option<f64>,
+    /// To so many moulds.
+    #[arg(long, value_name = "N", value_parser = number)]
+    pub moulds: Option<f64>,
+    /// To so many full jars.
+    #[arg(long, value_name = "N", value_parser = number)]
+    pub jars: Option<f64>,
+}
+
+/// Reads a number with a point or a comma.
+fn number(text: &str) -> Result<f64, String> {
+    text.trim().replace(',', ".").parse().map_err(|_| "give a number, as in 7.5".to_owned())
+}
+
 /// Which figure a command is about.
 #[derive(Debug, Default, Args)]
 pub struct FigureOptions {

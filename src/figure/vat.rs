@@ -20,7 +20,7 @@ const CLOT: &str = "t = 2.5 + 600/(E f_T f_pH f_Ca), set on published notes; ±3
 const BREAK: &str = "clotting time × firmness multiple (practice of makers, from memory)";
 const YIELD: &str = "(R_F F + 1.04 R_C C)/(1 − M (1 + 0.9·0.066)); ±8 % between kitchens";
 /// What was measured of sheep's milk is said beside what is calculated: the two differ, and why.
-const YIELD_OF_100: &str = "(R_F F + 1.04 R_C C)/(1 − M (1 + 0.9·0.066)); ±8 % between kitchens. Measured from sheep's milk: 20.6 kg, of which 10.1 kg solids (C. Cipolat-Gotet 2016, an abstract, 169 small vats). The same solids as wet as soft curd here would weigh about 26 kg; richer milk that loses less to its whey gives more";
+const YIELD_OF_100: &str = "(R_F F + 1.04 R_C C)/(1 − M (1 + 0.9·0.066)); ±8 % between kitchens. Measured from sheep's milk: 20.6 kg, of which 10.1 kg solids (C. Cipolat-Gotet 2016, an abstract, the milk of 169 sheep in model vats). The same solids as wet as soft curd here would weigh about 26 kg; richer milk that loses less to its whey gives more";
 const WHEY: &str = "milk less curd, component by component";
 
 pub(super) fn figures(vat: &VatOutcome, design: &Design) -> Vec<Figure> {

@@ -27,6 +27,8 @@ crate::constants! {
     COLUMNS_FROM = { "Size from which pieces of curd are left as columns", 20.0, "mm", (15.0, 25.0), CommonPractice, "no source; smaller ones are cut at a slant as well", FromMemory }
     /// How near curd can be cut to a size.
     CUT_SPREAD = { "Nearness of a cut to the size wanted, as a share", 0.2, "1", (0.1, 0.4), Ourselves, "by eye with a long knife: 20 to 30 mm where 25 are wanted", Judged }
+    /// How long cut curd is left alone.
+    HEALING = { "Pause after cutting, for the cut faces to close", 5.0, "min", (3.0, 10.0), CommonPractice, "no source", FromMemory }
     /// How long jars are boiled.
     BOILED_JARS = { "Boiling of jars, at sea level", 10.0, "min", (10.0, 20.0), OilGuidance, "pages on jars: a minute more for each 1000 ft", Published }
     /// A teaspoon of salt.

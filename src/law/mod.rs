@@ -19,6 +19,7 @@ pub mod jar;
 pub mod kitchen;
 pub mod legal_measures;
 pub mod matter;
+pub mod measured_yields;
 pub mod moist_air;
 pub mod moisture_diffusion;
 pub mod nutrition;

@@ -161,6 +161,28 @@ impl Shopping {
     }
 }
 
+impl Shopping {
+    /// Returns what is needed and has no supply, as in the middle of a sentence: it is counted nowhere. Nothing where all have one.
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::design::{Design, Good, Supply};
+    /// use vatsketch::{batch::batch, plan::shop};
+    /// let mut design = Design::default();
+    /// assert!(shop(&batch(&design)?)?.missing_words().is_some_and(|goods| goods.starts_with("milk, cream, ")));
+    /// for good in Good::ALL {
+    ///     design.supplies.goods.insert(*good, Supply { at_home: 1e5, ..Supply::default() });
+    /// }
+    /// assert_eq!(shop(&batch(&design)?)?.missing_words(), None);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn missing_words(&self) -> Option<String> {
+        let goods: Vec<String> = self.without_supply.iter().map(|need| lower_first(need.good.label())).collect();
+        (!goods.is_empty()).then(|| goods.join(", "))
+    }
+}
+
 /// Why something cannot be bought.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum ShoppingError {

@@ -1,6 +1,9 @@
 //! The tasks of a vat in the maker's week, and what the week does to the times that were calculated.
 
-use super::{ClockError, Handling, Here, Hours, Schedule, ScheduleError, Start, Tasks, horizon_min, length, rest, schedule};
+use super::gap::GRID_MIN;
+use super::{
+    ClockError, Handling, Here, Hours, Placed, Schedule, ScheduleError, Start, Tasks, horizon_min, length, rest, schedule,
+};
 use crate::batch::Batch;
 use crate::design::Stage;
 use crate::process::DryingPoint;
@@ -67,7 +70,7 @@ pub fn on_from_here(
 }
 
 /// Schedules what finishes the cheeses, and after that what looks after the jars. Where the jars then need somebody when nobody can be there, all is
-/// planned as one, but for a finish time, which is that of the cheeses.
+/// planned as one; a finish time is that of the cheeses, so there they are finished sooner where that spares the jars.
 fn in_two(
     until_finished: &[Handling],
     after: &[Handling],
@@ -75,13 +78,43 @@ fn in_two(
     hours: impl Fn(i64) -> Result<Hours, ClockError>,
 ) -> Result<Schedule, WeekError> {
     let plan = one_after_other(until_finished, after, start, &hours)?;
-    let finish_time = start.by_min().is_some();
-    if plan.impossible_min() == 0 || after.is_empty() || finish_time {
-        return Ok(plan);
-    }
-    let all: Vec<Handling> = until_finished.iter().chain(after).cloned().collect();
-    let whole = schedule(&all, &hours(horizon_min(&all, start)?)?, start)?;
-    Ok(if whole.impossible_min() < plan.impossible_min() { whole } else { plan })
+    let missed = |placed: &Placed| placed.lost.iter().any(|lost| lost.impossible);
+    let other = if plan.impossible_min() == 0 || after.is_empty() {
+        None
+    } else if start.by_min().is_none() {
+        let all: Vec<Handling> = until_finished.iter().chain(after).cloned().collect();
+        Some(schedule(&all, &hours(horizon_min(&all, start)?)?, start)?)
+    } else if plan.placed.iter().skip(until_finished.len()).any(missed) {
+        finished_sooner(until_finished, after, start, &hours)
+    } else {
+        None
+    };
+    Ok(other.filter(|other| other.impossible_min() < plan.impossible_min()).unwrap_or(plan))
+}
+
+/// How much sooner the cheeses are finished at each try, and how often that is tried: a day in all.
+const SOONER_MIN: (i64, i64) = (120, 12);
+
+/// Schedules the same with the cheeses finished sooner than is wished, so that the jars need nobody when nobody can be there, as far as that
+/// helps; nothing where there is no finish time.
+fn finished_sooner(
+    until_finished: &[Handling],
+    after: &[Handling],
+    start: &Start,
+    hours: impl Fn(i64) -> Result<Hours, ClockError>,
+) -> Option<Schedule> {
+    let Start::FinishedBy { by_min, from_min, spare_points } = *start else { return None };
+    let (step_min, tries) = SOONER_MIN;
+    let sooner = |by_step: i64| {
+        let start = Start::FinishedBy { by_min: by_min - by_step * step_min, from_min, spare_points };
+        let mut plan = one_after_other(until_finished, after, &start, &hours).ok()?;
+        // It is finished so much too soon by the wish.
+        let spare = spare_points * (by_step * step_min / GRID_MIN);
+        plan.points += spare;
+        plan.wait_points += spare;
+        Some(plan)
+    };
+    (1..=tries).filter_map(sooner).min_by_key(|plan| (plan.impossible_min(), plan.points))
 }
 
 /// Schedules what finishes the cheeses, and what looks after the jars from when that is done.

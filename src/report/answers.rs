@@ -3,7 +3,7 @@
 use super::compared_row::{ComparedRow, figure_row};
 use super::facts::Facts;
 use super::{ShoppingRow, shopping};
-use crate::analysis::compare;
+use crate::analysis::{Difference, compare};
 use crate::batch::Batch;
 use crate::units::Units;
 
@@ -28,15 +28,22 @@ const QUESTIONS: [(&str, &[&str]); 3] = [
 /// Returns the answers, a heading with its rows each.
 pub(super) fn answers(a: &Batch, b: &Batch, units: Units) -> Vec<(&'static str, Vec<ComparedRow>)> {
     let figures = compare(a, b);
-    let of = |keys: &[&str]| {
-        let found = keys.iter().filter_map(|key| figures.iter().find(|figure| figure.key == *key));
-        found.map(|figure| figure_row(figure, units)).collect::<Vec<_>>()
-    };
+    let of = |keys: &[&str]| named(&figures, keys, units);
     let first = ("To buy", to_buy(a, b, units));
     std::iter::once(first)
         .chain(QUESTIONS.map(|(heading, keys)| (heading, of(keys))))
         .filter(|(_, rows)| !rows.is_empty())
         .collect()
+}
+
+/// Returns figures of two batches as rows, in the order of their keys.
+pub(super) fn figures_named(a: &Batch, b: &Batch, keys: &[&str], units: Units) -> Vec<ComparedRow> {
+    named(&compare(a, b), keys, units)
+}
+
+fn named(figures: &[Difference], keys: &[&str], units: Units) -> Vec<ComparedRow> {
+    let found = keys.iter().filter_map(|key| figures.iter().find(|figure| figure.key == *key));
+    found.map(|figure| figure_row(figure, units)).collect()
 }
 
 /// Returns what each of the two buys, in kitchen amounts.

@@ -7,7 +7,7 @@ use crate::analysis::{ComparedCaution, Whose, compare, compare_cautions, differi
 use crate::batch::Batch;
 use crate::caution::{Caution, Severity};
 use crate::curve::{Curve, CurveKey, curve};
-use crate::design::{Stage, Value, lower_first};
+use crate::design::{Stage, Value};
 use crate::plan::{Shopping, shop};
 use crate::units::Units;
 
@@ -161,21 +161,26 @@ pub fn cost_note(a: &Batch, b: &Batch) -> Option<String> {
     if a.design.supplies.goods.is_empty() && b.design.supplies.goods.is_empty() {
         return None;
     }
+    let mut missing = Vec::new();
     for (name, batch) in [("A", a), ("B", b)] {
-        let missing = match shop(batch) {
-            Ok(shopping) => shopping.without_supply,
+        match shop(batch) {
+            Ok(shopping) => {
+                missing.extend(shopping.missing_words().map(|goods| format!("{name} has no supply entered for {goods}")));
+            }
             Err(error) => return Some(format!("No costs side by side: {name}: {error}.")),
-        };
-        if !missing.is_empty() {
-            let goods: Vec<String> = missing.iter().map(|need| lower_first(need.good.label())).collect();
-            return Some(format!("No costs side by side: {name} has no supply entered for {}.", goods.join(", ")));
         }
+    }
+    if !missing.is_empty() {
+        return Some(format!("No costs side by side: {}. {WHERE_TO_ENTER}", missing.join("; ")));
     }
     if a.design.supplies.currency != b.design.supplies.currency {
         return Some("No costs side by side: the designs use different currencies.".to_owned());
     }
     None
 }
+
+/// Where a maker says where something comes from; the window shows the supplies of the first design alone.
+const WHERE_TO_ENTER: &str = "Enter what a package costs on the page Plan, part Shopping; for B swap A and B first.";
 
 /// Returns the cautions that one of the two alone has.
 fn only(whose: Whose, cautions: &[ComparedCaution]) -> Vec<Caution> {

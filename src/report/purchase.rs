@@ -36,6 +36,8 @@ pub struct Cost {
     pub each_price: Option<f64>,
     /// The same for a kilogram of dried cheese.
     pub kilogram_price: Option<f64>,
+    /// What is needed and has no supply, so that its price is not in it; as in the middle of a sentence.
+    pub not_counted: Option<String>,
     /// The units that it is shown in.
     pub units: Units,
 }
@@ -114,17 +116,20 @@ impl Cost {
             used_price: shopping.used_price,
             each_price: shopping.each_price,
             kilogram_price: shopping.kilogram_price,
+            not_counted: shopping.missing_words(),
             units: Units::METRIC,
         })
     }
 
-    /// Returns the costs in words, the sum first.
+    /// Returns the costs in words, the sum first; what has no supply is named, never counted as nothing.
     #[must_use]
     pub fn words(&self) -> String {
         let money = |price: f64| money(price, &self.currency);
         let each = self.each_price.map(|price| format!(", {} a cheese", money(price))).unwrap_or_default();
         let kilogram = self.kilogram_price.map(|price| self.a_weight(price)).unwrap_or_default();
-        format!("To pay {}. Used in this vat {}{each}{kilogram}.", money(self.price), money(self.used_price))
+        let missing =
+            self.not_counted.as_ref().map(|goods| format!(" Not counted, for no supply is entered: {goods}.")).unwrap_or_default();
+        format!("To pay {}. Used in this vat {}{each}{kilogram}.{missing}", money(self.price), money(self.used_price))
     }
 
     /// Returns the price of a kilogram or of a pound.

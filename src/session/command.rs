@@ -1,9 +1,12 @@
 //! What can be done to the open design.
 
+use crate::analysis::{ScaleGoal, Scaled};
 use crate::design::{
     BuyFor, Design, DesignError, Good, Stage, SuppliesDesign, Value, WeekDesign, Wish, field, fields, lower_first,
 };
 use crate::plan::time_words;
+use crate::units::Units;
+use crate::words::scale_name;
 
 /// Something that is done to the open design; each is one step to undo.
 #[derive(Clone, Debug, PartialEq)]
@@ -17,6 +20,13 @@ pub enum Command {
     },
     /// Set several inputs, in this order.
     SetInputs(Vec<(&'static str, Value)>),
+    /// Scale the whole design: set the inputs that follow, in this order.
+    Scale {
+        /// To what.
+        goal: ScaleGoal,
+        /// The inputs that follow.
+        inputs: Vec<(&'static str, Value)>,
+    },
     /// Set every input of one stage back to its default.
     ResetStage(Stage),
     /// Give the design a title.
@@ -30,6 +40,24 @@ pub enum Command {
 }
 
 impl Command {
+    /// Returns the command that makes the open design the scaled one; the choices that follow are set and no other.
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::analysis::{ScaleGoal, ScaleTo, scale};
+    /// use vatsketch::{design::Design, session::{Command, Session}};
+    /// let mut session = Session::open(Design::default(), None)?;
+    /// let scaled = scale(session.batch(), ScaleGoal { to: ScaleTo::Milk, amount: 3.0 })?;
+    /// session.apply(Command::scaling(&scaled))?;
+    /// assert_eq!(session.history().undo_name(), Some("Scale to 3 L of milk"));
+    /// assert_eq!(session.design().draining.mould_count, 6);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn scaling(scaled: &Scaled) -> Self {
+        Self::Scale { goal: scaled.goal, inputs: scaled.inputs() }
+    }
+
     /// Does it to a design.
     ///
     /// # Errors
@@ -37,7 +65,9 @@ impl Command {
     pub fn apply(&self, design: &mut Design) -> Result<(), DesignError> {
         match self {
             Self::SetInput { key, value } => design.set(key, *value)?,
-            Self::SetInputs(inputs) => inputs.iter().try_for_each(|(key, value)| design.set(key, *value))?,
+            Self::SetInputs(inputs) | Self::Scale { inputs, .. } => {
+                inputs.iter().try_for_each(|(key, value)| design.set(key, *value))?;
+            }
             Self::ResetStage(stage) => {
                 for field in fields().filter(|field| field.stage == *stage) {
                     field.set(design, field.default())?;
@@ -79,6 +109,7 @@ impl Command {
                     more => format!("{first}, and {} more", more - 1),
                 }
             }
+            Self::Scale { goal, .. } => scale_name(*goal, Units::METRIC),
             Self::ResetStage(stage) => format!("{} back to defaults", stage.title()),
             Self::SetTitle(title) => format!("Title “{title}”"),
             Self::SetNote(_) => "Note".to_owned(),

@@ -181,7 +181,7 @@ impl Session {
         if &design == open.design() {
             return Ok(());
         }
-        if matches!(command, Command::SetInput { .. } | Command::SetInputs(_) | Command::ResetStage(_)) {
+        if matches!(command, Command::SetInput { .. } | Command::SetInputs(_) | Command::Scale { .. } | Command::ResetStage(_)) {
             clear_note_of_example(&mut design);
         }
         let before = self.both();

@@ -50,6 +50,8 @@ pub enum SourceId {
     MahmoodUsman2010,
     /// Asian-Australasian Journal of Animal Sciences 29:1022.
     Ajas2016,
+    /// Yield of sheep's milk in small vats.
+    CipolatGotet2016,
     /// Van Slyke's rule for casein from fat, and the Van Slyke and Price yield formula.
     VanSlyke1914,
     /// Kell 1975, density of water.

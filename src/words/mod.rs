@@ -11,6 +11,7 @@ mod model;
 mod number;
 mod plan_end;
 mod said;
+mod scale;
 mod to_buy;
 mod ways;
 mod welcome;
@@ -25,6 +26,7 @@ pub use model::{FROM_A_MODEL, GERMS_BY_STAGE, MUST_NOT_EAT, POTENTIAL_GROWTH, TR
 pub use number::{number_words, quantity, range_words, value};
 pub use plan_end::{EndWords, end_words};
 pub use said::CautionWords;
+pub use scale::{KEPT_IN_SCALING, scale_name, scale_remarks};
 pub use to_buy::to_buy;
 pub use ways::{way_lines, way_words};
 pub use welcome::{GUIDE_START, NOT_CALCULATED, START_EMPTY, START_FROM_MILK, Start, TILES_SHOW, WELCOME, tile_counts, tile_lines};

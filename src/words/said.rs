@@ -38,7 +38,7 @@ pub(super) fn may_grow(growers: &[&str]) -> String {
 /// Returns how long food without acid is kept at most, as a sentence.
 pub(super) fn discard() -> String {
     format!(
-        "Unless {}, keep it no longer than {} days, the most that food-service rules allow, and then discard it.",
+        "Unless {}, keep it no longer than {} days, the day of making counted (the most that food-service rules allow, whatever the plan says), and then discard it.",
         measured(),
         value(&COLD_DAYS)
     )

@@ -5,6 +5,7 @@ mod compare_cautions;
 mod compare_milk;
 mod counterpart;
 mod lift;
+mod scale;
 mod search;
 mod sensitivity;
 mod slow_soak;

@@ -13,6 +13,7 @@ mod old_names;
 mod outputs;
 mod pickling;
 mod plan;
+mod scale;
 mod shop;
 mod signature;
 mod solve;

@@ -8,13 +8,14 @@ use vatsketch::units::Units;
 use vatsketch::words::{FROM_A_MODEL, caution_line, caution_words};
 
 /// The commands that put out figures or times of one design.
-const COMMANDS: [&[&str]; 9] = [
+const COMMANDS: [&[&str]; 10] = [
     &["figures", "FILE"],
     &["plan", "FILE", "--start", "2031-05-09T17:20", "--as-of", "2031-05-06T08:00"],
     &["plan", "FILE", "--as-of", "2031-05-06T08:00"],
     &["shop", "FILE"],
     &["solve", "FILE", "--for", "dried_cheese_g=60", "--by", "milk_l"],
     &["lift", "FILE"],
+    &["scale", "FILE", "--milk", "7.5"],
     &["why", "FILE", "--figure", "centre_ph"],
     &["spread", "FILE", "--draws", "10"],
     &["sensitivity", "FILE", "--figure", "dried_cheese_g"],
@@ -45,8 +46,8 @@ fn every_text_has_the_line_and_the_serious_warnings() {
     for command in COMMANDS {
         let text = run_all(command, &[]).data;
         assert!(text.contains(FROM_A_MODEL), "{command:?}: {text}");
-        // `solve` warns of what it found.
-        if command[0] != "solve" {
+        // These two warn of what they found.
+        if !["solve", "scale"].contains(&command[0]) {
             for warning in warned(&first()) {
                 assert!(text.contains(&caution_line(&warning, Units::METRIC)), "{command:?}: {}", warning.key);
             }
@@ -61,7 +62,7 @@ fn every_json_has_the_line_and_the_serious_warnings() {
         assert_eq!(json["notice"], FROM_A_MODEL, "{command:?}");
         let listed = json["serious_warnings"].as_array().unwrap();
         assert!(listed.iter().all(|warning| warning["severity"] == "stop"));
-        if command[0] != "solve" {
+        if !["solve", "scale"].contains(&command[0]) {
             let keys: Vec<&str> = listed.iter().map(|warning| warning["key"].as_str().unwrap()).collect();
             assert_eq!(keys, warned(&first()).iter().map(|warning| warning.key).collect::<Vec<_>>(), "{command:?}");
         }

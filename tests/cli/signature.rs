@@ -19,6 +19,7 @@ fn every_json_output_begins_with_the_version_and_the_number_of_its_shape() {
         vec!["solve", &file, "--for", "dried_cheese_g=60", "--by", "milk_l", "--json"],
         [&["plan", &file, "--json", "--start", "2031-05-09T17:20"][..], &as_of].concat(),
         vec!["plan", &example("small-vat"), "--json"],
+        vec!["scale", &file, "--jars", "2", "--json"],
         vec!["shop", &file, "--json"],
         vec!["why", &file, "--figure", "centre_ph", "--json"],
         vec!["spread", &file, "--draws", "10", "--json"],

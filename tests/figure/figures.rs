@@ -124,6 +124,21 @@ fn hours_that_never_come_are_said_in_words_with_the_reason() {
     assert!(least < hours && hours < most);
 }
 
+/// C. Cipolat-Gotet et al., Int. Dairy J. 63:8, 2016, the abstract: fresh cheese 20.6 %, its dry matter 10.1 % of the milk of 169 sheep.
+#[test]
+fn the_measured_yield_that_the_explanation_names_is_that_of_its_records() {
+    use vatsketch::law::measured_yields::{SHEEP_YIELD, SHEEP_YIELD_SOLIDS};
+    assert_eq!((SHEEP_YIELD.value, SHEEP_YIELD_SOLIDS.value), (20.6, 10.1));
+    let all = figures(&batch(&Design::default()).unwrap());
+    let law = all.iter().find(|figure| figure.key == "yield_percent").unwrap().law;
+    for record in [SHEEP_YIELD, SHEEP_YIELD_SOLIDS] {
+        assert!(law.contains(&format!("{:.1} kg", record.value)), "{} in {law}", record.name);
+    }
+    // As wet as the curd of the default design when its drip stops.
+    let moist_kg = SHEEP_YIELD_SOLIDS.value / (1.0 - 0.01 * Design::default().draining.drip_end_moisture_percent);
+    assert!(law.contains(&format!("about {moist_kg:.0} kg")), "{moist_kg} in {law}");
+}
+
 /// What is said of a batch that was not soured: that, and no pH that nobody has.
 #[test]
 fn a_batch_without_vinegar_has_no_figures_of_it() {

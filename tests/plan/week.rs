@@ -3,7 +3,8 @@
 use vatsketch::batch::{Batch, batch};
 use vatsketch::design::{Design, Stage, Value};
 use vatsketch::plan::{
-    ClockError, Habit, Here, Hours, ScheduleError, Start, Taken, Tasks, WeekError, on_from_here, stretches, tasks, week,
+    ClockError, Habit, Here, Hours, Schedule, ScheduleError, Span, Start, Taken, Tasks, WeekError, on_from_here, stretches, tasks,
+    week,
 };
 
 fn made(changes: &[(&str, Value)]) -> (Batch, Tasks) {
@@ -53,6 +54,30 @@ fn finished_by_is_about_the_cheeses_and_not_about_the_rolling_of_their_jars() {
     let finished = &plan.placed[tasks.until_finished - 1];
     assert!(finished.start_min + finished.hands_min <= by_min);
     assert!(plan.end_min() > by_min);
+}
+
+/// Away for all of the days in which the jars want their first rolling: the cheeses are finished some hours sooner than wished, and the jars are
+/// rolled before the maker leaves.
+#[test]
+fn a_finish_time_gives_way_a_little_to_jars_that_nobody_could_roll() {
+    let (_, tasks) =
+        made(&[("kept_in", Value::Choice("oil")), ("keeping_days", Value::Number(20.0)), ("pickling_h", Value::Number(2000.0))]);
+    let wish = Start::FinishedBy { by_min: 120 * 1440, from_min: 0, spare_points: 1 };
+    let finished = |plan: &Schedule| {
+        let last = &plan.placed[tasks.until_finished - 1];
+        last.start_min + last.hands_min
+    };
+    let free = week(&tasks, &wish, nights).unwrap();
+    let (from_min, to_min) = (finished(&free) + 4 * 1440 - 120, finished(&free) + 6 * 1440 + 120);
+    let away = Span { by: Taken::Busy, from_min, to_min, points: 9, alarm_points: 0, impossible: true };
+    let hours = |until_min: i64| {
+        let night = Habit::new(Taken::Sleep, Habit::EVERY_DAY, (22, 30), (6, 30));
+        Ok(Hours::new(night.spans(until_min).chain([away]).collect(), until_min))
+    };
+    let plan = week(&tasks, &wish, hours).unwrap();
+    assert_eq!(plan.impossible_min(), 0, "{:?}", plan.placed[tasks.until_finished..].first());
+    assert!(finished(&plan) < finished(&free) && finished(&plan) >= finished(&free) - 1440);
+    assert_eq!(plan.reasons(&tasks.handlings()).iter().map(|reason| reason.points).sum::<i64>(), plan.points);
 }
 
 #[test]

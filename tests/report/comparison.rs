@@ -66,6 +66,9 @@ fn costs_are_told_only_where_both_are_wholly_known() {
     assert!(both(&a, &b).costs.is_empty(), "two currencies");
 }
 
+/// Where the supplies of a design are entered.
+const WHERE: &str = " Enter what a package costs on the page Plan, part Shopping; for B swap A and B first.";
+
 #[test]
 fn what_is_to_be_known_of_the_costs_is_said() {
     let note = |a: &Design, b: &Design| cost_note(&batch(a).unwrap(), &batch(b).unwrap());
@@ -74,10 +77,17 @@ fn what_is_to_be_known_of_the_costs_is_said() {
     assert_eq!(note(&Design::default(), &from_milk(&Design::default(), MilkKind::Sheep)), None, "nothing costs anything");
     // Skimmed milk goes into the fat milk, and nothing says where it comes from.
     // Each animal's milk has a price of its own: that of cow's is never taken for it.
-    assert_eq!(note(&cow, &sheep).unwrap(), "No costs side by side: B has no supply entered for sheep's milk, skimmed milk.");
+    assert_eq!(
+        note(&cow, &sheep).unwrap(),
+        format!("No costs side by side: B has no supply entered for sheep's milk, skimmed milk.{WHERE}")
+    );
     assert!(both(&cow, &sheep).costs.is_empty());
     sheep.milk.fat_target_percent = 7.0;
-    assert_eq!(note(&cow, &sheep).unwrap(), "No costs side by side: B has no supply entered for sheep's milk.");
+    assert_eq!(note(&cow, &sheep).unwrap(), format!("No costs side by side: B has no supply entered for sheep's milk.{WHERE}"));
+    let mut bare = cow.clone();
+    bare.supplies.goods.remove(&Good::Pepper);
+    let both_lack = "No costs side by side: A has no supply entered for pepper; B has no supply entered for sheep's milk.";
+    assert_eq!(note(&bare, &sheep).unwrap(), format!("{both_lack}{WHERE}"));
     sheep.supplies.goods.insert(Good::SheepMilk, cow.supplies.goods[&Good::Milk].clone());
     assert_eq!(note(&cow, &sheep), None);
     assert!(!both(&cow, &sheep).costs.is_empty());

@@ -6,5 +6,6 @@ mod heat_step;
 mod kitchen;
 mod plan;
 pub mod sample;
+mod scaling;
 mod shopping;
 mod week;

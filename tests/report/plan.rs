@@ -203,3 +203,20 @@ proptest! {
         owes(&plan(&batch(&design).unwrap()));
     }
 }
+
+/// Common practice, no source: cut curd is left alone for some minutes, so that the cut faces close.
+#[test]
+fn the_cut_curd_is_left_alone_before_it_is_moved() {
+    let rest = |minutes: f64| {
+        let mut design = Design::default();
+        design.vat.whey_rest_min = minutes;
+        let steps = plan(&batch(&design).unwrap()).steps;
+        steps.into_iter().find(|step| step.verb == "Rest").map(|step| step.what.replace('\u{a0}', " "))
+    };
+    let healing = vatsketch::law::kitchen::HEALING.value;
+    let long = rest(4.0 * healing).unwrap();
+    assert!(long.contains(&format!("{healing:.0} min unmoved")) && long.contains("then moved gently"), "{long}");
+    let short = rest(healing).unwrap();
+    assert!(short.contains("covered: unmoved") && !short.contains("moved gently"), "{short}");
+    assert_eq!(rest(0.0), None);
+}

@@ -44,6 +44,17 @@ fn the_sum_is_that_of_the_shopping() {
     assert!(cost.words().starts_with("To pay 8.50"), "{}", cost.words());
 }
 
+/// The paper says what the window and the command line say: what is not in the sum.
+#[test]
+fn what_has_no_supply_is_named_and_never_counted_as_nothing() {
+    let mut design = crate::example("warm-cabinet");
+    assert!(plan(&batch(&design).unwrap()).cost.unwrap().not_counted.is_none());
+    design.milk.milk_kind = vatsketch::design::MilkKind::Sheep;
+    design.milk.fat_target_percent = 7.0;
+    let words = plan(&batch(&design).unwrap()).cost.unwrap().words();
+    assert!(words.ends_with(" Not counted, for no supply is entered: sheep's milk."), "{words}");
+}
+
 #[test]
 fn every_purchase_of_the_examples_is_on_the_list() {
     for example in EXAMPLES {

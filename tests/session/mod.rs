@@ -11,6 +11,7 @@ mod jobs;
 mod judged;
 mod keeping;
 mod recovery;
+mod scale;
 mod second;
 mod steps;
 mod week;

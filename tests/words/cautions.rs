@@ -2,8 +2,9 @@
 
 use crate::caution::cautions::{CASES, with};
 use std::collections::BTreeSet;
-use vatsketch::batch::Batch;
+use vatsketch::batch::{Batch, batch};
 use vatsketch::caution::{Caution, Severity, cautions, soak_cautions};
+use vatsketch::design::Design;
 use vatsketch::law::Matter;
 use vatsketch::process::{PickledCheese, VinegarBath, pickle};
 use vatsketch::units::Units;
@@ -104,4 +105,25 @@ fn counts_are_singular_and_plural() {
     assert_eq!(counted(Severity::Stop, 1), "1 serious warning");
     assert_eq!(counted(Severity::Note, 0), "0 notes");
     assert_eq!(counted(Severity::Caution, 2), "2 cautions");
+}
+
+/// A rule of days beside a soak of weeks: each number says whose it is.
+#[test]
+fn the_days_of_the_rules_are_told_from_those_of_the_plan() {
+    let long = crate::example("warm-cabinet");
+    let said = |design: &Design| {
+        let all = cautions(&batch(design).unwrap());
+        let kept = all.into_iter().find(|caution| caution.key == "kept_long").unwrap();
+        caution_words(&kept, Units::METRIC)
+    };
+    let soaked = said(&long);
+    for words in
+        ["for 35 days, 21 of them in the vinegar", "after 7 days in the cold", "The 7 days are the rules’ and not this plan’s"]
+    {
+        assert!(soaked.what.contains(words), "{words} in {}", soaked.what);
+    }
+    let mut bare = long;
+    bare.pickling.pickled = false;
+    let unsoaked = said(&bare);
+    assert!(unsoaked.what.contains("for 14 days.") && !unsoaked.what.contains("this plan’s"), "{}", unsoaked.what);
 }

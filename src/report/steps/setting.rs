@@ -2,7 +2,7 @@
 
 use super::{Facts, Step, measured};
 use crate::design::{Design, Stage, Unit};
-use crate::law::kitchen::{COLUMNS_FROM, CUT_SPREAD};
+use crate::law::kitchen::{COLUMNS_FROM, CUT_SPREAD, HEALING};
 use crate::process::{MilkOutcome, VatOutcome};
 use crate::report::{Amount, Hold, StepTime, Target};
 
@@ -11,7 +11,7 @@ pub(super) fn from_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome,
     let mut steps = vec![rennet(design, milk, vat, facts), test(design, vat, facts), cut(design, vat)];
     if design.vat.whey_rest_min > 0.0 {
         let at_min = vat.to_rennet_min + vat.cut_min;
-        let what = "the cut curd in its whey, covered: five minutes unmoved, then moved gently now and then.";
+        let what = rest_words(design.vat.whey_rest_min);
         let mut rest = Step::once(("cut", "Rest"), Stage::Vat, at_min, "Rest", what);
         rest.lasts = Some(Facts::plain("for", design.vat.whey_rest_min, Unit::Minute, 0));
         rest.only_waits = true;
@@ -22,6 +22,18 @@ pub(super) fn from_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome,
         steps.push(rest);
     }
     steps
+}
+
+/// Returns what is done while the cut curd rests: first nothing, so that the cut faces close and hold the fat back.
+fn rest_words(rest_min: f64) -> String {
+    let begins = "the cut curd in its whey, covered:";
+    if rest_min <= HEALING.value {
+        return format!("{begins} unmoved, for the cut faces to close (common practice, no source).");
+    }
+    let healing_min = HEALING.value;
+    format!(
+        "{begins} {healing_min:.0}\u{a0}min unmoved, for the cut faces to close, then moved gently now and then (common practice, no source)."
+    )
 }
 
 /// Less water than this is none that could be measured.

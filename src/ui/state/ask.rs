@@ -33,6 +33,8 @@ pub enum Ask {
     Undo,
     /// Do it again.
     Redo,
+    /// Ask to what the whole design is to be scaled.
+    Scale,
     /// A new design.
     New,
     /// A new design that begins with the milk that can be bought.

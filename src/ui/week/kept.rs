@@ -47,7 +47,11 @@ impl KeptWeek {
             let supplies = &batch.design.supplies;
             let shopping = shop(batch).ok().filter(|shopping| !shopping.bought.is_empty());
             // A price and its currency never part at the end of a line.
-            let words = shopping.map(|shopping| money(shopping.price, &supplies.currency));
+            let words = shopping.map(|shopping| {
+                let price = money(shopping.price, &supplies.currency);
+                // What has no supply is bought too, for a price that nobody has entered.
+                if shopping.without_supply.is_empty() { price } else { format!("more than {price}") }
+            });
             self.cost = Some((batch.design.clone(), words));
         }
         self.cost.as_ref()?.1.as_deref()

@@ -9,6 +9,7 @@ use crate::ui::state::pages::Page;
 use crate::ui::state::view::View;
 use crate::ui::window::files::Purpose;
 use crate::ui::window::prompt::Prompt;
+use crate::ui::window::scale_prompt::ScalePrompt;
 use crate::ui::window::shell::Window;
 use egui::ViewportCommand;
 
@@ -31,6 +32,7 @@ impl Window {
             Ask::GiveUpDrag => self.step(ctx, Session::give_up_drag),
             Ask::Undo => self.step(ctx, Session::undo),
             Ask::Redo => self.step(ctx, Session::redo),
+            Ask::Scale => self.prompt = Some(Prompt::Scale(Box::new(ScalePrompt::of(&self.session, self.view.units)))),
             Ask::New | Ask::NewFromMilk | Ask::Open | Ask::OpenFile(_) | Ask::OpenExample(_) | Ask::Recover(_) | Ask::Quit => {
                 if self.session.is_dirty() {
                     self.prompt = Some(Prompt::Unsaved { which: Which::First, then: ask });

@@ -44,6 +44,7 @@ impl Window {
                 self.prompt = Some(Prompt::Path { purpose, text: path.to_string_lossy().into_owned() });
             }
             Reply::Alike(kind, alike) => self.carry_out(ctx, Ask::Second(SecondAsk::MilkAlike(kind, alike))),
+            Reply::Scale(command) => self.carry_out(ctx, Ask::Do(*command)),
             Reply::Path(purpose, path) => self.with_path(ctx, purpose, Path::new(&path), false),
         }
         front

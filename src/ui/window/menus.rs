@@ -20,7 +20,7 @@ pub(in crate::ui) fn menus_ui(ui: &mut Ui, view: &mut View, session: &Session, f
             let file = file_menu(ui, files, asks);
             let edit = change_menu(ui, session, asks);
             let compare = second_menu(ui, session, asks);
-            let look = look_menu(ui, view);
+            let look = look_menu(ui, view, asks);
             let help = help_menu(ui, asks);
             move_between_menus(ui.ctx(), &[file, edit, compare, look, help]);
         });
@@ -63,7 +63,7 @@ fn file_menu(ui: &mut Ui, (recent, left): (&Recent, bool), asks: &mut Vec<Ask>) 
 }
 
 /// Draws the menu of how things look: nothing in it touches the design. Its parts are menus of their own, so that it fits into a low window.
-fn look_menu(ui: &mut Ui, view: &mut View) -> Id {
+fn look_menu(ui: &mut Ui, view: &mut View, asks: &mut Vec<Ask>) -> Id {
     menu_ui(ui, "View", |ui| {
         sub_menu_ui(ui, "Colours", colours_ui);
         sub_menu_ui(ui, "Units", |ui| units_ui(ui, &mut view.units));
@@ -114,6 +114,8 @@ fn change_menu(ui: &mut Ui, session: &Session, asks: &mut Vec<Ask>) -> Id {
         for (name, nothing, ask) in [(undo, "Nothing to undo", Ask::Undo), (redo, "Nothing to redo", Ask::Redo)] {
             ui.add_enabled_ui(name.is_some(), |ui| entry(ui, name.as_deref().unwrap_or(nothing), Some(&ask), ask.clone(), asks));
         }
+        ui.separator();
+        entry(ui, "Scale the design…", None, Ask::Scale, asks);
     })
 }
 

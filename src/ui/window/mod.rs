@@ -28,6 +28,8 @@ pub(super) mod plan_parts;
 pub(super) mod prompt;
 pub(super) mod recover_prompt;
 pub(super) mod reply;
+pub(super) mod scale_preview;
+pub(super) mod scale_prompt;
 pub(super) mod second;
 pub(super) mod shell;
 pub(super) mod sources_page;

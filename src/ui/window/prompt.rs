@@ -9,6 +9,7 @@ use crate::ui::widget::typed_box::select_all;
 use crate::ui::window::files::Purpose;
 use crate::ui::window::recover_prompt::{Left, recover_ui};
 use crate::ui::window::reply::{Reply, choice, front, heading};
+use crate::ui::window::scale_prompt::{ScalePrompt, scale_ui};
 use egui::{Id, Key, Ui};
 use std::path::PathBuf;
 
@@ -33,6 +34,8 @@ pub(in crate::ui) enum Prompt {
     },
     /// B is to be the same vat from this milk: in which respect?
     Alike(MilkKind),
+    /// To what is the whole design to be scaled?
+    Scale(Box<ScalePrompt>),
     /// A path must be typed.
     Path {
         /// What for.
@@ -42,12 +45,15 @@ pub(in crate::ui) enum Prompt {
     },
 }
 
+/// Width of a question with tables.
+const WIDE: f32 = 680.0;
+
 /// Draws the question and returns its answer, once there is one, and its part of the window.
 pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> (Option<Reply>, Id) {
     let (mut reply, mut part) = (None, Id::NULL);
     let modal = egui::Modal::new(Id::unique("prompt")).frame(front(ctx)).show(ctx, |ui| {
         part = ui.unique_id();
-        ui.set_max_width(520.0);
+        ui.set_max_width(if matches!(prompt, Prompt::Scale(_)) { WIDE } else { 520.0 });
         match prompt {
             Prompt::Unsaved { which, then } => {
                 let question = match which {
@@ -91,6 +97,7 @@ pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> (Opt
                 });
             }
             Prompt::Alike(kind) => reply = alike_ui(ui, *kind),
+            Prompt::Scale(scale) => reply = scale_ui(ui, scale),
             Prompt::Path { purpose, text } => {
                 heading(ui, purpose.title());
                 let label =

@@ -2,7 +2,7 @@
 
 use crate::analysis::Alike;
 use crate::design::MilkKind;
-use crate::session::{LeftBehind, Which};
+use crate::session::{Command, LeftBehind, Which};
 use crate::ui::state::ask::Ask;
 use crate::ui::widget::spoken::heading_ui;
 use crate::ui::window::files::Purpose;
@@ -30,6 +30,8 @@ pub(in crate::ui) enum Reply {
     OtherName(Purpose, PathBuf),
     /// Make B the same vat from this milk, like in this respect.
     Alike(MilkKind, Alike),
+    /// Scale the design by this command.
+    Scale(Box<Command>),
     /// Use this path.
     Path(Purpose, String),
 }

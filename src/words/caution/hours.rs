@@ -30,18 +30,28 @@ pub(super) fn words(caution: &HoursCaution) -> CautionWords {
             format!("Sour the milk. Or let the cheeses be colder {}, or shorten that stage.", place(*most_in)),
             format!("Too long between {} and {} in all.", value(&COOL_ABOVE), quantity(&SERVICE_WARM)),
         ),
-        HoursCaution::KeptLong { days } => said(
-            format!(
-                "A moist cheese that is not sour is kept for {days:.0} days, including the soak. Food-service rules say to discard it after {} days in the cold, because Listeria grows there.",
-                value(&COLD_DAYS)
-            ),
-            format!(
-                "Keep it at {}, always. Discard it after {} days, unless {}. {MUST_NOT_EAT}",
-                cold(),
-                value(&COLD_DAYS),
-                measured()
-            ),
-            format!("Not sour: keep it no longer than {} days, cold.", value(&COLD_DAYS)),
-        ),
+        HoursCaution::KeptLong { days, soak_days } => kept_long(*days, *soak_days),
     }
+}
+
+/// Says whose number each number of days is: a plan of weeks beside a rule of days made cooks think that the soak may not end.
+fn kept_long(days: f64, soak_days: f64) -> CautionWords {
+    let rule = value(&COLD_DAYS);
+    let soaked = if soak_days > 0.0 { format!(", {soak_days:.0} of them in the vinegar") } else { String::new() };
+    let longer = if soak_days > COLD_DAYS.value {
+        format!(" The {rule} days are the rules’ and not this plan’s, and they are over before its soak is.")
+    } else {
+        String::new()
+    };
+    said(
+        format!(
+            "This plan keeps a moist cheese that is not sour for {days:.0} days{soaked}. Food-service rules have it discarded after {rule} days in the cold, the day of making counted, because Listeria grows there.{longer}"
+        ),
+        format!(
+            "Keep it at {}, always. When the {rule} days of the rules are over, discard it unless {}. {MUST_NOT_EAT}",
+            cold(),
+            measured()
+        ),
+        format!("Not sour: food rules allow {rule} days, the day of making counted."),
+    )
 }

@@ -4,6 +4,7 @@ mod direct;
 mod files;
 mod focus;
 mod folders;
+mod scale;
 mod shell;
 mod text;
 mod typing;
