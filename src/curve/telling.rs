@@ -1,14 +1,18 @@
 //! The hour at which a cut through a cheese tells most.
 
 use super::SectionKey;
-use super::section::parts;
+use super::section::{Part, parts};
 use crate::batch::Batch;
 use crate::process::{DiscFrame, GermLine};
 
-/// Returns the moment at which the places of a cheese differ most, as a share of the time that the quantity is known for: there a cut has most to
-/// show. The end where nothing differs or nothing is known.
+/// Share of the places of a cheese that are still seen.
+const A_TENTH: f64 = 0.1;
+
+/// Returns the moment at which a cut has most to show, as a share of the time that the quantity is known for; the end where nothing is known.
 ///
-/// The measure is the variance of the quantity over the places of the cheese, each place counted alike.
+/// Of pH it is the last moment at which a tenth of the places of the cheese, each counted alike, is not below the first line that is drawn: there
+/// one sees what the acid reaches last. Of everything else, and of a cheese that begins below that line, it is the moment at which the places
+/// differ most, by their variance.
 ///
 /// # Arguments
 /// * `germ`: as for [`section`](super::section())
@@ -26,8 +30,22 @@ pub fn telling_share(batch: &Batch, key: SectionKey, germ: Option<GermLine>) -> 
     let (parts, _) = parts(batch, key, germ);
     let moments = parts.iter().flat_map(|part| part.field.frames.iter().map(|frame| (part.from_h + frame.at_h, variance(frame))));
     let last_h = moments.clone().map(|(at_h, _)| at_h).fold(0.0, f64::max);
+    if let Some(at_h) = last_unsoured_h(key, &parts).filter(|at_h| *at_h > 0.0 && last_h > 0.0) {
+        return at_h / last_h;
+    }
     let most = moments.filter(|(_, variance)| *variance > 0.0).max_by(|one, other| one.1.total_cmp(&other.1));
     most.filter(|_| last_h > 0.0).map_or(1.0, |(at_h, _)| at_h / last_h)
+}
+
+/// Returns the last hour at which a tenth of the places is not below the first line of a cut of pH.
+fn last_unsoured_h(key: SectionKey, parts: &[Part<'_>]) -> Option<f64> {
+    let line = *key.lines().first().filter(|_| key == SectionKey::Ph)?;
+    let many = |frame: &&DiscFrame| {
+        let above = frame.values.iter().filter(|value| f64::from(**value) >= line).count();
+        above as f64 >= A_TENTH * frame.values.len() as f64
+    };
+    let last = |part: &Part<'_>| Some(part.from_h + part.field.frames.iter().rev().find(many)?.at_h);
+    parts.iter().rev().find_map(last)
 }
 
 /// Returns the variance of a quantity over the places of a cheese.

@@ -47,7 +47,7 @@ pub const GUIDE: &[GuideStep] = &[
     GuideStep {
         place: GuidePlace::Curve,
         title: "One curve, and a cheese cut open",
-        says: "The curve of the station is large. The cut shows a cheese from inside at the hour that you choose: its moisture, its salt, its pH. Every curve is also there as a table.",
+        says: "The curve of the station is large; pull one of its round handles, and the choice behind it moves. The cut shows a cheese from inside at the hour that you choose: its moisture, its salt, its pH. Every curve is also there as a table.",
     },
     GuideStep {
         place: GuidePlace::Results,

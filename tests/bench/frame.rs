@@ -71,7 +71,7 @@ impl Screen {
             let tree = output.platform_output.accesskit_update.as_ref();
             let nodes = tree.into_iter().flat_map(|tree| &tree.nodes);
             let named = nodes.map(|(_, node)| node).find(|node| node.role() == Role::Slider && node.label() == Some(label));
-            found = named.and_then(|node| node.bounds()).or(found);
+            found = named.and_then(egui::accesskit::Node::bounds).or(found);
             output.drop_without_applying_deltas();
         }
         self.ctx.disable_accesskit();

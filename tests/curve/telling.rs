@@ -14,7 +14,7 @@ fn deviation(cut: &Section) -> f64 {
 fn at_no_other_hour_do_the_places_differ_much_more() {
     for name in ["first-vat", "warm-cabinet", "open-air"] {
         let batch = batch(&crate::example(name)).unwrap();
-        for key in [SectionKey::Moisture, SectionKey::Salt, SectionKey::Ph] {
+        for key in [SectionKey::Moisture, SectionKey::Salt] {
             let share = telling_share(&batch, key, None);
             let at = |share: f64| section(&batch, key, share, None).map(|cut| deviation(&cut));
             let Some(told) = at(share) else { continue };
@@ -22,6 +22,21 @@ fn at_no_other_hour_do_the_places_differ_much_more() {
             // A cut of a lower half is mirrored, so that its middle row counts once more than in what is kept of it.
             assert!(told >= 0.95 * most, "{name} {key:?}: {told} at {share}, but {most}");
         }
+    }
+}
+
+#[test]
+fn of_ph_one_sees_what_the_acid_reaches_last() {
+    for name in ["first-vat", "warm-cabinet"] {
+        let batch = batch(&crate::example(name)).unwrap();
+        let share = telling_share(&batch, SectionKey::Ph, None);
+        let above = |share: f64| {
+            let cut = section(&batch, SectionKey::Ph, share, None).unwrap();
+            cut.values.iter().filter(|ph| **ph >= 4.2).count() as f64 / cut.values.len() as f64
+        };
+        // The cut that is shown lies between two that are kept, and a half that is mirrored counts its middle once more.
+        assert!(share > 0.02 && above(share) > 0.05, "{name}: {} at {share}", above(share));
+        assert!(share >= 1.0 || above((share + 0.1).min(1.0)) < 0.1, "{name}: {} a little later", above(share + 0.1));
     }
 }
 

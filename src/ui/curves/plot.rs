@@ -24,6 +24,8 @@ const TICK: f64 = 0.1;
 const MARK_WANTS: f32 = 30.0;
 const MARK_TAKES: f32 = 17.0;
 const X_MARK_WANTS: f32 = 90.0;
+/// Width that the numbers beside the other axis take.
+const X_AXIS_GIVES: f32 = 40.0;
 
 /// Fewest numbers beside an axis.
 const LEAST_MARKS: usize = 3;
@@ -47,7 +49,7 @@ pub(in crate::ui) fn plot_ui(
     let (beside, above) = (gutter(ui, drawn), strip(drawn, height));
     ui.add_space(above);
     let height = height - above;
-    let x_marks = (ui.available_width() / X_MARK_WANTS) as usize;
+    let x_marks = ((ui.available_width() - beside - X_AXIS_GIVES) / X_MARK_WANTS) as usize;
     let y_marks = ((height / MARK_WANTS) as usize, (height / MARK_TAKES) as usize);
     let plot = Plot::new(("curve", frame.title))
         .height(height)
@@ -70,7 +72,7 @@ pub(in crate::ui) fn plot_ui(
         .custom_y_axes(vec![AxisHints::new_y().label_spacing(MARK_TAKES - 2.0..=MARK_TAKES - 1.0)])
         .y_axis_min_width(36.0)
         .grid_spacing(4.0..=12.0)
-        .x_grid_spacer(move |input| marks(input.bounds, (x_marks, x_marks)))
+        .x_grid_spacer(move |input| marks(input.bounds, (x_marks, x_marks.max(2))))
         .y_grid_spacer(move |input| marks(input.bounds, y_marks))
         .x_axis_formatter(move |mark, range| {
             let last = mark.value + mark.step_size > *range.end() + 1e-9;
@@ -113,9 +115,10 @@ pub(in crate::ui) fn plot_ui(
     response.response.widget_info(|| WidgetInfo::labeled(egui::Role::Image, true, &words));
     let mut asks = Vec::new();
     if let Some(cut) = cut {
-        asks.extend(drawn.a.cut.and_then(|hours| cut_hour_ui(ui, hours, cut, &response)));
-        let moved = handles_ui(ui, units, frame.title, drawn.handles(), &response.transform);
+        let hour = drawn.a.cut.and_then(|hours| cut_hour_ui(ui, hours, cut, &response));
+        let (moved, is_held) = handles_ui(ui, units, frame.title, drawn.handles(), &response);
         asks.extend(moved.into_iter().map(|ask| ask.of(drawn.edited)));
+        asks.extend(hour.filter(|_| !is_held));
         asks.extend(response.response.double_clicked().then_some(Ask::CurveAlone));
     }
     if let Some(read) = crosshair_ui(ui, drawn, &response) {

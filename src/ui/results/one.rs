@@ -96,15 +96,16 @@ fn stage_ui(ui: &mut Ui, units: Units, stage: Stage, figures: &[Figure], station
     let details: Vec<&Figure> = own.into_iter().filter(|figure| figure.weight == Weight::Detail).collect();
     if !details.is_empty() {
         let plural = if details.len() == 1 { "" } else { "s" };
-        let words = format!("{} more figure{plural} about {}", details.len(), stage.in_a_sentence());
-        egui::CollapsingHeader::new(RichText::new(words).size(CAPTION).color(palette.link)).id_salt((stage.key(), "details")).show(
-            ui,
-            |ui| {
-                for figure in details {
-                    asks.extend(detail_ui(ui, units, figure));
-                }
-            },
-        );
+        let words = format!("{} more figure{plural}", details.len());
+        let header = egui::CollapsingHeader::new(RichText::new(&words).size(CAPTION).color(palette.link));
+        let shown = header.id_salt((stage.key(), "details")).show(ui, |ui| {
+            for figure in details {
+                asks.extend(detail_ui(ui, units, figure));
+            }
+        });
+        // Below the name of its stage the short form will do; by itself it says which stage it is about.
+        let whole = format!("{words} about {}", stage.in_a_sentence());
+        ui.ctx().accesskit_node_builder(shown.header_response.id, |node| node.set_label(whole));
     }
     ui.add_space(10.0);
     asks

@@ -85,56 +85,96 @@ impl Window {
             (None, Some(beside)) => results_both_ui(ui, view, &self.shown, lifts, beside, room),
             (None, None) => results_ui(ui, view, &self.shown, lifts, room),
         };
-        if self.view.curve_alone {
+        let mut parts = Parts {
+            run: &|ui, view| run_ui(ui, view.units, &lanes, station),
+            before_buying: &before_buying,
+            curves: &|ui, view, room| curves_ui(ui, view, batches, room),
+            choices: &|ui, view, room| choices_of(ui, view, room).collect(),
+            results: &mut results_of,
+        };
+        let view = &mut self.view;
+        if view.curve_alone {
             let place = ui.available_rect_before_wrap();
             panes.pane_ui(ui, CURVES, place, |ui| {
-                CentralPanel::default().frame(side).show(ui, |ui| asks.extend(curves_ui(ui, &self.view, batches, Room::Own)));
+                CentralPanel::default().frame(side).show(ui, |ui| asks.extend((parts.curves)(ui, view, Room::Own)));
             });
         } else if one_column {
-            CentralPanel::default().frame(side).show(ui, |ui| {
-                let place = ui.available_rect_before_wrap();
-                panes.pane_ui(ui, "Design", place, |ui| {
-                    if !run_scrolls {
-                        asks.extend(before_buying(ui, &mut self.view));
-                    }
-                    scroll_ui(ui, "one column", |ui| {
-                        let top = ui.next_widget_position();
-                        let mut buying = top;
-                        if run_scrolls {
-                            asks.extend(run_ui(ui, self.view.units, &lanes, station));
-                            ui.separator();
-                            buying = ui.next_widget_position();
-                            asks.extend(before_buying(ui, &mut self.view));
-                        }
-                        let curves = ui.next_widget_position();
-                        asks.extend(curves_ui(ui, &self.view, batches, Room::Column));
-                        ui.separator();
-                        asks.extend(choices_of(ui, &mut self.view, Room::Column));
-                        ui.separator();
-                        asks.extend(results_of(ui, &mut self.view, Room::Column));
-                        // Last, since a station brings its choices into sight.
-                        follow_guide(ui, self.view.guide_to.take(), [buying, top, curves]);
-                    });
-                });
-            });
+            asks.extend(parts.one_column_ui(ui, view, panes, side, run_scrolls));
         } else {
-            let (choices, curves, results) = columns(ui.available_rect_before_wrap(), beside.is_some());
-            panes.pane_ui(ui, CHOICES, choices, |ui| {
-                CentralPanel::default().frame(side).show(ui, |ui| {
-                    asks.extend(before_buying(ui, &mut self.view));
-                    asks.extend(choices_of(ui, &mut self.view, Room::Own));
-                });
-            });
-            panes.pane_ui(ui, CURVES, curves, |ui| {
-                CentralPanel::default().frame(side).show(ui, |ui| asks.extend(curves_ui(ui, &self.view, batches, Room::Own)));
-            });
-            panes.pane_ui(ui, RESULTS, results, |ui| {
-                CentralPanel::default().frame(side).show(ui, |ui| asks.extend(results_of(ui, &mut self.view, Room::Own)));
-            });
+            let places = columns(ui.available_rect_before_wrap(), beside.is_some());
+            asks.extend(parts.three_columns_ui(ui, view, panes, side, places));
         }
         // A card stands where the results do, which are the last pane.
         self.card_pane = panes.last().filter(|_| !self.view.curve_alone);
         self.view.card = open;
+        asks
+    }
+}
+
+/// What draws each part of the page.
+struct Parts<'a> {
+    run: &'a dyn Fn(&mut Ui, &View) -> Option<Ask>,
+    before_buying: &'a dyn Fn(&mut Ui, &mut View) -> Vec<Ask>,
+    curves: &'a dyn Fn(&mut Ui, &View, Room) -> Vec<Ask>,
+    choices: &'a dyn Fn(&mut Ui, &mut View, Room) -> Vec<Ask>,
+    results: &'a mut dyn FnMut(&mut Ui, &mut View, Room) -> Vec<Ask>,
+}
+
+impl Parts<'_> {
+    /// Draws them below each other, the run among them where it scrolls with the rest.
+    fn one_column_ui(&mut self, ui: &mut Ui, view: &mut View, panes: &mut Panes, side: Frame, run_scrolls: bool) -> Vec<Ask> {
+        let mut asks = Vec::new();
+        CentralPanel::default().frame(side).show(ui, |ui| {
+            let place = ui.available_rect_before_wrap();
+            panes.pane_ui(ui, "Design", place, |ui| {
+                if !run_scrolls {
+                    asks.extend((self.before_buying)(ui, view));
+                }
+                scroll_ui(ui, "one column", |ui| {
+                    let top = ui.next_widget_position();
+                    let mut buying = top;
+                    if run_scrolls {
+                        asks.extend((self.run)(ui, view));
+                        ui.separator();
+                        buying = ui.next_widget_position();
+                        asks.extend((self.before_buying)(ui, view));
+                    }
+                    let curves = ui.next_widget_position();
+                    asks.extend((self.curves)(ui, view, Room::Column));
+                    ui.separator();
+                    asks.extend((self.choices)(ui, view, Room::Column));
+                    ui.separator();
+                    asks.extend((self.results)(ui, view, Room::Column));
+                    // Last, since a station brings its choices into sight.
+                    follow_guide(ui, view.guide_to.take(), [buying, top, curves]);
+                });
+            });
+        });
+        asks
+    }
+
+    /// Draws choices, curves and results next to each other.
+    fn three_columns_ui(
+        &mut self,
+        ui: &mut Ui,
+        view: &mut View,
+        panes: &mut Panes,
+        side: Frame,
+        (choices, curves, results): (Rect, Rect, Rect),
+    ) -> Vec<Ask> {
+        let mut asks = Vec::new();
+        panes.pane_ui(ui, CHOICES, choices, |ui| {
+            CentralPanel::default().frame(side).show(ui, |ui| {
+                asks.extend((self.before_buying)(ui, view));
+                asks.extend((self.choices)(ui, view, Room::Own));
+            });
+        });
+        panes.pane_ui(ui, CURVES, curves, |ui| {
+            CentralPanel::default().frame(side).show(ui, |ui| asks.extend((self.curves)(ui, view, Room::Own)));
+        });
+        panes.pane_ui(ui, RESULTS, results, |ui| {
+            CentralPanel::default().frame(side).show(ui, |ui| asks.extend((self.results)(ui, view, Room::Own)));
+        });
         asks
     }
 }

@@ -57,6 +57,39 @@ fn the_end_of_drying_is_dragged_in_the_chart_as_one_step() {
 }
 
 #[test]
+fn a_quick_hand_that_has_left_the_handle_still_holds_it() {
+    let mut harness = at(Stage::Drying);
+    let (before, from) = (drying_h(&harness), grip(&harness, "Drying time"));
+    let cut = harness.state().view.cut;
+    // Press and way come within one drawing.
+    let press =
+        |pos, pressed| egui::Event::PointerButton { pos, button: PointerButton::Primary, pressed, modifiers: Modifiers::NONE };
+    let away = from - vec2(50.0, -30.0);
+    for event in [egui::Event::PointerMoved(from), press(from, true), egui::Event::PointerMoved(away)] {
+        harness.event(event);
+    }
+    harness.run();
+    button(&mut harness, away, false);
+    settled(&mut harness);
+    assert!(drying_h(&harness) < before - 5.0, "{before} h, then {} h", drying_h(&harness));
+    assert_eq!(harness.state().view.cut, cut, "the hour of the cut stays");
+}
+
+#[test]
+fn a_press_alone_moves_nothing() {
+    let mut harness = at(Stage::Drying);
+    harness.get_by_role_and_label(Role::Slider, "Drying time, in the chart").set_value_accesskit(61.4);
+    settled(&mut harness);
+    let from = grip(&harness, "Drying time");
+    harness.hover_at(from);
+    harness.run();
+    button(&mut harness, from, true);
+    button(&mut harness, from, false);
+    settled(&mut harness);
+    assert!((drying_h(&harness) - 61.4).abs() < 1e-9 && !harness.state().session.is_dragging(), "{} h", drying_h(&harness));
+}
+
+#[test]
 fn a_handle_is_moved_by_keys() {
     let mut harness = at(Stage::Drying);
     let before = drying_h(&harness);
