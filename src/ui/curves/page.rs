@@ -184,7 +184,8 @@ fn curve_ui(ui: &mut Ui, view: &View, (key, small): (CurveKey, bool), batches: B
         Some(spread) => with_spread(key, curve::curve(batches.now, key), spread).shown_in(view.units),
         None => shown(batches.now),
     };
-    let ghost = batches.before.map(shown);
+    // What the last change left as it was has no curve from before it.
+    let ghost = batches.before.map(shown).filter(|ghost| ghost.series != now.series);
     let (a, b) = match batches.second {
         Some((second, _)) => {
             let (a, b) = in_one_frame(now, shown(second));

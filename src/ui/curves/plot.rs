@@ -20,10 +20,11 @@ const BAND: (f32, f32) = (0.18, 0.12);
 /// Height of a tick, as a share of the plot.
 const TICK: f64 = 0.1;
 
-/// Height of the plot for each number beside its axis, and the least; width for each below it.
+/// Height of the plot for each number beside its axis, and the least; width for each below it, and the least.
 const MARK_WANTS: f32 = 30.0;
 const MARK_TAKES: f32 = 17.0;
-const X_MARK_WANTS: f32 = 90.0;
+const X_MARK_WANTS: f32 = 70.0;
+const X_MARK_TAKES: f32 = 45.0;
 /// Width that the numbers beside the other axis take.
 const X_AXIS_GIVES: f32 = 40.0;
 
@@ -49,7 +50,8 @@ pub(in crate::ui) fn plot_ui(
     let (beside, above) = (gutter(ui, drawn), strip(drawn, height));
     ui.add_space(above);
     let height = height - above;
-    let x_marks = ((ui.available_width() - beside - X_AXIS_GIVES) / X_MARK_WANTS) as usize;
+    let wide = ui.available_width() - beside - X_AXIS_GIVES;
+    let x_marks = ((wide / X_MARK_WANTS) as usize, (wide / X_MARK_TAKES) as usize);
     let y_marks = ((height / MARK_WANTS) as usize, (height / MARK_TAKES) as usize);
     let plot = Plot::new(("curve", frame.title))
         .height(height)
@@ -69,10 +71,11 @@ pub(in crate::ui) fn plot_ui(
         .default_x_bounds(frame.x.least, frame.x.most)
         .default_y_bounds(frame.y.least, frame.y.most)
         // All numbers alike: none fades where they stand close.
+        .custom_x_axes(vec![AxisHints::new_x().label_spacing(X_MARK_TAKES - 7.0..=X_MARK_TAKES - 6.0)])
         .custom_y_axes(vec![AxisHints::new_y().label_spacing(MARK_TAKES - 2.0..=MARK_TAKES - 1.0)])
         .y_axis_min_width(36.0)
         .grid_spacing(4.0..=12.0)
-        .x_grid_spacer(move |input| marks(input.bounds, (x_marks, x_marks.max(2))))
+        .x_grid_spacer(move |input| marks(input.bounds, x_marks))
         .y_grid_spacer(move |input| marks(input.bounds, y_marks))
         .x_axis_formatter(move |mark, range| {
             let last = mark.value + mark.step_size > *range.end() + 1e-9;

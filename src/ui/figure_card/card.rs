@@ -1,4 +1,4 @@
-//! One figure in full, in the place of the results: why it is what it is, what changes it most, and how to reach a target.
+//! One figure in full, in the place of the results: how to reach a target, why it is what it is, and what changes it most.
 
 use crate::analysis::DRAWS;
 use crate::figure::is_of_germs;
@@ -55,12 +55,13 @@ fn card_ui(ui: &mut Ui, units: Units, view: &mut CardView, known: Known<'_>) -> 
         let words = "How far this figure may be wrong could not be calculated: the program has a fault here.";
         ui.label(RichText::new(words).size(CAPTION).color(palette.caution_text));
     }
+    // First, so that the answer is in sight where it is asked for.
+    heading(ui, "Reach a target");
+    asks.extend(aim_ui(ui, units, view, card, known.ways));
     heading(ui, "Why");
     asks.extend(why_ui(ui, units, card, &words));
     heading(ui, "Sensitivity: what changes it most");
     asks.extend(sensitivity_ui(ui, units, &card.figure, known.effects));
-    heading(ui, "Reach a target");
-    asks.extend(aim_ui(ui, units, view, card, known.ways));
     asks
 }
 
