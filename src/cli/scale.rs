@@ -87,11 +87,11 @@ fn save(before: &Batch, trial: &ScaleTrial, from: &Path, to: &Path) -> Result<()
 fn write_text(trial: &ScaleTrial, units: Units, data: &mut dyn Write) -> Result<(), CliError> {
     let ScalePreview { name, choices, remarks, follows, gone, new, .. } = &trial.preview;
     writeln!(data, "{name}")?;
-    for (heading, rows) in std::iter::once(&("Choices that follow", choices.clone())).chain(follows) {
+    for (heading, rows) in std::iter::once(&("Choices that change", choices.clone())).chain(follows) {
         writeln!(data, "\n{heading}")?;
         write_columns(["", "before", "after", ""], rows, data)?;
     }
-    for (heading, cautions) in [("Cautions that come", new), ("Cautions that go", gone)] {
+    for (heading, cautions) in [("New warnings", new), ("Warnings lifted", gone)] {
         if !cautions.is_empty() {
             writeln!(data, "\n{heading}")?;
         }

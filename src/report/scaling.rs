@@ -67,7 +67,7 @@ pub fn scale_preview(before: &Batch, after: &Batch, scaled: &Scaled, units: Unit
     ScalePreview {
         name: scale_name(scaled.goal, units),
         choices: choices(scaled, units),
-        remarks: scale_remarks(scaled, after, units).into_iter().chain(no_costs(after, units)).collect(),
+        remarks: scale_remarks(scaled, (before, after), units).into_iter().chain(no_costs(after, units)).collect(),
         follows,
         gone: only(Whose::OnlyA),
         new: only(Whose::OnlyB),
@@ -118,6 +118,8 @@ fn no_costs(after: &Batch, units: Units) -> Option<String> {
     }
     match shop(after) {
         Err(error) => Some(format!("No costs: {}.", units.told(&error.to_string()))),
-        Ok(shopping) => shopping.missing_words().map(|goods| format!("No costs: no supply is entered for {goods}.")),
+        Ok(shopping) => shopping
+            .missing_words()
+            .map(|goods| format!("No costs: enter a package and its price for {goods} on the page Plan, part Shopping.")),
     }
 }

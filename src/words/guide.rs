@@ -37,17 +37,17 @@ pub const GUIDE: &[GuideStep] = &[
     GuideStep {
         place: GuidePlace::BeforeBuying,
         title: "Before buying",
-        says: "Say here how much milk you get, which fat you want, how fat your cream is and how many moulds you have: drag a slider or type a number. Everything else follows, and the line next to the heading tells what to buy.",
+        says: "Say here how much milk you get, how much fat you want, how rich your cream is and how many moulds you have: drag a slider or type a number. Everything else follows, and the line next to the heading tells what to buy.",
     },
     GuideStep {
         place: GuidePlace::Run,
         title: "The run",
-        says: "The band is your milk on its way to the jar, as thick as it weighs. Press a station to see its choices, its curve and its figures. A station wears the sign of the gravest warning that one of its choices causes.",
+        says: "The band is your milk on its way to the jar, as thick as it weighs. Press a station to see its choices, its curve and its figures. A sign marks the gravest warning that one of its choices causes.",
     },
     GuideStep {
         place: GuidePlace::Curve,
         title: "One curve, and a cheese cut open",
-        says: "The curve of the station is large; pull one of its round handles, and the choice behind it moves. The cut shows a cheese from inside at the hour that you choose: its moisture, its salt, its pH. Every curve is also there as a table.",
+        says: "The curve of the station is large; drag one of its round handles, and the choice behind it moves. The cut shows a cheese from inside at the hour that you choose: its moisture, its salt, its pH. Every curve is also there as a table.",
     },
     GuideStep {
         place: GuidePlace::Results,
@@ -62,7 +62,7 @@ pub const GUIDE: &[GuideStep] = &[
     GuideStep {
         place: GuidePlace::Plan,
         title: "Plan and print",
-        says: "Week fits the tasks into your hours, Shopping finds the packages to buy, Paper shows the two pages that hang in the kitchen: save them as PDF, print them, or take them along on a phone.",
+        says: "Week fits the tasks into your hours, Shopping finds the packages to buy, Paper shows two pages to hang in the kitchen: save them as PDF, print them, or take them along on a phone.",
     },
     GuideStep {
         place: GuidePlace::Sources,

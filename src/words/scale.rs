@@ -1,12 +1,17 @@
 //! A design that is scaled, in words: what the step is called, what was rounded, what stays.
 
+use super::caution::counted_words;
 use crate::analysis::{POT_FILLED, ScaleGoal, ScaleTo, Scaled};
 use crate::batch::Batch;
-use crate::design::{Unit, Value};
+use crate::caution::cautions;
+use crate::design::{Unit, Value, lower_first};
 use crate::units::Units;
 
+/// What more milk needs.
+const SLOWER: &str = "A larger vat warms and cools more slowly with the same heating power: allow more time.";
+
 /// What stays when a design is scaled.
-pub const KEPT_IN_SCALING: &str = "Sizes, strengths, doses for each litre or gram, temperatures and times stay as they are, and so do your kitchen, your week and your supplies. A larger vat warms more slowly with the same heating power.";
+pub const KEPT_IN_SCALING: &str = "Sizes, strengths, doses for each litre or gram, temperatures and times stay as they are, and so do your kitchen, your week and your supplies.";
 
 /// Returns what scaling to a goal is called: "Scale to 8 L of milk".
 ///
@@ -23,12 +28,16 @@ pub fn scale_name(goal: ScaleGoal, units: Units) -> String {
 /// Least change of what a mould gets that is worth saying, %.
 const LEAST_PERCENT: f64 = 0.5;
 
-/// Returns what is to be known of a scaled design, a sentence each: how full the pot is, how many cheeses the jars take, what was rounded up.
+/// Returns what is to be known of a scaled design, a sentence each: how full the pot is, how many cheeses the jars take, what was rounded up, that more milk warms more slowly, and how many warnings there are.
 ///
 /// # Arguments
-/// * `after`: the batch of the scaled design
+/// * `before`, `after`: the batches of the design and of the scaled one
 #[must_use]
-pub fn scale_remarks(scaled: &Scaled, after: &Batch, units: Units) -> Vec<String> {
+pub fn scale_remarks(scaled: &Scaled, (before, after): (&Batch, &Batch), units: Units) -> Vec<String> {
+    let counted = |batch: &Batch| lower_first(&counted_words(&cautions(batch)));
+    let warned = format!("Warnings now: {}; after scaling: {}.", counted(before), counted(after));
+    let litres = |batch: &Batch| batch.milk.done().map_or(0.0, |milk| milk.vat_milk_l);
+    let slower = (litres(after) > litres(before)).then(|| SLOWER.to_owned());
     let filled = pot_words(scaled.goal, after, units).or_else(|| jar_words(scaled.goal, after));
     let rounded = scaled.choices.iter().filter(|choice| choice.is_rounded_up()).map(|choice| {
         let words = |number: f64| choice.field.words(Value::Number(number));
@@ -45,7 +54,7 @@ pub fn scale_remarks(scaled: &Scaled, after: &Batch, units: Units) -> Vec<String
             words(choice.to)
         )
     });
-    filled.into_iter().chain(rounded).collect()
+    filled.into_iter().chain(rounded).chain(slower).chain([warned]).collect()
 }
 
 /// Returns how full the pot is.

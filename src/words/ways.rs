@@ -20,7 +20,7 @@ pub fn way_words(way: &Way, units: Units) -> String {
 #[must_use]
 pub fn way_lines(way: &Way, price: Option<(f64, &str)>, units: Units) -> Vec<String> {
     let figure = &way.answer.figure;
-    let nearest = (!way.reached).then(|| format!("comes no nearer than {}", figure.text_in(units)));
+    let nearest = (!way.reached).then(|| format!("gets only as far as {}", figure.text_in(units)));
     let costs = cost_words(&way.cost, price, units);
     let brings = weighty(&way.cost.brings, units).into_iter().map(|words| format!("new: {words}"));
     let takes = weighty(&way.cost.takes, units).into_iter().map(|words| format!("lifts: {words}"));

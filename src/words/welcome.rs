@@ -8,7 +8,7 @@ use crate::design::Unit;
 use crate::units::Units;
 
 /// What the program is, for somebody who sees it for the first time; the sentence of every output follows it.
-pub const WELCOME: &str = "Plan a vat of small fresh rennet cheeses before you buy anything: how much milk and cream, how many cheeses, when each step is due, what can go wrong.";
+pub const WELCOME: &str = "Plan a vat of small fresh rennet cheeses before you buy anything: how much milk and cream, how many cheeses, when each step is due, and some of what can go wrong.";
 
 /// One thing to start from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -22,18 +22,19 @@ pub struct Start {
 /// Starting from the milk that can be bought.
 pub const START_FROM_MILK: Start = Start {
     title: "The milk in my shop",
-    says: "Say how much milk you get and which fat you want, and see how much cream to buy.",
+    says: "Say how much milk you get and how much fat you want, and see how much cream to buy.",
 };
 
 /// Starting from nothing.
-pub const START_EMPTY: Start = Start { title: "An empty design", says: "Every choice is at its default. Change what you like." };
+pub const START_EMPTY: Start =
+    Start { title: "An empty design", says: "Every choice starts at a usual value. Change what you like." };
 
 /// Starting with the guide.
 pub const GUIDE_START: Start =
     Start { title: "A short guide", says: "A few steps through the window. Leave it whenever you like." };
 
 /// What the tiles of the examples show.
-pub const TILES_SHOW: &str = "The cheeses are drawn to one scale: dashed as they leave the mould, filled as they are when dried, in layers of water, fat, curd and salt. All examples are invented.";
+pub const TILES_SHOW: &str = "All cheeses are drawn to one scale: dashed, as they leave the mould; filled, when dried, in layers of water, fat, curd and salt. All examples are invented.";
 
 /// What is said of an example while it is not calculated.
 pub const NOT_CALCULATED: &str = "Not calculated yet";

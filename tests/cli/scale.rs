@@ -9,7 +9,7 @@ fn the_text_shows_before_and_after_and_the_file_stays() {
     let before = std::fs::read(&path).unwrap();
     let ran = run(&["scale", &path, "--milk", "8"]);
     assert_eq!((ran.code, ran.words.as_str()), (0, ""));
-    for words in ["Scale to 8 L of milk\n", "Choices that follow", "Number of moulds", "To buy", "Packages", "Costs", "When"] {
+    for words in ["Scale to 8 L of milk\n", "Choices that change", "Number of moulds", "To buy", "Packages", "Costs", "When"] {
         assert!(ran.data.contains(words), "{words} is missing in {}", ran.data);
     }
     let moulds = ran.data.lines().find(|line| line.contains("Number of moulds")).unwrap();

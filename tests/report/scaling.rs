@@ -7,6 +7,7 @@ use vatsketch::design::Design;
 use vatsketch::figure::figures;
 use vatsketch::report::{ScalePreview, scale_preview};
 use vatsketch::units::Units;
+use vatsketch::words::counted_words;
 
 fn preview(design: &Design, to: ScaleTo, amount: f64, units: Units) -> ScalePreview {
     let before = batch(design).unwrap();
@@ -67,7 +68,12 @@ fn rounding_the_pot_and_the_jars_are_explained() {
     assert!(pot.contains("The pot takes 8.5 L of milk with its cream: 85 % of it"), "{pot}");
     assert!(said(ScaleTo::Pot, 10.0, Units::US).contains("The pot takes 9 qt of milk"), "{}", said(ScaleTo::Pot, 10.0, Units::US));
     assert!(said(ScaleTo::Jars, 2.0, Units::METRIC).contains("A full jar takes "));
-    assert!(preview(&design, ScaleTo::Moulds, 24.0, Units::METRIC).remarks.is_empty());
+    // A vat that is doubled has nothing to round; it warms more slowly, and its warnings are counted before and after.
+    let doubled = said(ScaleTo::Moulds, 24.0, Units::METRIC);
+    let warned = counted_words(&cautions(&batch(&design).unwrap()));
+    assert!(!doubled.contains("rounded up") && doubled.contains("warms and cools more slowly"), "{doubled}");
+    assert!(doubled.contains(&format!("Warnings now: {warned}; after scaling: ")), "{doubled}");
+    assert!(!said(ScaleTo::Moulds, 6.0, Units::METRIC).contains("more slowly"), "half of it warms faster");
 }
 
 #[test]
@@ -76,7 +82,10 @@ fn a_need_without_a_supply_is_said_and_costs_are_not_made_up() {
     design.supplies.goods.remove(&vatsketch::design::Good::Pepper);
     let shown = preview(&design, ScaleTo::Milk, 9.0, Units::METRIC);
     assert!(shown.follows.iter().all(|(name, _)| *name != "Costs"));
-    assert_eq!(shown.remarks.last().map(String::as_str), Some("No costs: no supply is entered for pepper."));
+    assert_eq!(
+        shown.remarks.last().map(String::as_str),
+        Some("No costs: enter a package and its price for pepper on the page Plan, part Shopping.")
+    );
 }
 
 #[test]

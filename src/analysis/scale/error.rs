@@ -24,7 +24,7 @@ pub enum ScaleError {
         given: f64,
     },
     /// The design does not come as far as what is to be filled.
-    #[error("{} cannot be scaled to, because this design has none to start from: {why}", to.label())]
+    #[error("this design cannot be scaled to this ({}): {why}", to.label())]
     NothingThere {
         /// Of what.
         to: ScaleTo,

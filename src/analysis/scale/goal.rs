@@ -48,8 +48,8 @@ impl ScaleTo {
         match self {
             Self::Milk => "The milk you buy, before cream or skimmed milk is added.",
             Self::Pot => "What the pot holds to its rim; some of it stays free to stir.",
-            Self::Moulds => "So many moulds, each with as much curd as now.",
-            Self::Jars => "As many cheeses as fill so many of your jars.",
+            Self::Moulds => "This number of moulds, each with as much curd as now.",
+            Self::Jars => "As many cheeses as fill this number of your jars.",
         }
     }
 
@@ -58,7 +58,7 @@ impl ScaleTo {
     pub fn behind(self, symbol: &str) -> String {
         match self {
             Self::Milk => format!("{symbol} of milk"),
-            Self::Pot => format!("{symbol} in the pot, full to its rim"),
+            Self::Pot => format!("{symbol}: what the pot holds to its rim"),
             Self::Moulds => "moulds".to_owned(),
             Self::Jars => "full jars".to_owned(),
         }

@@ -25,14 +25,15 @@ pub(super) fn tray(batch: &Batch, salted: &SaltingOutcome, dried: &DryingOutcome
     if pieces.is_empty() {
         return None;
     }
-    let room = if laid < each { format!("; {} more have no room", each - laid) } else { String::new() };
+    let room = if laid < each { format!("; {} more have no room on it: add trays", each - laid) } else { String::new() };
     let trays = design.tray_count;
     let plural = if trays == 1 { "tray" } else { "trays" };
+    let cheeses = if laid == 1 { "cheese" } else { "cheeses" };
     Some(Vessel {
         seen: Seen::Above,
         width_mm,
         height_mm: depth_mm,
         pieces,
-        caption: format!("{trays} {plural}, {laid} cheeses on the fullest, from above{room}"),
+        caption: format!("{trays} {plural}, {laid} {cheeses} on the fullest, from above{room}"),
     })
 }

@@ -69,7 +69,7 @@ pub(in crate::ui) fn cross_section_ui(
     picture_ui(ui, units, &drawn, left.clamp(LEAST_PICTURE, MOST_PICTURE));
     scale_ui(ui, cut.key);
     let limits = Limits { least: 0.0, most: 1.0, step: RAIL_STEP, whole: false };
-    let words = SliderWords { label: "Hour of the cross-section", value };
+    let words = SliderWords { label: "Hour of the cut", value };
     asks.extend(rail_ui(ui, cut, limits, drawn.at_h / drawn.last_h, &words));
     ui.label(RichText::new(below).size(CAPTION).color(Palette::of(ui).soft));
     if let Some(growth) = &drawn.growth {
@@ -109,9 +109,7 @@ fn play_ui(ui: &mut Ui, runs: bool) -> bool {
     }
     let words = if runs { "Cut through a cheese: pause" } else { "Cut through a cheese: play the hours" };
     response.widget_info(|| WidgetInfo::labeled(Role::Button, true, words));
-    response
-        .on_hover_text(if runs { "Pause" } else { "Play the hours from here; from the beginning where it is at the end" })
-        .clicked()
+    response.on_hover_text(if runs { "Pause" } else { "Play from this hour, or from the start if it is at the end" }).clicked()
 }
 
 /// Draws the choice of the germ whose growth is shown.

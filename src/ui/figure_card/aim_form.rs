@@ -41,7 +41,7 @@ pub(in crate::ui) fn aim_ui(ui: &mut Ui, units: Units, view: &mut CardView, card
         let wanted = if goal.bare { scale.kept(goal.value) } else { goal.value };
         Goal { figure: card.figure.key.to_owned(), wanted }
     });
-    let compare = ui.add_enabled(goal.is_ok(), Button::new("Compare the ways to it").min_size(vec2(96.0, 32.0)));
+    let compare = ui.add_enabled(goal.is_ok(), Button::new("Compare ways to reach it").min_size(vec2(96.0, 32.0)));
     if let Ok(goal) = goal.as_ref()
         && (compare.clicked() || entered)
     {
@@ -49,7 +49,7 @@ pub(in crate::ui) fn aim_ui(ui: &mut Ui, units: Units, view: &mut CardView, card
     }
     asks.extend(found_ui(ui, units, ways));
     ui.add_space(6.0);
-    ui.label("Or by this choice:");
+    ui.label("Or change one choice:");
     let (usual, others): (Vec<&TargetChoice>, Vec<&TargetChoice>) = card.ways.iter().partition(|way| way.usual);
     let first = if usual.is_empty() { &others } else { &usual };
     let chosen = view.choice.or_else(|| first.iter().find(|way| !way.pinned).map(|way| way.field.key));

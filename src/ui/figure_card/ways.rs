@@ -48,7 +48,9 @@ pub(super) fn ways_ui(ui: &mut Ui, units: Units, known: WaysKnown<'_>) -> Option
         WaysKnown::Failed => said_ui(ui, FAILED),
         WaysKnown::Found(found) => match &found.ways {
             Err(why) => said_ui(ui, why),
-            Ok(ways) if ways.is_empty() => said_ui(ui, "No choice that may move changes this figure."),
+            Ok(ways) if ways.is_empty() => {
+                said_ui(ui, "No choice that is free to move changes this figure. Unpin one and try again.")
+            }
             Ok(ways) => ways.iter().filter_map(|way| way_ui(ui, units, found, way)).last(),
         },
     }

@@ -24,7 +24,7 @@ pub(in crate::ui) const KEYS: [(KeyboardShortcut, &str, Ask); 16] = [
     (KeyboardShortcut::new(CTRL, Key::Q), "Quit", Ask::Quit),
     (KeyboardShortcut::new(CTRL, Key::W), "Quit", Ask::Quit),
     (KeyboardShortcut::new(Modifiers::NONE, Key::F6), "Next part of the window", Ask::NextPane { back: false }),
-    (KeyboardShortcut::new(Modifiers::NONE, Key::F9), "The curve alone in the window, or not any more", Ask::CurveAlone),
+    (KeyboardShortcut::new(Modifiers::NONE, Key::F9), "Show only the curve, or everything again", Ask::CurveAlone),
     (KeyboardShortcut::new(Modifiers::NONE, Key::F10), "To the menus", Ask::ToMenus),
     (KeyboardShortcut::new(Modifiers::NONE, Key::F11), "Full screen on or off", Ask::FillScreen),
     (KeyboardShortcut::new(Modifiers::NONE, Key::F1), "Show these keys", Ask::Help(HelpCard::Keys)),

@@ -69,7 +69,7 @@ fn look_menu(ui: &mut Ui, view: &mut View, asks: &mut Vec<Ask>) -> Id {
         sub_menu_ui(ui, "Units", |ui| units_ui(ui, &mut view.units));
         sub_menu_ui(ui, "Zoom", zoom_ui);
         ui.separator();
-        entry(ui, "Curve alone in the window", Some(&Ask::CurveAlone), Ask::CurveAlone, asks);
+        entry(ui, "Show only the curve", Some(&Ask::CurveAlone), Ask::CurveAlone, asks);
     })
 }
 

@@ -22,9 +22,9 @@ pub(in crate::ui) fn preview_ui(ui: &mut Ui, preview: &ScalePreview, units: Unit
         for remark in &preview.remarks {
             ui.add(Label::new(RichText::new(remark).size(CAPTION)).wrap());
         }
-        cautions_ui(ui, "Cautions that come", &preview.new, units);
-        cautions_ui(ui, "Cautions that go", &preview.gone, units);
-        rows_ui(ui, "Choices that follow", &preview.choices);
+        cautions_ui(ui, "New warnings", &preview.new, units);
+        cautions_ui(ui, "Warnings lifted", &preview.gone, units);
+        rows_ui(ui, "Choices that change", &preview.choices);
         for (name, rows) in &preview.follows {
             rows_ui(ui, name, rows);
         }

@@ -92,7 +92,7 @@ impl ScalePrompt {
 /// Draws the question and returns its answer, once there is one.
 pub(in crate::ui) fn scale_ui(ui: &mut Ui, prompt: &mut ScalePrompt) -> Option<Reply> {
     heading(ui, "Scale the design");
-    ui.label("Everything that grows with it follows, as one step to undo. Nothing changes before you press “Scale”.");
+    ui.label("All amounts change together, as one step to undo. Nothing changes before you press “Scale”.");
     ui.add_space(6.0);
     goals_ui(ui, prompt);
     ui.add_space(6.0);

@@ -39,7 +39,7 @@ fn kept_long(days: f64, soak_days: f64) -> CautionWords {
     let rule = value(&COLD_DAYS);
     let soaked = if soak_days > 0.0 { format!(", {soak_days:.0} of them in the vinegar") } else { String::new() };
     let longer = if soak_days > COLD_DAYS.value {
-        format!(" The {rule} days are the rules’ and not this plan’s, and they are over before its soak is.")
+        format!(" The rules’ {rule} days end before this plan’s soak does: sour the milk before, or plan a shorter soak.")
     } else {
         String::new()
     };
@@ -52,6 +52,6 @@ fn kept_long(days: f64, soak_days: f64) -> CautionWords {
             cold(),
             measured()
         ),
-        format!("Not sour: food rules allow {rule} days, the day of making counted."),
+        format!("Not sour: keep cold, discard after {rule} days, day of making included."),
     )
 }

@@ -14,7 +14,7 @@ pub const TRADE_WORDS: &[Term] = &[
         "calcium chloride",
         "A salt of calcium, sold as flakes or in drops. A little of it helps pasteurised milk to set firmly.",
     ),
-    trade("caution", "Something to know or to change, less grave than a serious warning."),
+    trade("caution", "Something to change or to watch, less grave than a serious warning."),
     trade("clotting", "What rennet does first: the milk begins to set. It is not yet firm enough to cut."),
     trade("culture", "Chosen bacteria that turn the sugar of milk into lactic acid, and so sour milk and curd."),
     trade("curd", "What rennet makes of milk: a soft gel of casein that holds fat and whey. Drained, it is the cheese."),
@@ -29,7 +29,7 @@ pub const TRADE_WORDS: &[Term] = &[
     trade("germ", "A microbe. The program follows some of those that make people ill."),
     trade(
         "humidity",
-        "How much vapour the air holds, as a share of the most that it can hold while it is so warm. Dry air dries a cheese faster.",
+        "How much vapour the air holds, as a share of the most that it can hold at its temperature. Dry air dries a cheese faster.",
     ),
     trade("lactic acid", "The acid that a culture makes of the sugar of milk."),
     trade("lactose", "The sugar of milk, which a culture turns into lactic acid."),
@@ -47,7 +47,7 @@ pub const TRADE_WORDS: &[Term] = &[
     ),
     trade(
         "pH meter",
-        "An instrument that measures how sour something is. It must be set with two buffers before it can be believed.",
+        "An instrument that measures how sour something is. Calibrate it with two solutions of known pH before you trust it.",
     ),
     trade("pinned", "Of a choice: a target leaves it alone."),
     trade(
@@ -56,7 +56,7 @@ pub const TRADE_WORDS: &[Term] = &[
     ),
     trade("rennet", "An enzyme that makes milk set. Bottles differ in strength, which is on the label."),
     trade("ripening", "The time in which a culture begins to sour the warm milk, before the rennet goes in."),
-    trade("skimmed milk", "Milk without nearly all of its fat. Added to rich milk, it brings the fat down."),
+    trade("skimmed milk", "Milk with nearly all of its fat taken out. Added to rich milk, it brings the fat down."),
     trade("slow cheese", "One that sours more slowly than nine of ten trial runs. What can hurt is judged by it."),
     trade("soak", "The time in which a cheese lies in vinegar."),
     trade("tenfold step", "Ten times as many germs. Two steps are a hundred times as many."),

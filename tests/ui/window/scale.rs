@@ -45,7 +45,7 @@ fn what_follows_is_shown_before_it_is_done_and_is_one_step() {
     let before = harness.state().session.design().clone();
     type_amount(&mut harness, "8");
     harness.get_by_label("Scale to 8 L of milk");
-    harness.get_by_role_and_label(Role::Table, "Choices that follow");
+    harness.get_by_role_and_label(Role::Table, "Choices that change");
     for cell in ["Number of moulds", "16", "10.7 L", "12"] {
         assert!(harness.query_all_by_label(cell).count() > 0, "{cell}");
     }
