@@ -118,7 +118,7 @@ fn the_days_of_the_rules_are_told_from_those_of_the_plan() {
     };
     let soaked = said(&long);
     for words in
-        ["for 35 days, 21 of them in the vinegar", "after 7 days in the cold", "The 7 days are the rules’ and not this plan’s"]
+        ["for 35 days, 21 of them in the vinegar", "after 7 days in the cold", "The rules’ 7 days end before this plan’s soak does"]
     {
         assert!(soaked.what.contains(words), "{words} in {}", soaked.what);
     }
