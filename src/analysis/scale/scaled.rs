@@ -55,7 +55,7 @@ const ROUNDING: f64 = 1e-6;
 /// Returns the whole design scaled: amounts grow with the milk, counts too and are rounded up; sizes, strengths, doses for each litre or gram,
 /// temperatures and times stay, and so do the kitchen, the week and the supplies.
 ///
-/// With the factor k = wanted / now an amount a becomes k a, to three digits ([`SCALED_DIGITS`]), and a count n becomes ⌈k n⌉. So rennet, salt,
+/// With the factor k = wanted / now an amount a becomes k a, to three digits (`SCALED_DIGITS`), and a count n becomes ⌈k n⌉. So rennet, salt,
 /// vinegar and the number of jars follow by their doses, and a cheese weighs nearly what it did; where moulds were rounded up, a little less.
 /// A choice that has no effect in the design stays as it is.
 ///

@@ -9,10 +9,10 @@ use crate::ui::state::ask::Ask;
 use crate::ui::state::cut::CutView;
 use crate::ui::widget::matter::MatterColours;
 use crate::ui::widget::number_text::trimmed;
-use crate::ui::widget::theme::Palette;
+use crate::ui::widget::theme::{CAPTION, Palette, plain};
 use crate::units::Units;
 use egui::{Color32, Sense, Ui, WidgetInfo, vec2};
-use egui_plot::{AxisHints, FilledArea, GridMark, Line, LineStyle, Plot, PlotPoints, VLine};
+use egui_plot::{AxisHints, FilledArea, GridMark, Line, LineStyle, Plot, PlotPoints, PlotResponse, VLine};
 
 /// Opacity of a band, and of the second design's.
 const BAND: (f32, f32) = (0.18, 0.12);
@@ -24,7 +24,7 @@ const TICK: f64 = 0.1;
 const MARK_WANTS: f32 = 30.0;
 const MARK_TAKES: f32 = 17.0;
 const X_MARK_WANTS: f32 = 70.0;
-const X_MARK_TAKES: f32 = 45.0;
+const X_MARK_TAKES: f32 = 50.0;
 /// Width that the numbers beside the other axis take.
 const X_AXIS_GIVES: f32 = 40.0;
 
@@ -70,9 +70,8 @@ pub(in crate::ui) fn plot_ui(
         .set_margin_fraction(vec2(0.0, 0.0))
         .default_x_bounds(frame.x.least, frame.x.most)
         .default_y_bounds(frame.y.least, frame.y.most)
-        // All numbers alike: none fades where they stand close.
-        .custom_x_axes(vec![AxisHints::new_x().label_spacing(X_MARK_TAKES - 7.0..=X_MARK_TAKES - 6.0)])
-        .custom_y_axes(vec![AxisHints::new_y().label_spacing(MARK_TAKES - 2.0..=MARK_TAKES - 1.0)])
+        .custom_x_axes(vec![ticks(AxisHints::new_x(), X_MARK_TAKES)])
+        .custom_y_axes(vec![ticks(AxisHints::new_y(), MARK_TAKES)])
         .y_axis_min_width(36.0)
         .grid_spacing(4.0..=12.0)
         .x_grid_spacer(move |input| marks(input.bounds, x_marks))
@@ -116,18 +115,27 @@ pub(in crate::ui) fn plot_ui(
     labels_ui(ui, drawn, &response, above);
     let words = drawn.in_words();
     response.response.widget_info(|| WidgetInfo::labeled(egui::Role::Image, true, &words));
-    let mut asks = Vec::new();
-    if let Some(cut) = cut {
-        let hour = drawn.a.cut.and_then(|hours| cut_hour_ui(ui, hours, cut, &response));
-        let (moved, is_held) = handles_ui(ui, units, frame.title, drawn.handles(), &response);
-        asks.extend(moved.into_iter().map(|ask| ask.of(drawn.edited)));
-        asks.extend(hour.filter(|_| !is_held));
-        asks.extend(response.response.double_clicked().then_some(Ask::CurveAlone));
-    }
+    let asks = cut.map_or_else(Vec::new, |cut| held_ui(ui, units, drawn, cut, &response));
     if let Some(read) = crosshair_ui(ui, drawn, &response) {
         response.response.on_hover_text_at_pointer(read);
     }
     asks
+}
+
+/// Draws what can be taken hold of in a plot; returns what is asked for.
+fn held_ui(ui: &mut Ui, units: Units, drawn: &PlottedCurves<'_>, cut: (CutView, f64), response: &PlotResponse<()>) -> Vec<Ask> {
+    let mut asks = Vec::new();
+    let hour = drawn.a.cut.and_then(|hours| cut_hour_ui(ui, hours, cut, response));
+    let (moved, is_held) = handles_ui(ui, units, drawn.a.title, drawn.handles(), response);
+    asks.extend(moved.into_iter().map(|ask| ask.of(drawn.edited)));
+    asks.extend(hour.filter(|_| !is_held));
+    asks.extend(response.response.double_clicked().then_some(Ask::CurveAlone));
+    asks
+}
+
+/// Returns an axis whose small numbers are all written where they have their room, and none paler than the others.
+fn ticks(axis: AxisHints<'_>, takes: f32) -> AxisHints<'_> {
+    axis.label_spacing(takes - 7.0..=takes - 6.0).tick_label_font(plain(CAPTION))
 }
 
 /// Fills the bands of a curve.
