@@ -3,7 +3,6 @@
 use super::lift::{Cost, cost};
 use super::solve::{Answer, Goal, SolveError, Solved, solve};
 use crate::batch::{Batch, batch_after};
-use crate::caution::{Caution, Severity};
 use crate::design::{Design, Field, Kind, Value};
 
 /// One way to a target: a choice, what it becomes, and what follows.
@@ -22,13 +21,6 @@ pub struct Way {
 }
 
 impl Way {
-    /// Returns how many serious warnings of the design's own it brings.
-    #[must_use]
-    pub fn serious_brought(&self) -> usize {
-        let is_serious = |caution: &&Caution| caution.severity == Severity::Stop && !caution.always;
-        self.cost.brings.iter().filter(is_serious).count()
-    }
-
     /// Returns how far the choice is moved, as a share of its range.
     #[must_use]
     pub fn moved(&self) -> f64 {
@@ -78,7 +70,7 @@ pub fn ways(
         }
     }
     found.sort_by(|one, other| {
-        let first = |way: &Way| (!way.reached, way.serious_brought());
+        let first = |way: &Way| (!way.reached, way.cost.serious_brought());
         first(one).cmp(&first(other)).then(one.moved().total_cmp(&other.moved()))
     });
     Ok(Some(found))

@@ -38,7 +38,7 @@ fn what_reaches_the_target_comes_first_and_then_what_brings_the_fewest_serious_w
     ] {
         let batch = batch(&crate::example(name)).unwrap();
         let found = ways(&batch, &goal(figure, wanted), &choices(&keys), &|| true).unwrap().unwrap();
-        let order: Vec<(bool, usize)> = found.iter().map(|way| (!way.reached, way.serious_brought())).collect();
+        let order: Vec<(bool, usize)> = found.iter().map(|way| (!way.reached, way.cost.serious_brought())).collect();
         assert!(order.is_sorted() && !order.is_empty(), "{name}: {order:?}");
     }
 }

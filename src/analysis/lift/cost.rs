@@ -1,6 +1,6 @@
 //! What a changed design costs: hours, taste, and the cautions that come and go. What is bought is counted by the plan.
 
-use super::trial::is_among;
+use super::trial::{is_among, own_serious};
 use crate::batch::{Batch, soaked_min};
 use crate::caution::{Caution, cautions};
 use crate::law::souring::Taste;
@@ -16,6 +16,14 @@ pub struct Cost {
     pub brings: Vec<Caution>,
     /// The cautions that go, the gravest first.
     pub takes: Vec<Caution>,
+}
+
+impl Cost {
+    /// Returns how many serious warnings of the design's own come that were not there.
+    #[must_use]
+    pub fn serious_brought(&self) -> usize {
+        own_serious(&self.brings)
+    }
 }
 
 /// Returns what it costs to make one batch instead of another.

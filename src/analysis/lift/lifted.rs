@@ -1,7 +1,6 @@
 //! What lifts a warning, as facts.
 
 use super::cost::Cost;
-use super::trial::own_serious;
 use crate::batch::Batch;
 use crate::caution::Caution;
 use crate::design::{Field, Value};
@@ -40,7 +39,7 @@ impl Lift {
     /// Returns how many serious warnings of the design's own it brings that were not there.
     #[must_use]
     pub fn serious_brought(&self) -> usize {
-        own_serious(&self.cost.brings)
+        self.cost.serious_brought()
     }
 
     /// Returns whether nothing stays of the warning, and no serious warning comes with it.

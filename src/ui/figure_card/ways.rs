@@ -3,15 +3,13 @@
 use crate::export::printable;
 use crate::report::money;
 use crate::session::{FoundWays, PricedWay};
+use crate::ui::results::lift::FAILED;
 use crate::ui::state::ask::Ask;
 use crate::ui::widget::spoken::say_changes;
 use crate::ui::widget::theme::{CAPTION, Palette, bold};
 use crate::units::Units;
 use crate::words::{way_lines, way_words};
 use egui::{Button, Label, RichText, Role, Ui, WidgetInfo};
-
-/// What is said where work in the background ended without an answer.
-const FAILED: &str = "This could not be calculated: the program has a fault here. Change a choice to try again.";
 
 /// What is known of the ways to the target that was asked for.
 #[derive(Clone, Copy)]
