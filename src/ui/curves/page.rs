@@ -200,7 +200,8 @@ fn curve_ui(ui: &mut Ui, view: &View, (key, small): (CurveKey, bool), batches: B
     };
     let top = ui.cursor().top();
     let mut asks = heading_ui(ui, view, (key, small), (&a, b.as_ref()));
-    ui.add_space(4.0);
+    // Half of the uppermost number beside the axis stands above the plot, which a small one has close below its unit.
+    ui.add_space(if small { 8.0 } else { 4.0 });
     // What a heading of two lines takes, the plot gives, so that the whole stays as high as it is.
     let height = (height - (ui.cursor().top() - top - HEADING_LINE).max(0.0)).max(LEAST_PLOT);
     let nothing = b.as_ref().is_none_or(|b| b.empty_because.is_some());

@@ -9,7 +9,7 @@ use egui::{Align2, Label, Pos2, Rect, RichText, Role, Sense, Stroke, StrokeKind,
 
 /// Least height at which a vessel is drawn, and the greatest.
 pub(super) const LEAST: f32 = 84.0;
-const MOST: f32 = 190.0;
+const MOST: f32 = 300.0;
 /// Room beside it for its height, and below it for its width.
 const BESIDE: f32 = 56.0;
 const BELOW: f32 = 20.0;
