@@ -48,6 +48,11 @@ fn card_ui(ui: &mut Ui, units: Units, view: &mut CardView, known: Known<'_>) -> 
     if is_of_germs(card.figure.key) {
         potential_ui(ui);
     }
+    // First, so that the answer is in sight where it is asked for.
+    heading(ui, "Reach a target");
+    asks.extend(aim_ui(ui, units, view, card, known.ways));
+    // What is calculated later stands below the form, so that it does not push the form away from the hand.
+    ui.add_space(8.0);
     if let Some(likely) = known.likely {
         ui.label(RichText::new(format!("{}; {DRAWS} trial runs in all", likely.in_words(units))).size(CAPTION).color(palette.soft));
     }
@@ -55,9 +60,6 @@ fn card_ui(ui: &mut Ui, units: Units, view: &mut CardView, known: Known<'_>) -> 
         let words = "How far this figure may be wrong could not be calculated: the program has a fault here.";
         ui.label(RichText::new(words).size(CAPTION).color(palette.caution_text));
     }
-    // First, so that the answer is in sight where it is asked for.
-    heading(ui, "Reach a target");
-    asks.extend(aim_ui(ui, units, view, card, known.ways));
     heading(ui, "Why");
     asks.extend(why_ui(ui, units, card, &words));
     heading(ui, "Sensitivity: what changes it most");
