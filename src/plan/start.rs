@@ -49,6 +49,17 @@ impl Start {
         }
     }
 
+    /// Returns the same with another finish time, and what each quarter of an hour that it is too soon costs; nothing without a finish time.
+    pub(super) fn finished_sooner(&self, sooner_min: i64) -> Option<(Self, i64)> {
+        match *self {
+            Self::Earliest { .. } => None,
+            Self::FinishedBy { by_min, from_min, spare_points } => {
+                Some((Self::FinishedBy { by_min: by_min - sooner_min, from_min, spare_points }, spare_points))
+            }
+            Self::Here { at_min, by_min } => Some((Self::Here { at_min, by_min: Some(by_min? - sooner_min) }, 0)),
+        }
+    }
+
     pub(super) const fn within_min(&self) -> i64 {
         match *self {
             Self::Earliest { within_min, .. } => within_min,

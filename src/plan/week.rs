@@ -81,15 +81,33 @@ fn in_two(
     let missed = |placed: &Placed| placed.lost.iter().any(|lost| lost.impossible);
     let other = if plan.impossible_min() == 0 || after.is_empty() {
         None
-    } else if start.by_min().is_none() {
-        let all: Vec<Handling> = until_finished.iter().chain(after).cloned().collect();
-        Some(schedule(&all, &hours(horizon_min(&all, start)?)?, start)?)
+    } else if let Some(whole) = as_one(until_finished, after, start, &hours)? {
+        Some(whole)
     } else if plan.placed.iter().skip(until_finished.len()).any(missed) {
         finished_sooner(until_finished, after, start, &hours)
     } else {
         None
     };
     Ok(other.filter(|other| other.impossible_min() < plan.impossible_min()).unwrap_or(plan))
+}
+
+/// Schedules all of it as one; nothing where the cheeses would not be finished by a time that is wished, or where that time decides the start.
+fn as_one(
+    until_finished: &[Handling],
+    after: &[Handling],
+    start: &Start,
+    hours: impl Fn(i64) -> Result<Hours, ClockError>,
+) -> Result<Option<Schedule>, WeekError> {
+    let free = match *start {
+        Start::FinishedBy { .. } => return Ok(None),
+        Start::Earliest { .. } => *start,
+        Start::Here { at_min, .. } => Start::Here { at_min, by_min: None },
+    };
+    let all: Vec<Handling> = until_finished.iter().chain(after).cloned().collect();
+    let whole = schedule(&all, &hours(horizon_min(&all, &free)?)?, &free)?;
+    let last = until_finished.len().checked_sub(1).and_then(|last| whole.placed.get(last));
+    let is_late = last.zip(start.by_min()).is_some_and(|(last, by_min)| last.start_min + last.hands_min > by_min);
+    Ok((!is_late).then_some(whole))
 }
 
 /// How much sooner the cheeses are finished at each try, and how often that is tried: a day in all.
@@ -103,13 +121,13 @@ fn finished_sooner(
     start: &Start,
     hours: impl Fn(i64) -> Result<Hours, ClockError>,
 ) -> Option<Schedule> {
-    let Start::FinishedBy { by_min, from_min, spare_points } = *start else { return None };
     let (step_min, tries) = SOONER_MIN;
     let sooner = |by_step: i64| {
-        let start = Start::FinishedBy { by_min: by_min - by_step * step_min, from_min, spare_points };
+        let sooner_min = by_step * step_min;
+        let (start, spare_points) = start.finished_sooner(sooner_min)?;
         let mut plan = one_after_other(until_finished, after, &start, &hours).ok()?;
         // It is finished so much too soon by the wish.
-        let spare = spare_points * (by_step * step_min / GRID_MIN);
+        let spare = spare_points * (sooner_min / GRID_MIN);
         plan.points += spare;
         plan.wait_points += spare;
         Some(plan)

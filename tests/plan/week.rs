@@ -80,6 +80,31 @@ fn a_finish_time_gives_way_a_little_to_jars_that_nobody_could_roll() {
     assert_eq!(plan.reasons(&tasks.handlings()).iter().map(|reason| reason.points).sum::<i64>(), plan.points);
 }
 
+/// The same for a maker who is in the middle of the vat already.
+#[test]
+fn going_on_from_here_a_finish_time_gives_way_to_the_jars_as_well() {
+    let (_, tasks) =
+        made(&[("kept_in", Value::Choice("oil")), ("keeping_days", Value::Number(20.0)), ("pickling_h", Value::Number(2000.0))]);
+    let done = tasks.position("vinegar").unwrap();
+    let here = Here { done, began_min: 10 * 1440 + 600, now_min: 10 * 1440 + 630 };
+    let finished = |plan: &Schedule| {
+        let last = &plan.placed[tasks.until_finished - 1 - done];
+        last.start_min + last.hands_min
+    };
+    let free = on_from_here(&tasks, &here, None, nights).unwrap();
+    let by_min = finished(&free) + 720;
+    let wished = on_from_here(&tasks, &here, Some(by_min), nights).unwrap();
+    let (from_min, to_min) = (finished(&wished) + 4 * 1440 - 120, finished(&wished) + 6 * 1440 + 120);
+    let away = Span { by: Taken::Busy, from_min, to_min, points: 9, alarm_points: 0, impossible: true };
+    let hours = |until_min: i64| {
+        let night = Habit::new(Taken::Sleep, Habit::EVERY_DAY, (22, 30), (6, 30));
+        Ok(Hours::new(night.spans(until_min).chain([away]).collect(), until_min))
+    };
+    let plan = on_from_here(&tasks, &here, Some(by_min), hours).unwrap();
+    assert_eq!(plan.impossible_min(), 0, "{:?}", plan.placed.last());
+    assert!(finished(&plan) <= by_min);
+}
+
 #[test]
 fn a_finished_by_too_soon_is_refused_with_the_longest_wait() {
     let (_, tasks) = made(&[]);
