@@ -10,7 +10,7 @@ use crate::caution::{Caution, Severity, cautions};
 use crate::design::{Value, field};
 use crate::export::printable;
 use crate::plan::price_change;
-use crate::report::money;
+use crate::report::price_change_words;
 use crate::units::Units;
 use crate::words::{caution_word, caution_words, changes_words, lift_lines, why_not_words};
 use serde_json::{Value as Json, json};
@@ -102,9 +102,9 @@ fn write_lifted(batch: &Batch, lifted: &Lifted, units: Units, data: &mut dyn Wri
 
 fn write_lift(before: &Batch, warning: &Caution, lift: &Lift, units: Units, data: &mut dyn Write) -> std::io::Result<()> {
     writeln!(data, "  Lifted by: {}", changes_words(&lift.changes, units))?;
-    let price = price_change(before, &lift.batch);
-    let shown = price.map(|more| (more, money(more.abs(), &printable(&before.design.supplies.currency)).replace('\u{a0}', " ")));
-    let lines = lift_lines(lift, warning, shown.as_ref().map(|(more, amount)| (*more, amount.as_str())), units);
+    let price = price_change(before, &lift.batch)
+        .map(|change| price_change_words(&change, &printable(&before.design.supplies.currency)).replace('\u{a0}', " "));
+    let lines = lift_lines(lift, warning, price.as_deref(), units);
     lines.iter().try_for_each(|line| writeln!(data, "    {line}"))?;
     writeln!(data)
 }
@@ -120,10 +120,13 @@ fn lifted_json(batch: &Batch, lifted: &Lifted) -> Json {
 
 fn lift_json(before: &Batch, lift: &Lift) -> Json {
     let cost = &lift.cost;
+    let price = price_change(before, &lift.batch);
+    let not_counted = price.as_ref().map_or(&[][..], |change| &change.not_counted);
     json!({
         "choices": lift.changes.iter().map(change_json).collect::<Vec<_>>(), "moved": lift.moved,
         "costs": {
-            "hours": cost.hours, "money": price_change(before, &lift.batch), "currency": before.design.supplies.currency,
+            "hours": cost.hours, "money": price.as_ref().filter(|change| change.shows()).map(|change| change.more),
+            "currency": before.design.supplies.currency, "without_price": not_counted.iter().map(|good| good.key()).collect::<Vec<_>>(),
             "taste": cost.taste.map(|(before, after)| json!({ "from": before.words(), "to": after.words() })),
         },
         "brings": cost.brings.iter().map(caution_json).collect::<Vec<_>>(),

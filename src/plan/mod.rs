@@ -54,7 +54,7 @@ pub use now::{Now, check_zone};
 pub use offer::{WishKind, moved_start, wish_of_kind, wish_offers, wished_time};
 pub use packages::{Aim, Basket, Package, PackageError, Want, choose};
 pub use pass::Pass;
-pub use price_change::price_change;
+pub use price_change::{PriceChange, price_change};
 pub use schedule::{Placed, Schedule, horizon_min, schedule};
 pub use shopping::{Bought, Need, Shopping, ShoppingError, milk_good, needs, shop, shopping};
 pub use spoken::{Lean, SpokenError, spoken_time};

@@ -6,7 +6,7 @@ use crate::analysis::{Lift, Lifted, lifts};
 use crate::batch::Batch;
 use crate::caution::Caution;
 use crate::design::Design;
-use crate::plan::price_change;
+use crate::plan::{PriceChange, price_change};
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
@@ -22,8 +22,8 @@ struct Order {
 pub struct PricedLift {
     /// The lift.
     pub lift: Lift,
-    /// How much more is to be paid, if that shows.
-    pub price: Option<f64>,
+    /// What it changes of the price, if anything.
+    pub price: Option<PriceChange>,
 }
 
 impl PricedLift {

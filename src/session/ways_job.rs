@@ -5,7 +5,7 @@ use super::command::Command;
 use crate::analysis::{Goal, Way, ways};
 use crate::batch::Batch;
 use crate::design::{Design, Field, Value};
-use crate::plan::price_change;
+use crate::plan::{PriceChange, price_change};
 use std::sync::Arc;
 
 /// What is asked for.
@@ -20,8 +20,8 @@ struct Order {
 pub struct PricedWay {
     /// The way.
     pub way: Way,
-    /// How much more is to be paid, if that shows.
-    pub price: Option<f64>,
+    /// What it changes of the price, if anything.
+    pub price: Option<PriceChange>,
 }
 
 impl PricedWay {

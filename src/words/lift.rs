@@ -29,9 +29,9 @@ const SHORT_H: f64 = 10.0;
 /// Returns what a lift costs: hours, taste and body, money; nothing where it costs nothing of these.
 ///
 /// # Arguments
-/// * `price`: how much more is to be paid, and the amount without its sign as it is shown
+/// * `price`: what it changes of the price, in words
 #[must_use]
-pub(super) fn cost_words(cost: &Cost, price: Option<(f64, &str)>, units: Units) -> String {
+pub(super) fn cost_words(cost: &Cost, price: Option<&str>, units: Units) -> String {
     let hours = cost.hours.and_then(|hours| {
         let size = hours.abs();
         let decimals = usize::from(size < SHORT_H);
@@ -40,8 +40,7 @@ pub(super) fn cost_words(cost: &Cost, price: Option<(f64, &str)>, units: Units) 
         (size >= least).then(|| format!("{text} {}", if hours > 0.0 { "longer" } else { "shorter" }))
     });
     let taste = cost.taste.map(|(before, after)| format!("taste and body: {} → {}", before.words(), after.words()));
-    let money = price.map(|(more, amount)| format!("{amount} {} to pay", if more > 0.0 { "more" } else { "less" }));
-    let all: Vec<String> = [hours, taste, money].into_iter().flatten().collect();
+    let all: Vec<String> = [hours, taste, price.map(str::to_owned)].into_iter().flatten().collect();
     all.join("; ")
 }
 
@@ -56,9 +55,9 @@ pub(super) fn weighty(cautions: &[Caution], units: Units) -> Vec<String> {
 ///
 /// # Arguments
 /// * `warning`: the one that it lifts
-/// * `price`: how much more is to be paid, and the amount without its sign as it is shown
+/// * `price`: what it changes of the price, in words
 #[must_use]
-pub fn lift_lines(lift: &Lift, warning: &Caution, price: Option<(f64, &str)>, units: Units) -> Vec<String> {
+pub fn lift_lines(lift: &Lift, warning: &Caution, price: Option<&str>, units: Units) -> Vec<String> {
     let costs = cost_words(&lift.cost, price, units);
     let others: Vec<Caution> = lift.cost.takes.iter().filter(|caution| *caution != warning).cloned().collect();
     let stays: Vec<Caution> = lift.stays.iter().cloned().collect();
@@ -72,7 +71,7 @@ pub fn lift_lines(lift: &Lift, warning: &Caution, price: Option<(f64, &str)>, un
 
 /// Returns the same as [`lift_lines`] where there is little room: what it lifts besides is counted, not named.
 #[must_use]
-pub fn short_lift_lines(lift: &Lift, warning: &Caution, price: Option<(f64, &str)>, units: Units) -> Vec<String> {
+pub fn short_lift_lines(lift: &Lift, warning: &Caution, price: Option<&str>, units: Units) -> Vec<String> {
     let others = |severity: Severity| {
         let of = |caution: &&Caution| *caution != warning && caution.severity == severity && !caution.always;
         let count = lift.cost.takes.iter().filter(of).count();

@@ -16,9 +16,9 @@ pub fn way_words(way: &Way, units: Units) -> String {
 /// Returns how near it comes if it does not reach the target, what it costs, and the warnings that come with it, a line each.
 ///
 /// # Arguments
-/// * `price`: how much more is to be paid, and the amount without its sign as it is shown
+/// * `price`: what it changes of the price, in words
 #[must_use]
-pub fn way_lines(way: &Way, price: Option<(f64, &str)>, units: Units) -> Vec<String> {
+pub fn way_lines(way: &Way, price: Option<&str>, units: Units) -> Vec<String> {
     let figure = &way.answer.figure;
     let nearest = (!way.reached).then(|| format!("gets only as far as {}", figure.text_in(units)));
     let costs = cost_words(&way.cost, price, units);

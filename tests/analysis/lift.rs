@@ -196,7 +196,7 @@ fn no_words_about_a_lift_promise_anything() {
         let mut said: Vec<String> = why_not_words(&lifted).into_iter().collect();
         for lift in &lifted.lifts {
             said.push(changes_words(&lift.changes, Units::US));
-            said.extend(lift_lines(lift, &lifted.warning, Some((0.5, "0.50 coins")), Units::US));
+            said.extend(lift_lines(lift, &lifted.warning, Some("0.50 coins more to pay"), Units::US));
         }
         for words in said {
             let lower = words.to_lowercase();

@@ -8,6 +8,7 @@ mod impossible;
 mod kitchen_week;
 mod offer;
 mod packages;
+mod price_change;
 mod replan;
 mod schedule_cases;
 mod schedule_properties;

@@ -1,7 +1,7 @@
 //! Every way to a target, side by side: what each choice would become and bring, before anything moves.
 
 use crate::export::printable;
-use crate::report::money;
+use crate::report::price_change_words;
 use crate::session::{FoundWays, PricedWay};
 use crate::ui::results::lift::FAILED;
 use crate::ui::state::ask::Ask;
@@ -64,8 +64,8 @@ fn way_ui(ui: &mut Ui, units: Units, found: &FoundWays, priced: &PricedWay) -> O
     let palette = Palette::of(ui);
     let words = way_words(&priced.way, units);
     let currency = printable(&found.design.supplies.currency);
-    let price = priced.price.map(|more| (more, money(more.abs(), &currency)));
-    let lines = way_lines(&priced.way, price.as_ref().map(|(more, amount)| (*more, amount.as_str())), units);
+    let price = priced.price.as_ref().map(|change| price_change_words(change, &currency));
+    let lines = way_lines(&priced.way, price.as_deref(), units);
     ui.add_space(6.0);
     let colour = if priced.way.reached { palette.text } else { palette.soft };
     ui.add(Label::new(RichText::new(&words).font(bold(CAPTION)).color(colour)).wrap());

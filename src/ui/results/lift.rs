@@ -2,7 +2,7 @@
 
 use crate::caution::Caution;
 use crate::export::printable;
-use crate::report::money;
+use crate::report::price_change_words;
 use crate::session::{FoundLifts, PricedLift};
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
@@ -88,8 +88,8 @@ fn lift_ui(ui: &mut Ui, units: Units, found: &FoundLifts, priced: &PricedLift) -
     let PricedLift { lift, price } = priced;
     let changes = changes_words(&lift.changes, units);
     let currency = printable(&found.design.supplies.currency);
-    let price = price.map(|more| (more, money(more.abs(), &currency)));
-    let lines = short_lift_lines(lift, &found.lifted.warning, price.as_ref().map(|(more, amount)| (*more, amount.as_str())), units);
+    let price = price.as_ref().map(|change| price_change_words(change, &currency));
+    let lines = short_lift_lines(lift, &found.lifted.warning, price.as_deref(), units);
     ui.add_space(4.0);
     ui.add(Label::new(RichText::new(&changes).font(bold(CAPTION))).wrap());
     for line in lines {
