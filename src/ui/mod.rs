@@ -20,6 +20,7 @@ pub use state::draft::Draft;
 pub use state::pages::{HelpCard, Page, PlanPart};
 pub use state::view::View;
 pub use widget::matter::MatterColours;
+pub use widget::motion::{glided, keep_still};
 pub use widget::number_text::{Misread, Understood, read_number};
 pub use widget::theme::{Palette, install};
 pub use widget::typing::Typing;

@@ -1,7 +1,7 @@
 //! The curves: that of the chosen station large, its cut beside it; below them warming and drying loss, small and always in sight.
 
 use crate::batch::Batch;
-use crate::curve::{self, CurveKey, Spread, in_one_frame, with_spread};
+use crate::curve::{self, Axis, CurveKey, Spread, in_one_frame, with_spread};
 use crate::design::Stage;
 use crate::ui::curves::cut::{cross_section_ui, moment};
 use crate::ui::curves::germs_foot::{germs_foot_ui, said_height, said_of_germs};
@@ -15,9 +15,10 @@ use crate::ui::results::milk_against::milk_against_ui;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::cut::{always_shown, shown_curve};
 use crate::ui::state::view::View;
+use crate::ui::widget::motion::glided;
 use crate::ui::widget::room::Room;
 use crate::ui::widget::theme::Palette;
-use egui::{RichText, Ui, vec2};
+use egui::{Id, RichText, Ui, vec2};
 
 /// Height of a plot in one column.
 const COLUMN_HEIGHT: f32 = 200.0;
@@ -194,10 +195,14 @@ fn curve_ui(ui: &mut Ui, view: &View, (key, small): (CurveKey, bool), batches: B
         None => (now, None),
     };
     // While something is dragged the axes reach as far as they did when it was taken hold of, so that they do not follow the pointer.
-    let a = match batches.held {
+    let mut a = match batches.held {
         Some(held) => in_one_frame(a, shown(held)).0,
         None => a,
     };
+    // A limit that jumps is hard to follow; what is dragged is followed at once.
+    for axis in [(&mut a.x, 'x'), (&mut a.y, 'y')] {
+        glide(ui, axis, (key, small), batches.held.is_some());
+    }
     let top = ui.cursor().top();
     let mut asks = heading_ui(ui, view, (key, small), (&a, b.as_ref()));
     // Half of the uppermost number beside the axis stands above the plot, which a small one has close below its unit.
@@ -222,6 +227,12 @@ fn curve_ui(ui: &mut Ui, view: &View, (key, small): (CurveKey, bool), batches: B
     }
     ui.add_space(4.0);
     asks
+}
+
+/// Lets the limits of an axis go to where they are wanted.
+fn glide(ui: &Ui, (axis, name): (&mut Axis, char), chart: (CurveKey, bool), at_once: bool) {
+    let limit = |which: &str, to: f64| glided(ui.ctx(), Id::unique(("axis", chart, name, axis.unit, which)), to, at_once);
+    (axis.least, axis.most) = (limit("least", axis.least), limit("most", axis.most));
 }
 
 fn empty_ui(ui: &mut Ui, why: &str, height: f32) {

@@ -5,6 +5,7 @@ pub(super) mod focus;
 pub(super) mod limits;
 pub(super) mod matter;
 pub(super) mod menu;
+pub(super) mod motion;
 pub(super) mod number_text;
 pub(super) mod pill;
 pub(super) mod pin;

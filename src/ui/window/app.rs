@@ -3,7 +3,7 @@
 use crate::file::path_of_address;
 use crate::session::{EXAMPLES, FaultLog, Kept, Recovery, Session, WindowPlace, copies_in};
 use crate::ui::widget::theme::install;
-use crate::ui::window::desktop_colours::ask_desktop;
+use crate::ui::window::desktop_wishes::ask_desktop;
 use crate::ui::window::folders::Folders;
 use crate::ui::window::place::{Place, placed};
 use crate::ui::window::shell::Window;

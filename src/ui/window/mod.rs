@@ -5,7 +5,7 @@ pub(super) mod background;
 pub(super) mod carry_out;
 pub(super) mod changed_bar;
 pub(super) mod design_page;
-pub(super) mod desktop_colours;
+pub(super) mod desktop_wishes;
 pub(super) mod dropped;
 pub(super) mod figure;
 pub(super) mod files;
