@@ -22,7 +22,7 @@ stage_design! {
         CreamBy cream_by: "Set cream from", CreamBy::FatTarget; "Aim for a fat target, or start from the cream that you have.";
         number fat_target_percent: "Fat target", Unit::Percent, 4.2, 0.5..=12.0, 0.1; "Fat of the milk in the vat, by mass.", when |d| d.cream_by == CreamBy::FatTarget;
         number cream_on_hand_ml: "Cream at hand", Unit::Millilitre, 200.0, 0.0..=5000.0, 10.0; "How much cream you have and mean to add.", when |d| d.cream_by == CreamBy::CreamAmount;
-        number cream_strength_percent: "Cream strength", Unit::Percent, 30.0, 10.0..=48.0, 1.0; "Fat of the cream, by mass, as printed on its carton.";
+        number cream_strength_percent: "Cream fat", Unit::Percent, 30.0, 10.0..=48.0, 1.0; "Fat of the cream, by mass, as printed on its carton.";
         number fridge_temperature_c: "Temperature of the milk as poured", Unit::Celsius, 5.0, 1.0..=25.0, 0.5; "Temperature of milk and cream when you measure them out and start to warm them.";
         CalciumForm calcium_form: "Form of calcium chloride", CalciumForm::Dihydrate; "Which calcium chloride you have. The dose changes by about a third between the forms, so read the label.";
         number calcium_solution_percent: "Strength of the calcium solution", Unit::Percent, 33.0, 5.0..=40.0, 1.0; "Anhydrous calcium chloride in the solution, by mass.", when |d| d.calcium_form == CalciumForm::Solution;

@@ -15,13 +15,13 @@ const WIDTH: f32 = 680.0;
 /// Height of the box above the list.
 const BOX: f32 = 40.0;
 
-/// Draws the list with a box that filters it.
+/// Draws the list with a box that searches it.
 ///
 /// `sought`: what is typed there
 pub(in crate::ui) fn words_ui(ctx: &egui::Context, sought: &mut String) -> HelpReply {
     card_ui(ctx, "Words of the trade", WIDTH, |ui, room| {
         let found = ui.horizontal(|ui| {
-            let label = ui.label("Filter");
+            let label = ui.label("Search");
             let edit = TextEdit::singleline(sought).hint_text("A part of a word").desired_width(240.0).margin(vec2(8.0, 4.0));
             let response = ui.add(edit).labelled_by(label.id);
             remember_text(ui, &response, sought);

@@ -37,6 +37,7 @@ pub const TRADE_WORDS: &[Term] = &[
     trade("mesophilic", "Of a culture: one that works best when the milk is lukewarm."),
     trade("moisture", "Water as a share of the weight of the whole cheese."),
     trade("mould", "A basket with holes, in which the curd drains and takes its shape."),
+    trade("note", "The mildest mark of a plan: worth knowing, and nothing has to be changed for it."),
     trade(
         "pasteurised",
         "Heated long and hot enough to kill most germs that make people ill. Spores survive it, and new germs can come in later.",

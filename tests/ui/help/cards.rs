@@ -18,8 +18,8 @@ fn the_words_are_filtered_by_what_is_typed() {
     let mut harness = first();
     from_menu(&mut harness, "Words of the trade");
     harness.get_by_label_contains(&format!("{0} of {0} words", terms().len()));
-    assert_eq!(focused(&harness), "Filter", "the box has the focus");
-    harness.get_by_role_and_label(Role::TextInput, "Filter").type_text("rennet");
+    assert_eq!(focused(&harness), "Search", "the box has the focus");
+    harness.get_by_role_and_label(Role::TextInput, "Search").type_text("rennet");
     harness.run();
     harness.get_by_label("Rennet");
     harness.get_by_label("Casein");
@@ -32,7 +32,7 @@ fn the_words_are_filtered_by_what_is_typed() {
 fn a_word_that_is_nowhere_says_so() {
     let mut harness = first();
     from_menu(&mut harness, "Words of the trade");
-    harness.get_by_role_and_label(Role::TextInput, "Filter").type_text("gooseberry");
+    harness.get_by_role_and_label(Role::TextInput, "Search").type_text("gooseberry");
     harness.run();
     harness.get_by_label("No word has these letters: try fewer.");
     harness.get_by_label("Close").click();
