@@ -4,11 +4,45 @@
 mod screen;
 
 use egui::{Event, Ui, pos2};
-use screen::{Screen, along, bare, press, window};
+use screen::{FRAMES, Screen, along, bare, press, window};
 use std::cell::RefCell;
-use std::time::Instant;
+use std::time::{Duration, Instant};
 use vatsketch::batch::{batch, batch_after};
 use vatsketch::design::{Design, Stage};
+
+/// What a frame took.
+#[derive(Clone, Copy, Default)]
+struct Took {
+    laid_out: Duration,
+    cut_up: Duration,
+}
+
+impl Took {
+    fn whole_ms(self) -> f64 {
+        1e3 * (self.laid_out + self.cut_up).as_secs_f64()
+    }
+}
+
+/// Draws one frame and returns what it took.
+fn timed(screen: &mut Screen, events: Vec<Event>, draw: &mut dyn FnMut(&mut Ui)) -> Took {
+    let began = Instant::now();
+    let mut output = screen.frame(events, draw);
+    let laid_out = began.elapsed();
+    let shapes = std::mem::take(&mut output.shapes);
+    let began = Instant::now();
+    let triangles = std::hint::black_box(screen.ctx.tessellate(shapes, output.pixels_per_point));
+    let cut_up = began.elapsed();
+    drop(triangles);
+    output.drop_without_applying_deltas();
+    Took { laid_out, cut_up }
+}
+
+/// Draws frames with the pointer as told, and returns the median of what they took.
+fn median(screen: &mut Screen, mut events: impl FnMut(u32) -> Vec<Event>, draw: &mut dyn FnMut(&mut Ui)) -> Took {
+    let mut all: Vec<Took> = (0..FRAMES).map(|frame| timed(screen, events(frame), draw)).collect();
+    all.sort_by(|one, other| one.whole_ms().total_cmp(&other.whole_ms()));
+    all.get(all.len() / 2).copied().unwrap_or_default()
+}
 
 /// Returns what the calculation alone takes where a design goes through these in turn, ms, as the median.
 fn calculation_ms(designs: &[Design]) -> f64 {
@@ -29,7 +63,7 @@ fn calculation_ms(designs: &[Design]) -> f64 {
 fn main() {
     let mut screen = Screen::new();
     let mut shift = 0.0;
-    let plain = screen.median(|_| Vec::new(), &mut |ui| {
+    let plain = median(&mut screen, |_| Vec::new(), &mut |ui| {
         shift += 0.01;
         bare(ui, shift);
     });
@@ -53,9 +87,10 @@ fn main() {
             println!("{label}: not in sight");
             continue;
         };
-        let hovered = screen.median(|frame| vec![Event::PointerMoved(pos2(500.0 + (frame % 50) as f32, 400.0))], &mut draw);
+        let hovered = median(&mut screen, |frame| vec![Event::PointerMoved(pos2(500.0 + (frame % 50) as f32, 400.0))], &mut draw);
         designs.borrow_mut().clear();
-        let held = screen.median(
+        let held = median(
+            &mut screen,
             |frame| {
                 let place = along(rail, frame);
                 let moved = Event::PointerMoved(place);

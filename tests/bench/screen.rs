@@ -4,7 +4,6 @@ use egui::accesskit::Role;
 use egui::{Context, Event, FullOutput, Modifiers, PointerButton, Pos2, RawInput, Rect, Ui, pos2, vec2};
 use egui_plot::{Line, Plot, PlotPoints};
 use jiff::{civil::date, tz::TimeZone};
-use std::time::{Duration, Instant};
 use vatsketch::design::Stage;
 use vatsketch::plan::Now;
 use vatsketch::session::{EXAMPLES, Session, WallClock};
@@ -19,21 +18,8 @@ const POINTS: u32 = 200;
 
 /// A screen that nobody sees.
 pub struct Screen {
-    ctx: Context,
+    pub ctx: Context,
     at_s: f64,
-}
-
-/// What a frame took.
-#[derive(Clone, Copy, Default)]
-pub struct Took {
-    pub laid_out: Duration,
-    pub cut_up: Duration,
-}
-
-impl Took {
-    pub fn whole_ms(self) -> f64 {
-        1e3 * (self.laid_out + self.cut_up).as_secs_f64()
-    }
 }
 
 impl Screen {
@@ -43,20 +29,12 @@ impl Screen {
         Self { ctx, at_s: 0.0 }
     }
 
-    /// Draws one frame and returns what came of it, and what it took.
-    fn frame(&mut self, events: Vec<Event>, draw: &mut dyn FnMut(&mut Ui)) -> (FullOutput, Took) {
+    /// Draws one frame and returns what came of it.
+    pub fn frame(&mut self, events: Vec<Event>, draw: &mut dyn FnMut(&mut Ui)) -> FullOutput {
         self.at_s += 1.0 / 60.0;
         let screen_rect = Some(Rect::from_min_size(Pos2::ZERO, vec2(SIZE[0], SIZE[1])));
         let input = RawInput { screen_rect, time: Some(self.at_s), events, focused: true, ..Default::default() };
-        let began = Instant::now();
-        let mut output = self.ctx.run_ui(input, draw);
-        let laid_out = began.elapsed();
-        let shapes = std::mem::take(&mut output.shapes);
-        let began = Instant::now();
-        let triangles = std::hint::black_box(self.ctx.tessellate(shapes, output.pixels_per_point));
-        let cut_up = began.elapsed();
-        drop(triangles);
-        (output, Took { laid_out, cut_up })
+        self.ctx.run_ui(input, draw)
     }
 
     /// Returns where a slider is on the screen.
@@ -64,7 +42,7 @@ impl Screen {
         self.ctx.enable_accesskit();
         let mut found = None;
         for _ in 0..3 {
-            let (output, _) = self.frame(Vec::new(), draw);
+            let output = self.frame(Vec::new(), draw);
             let tree = output.platform_output.accesskit_update.as_ref();
             let nodes = tree.into_iter().flat_map(|tree| &tree.nodes);
             let named = nodes.map(|(_, node)| node).find(|node| node.role() == Role::Slider && node.label() == Some(label));
@@ -74,19 +52,6 @@ impl Screen {
         self.ctx.disable_accesskit();
         let place = found?;
         Some(Rect::from_min_max(pos2(place.x0 as f32, place.y0 as f32), pos2(place.x1 as f32, place.y1 as f32)))
-    }
-
-    /// Draws frames with the pointer as told, and returns the median of what they took.
-    pub fn median(&mut self, mut events: impl FnMut(u32) -> Vec<Event>, draw: &mut dyn FnMut(&mut Ui)) -> Took {
-        let mut all: Vec<Took> = (0..FRAMES)
-            .map(|frame| {
-                let (output, took) = self.frame(events(frame), draw);
-                output.drop_without_applying_deltas();
-                took
-            })
-            .collect();
-        all.sort_by(|one, other| one.whole_ms().total_cmp(&other.whole_ms()));
-        all.get(all.len() / 2).copied().unwrap_or_default()
     }
 }
 

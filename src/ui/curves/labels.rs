@@ -25,7 +25,8 @@ const LOW: f32 = 150.0;
 const ONE_ROW: usize = 3;
 /// Steps up and down in which a place is looked for beside the end of a line.
 const NUDGE: f32 = 4.0;
-const NUDGES: [f32; 15] = [0.0, 1.0, -1.0, 2.0, -2.0, 3.0, -3.0, 4.0, -4.0, 5.0, -5.0, 6.0, -6.0, 7.0, -7.0];
+const NUDGES: [f32; 21] =
+    [0.0, 1.0, -1.0, 2.0, -2.0, 3.0, -3.0, 4.0, -4.0, 5.0, -5.0, 6.0, -6.0, 7.0, -7.0, 8.0, -8.0, 9.0, -9.0, 10.0, -10.0];
 /// Name of the line before the last change.
 const BEFORE: &str = "before";
 

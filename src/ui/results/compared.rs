@@ -13,6 +13,8 @@ use egui::{Align2, Color32, FontId, Rect, Response, RichText, Role, Sense, Strok
 
 /// Narrowest and widest column of values.
 const COLUMN: (f32, f32) = (54.0, 120.0);
+/// So much wider is the last column, in which words such as "only in B" stand.
+const WIDER: f32 = 12.0;
 /// Gap between a name and the first column.
 const GAP: f32 = 8.0;
 
@@ -27,11 +29,11 @@ impl Columns {
     /// Returns the columns that fit into a width.
     pub(in crate::ui) fn of(width: f32) -> Self {
         let each = (0.185 * width).clamp(COLUMN.0, COLUMN.1);
-        Self { name: width - 3.0 * each, each }
+        Self { name: width - 3.0 * each - WIDER, each }
     }
 
     fn end(self, column: usize) -> f32 {
-        self.name + (column + 1) as f32 * self.each
+        self.name + (column + 1) as f32 * self.each + if column == 2 { WIDER } else { 0.0 }
     }
 }
 

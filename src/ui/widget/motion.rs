@@ -35,6 +35,7 @@ pub fn keep_still(ctx: &Context) {
 /// });
 /// frame.drop_without_applying_deltas();
 /// ```
+#[must_use]
 pub fn glided(ctx: &Context, id: Id, to: f64, at_once: bool) -> f64 {
     let still = at_once || ctx.data(|data| data.get_temp::<bool>(still_id())).unwrap_or(false);
     let target = to as f32;

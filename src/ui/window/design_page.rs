@@ -25,6 +25,7 @@ use crate::ui::widget::scroll::scroll_ui;
 use crate::ui::widget::theme::Palette;
 use crate::ui::window::pane::{CHOICES, CURVES, Panes, RESULTS, RUN};
 use crate::ui::window::shell::{ONE_COLUMN, Window};
+use crate::ui::window::title::title_row_ui;
 use crate::units::Units;
 use crate::words::{GuidePlace, to_buy};
 use egui::{Align, CentralPanel, Frame, Margin, Panel, Pos2, Rect, Ui};
@@ -62,8 +63,10 @@ impl Window {
         let (design, batch) = shown_design(&self.session, edited);
         let to_buy = to_buy(batch, self.view.units);
         let searched = (design, &self.shown.figures[..]);
+        let title = self.session.design().title.as_str();
         let before_buying = |ui: &mut Ui, view: &mut View| {
-            let mut asks: Vec<Ask> = beside.and_then(|_| whose_ui(ui, edited)).into_iter().collect();
+            let mut asks: Vec<Ask> = title_row_ui(ui, view, title).into_iter().collect();
+            asks.extend(beside.and_then(|_| whose_ui(ui, edited)));
             asks.extend(before_buying_ui(ui, view, design, marks, &to_buy).into_iter().map(|ask| ask.of(edited)));
             ui.add_space(6.0);
             asks

@@ -33,5 +33,6 @@ pub(super) mod scale_prompt;
 pub(super) mod second;
 pub(super) mod shell;
 pub(super) mod sources_page;
+pub(super) mod title;
 pub(super) mod top_bar;
 pub(super) mod units_menu;

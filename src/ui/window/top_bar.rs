@@ -1,17 +1,16 @@
 //! The top bar: menus, the design's title, the pages.
 
-use crate::file::MOST_TITLE;
-use crate::session::{Command, Recent, Session};
+use crate::session::{Recent, Session};
 use crate::ui::state::ask::Ask;
 use crate::ui::state::pages::Page;
 use crate::ui::state::view::View;
-use crate::ui::widget::text_undo::remember_text;
 use crate::ui::widget::theme::{BODY, Palette, bold};
 use crate::ui::window::menus::menus_ui;
-use egui::{Button, Color32, Id, Key, Pos2, RichText, Role, Sense, Stroke, Ui, UiBuilder, WidgetInfo, vec2};
+use crate::ui::window::title::{TITLE_IN_BAR, title_box_ui};
+use egui::{Button, Color32, Id, Pos2, RichText, Role, Sense, Stroke, Ui, UiBuilder, WidgetInfo, vec2};
 
 /// Width of the box of the title, the least and the most, and of what stands around it: its edges and the mark of changes.
-const LEAST_TITLE: f32 = 34.0;
+const LEAST_TITLE: f32 = 90.0;
 const MOST_TITLE_WIDTH: f32 = 380.0;
 const BESIDE_TITLE: f32 = 60.0;
 
@@ -61,32 +60,15 @@ fn turned_arrow(ui: &Ui, centre: Pos2, way: f32, colour: Color32) {
     ui.painter().line(vec![at(3.5, -7.0), at(7.0, -4.0), at(3.5, -1.0)], stroke);
 }
 
+/// Draws the title where there is room for it, and the mark of what is not saved.
 fn title_ui(ui: &mut Ui, view: &mut View, session: &Session, asks: &mut Vec<Ask>) {
-    let palette = Palette::of(ui);
-    let mut text = view.title.clone().unwrap_or_else(|| session.design().title.clone());
-    let width = (ui.available_width() - pages_width(ui) - BESIDE_TITLE).clamp(LEAST_TITLE, MOST_TITLE_WIDTH);
-    let edit = egui::TextEdit::singleline(&mut text)
-        .hint_text("Untitled design")
-        .char_limit(MOST_TITLE)
-        .font(bold(BODY))
-        .desired_width(width)
-        .margin(vec2(8.0, 4.0));
-    let response = ui.add(edit);
-    ui.ctx().accesskit_node_builder(response.id, |node| node.set_label("Title of the design"));
-    remember_text(ui, &response, &text);
-    if response.changed() {
-        view.title = Some(text.clone());
-    }
-    if response.lost_focus()
-        && let Some(title) = view.title.take()
-        && title != session.design().title
-        && !ui.input(|input| input.key_pressed(Key::Escape))
-    {
-        asks.push(Ask::Do(Command::SetTitle(title)));
+    if ui.ctx().content_rect().width() >= TITLE_IN_BAR {
+        let width = (ui.available_width() - pages_width(ui) - BESIDE_TITLE).clamp(LEAST_TITLE, MOST_TITLE_WIDTH);
+        asks.extend(title_box_ui(ui, view, &session.design().title, width));
     }
     if session.is_dirty() {
         let (rect, dot) = ui.allocate_exact_size(vec2(16.0, 24.0), Sense::hover());
-        ui.painter().circle_filled(rect.center(), 5.0, palette.design);
+        ui.painter().circle_filled(rect.center(), 5.0, Palette::of(ui).design);
         dot.widget_info(|| WidgetInfo::labeled(Role::Label, true, "Unsaved changes"));
         dot.on_hover_text("Unsaved changes");
     }
