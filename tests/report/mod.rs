@@ -4,6 +4,7 @@ mod amounts;
 mod comparison;
 mod heat_step;
 mod kitchen;
+mod log_fields;
 mod plan;
 pub mod sample;
 mod scaling;
