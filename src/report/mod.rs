@@ -1,8 +1,11 @@
 //! The plan as data: what to buy, the steps, the curves, the cautions and the sources; no layout and no file.
 
+mod against;
 mod agenda;
 mod amount;
 mod answers;
+mod apart;
+mod changed;
 mod compared_row;
 mod comparison;
 mod facts;
@@ -31,8 +34,10 @@ mod weighing;
 mod when;
 mod why;
 
+pub use against::{AgainstPlan, AgainstRow, against_plan};
 pub use agenda::{Day, Line, agenda};
 pub use amount::{Amount, Target, duration, elapsed};
+pub use changed::{ChangedBatches, changed_batches};
 pub use compared_row::ComparedRow;
 pub use comparison::{BothCosts, Comparison, both_costs, comparison, cost_note};
 pub use hold::Hold;

@@ -1,5 +1,6 @@
 //! The plan as data.
 
+mod against;
 mod amounts;
 mod comparison;
 mod heat_step;
