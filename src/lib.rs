@@ -5,6 +5,7 @@
 //! [`design`] (what the maker chooses) → [`process`] (milk, vat, draining, salting, drying; each a function)
 //! → [`batch`] (all stages in order, mass balance, cautions) → [`mod@plan`] (the week, what to buy), [`figure`] and [`report`] (as data)
 //! → [`export`] (bytes), [`cli`] and `ui` (the window). [`session`] holds the open design and its undo list, [`mod@file`] reads and writes it.
+//! [`record`] is what really happened, as the maker wrote it down.
 //!
 //! [`law`] holds the laws that every stage shares, [`numeric`] the mathematics, [`source`] where each number comes from.
 //! A test reads the `use` lines and holds every folder to what it may import.
@@ -22,6 +23,7 @@ pub mod law;
 pub mod numeric;
 pub mod plan;
 pub mod process;
+pub mod record;
 pub mod report;
 pub mod session;
 pub mod source;

@@ -23,6 +23,7 @@ mod law;
 mod numeric;
 mod plan;
 mod process;
+mod record;
 mod report;
 mod session;
 mod source;

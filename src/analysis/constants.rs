@@ -6,6 +6,7 @@ use crate::law::{
     souring, standardisation, syneresis, yields,
 };
 use crate::process;
+use crate::record;
 use crate::source::{AnyCorrelation, Constant};
 
 /// Returns the lists of constants, one a module, in the order of the trade.
@@ -30,6 +31,7 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
         ("salt in cheese", salt::CONSTANTS),
         ("coat of pepper", coat::CONSTANTS),
         ("kitchen measures", kitchen::CONSTANTS),
+        ("what a kitchen reads", record::CONSTANTS),
         ("US and imperial measures", legal_measures::CONSTANTS),
         ("density of food", food_density::CONSTANTS),
         ("heat", heat::CONSTANTS),

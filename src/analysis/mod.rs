@@ -1,6 +1,8 @@
 //! What several batches say: two side by side, the whole design scaled, one choice that moves until a figure is as wanted, what a figure
 //! rests on and is sensitive to, and how far figures may be wrong.
 
+mod against;
+mod changed;
 mod compare;
 mod compare_cautions;
 mod compare_milk;
@@ -19,6 +21,8 @@ mod summary;
 mod ways;
 mod why;
 
+pub use against::{Against, against};
+pub use changed::{Changed, ChangedEntry, Recorded, changed};
 pub use compare::{Difference, DifferingChoice, Likeness, compare, differing_choices};
 pub use compare_cautions::{ComparedCaution, Whose, compare_cautions};
 pub use compare_milk::{MilkComparison, compare_milk};

@@ -1,5 +1,6 @@
 //! What may stand on the command line.
 
+use super::log::LogCommand;
 use super::named;
 use super::options::{
     DesignOptions, FigureOptions, FormOptions, OutputOptions, PaperOptions, ScaleOptions, UnitOptions, WeekOptions,
@@ -155,6 +156,14 @@ pub enum Command {
         /// Text or JSON.
         #[command(flatten)]
         form: FormOptions,
+    },
+    /// Keep a log of what really happened: begin a batch, write down, correct, take over a probe's table, lay it beside the plan.
+    Log {
+        /// The log, *.log.ron.
+        file: PathBuf,
+        /// What to do with it; without a word it is listed.
+        #[command(subcommand)]
+        what: Option<LogCommand>,
     },
     /// Fit the tasks of a vat into your week: when each begins, what it disrupts, what the week changes.
     Plan {

@@ -12,6 +12,7 @@ mod figures;
 mod germs;
 mod inputs;
 mod lift;
+mod log;
 mod mistyped;
 mod named;
 mod open;
@@ -33,6 +34,7 @@ mod why;
 
 pub use arguments::{Arguments, Command};
 pub use ending::Ending;
+pub use log::{EntryOptions, LogCommand};
 pub use options::{
     DesignOptions, FigureOptions, FormOptions, OutputOptions, PaperChoice, PaperOptions, ScaleOptions, UnitOptions, WeekOptions,
 };
@@ -108,6 +110,7 @@ pub fn run<T: Into<OsString> + Clone>(
             let wanted = lift::Wanted { pins: &pin, in_turn: in_turn.map(|most| most as usize) };
             lift::run(&design, &wanted, &form, data, words)
         }
+        Command::Log { file, what } => log::run(&file, what.as_ref(), data, words),
         Command::Plan { design, week, form } => plan::run(&design, &week, &form, data, words),
         Command::Shop { design, form } => shop::run(&design, &form, data, words),
         Command::Why { design, figure, form } => why::run(&design, &figure, &form, data),

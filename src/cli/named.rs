@@ -5,6 +5,7 @@ use crate::analysis::Alike;
 use crate::curve::CurveKey;
 use crate::design::{MilkKind, did_you_mean, nearest};
 use crate::export::{Format, Part};
+use crate::record::{DateOrder, EntryKind};
 use crate::session::{EXAMPLES, Example};
 use clap::builder::{PossibleValue, TypedValueParser};
 use clap::error::ErrorKind;
@@ -45,6 +46,16 @@ pub(super) fn part() -> Named<Part> {
 /// Reads a kind of file.
 pub(super) fn format() -> Named<Format> {
     Named::of("kind of file", Format::ALL.map(|format| (format.ending(), format.title(), format)))
+}
+
+/// Reads what is written down in a log.
+pub(super) fn entry_kind() -> Named<EntryKind> {
+    Named::of("kind of entry", EntryKind::ALL.iter().map(|kind| (kind.key(), kind.row().label, *kind)))
+}
+
+/// Reads in which order day and month stand.
+pub(super) fn date_order() -> Named<DateOrder> {
+    Named::of("order of dates", DateOrder::ALL.map(|order| (order.key(), order.label(), order)))
 }
 
 /// Something of a kind by its name. The library's own guess at what was meant goes further than [`nearest`], so the guess is ours.

@@ -59,6 +59,25 @@ pub enum FileError {
         /// Newest that is read.
         newest: u32,
     },
+    /// The file is no log.
+    #[error(
+        "this file is no log of Vatsketch: none of its lines has its check; choose another file, or another name for a new log"
+    )]
+    NotALog,
+    /// The log is of a later format.
+    #[error("this log has format {found}, and this program reads formats up to {newest}; open it with a newer Vatsketch")]
+    LogTooNew {
+        /// Format of the file.
+        found: u32,
+        /// Newest that is read.
+        newest: u32,
+    },
+    /// Another program writes into the log.
+    #[error("another program is writing into this log just now; try again")]
+    LogInUse,
+    /// The log is not what was read.
+    #[error("this log was changed since it was read, and nothing was added to it; read it again")]
+    LogChanged,
     /// A value is refused.
     #[error("the design has a value that is not possible: {0}; correct it in a text editor")]
     Value(#[from] DesignError),

@@ -75,6 +75,21 @@ impl DesignFile {
     pub fn to_text(&self) -> String {
         v7::to_text(self.id, &self.design)
     }
+
+    /// Returns the same on one line, as a log keeps it.
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::{design::Design, file::DesignFile};
+    /// let file = DesignFile { id: None, design: Design { note: "two\nlines".into(), ..Design::default() } };
+    /// assert!(!file.to_line().contains('\n'));
+    /// assert_eq!(DesignFile::from_text(&file.to_line())?, file);
+    /// # Ok::<(), vatsketch::file::FileError>(())
+    /// ```
+    #[must_use]
+    pub fn to_line(&self) -> String {
+        v7::to_line(self.id, &self.design)
+    }
 }
 
 /// Reads a design from a file, without its id.

@@ -1,6 +1,7 @@
 //! A point at which the cook stops and checks; only if it is as it should be does the work go on.
 
 use super::Target;
+use crate::record::EntryKind;
 use crate::units::Units;
 
 /// What is checked after a step, before the next one.
@@ -16,6 +17,13 @@ pub struct Hold {
     pub if_not: String,
     /// What is written down, a blank for each.
     pub blanks: Vec<&'static str>,
+    /// What the blanks are in the log, in the same order.
+    pub records: Vec<EntryKind>,
+}
+
+/// Returns the blanks of a hold for what the log calls so.
+pub(super) fn blanks_for(kinds: &[EntryKind]) -> Vec<&'static str> {
+    kinds.iter().map(|kind| kind.row().held).collect()
 }
 
 impl Hold {
@@ -25,7 +33,7 @@ impl Hold {
     /// ```
     /// use vatsketch::{design::Unit, report::{Amount, Hold, Target}};
     /// let aim = Target::near("milk", Amount::new(35.0, Unit::Celsius, 1), 0.5);
-    /// let hold = Hold { ask: "Milk at", aim: Some(aim), then: "Then the rennet.".to_owned(), if_not: String::new(), blanks: vec!["°C"] };
+    /// let hold = Hold { ask: "Milk at", aim: Some(aim), then: "Then the rennet.".to_owned(), if_not: String::new(), blanks: vec!["°C"], records: Vec::new() };
     /// assert_eq!(hold.decides().as_deref(), Some("34.5\u{a0}to 35.5\u{a0}°C"));
     /// ```
     #[must_use]

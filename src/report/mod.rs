@@ -1,8 +1,11 @@
 //! The plan as data: what to buy, the steps, the curves, the cautions and the sources; no layout and no file.
 
+mod against;
 mod agenda;
 mod amount;
 mod answers;
+mod apart;
+mod changed;
 mod compared_row;
 mod comparison;
 mod facts;
@@ -10,6 +13,7 @@ mod hold;
 mod hold_of;
 mod label;
 mod laws;
+mod log_fields;
 mod plan;
 mod prepare;
 mod price_change;
@@ -31,14 +35,17 @@ mod weighing;
 mod when;
 mod why;
 
+pub use against::{AgainstPlan, AgainstRow, against_plan};
 pub use agenda::{Day, Line, agenda};
 pub use amount::{Amount, Target, duration, elapsed};
+pub use changed::{ChangedBatches, changed_batches};
 pub use compared_row::ComparedRow;
 pub use comparison::{BothCosts, Comparison, both_costs, comparison, cost_note};
 pub use hold::Hold;
 pub use hold_of::hold_of;
 pub use label::{ALLERGEN, JarLabel, NOT_FOR, NOT_MEASURED};
 pub use laws::{LawRow, laws};
+pub use log_fields::{LogField, log_fields};
 pub use plan::{Plan, Stopped, plan, plan_at, week_plan};
 pub use price_change::price_change_words;
 pub use purchase::{Cost, Purchase, weight_price};

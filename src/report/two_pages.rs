@@ -1,6 +1,7 @@
 //! The steps on two pages: the day on which the curd is made, and the days after.
 
 use super::{Day, Hold, Line, Plan, Step, StepTime, agenda};
+use crate::record::EntryKind;
 
 /// The two pages.
 #[derive(Clone, Debug, PartialEq)]
@@ -28,6 +29,12 @@ impl Line<'_> {
     pub fn hold(&self) -> Option<&Hold> {
         let ends = self.times.last().map(|time| &time.task) == self.step.times.last().map(|time| &time.task);
         self.step.hold.as_ref().filter(|_| ends)
+    }
+
+    /// Returns what its blanks are in the log, in the order in which they are printed: where it has a hold, only those of the hold are.
+    #[must_use]
+    pub fn records(&self) -> Vec<EntryKind> {
+        self.hold().map_or_else(|| self.step.record.into_iter().collect(), |hold| hold.records.clone())
     }
 }
 

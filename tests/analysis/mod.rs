@@ -1,5 +1,6 @@
 //! Several batches against each other.
 
+mod changed;
 mod compare;
 mod compare_cautions;
 mod compare_milk;

@@ -7,6 +7,7 @@ mod exports;
 mod figures;
 mod germs;
 mod lift;
+mod log;
 mod names;
 mod notice;
 mod old_names;

@@ -4,6 +4,7 @@ mod axes;
 mod both;
 mod curd_souring;
 mod handle;
+mod measured;
 mod run;
 mod section_growth;
 mod spread;

@@ -4,6 +4,7 @@ mod address;
 mod frozen;
 mod id;
 mod keeping;
+mod log;
 mod reading;
 mod saved;
 mod wording;

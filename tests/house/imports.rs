@@ -6,8 +6,8 @@ use std::collections::{BTreeMap, BTreeSet};
 /// What each folder may import, itself and the folders named for it.
 fn allowed() -> BTreeMap<&'static str, Vec<&'static str>> {
     let core = ["source", "numeric", "law", "design", "process"];
-    let read = ["source", "numeric", "law", "design", "units", "process", "batch", "figure", "caution"];
-    let said = ["source", "numeric", "law", "design", "units", "process", "batch", "figure", "caution", "analysis"];
+    let read = ["source", "numeric", "law", "design", "units", "record", "process", "batch", "figure", "caution"];
+    let said = ["source", "numeric", "law", "design", "units", "record", "process", "batch", "figure", "caution", "analysis"];
     let session = [&said[..], &["plan", "curve", "words", "report", "export", "file"]].concat();
     let with = |few: &[&'static str], more: &[&'static str]| few.iter().chain(more).copied().collect::<Vec<_>>();
     BTreeMap::from([
@@ -17,6 +17,7 @@ fn allowed() -> BTreeMap<&'static str, Vec<&'static str>> {
         ("design", vec!["source"]),
         ("units", vec!["law", "design"]),
         ("process", vec!["source", "numeric", "law", "design"]),
+        ("record", vec!["source", "law", "design", "units"]),
         ("batch", with(&core, &[])),
         ("figure", with(&core, &["units", "batch"])),
         ("caution", with(&core, &["batch"])),
@@ -26,7 +27,7 @@ fn allowed() -> BTreeMap<&'static str, Vec<&'static str>> {
         ("words", with(&said, &["plan"])),
         ("report", with(&said, &["plan", "curve", "words"])),
         ("export", with(&said, &["plan", "curve", "words", "report"])),
-        ("file", vec!["source", "design"]),
+        ("file", vec!["source", "design", "record"]),
         ("session", with(&session, &[])),
         ("cli", with(&session, &["session"])),
         ("ui", with(&session, &["session"])),
@@ -82,8 +83,8 @@ fn the_reader_of_imports_sees_single_and_grouped_ones() {
 #[test]
 fn the_core_knows_no_clock_file_thread_or_widget() {
     let core = [
-        "source", "numeric", "law", "design", "units", "process", "batch", "figure", "caution", "analysis", "plan", "curve",
-        "words", "report",
+        "source", "numeric", "law", "design", "units", "record", "process", "batch", "figure", "caution", "analysis", "plan",
+        "curve", "words", "report",
     ];
     let outside = [
         "std::fs",

@@ -96,9 +96,9 @@ impl Saved {
     }
 }
 
-/// Returns a design as the text of a file.
-pub(super) fn to_text(id: Option<SavedId>, design: &Design) -> String {
-    let saved = Saved {
+/// Returns a design as a file has it.
+fn saved(id: Option<SavedId>, design: &Design) -> Saved {
+    Saved {
         format: FORMAT,
         id,
         title: design.title.chars().take(MOST_TITLE).collect(),
@@ -112,9 +112,19 @@ pub(super) fn to_text(id: Option<SavedId>, design: &Design) -> String {
         keeping: design.keeping.into(),
         week: (&design.week).into(),
         supplies: (&design.supplies).into(),
-    };
+    }
+}
+
+/// Returns a design on one line.
+pub(super) fn to_line(id: Option<SavedId>, design: &Design) -> String {
+    // As for the text of a file.
+    ron::to_string(&saved(id, design)).unwrap_or_default()
+}
+
+/// Returns a design as the text of a file.
+pub(super) fn to_text(id: Option<SavedId>, design: &Design) -> String {
     let pretty = ron::ser::PrettyConfig::new().struct_names(false).separate_tuple_members(true);
     // Plain numbers, words and switches always have a RON form, so an error here cannot happen; an empty text would be refused when read.
-    let body = ron::ser::to_string_pretty(&saved, pretty).unwrap_or_default();
+    let body = ron::ser::to_string_pretty(&saved(id, design), pretty).unwrap_or_default();
     format!("// A Vatsketch design. Units stand in the names; unknown names are refused.\n{body}\n")
 }

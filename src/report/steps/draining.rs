@@ -4,6 +4,7 @@ use super::{Facts, Step};
 use crate::batch::Batch;
 use crate::design::{Design, DrainingDesign, Stage, Unit};
 use crate::process::{DrainingOutcome, SaltingOutcome, VatOutcome};
+use crate::record::EntryKind;
 use crate::report::{Amount, StepTime, Target};
 
 pub(super) fn ladle(design: &DrainingDesign, vat: &VatOutcome, draining: &DrainingOutcome) -> Step {
@@ -17,7 +18,7 @@ pub(super) fn ladle(design: &DrainingDesign, vat: &VatOutcome, draining: &Draini
     step.targets.push(Facts::plain("moulds", f64::from(design.mould_count), Unit::One, 0));
     step.targets.push(Facts::plain("drains at", design.draining_temperature_c, Unit::Celsius, 0));
     "Curd left over: fill up again after twenty minutes, or add a mould.".clone_into(&mut step.if_off);
-    "moulds filled".clone_into(&mut step.write_down);
+    step.write_down(EntryKind::MouldsFilled);
     "Then wash pot, tools and worktop.".clone_into(&mut step.how);
     step.governed_by = &[
         "mould_count",
@@ -49,7 +50,7 @@ pub(super) fn turns(batch: &Batch, vat: &VatOutcome, draining: &DrainingOutcome,
         step.targets.push(Facts::plain("on each top face", salting.salt_each_turn_g, Unit::Gram, 1));
         step.times = turn_times(salted_min, 0);
         "Forgot the salt: add it at the next turn.".clone_into(&mut step.if_off);
-        "salt, g".clone_into(&mut step.write_down);
+        step.write_down(EntryKind::TurnSalt);
         step.governed_by = &["salt_percent", "salted_turns", "salt_run_off_percent"];
         steps.push(step);
     }
@@ -58,7 +59,7 @@ pub(super) fn turns(batch: &Batch, vat: &VatOutcome, draining: &DrainingOutcome,
         step.targets.push(Facts::plain("time to the next turn", batch.design.draining.turn_gap_h, Unit::Hour, 1));
         step.times = turn_times(plain_min, salted);
         "Curd sticks or breaks: wait an hour and turn again.".clone_into(&mut step.if_off);
-        "whey, g".clone_into(&mut step.write_down);
+        step.write_down(EntryKind::TurnWhey);
         step.governed_by = &["turn_count", "turn_gap_h"];
         steps.push(step);
     }
@@ -84,7 +85,7 @@ pub(super) fn unmould(vat: &VatOutcome, draining: &DrainingOutcome, salting: Opt
     } else {
         format!("The drip stops only {:.0}\u{a0}h after ladling: drain in the cold until it has stopped.", draining.drip_stops_h)
     };
-    "one cheese, g".clone_into(&mut step.write_down);
+    step.write_down(EntryKind::CheeseWeight);
     step.governed_by = &["turn_count", "turn_gap_h", "unmoulded_ph_from", "unmoulded_ph"];
     step
 }
@@ -104,7 +105,7 @@ pub(super) fn pepper(design: &Design, salting: &SaltingOutcome, at_min: f64, fac
         "Mark one, and weigh it with its pepper: its drying is counted from this.".clone_into(&mut step.how);
     }
     "Pepper falls off: roll again while the cheese is damp.".clone_into(&mut step.if_off);
-    "pepper left, g".clone_into(&mut step.write_down);
+    step.write_down(EntryKind::PepperLeft);
     step.governed_by = &["pepper_g_dm2", "pepper_treated"];
     Some(step)
 }

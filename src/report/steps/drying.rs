@@ -6,6 +6,7 @@ use crate::design::{DryingDesign, DryingPlace, Stage, Unit};
 use crate::law::kitchen::THERMOMETER_SPREAD;
 use crate::plan::Stretch;
 use crate::process::{DryingOutcome, TrayRun};
+use crate::record::EntryKind;
 use crate::report::{Amount, Target, duration};
 use crate::units::Units;
 
@@ -37,7 +38,7 @@ pub(super) fn drying(
             "Forgot to swap: the moisture gap is {:.1} percentage points; sort the cheeses by weight.",
             drying.spread_unswapped_percent
         );
-        "one cheese, g".clone_into(&mut swap.write_down);
+        swap.write_down(EntryKind::CheeseWeight);
         steps.push(swap);
     }
     steps.push(weigh(design, (drying, pepper_each_g), start_min, facts));
@@ -61,7 +62,7 @@ fn lay(design: &DryingDesign, drying: &DryingOutcome, start_min: f64) -> Step {
     step.targets.push(Facts::plain("trays", f64::from(drying.trays_wanted.max(1)), Unit::One, 0));
     step.lasts = Some(Facts::plain("for", design.drying_h, Unit::Hour, 0));
     "Still wet: give them more air.".clone_into(&mut step.if_off);
-    "air, °C".clone_into(&mut step.write_down);
+    step.write_down(EntryKind::AirTemperature);
     step.governed_by = &[
         "drying_place",
         "cabinet_temperature_c",
@@ -102,7 +103,7 @@ fn weigh(design: &DryingDesign, (drying, pepper_each_g): (&DryingOutcome, f64), 
         }
         None => format!("Above {heaviest}: dry on and weigh again."),
     };
-    "one cheese, g".clone_into(&mut step.write_down);
+    step.write_down(EntryKind::CheeseWeight);
     step.governed_by = &["drying_h"];
     step
 }

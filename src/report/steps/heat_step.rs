@@ -5,6 +5,7 @@ use crate::design::{Design, Heating, Stage, Unit};
 use crate::law::kitchen::THERMOMETER_SPREAD;
 use crate::law::pasteurising::in_seconds;
 use crate::process::{HeatStep, MilkOutcome, Pasteurising, VatOutcome};
+use crate::record::EntryKind;
 use crate::report::facts::Facts;
 use crate::report::{Amount, Target};
 
@@ -32,7 +33,7 @@ fn heat(design: &Design, asked: &Pasteurising, went: &HeatStep, facts: &Facts) -
     step.lasts = Some(facts.target("to_pasteurising_min", "for", Amount::new(went.to_hold_min, Unit::Minute, 0)));
     "Not there yet: go on heating, lids on. The time counts only from when the coldest place is there."
         .clone_into(&mut step.if_off);
-    "coldest milk, °C".clone_into(&mut step.write_down);
+    step.write_down(EntryKind::HeatedMilk);
     step.governed_by = &["pasteurised_in_vat", "pasteurising_temperature_c", "pasteurising_bath_temperature_c"];
     step
 }
@@ -49,7 +50,7 @@ fn hold(asked: &Pasteurising, went: &HeatStep) -> Step {
     });
     "Cooler once: heat it again and count the whole time anew. Not reached: it is raw milk still; do not go on as if it were pasteurised."
         .clone_into(&mut step.if_off);
-    "coldest, °C, from when to when".clone_into(&mut step.write_down);
+    step.write_down(EntryKind::HeldMilk);
     step.governed_by = &["pasteurising_extra_min"];
     step
 }
@@ -75,7 +76,7 @@ fn cool(design: &Design, asked: &Pasteurising, went: &HeatStep, facts: &Facts) -
     }
     step.lasts = Some(facts.target("cooling_min", "for", Amount::new(went.cooling_min(), Unit::Minute, 0)));
     "Slow: change the water, or add ice. Only clean things touch the milk from now on.".clone_into(&mut step.if_off);
-    "milk, °C".clone_into(&mut step.write_down);
+    step.write_down(EntryKind::MilkTemperature);
     step.governed_by = &["cooling_water_l", "cooling_water_temperature_c"];
     step
 }

@@ -5,6 +5,7 @@ use crate::design::{Design, KeptIn, Stage, Unit};
 use crate::law::growth::TABLE_B_PH;
 use crate::plan::KeptPlan;
 use crate::process::KeepingOutcome;
+use crate::record::EntryKind;
 use crate::report::{Amount, Target};
 
 pub(super) fn keep(whole: &Design, kept: &KeptPlan, keeping: &KeepingOutcome, at_min: f64, facts: &Facts) -> Step {
@@ -38,7 +39,7 @@ pub(super) fn keep(whole: &Design, kept: &KeptPlan, keeping: &KeepingOutcome, at
     // No day is left to keep them where a plan ends with the meter.
     step.lasts = (design.keeping_days > 0.0).then(|| Facts::plain("for", design.keeping_days, Unit::Day, 0));
     "Swollen, gassy or smelly: discard untasted. Toxin may not show.".clone_into(&mut step.if_off);
-    "fridge, °C".clone_into(&mut step.write_down);
+    step.write_down(EntryKind::FridgeTemperature);
     step.what.push_str(&ends_here(kept));
     step.governed_by = &["kept_in", "poured_off_percent", "keeping_temperature_c", "keeping_days"];
     step

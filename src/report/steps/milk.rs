@@ -4,6 +4,7 @@ use super::{Facts, Step};
 use crate::design::{MilkDesign, Stage, Unit};
 use crate::law::kitchen::JUG_SPREAD;
 use crate::process::MilkOutcome;
+use crate::record::EntryKind;
 use crate::report::Amount;
 
 pub(super) fn measure(design: &MilkDesign, milk: &MilkOutcome, facts: &Facts) -> Step {
@@ -36,8 +37,7 @@ pub(super) fn measure(design: &MilkDesign, milk: &MilkOutcome, facts: &Facts) ->
     } else {
         "Weigh again: volume changes with temperature.".to_owned()
     };
-    let write_down = if milk.cream_g > 0.0 { "cream, g" } else { "milk, L" };
-    write_down.clone_into(&mut step.write_down);
+    step.write_down(if milk.cream_g > 0.0 { EntryKind::CreamPoured } else { EntryKind::MilkPoured });
     step.governed_by = &[
         "milk_l",
         "milk_kind",

@@ -5,6 +5,8 @@ use crate::design::{JarLay, PicklingDesign, Stage, Unit};
 use crate::law::growth::COLD_ENOUGH;
 use crate::law::kitchen::{BOILED_JARS, JUG_SPREAD};
 use crate::process::{PH_TARGETS, PicklingOutcome};
+use crate::record::EntryKind;
+use crate::report::hold::blanks_for;
 use crate::report::{Amount, Hold, Target};
 
 /// Returns what a temperature of the cold is called: a choice that is warmer than rules allow is no limit to keep to.
@@ -52,7 +54,7 @@ fn cover(design: &PicklingDesign, pickling: &PicklingOutcome, at_min: f64, facts
         BOILED_JARS.value
     );
     "A cheese is not covered: weigh it down, or add vinegar of the same strength.".clone_into(&mut step.if_off);
-    "vinegar, mL".clone_into(&mut step.write_down);
+    step.write_down(EntryKind::VinegarPoured);
     step.governed_by = &[
         "pickled",
         "cheese_ph_from",
@@ -98,9 +100,10 @@ fn test(design: &PicklingDesign, pickling: &PicklingOutcome, dried_min: f64, fac
         aim: Some(Facts::plain("pH", wanted, Unit::One, 1)),
         then: "Pour nothing off before.".to_owned(),
         if_not: String::new(),
-        blanks: vec!["centre", "blended", "initials"],
+        blanks: blanks_for(&[EntryKind::CentrePh, EntryKind::BlendedPh, EntryKind::Initials]),
+        records: vec![EntryKind::CentrePh, EntryKind::BlendedPh, EntryKind::Initials],
     });
-    "pH, centre".clone_into(&mut step.write_down);
+    step.write_down(EntryKind::CentrePh);
     step.governed_by = &["pickling_h"];
     step
 }

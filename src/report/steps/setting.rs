@@ -4,6 +4,8 @@ use super::{Facts, Step, measured};
 use crate::design::{Design, Stage, Unit};
 use crate::law::kitchen::{COLUMNS_FROM, CUT_SPREAD, HEALING};
 use crate::process::{MilkOutcome, VatOutcome};
+use crate::record::EntryKind;
+use crate::report::hold::blanks_for;
 use crate::report::{Amount, Hold, StepTime, Target};
 
 /// The steps from the rennet to the end of the rest.
@@ -17,7 +19,7 @@ pub(super) fn from_rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome,
         rest.only_waits = true;
         rest.targets.push(Facts::plain("whey in the vat", vat.whey.total_kg(), Unit::Kilogram, 1));
         "Milky whey: it was cut too soft; ladle gently.".clone_into(&mut rest.if_off);
-        "whey, kg".clone_into(&mut rest.write_down);
+        rest.write_down(EntryKind::VatWhey);
         rest.governed_by = &["whey_rest_min", "curd_piece_mm"];
         steps.push(rest);
     }
@@ -59,7 +61,7 @@ fn rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) 
     }
     step.lasts = Some(Facts::plain("first test after", design.vat.first_test_min, Unit::Minute, 0));
     "If it has stood, mix a new one.".clone_into(&mut step.if_off);
-    "clock time".clone_into(&mut step.write_down);
+    step.write_down(EntryKind::RennetAdded);
     step.governed_by = &[
         "rennet_label",
         "rennet_strength_imcu_ml",
@@ -88,9 +90,10 @@ fn test(design: &Design, vat: &VatOutcome, facts: &Facts) -> Step {
         aim: None,
         then: "Cut only then.".to_owned(),
         if_not: "ragged or milky, wait and test again (common practice, no source).".to_owned(),
-        blanks: vec!["at"],
+        blanks: blanks_for(&[EntryKind::CleanBreak]),
+        records: vec![EntryKind::CleanBreak],
     });
-    "min to clean break".clone_into(&mut step.write_down);
+    step.write_down(EntryKind::CleanBreak);
     step.governed_by = &["heat_while_setting", "firmness_multiple", "first_test_min"];
     step
 }
@@ -109,7 +112,7 @@ fn cut(design: &Design, vat: &VatOutcome) -> Step {
     let across = Amount::new(piece_mm, Unit::Millimetre, 0);
     step.targets.push(Target::near(label, across, CUT_SPREAD.value * piece_mm));
     "Tears: let it stand ten minutes more.".clone_into(&mut step.if_off);
-    "clock time".clone_into(&mut step.write_down);
+    step.write_down(EntryKind::CurdCut);
     step.governed_by = &["curd_piece_mm"];
     step
 }

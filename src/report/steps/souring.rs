@@ -9,7 +9,9 @@ use crate::law::kitchen::SCALE_LEAST;
 use crate::law::souring::STIR_ACID_BELOW_C;
 use crate::plan::{MeterTask, meter_task, task_after_cooling};
 use crate::process::{DrainingOutcome, MilkOutcome, VatOutcome};
+use crate::record::EntryKind;
 use crate::report::facts::Facts;
+use crate::report::hold::blanks_for;
 use crate::report::{Amount, Hold, Target, kitchen_amount};
 
 /// The acid for the cold milk, if one is stirred in: when it is measured, or when it was pasteurised and has cooled.
@@ -39,7 +41,7 @@ pub(super) fn acid(design: &MilkDesign, milk: &MilkOutcome, vat: Option<&VatOutc
     step.targets.push(facts.target("cold_milk_ph", "pH by the model", Amount::new(milk.soured.cold_ph, Unit::One, 2)));
     "Flakes: stir until smooth, then pour more slowly. pH too high: add a little more acid and measure again (common practice, no source)."
         .clone_into(&mut step.if_off);
-    "pH of the milk".clone_into(&mut step.write_down);
+    step.write_down(EntryKind::ColdMilkPh);
     step.governed_by = &[
         "soured_by",
         "milk_acid",
@@ -76,7 +78,7 @@ pub(super) fn culture(whole: &Design, milk: &MilkOutcome, vat: &VatOutcome, fact
             .clone_into(&mut step.how);
     }
     "Cooler: it works more slowly. Much warmer: it may die; cool the milk first.".clone_into(&mut step.if_off);
-    "clock time".clone_into(&mut step.write_down);
+    step.write_down(EntryKind::CultureAdded);
     step.governed_by = &[
         "soured_by",
         "culture_kind",
@@ -122,7 +124,7 @@ pub(super) fn lactone(design: &MilkDesign, milk: &MilkOutcome, vat: &VatOutcome,
     step.targets.push(grams);
     step.targets.push(facts.target("rennet_ph", "pH before the GDL", Amount::new(vat.rennet_ph, Unit::One, 2)));
     "Dissolved too early: it is acid already; weigh out fresh.".clone_into(&mut step.if_off);
-    "GDL, g".clone_into(&mut step.write_down);
+    step.write_down(EntryKind::LactoneAdded);
     step.governed_by = &["soured_by", "lactone_g_l"];
     Some(step)
 }
@@ -143,7 +145,7 @@ pub(super) fn meter(batch: &Batch, facts: &Facts) -> Option<Step> {
         batch.design.milk.ripening_temperature_c,
         cold()
     );
-    "pH".clone_into(&mut step.write_down);
+    step.write_down(EntryKind::CurdPh);
     Some(step)
 }
 
@@ -188,7 +190,8 @@ pub(super) fn unmoulded(batch: &Batch, vat: &VatOutcome, draining: &DrainingOutc
             aim: Some(Facts::plain("pH", limit, Unit::One, 1)),
             then: "Only then to the air.".to_owned(),
             if_not: String::new(),
-            blanks: vec!["first", "second"],
+            blanks: blanks_for(&[EntryKind::UnmouldedPh, EntryKind::UnmouldedSecondPh]),
+            records: vec![EntryKind::UnmouldedPh, EntryKind::UnmouldedSecondPh],
         });
     }
     step.targets.push(facts.target("unmoulded_cheese_ph", "pH by the model", Amount::new(ph, Unit::One, 2)));
@@ -201,7 +204,7 @@ pub(super) fn unmoulded(batch: &Batch, vat: &VatOutcome, draining: &DrainingOutc
     let warm_c = format!("{:.0}\u{a0}°C", WARM_DRYING.value);
     step.if_off =
         format!("{above}: {wait} no drying above {warm_c}; keep it at {} or colder as cheese without acid, or discard it.", cold());
-    "pH".clone_into(&mut step.write_down);
+    step.write_down(EntryKind::UnmouldedPh);
     Some(step)
 }
 

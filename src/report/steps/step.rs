@@ -2,6 +2,7 @@
 
 use crate::caution::Caution;
 use crate::design::Stage;
+use crate::record::EntryKind;
 use crate::report::{Hold, StepTime, Target};
 
 /// One step.
@@ -33,6 +34,8 @@ pub struct Step {
     pub hold: Option<Hold>,
     /// What is written into the blank, with its unit.
     pub write_down: String,
+    /// What the blank is in the log.
+    pub record: Option<EntryKind>,
     /// The inputs that govern it; a caution that one of them causes stands before it.
     pub governed_by: &'static [&'static str],
     /// The cautions that belong before it.
@@ -52,6 +55,12 @@ impl Step {
     #[must_use]
     pub fn begins_drying(&self) -> bool {
         self.stage == Stage::Drying && self.verb == "Lay"
+    }
+
+    /// Gives the step its blank: what it asks for is written down in the log as the same.
+    pub(super) fn write_down(&mut self, kind: EntryKind) {
+        kind.row().blank.clone_into(&mut self.write_down);
+        self.record = Some(kind);
     }
 
     /// Returns a step that is done once, as a task of the week.
@@ -74,6 +83,7 @@ impl Step {
             if_off: String::new(),
             hold: None,
             write_down: String::new(),
+            record: None,
             governed_by: &[],
             cautions: Vec::new(),
         }

@@ -5,6 +5,8 @@ use crate::design::{CalciumForm, Design, Heating, Stage, Unit};
 use crate::law::kitchen::THERMOMETER_SPREAD;
 use crate::plan::LEAST_LEG_MIN;
 use crate::process::{MilkOutcome, VatOutcome, WarmingEvent};
+use crate::record::EntryKind;
+use crate::report::hold::blanks_for;
 use crate::report::{Amount, Hold, Target};
 
 /// The steps up to the rennet: legs of warming, and what is stirred in between them.
@@ -55,7 +57,8 @@ fn at_the_rennet(temperature_c: f64) -> Hold {
         aim: Some(Facts::milk_at(temperature_c)),
         then: "Only then the rennet.".to_owned(),
         if_not: "too hot, cool the milk first; too cool, wait.".to_owned(),
-        blanks: vec!["°C"],
+        blanks: blanks_for(&[EntryKind::MilkTemperature]),
+        records: vec![EntryKind::MilkTemperature],
     }
 }
 
@@ -96,7 +99,7 @@ impl Leg {
         on.targets.push(Facts::milk_at(to_c));
         on.lasts = Some(Facts::plain("for", minutes, Unit::Minute, 0));
         "Too hot: cool the milk before you add rennet. Too cool: wait.".clone_into(&mut on.if_off);
-        "milk, °C".clone_into(&mut on.write_down);
+        on.write_down(EntryKind::MilkTemperature);
         on.governed_by = &["rennet_temperature_c"];
         on
     }
@@ -120,7 +123,7 @@ fn warm((task, at_min): (&str, f64), design: &Design, to_c: f64, lasts: Target) 
         Heating::Hob => "Slow: wait and keep stirring. Fast: take the pot off early.",
     };
     if_off.clone_into(&mut step.if_off);
-    "milk, °C".clone_into(&mut step.write_down);
+    step.write_down(EntryKind::MilkTemperature);
     step.governed_by = &[
         "heating",
         "bath_l",
@@ -155,7 +158,7 @@ fn calcium(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts)
     }
     step.targets.push(Facts::milk_at(milk_c(vat, WarmingEvent::Calcium, design.vat.calcium_temperature_c)));
     "Forgot it: add it before the rennet, never after.".clone_into(&mut step.if_off);
-    "calcium, g".clone_into(&mut step.write_down);
+    step.write_down(EntryKind::CalciumAdded);
     step.governed_by = &[
         "calcium_form",
         "calcium_solution_percent",

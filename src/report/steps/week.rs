@@ -6,6 +6,7 @@ use crate::design::Unit;
 use crate::law::growth::TABLE_B_PH;
 use crate::law::kitchen::STEAM;
 use crate::plan::{KitchenWeek, WeekTask, kept_plan};
+use crate::record::EntryKind;
 use crate::report::{StepTime, Target};
 use crate::units::Units;
 
@@ -39,7 +40,7 @@ fn one(task: &WeekTask, batch: &Batch) -> Step {
             ),
             target: hands,
             if_off: "Vinegar is not enough. Spores survive.",
-            write_down: "how",
+            write_down: EntryKind::SanitisedWith,
         },
         "rest" => Said {
             name: "Jars rest",
@@ -47,7 +48,7 @@ fn one(task: &WeekTask, batch: &Batch) -> Step {
             what: "the jars rest in the cold.".to_owned(),
             target: cold,
             if_off: "Swollen, gassy or smelly: discard untasted. Toxin may not show.",
-            write_down: "fridge, °C",
+            write_down: EntryKind::FridgeTemperature,
         },
         key if key.starts_with("roll_") => Said {
             name: "Roll",
@@ -55,7 +56,7 @@ fn one(task: &WeekTask, batch: &Batch) -> Step {
             what: "the jars, and look for gas.".to_owned(),
             target: Facts::plain("jars", batch.pickling.done().map_or(0.0, |pickling| f64::from(pickling.jars)), Unit::One, 0),
             if_off: "Swollen, gassy or smelly: discard untasted. Toxin may not show.",
-            write_down: "fridge, °C",
+            write_down: EntryKind::FridgeTemperature,
         },
         // No day is left to keep them.
         "last_day" if kept.amount.value <= 0.0 => Said {
@@ -64,7 +65,7 @@ fn one(task: &WeekTask, batch: &Batch) -> Step {
             what: "them all, unless the meter showed less than that at the centre and in a blended sample.".to_owned(),
             target: Facts::plain("below pH", TABLE_B_PH.value, Unit::One, 1),
             if_off: "Local rules may be stricter.",
-            write_down: "cheeses left",
+            write_down: EntryKind::CheesesLeft,
         },
         "last_day" => Said {
             name: "Last day",
@@ -72,7 +73,7 @@ fn one(task: &WeekTask, batch: &Batch) -> Step {
             what: "what is left, whatever it looks and smells like.".to_owned(),
             target: kept,
             if_off: "Local rules may be stricter.",
-            write_down: "cheeses left",
+            write_down: EntryKind::CheesesLeft,
         },
         _ => Said {
             name: "Task",
@@ -80,7 +81,7 @@ fn one(task: &WeekTask, batch: &Batch) -> Step {
             what: format!("this: {}. {}", task.name, task.what),
             target: hands,
             if_off: "Late: the next tasks move later too.",
-            write_down: "clock time",
+            write_down: EntryKind::OtherTask,
         },
     };
     let name = task.key.strip_prefix("roll_").map_or_else(|| said.name.to_owned(), |number| format!("{} {number}", said.name));
@@ -98,7 +99,8 @@ fn one(task: &WeekTask, batch: &Batch) -> Step {
         by_date: said.name == "Roll",
         targets: vec![said.target],
         if_off: said.if_off.to_owned(),
-        write_down: said.write_down.to_owned(),
+        write_down: said.write_down.row().blank.to_owned(),
+        record: Some(said.write_down),
         ..Step::once((&task.key, said.name), task.stage, at_min, said.verb, said.what)
     }
 }
@@ -110,5 +112,5 @@ struct Said {
     what: String,
     target: Target,
     if_off: &'static str,
-    write_down: &'static str,
+    write_down: EntryKind,
 }

@@ -1,0 +1,140 @@
+//! What is asked of a log.
+
+use crate::cli::named;
+use crate::cli::options::{DesignOptions, FormOptions};
+use crate::record::{DateOrder, EntryKind};
+use clap::{Args, Subcommand};
+use std::path::PathBuf;
+
+/// When something was so.
+#[derive(Debug, Default, Args)]
+pub struct EntryOptions {
+    /// When it was so, as in 8:40, "yesterday 18:30" or 2031-05-09T18:30; now, if nothing is said.
+    #[arg(long, value_name = "WHEN")]
+    pub at: Option<String>,
+    /// Write down as if it were this time by the clock of the kitchen, as in 2031-05-09T18:30.
+    #[arg(long, value_name = "WHEN")]
+    pub as_of: Option<String>,
+}
+
+/// What is asked of a log.
+#[derive(Debug, Subcommand)]
+pub enum LogCommand {
+    /// List all batches, or all entries of one; this is what happens if nothing else is asked for.
+    List {
+        /// The number of the batch whose entries are listed.
+        #[arg(long, value_name = "N")]
+        batch: Option<u32>,
+        /// Text or JSON.
+        #[command(flatten)]
+        form: FormOptions,
+    },
+    /// List what can be written down, in the order of the plan on paper.
+    Fields {
+        /// The number of the batch; the last one, if nothing is said.
+        #[arg(long, value_name = "N")]
+        batch: Option<u32>,
+        /// Text or JSON.
+        #[command(flatten)]
+        form: FormOptions,
+    },
+    /// Begin the record of a batch: a copy of the design as it is today is kept in the log, which is made if it is not there.
+    Start {
+        /// The design.
+        #[command(flatten)]
+        design: DesignOptions,
+        /// What you call the batch.
+        #[arg(long, value_name = "NAME", default_value = "", hide_default_value = true)]
+        name: String,
+        /// When.
+        #[command(flatten)]
+        when: EntryOptions,
+        /// Text or JSON.
+        #[command(flatten)]
+        form: FormOptions,
+    },
+    /// Write something down: a measurement, an amount, a time, a note. Nothing that was written before is changed.
+    Add {
+        /// What it is; `vatsketch log FILE fields` lists what a batch asks for.
+        #[arg(value_parser = named::entry_kind())]
+        kind: EntryKind,
+        /// The value, in the unit of its name, or words; nothing for what is only done.
+        #[arg(default_value = "", hide_default_value = true, allow_hyphen_values = true)]
+        value: String,
+        /// The number of the batch; the last one, if nothing is said.
+        #[arg(long, value_name = "N")]
+        batch: Option<u32>,
+        /// When.
+        #[command(flatten)]
+        when: EntryOptions,
+        /// Text or JSON.
+        #[command(flatten)]
+        form: FormOptions,
+    },
+    /// Correct an entry, or take it back; what stood there before is kept.
+    Correct {
+        /// The number of the entry, as it is listed.
+        entry: u32,
+        /// The right value; leave it out where only the time was wrong.
+        #[arg(allow_hyphen_values = true)]
+        value: Option<String>,
+        /// Take the entry back: it never was so.
+        #[arg(long, conflicts_with = "value")]
+        withdraw: bool,
+        /// When it really was so; the time stays if nothing is said.
+        #[command(flatten)]
+        when: EntryOptions,
+        /// Text or JSON.
+        #[command(flatten)]
+        form: FormOptions,
+    },
+    /// Take measurements over from a table with a column of times and one of values, such as a probe exports.
+    ///
+    /// Columns may be parted by commas, semicolons or tabs; decimal commas and the common forms of dates are read. Lines that cannot be read are
+    /// listed with their number, and the others are taken over; what the batch has already is left out.
+    Import {
+        /// What the values are.
+        #[arg(value_parser = named::entry_kind())]
+        kind: EntryKind,
+        /// The table, a text file.
+        table: PathBuf,
+        /// The column of the times, by its heading or its number from 1.
+        #[arg(long, value_name = "COLUMN")]
+        time: Option<String>,
+        /// The column of the values, by its heading or its number from 1.
+        #[arg(long, value_name = "COLUMN")]
+        value: Option<String>,
+        /// In which order day and month stand, where the table does not tell.
+        #[arg(long, value_name = "ORDER", value_parser = named::date_order())]
+        dates: Option<DateOrder>,
+        /// The number of the batch; the last one, if nothing is said.
+        #[arg(long, value_name = "N")]
+        batch: Option<u32>,
+        /// Only show what would be taken over.
+        #[arg(long)]
+        preview: bool,
+        /// Text or JSON.
+        #[command(flatten)]
+        form: FormOptions,
+    },
+    /// Lay a batch beside its plan: every measurement with what the plan says at that hour, what was off, and when.
+    Against {
+        /// The number of the batch; the last one, if nothing is said.
+        #[arg(long, value_name = "N")]
+        batch: Option<u32>,
+        /// Text or JSON.
+        #[command(flatten)]
+        form: FormOptions,
+    },
+    /// Show what changed between two batches: the choices that differ, and what was written down.
+    Changed {
+        /// The number of the first batch; the last but one, if nothing is said.
+        #[arg(requires = "b")]
+        a: Option<u32>,
+        /// The number of the second batch; the last one, if nothing is said.
+        b: Option<u32>,
+        /// Text or JSON.
+        #[command(flatten)]
+        form: FormOptions,
+    },
+}

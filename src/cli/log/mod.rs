@@ -1,0 +1,44 @@
+//! `vatsketch log`: what really happened, written down and laid beside the plan.
+
+mod against;
+mod asked;
+mod enter;
+mod import;
+mod list;
+mod open;
+mod shown;
+mod table;
+
+pub use asked::{EntryOptions, LogCommand};
+
+use super::ending::{CliError, Ending};
+use super::options::FormOptions;
+use std::io::Write;
+use std::path::Path;
+
+pub(super) fn run(file: &Path, what: Option<&LogCommand>, data: &mut dyn Write, words: &mut dyn Write) -> Result<Ending, CliError> {
+    match what {
+        None => list::run(file, None, &FormOptions::default(), data, words),
+        Some(LogCommand::List { batch, form }) => list::run(file, *batch, form, data, words),
+        Some(LogCommand::Fields { batch, form }) => list::fields(file, *batch, form, data, words),
+        Some(LogCommand::Start { design, name, when, form }) => enter::start(file, (design, name), when, form, (data, words)),
+        Some(LogCommand::Add { kind, value, batch, when, form }) => {
+            enter::add(file, (*batch, *kind, value), when, form, (data, words))
+        }
+        Some(LogCommand::Correct { entry, value, withdraw, when, form }) => {
+            enter::correct(file, (*entry, value.as_deref(), *withdraw), when, form, (data, words))
+        }
+        Some(LogCommand::Import { kind, table, time, value, dates, batch, preview, form }) => {
+            let wanted = import::Wanted { kind: *kind, time: time.as_deref(), value: value.as_deref(), order: *dates };
+            import::run(file, (table, &wanted), *batch, (*preview, form), data, words)
+        }
+        Some(LogCommand::Against { batch, form }) => against::run(file, *batch, form, data, words),
+        Some(LogCommand::Changed { a, b, form }) => against::changed(file, (*a, *b), form, data, words),
+    }
+}
+
+impl From<crate::record::RecordError> for CliError {
+    fn from(error: crate::record::RecordError) -> Self {
+        Self::Arguments(error.to_string())
+    }
+}

@@ -1,0 +1,148 @@
+//! `log` keeps what really happened, and lays it beside the plan.
+
+use super::{example, run};
+
+/// A folder with a log of one batch.
+struct Kitchen {
+    folder: tempfile::TempDir,
+}
+
+impl Kitchen {
+    fn begun() -> Self {
+        let kitchen = Self { folder: tempfile::tempdir().unwrap() };
+        let ran = kitchen.log(&["start", &example("first-vat"), "--name", "Monday", "--at", "2031-05-05T09:00"]);
+        assert!(ran.code == 0 && ran.words.contains("began batch 1, Monday in "), "{}", ran.words);
+        kitchen
+    }
+
+    fn path(&self, name: &str) -> String {
+        self.folder.path().join(name).to_str().unwrap().to_owned()
+    }
+
+    fn log(&self, more: &[&str]) -> super::Run {
+        run(&[&["log", &self.path("my.log.ron")], more].concat())
+    }
+
+    fn add(&self, kind: &str, value: &str, at: &str) {
+        let ran = self.log(&["add", kind, value, "--at", at]);
+        assert_eq!((ran.code, ran.data.as_str()), (0, ""), "{}", ran.words);
+    }
+}
+
+#[test]
+fn what_is_written_down_is_listed_and_a_correction_shows_what_was_there() {
+    let kitchen = Kitchen::begun();
+    kitchen.add("milk_c", "34,5", "2031-05-05T10:20");
+    kitchen.add("air_c", "-2", "2031-05-07T10:20");
+    kitchen.add("note", "a little soft", "2031-05-05T14:00");
+    let corrected = kitchen.log(&["correct", "1", "35"]);
+    assert!(corrected.words.contains("35.0 °C  (before: 34.5 °C) (entry 4)"), "{}", corrected.words);
+    let text = kitchen.log(&["list", "--batch", "1"]).data;
+    assert!(text.contains("a little soft") && text.contains("(before: 34.5 °C)") && text.contains("-2.0 °C"), "{text}");
+    let json = kitchen.log(&["list", "--batch", "1", "--json"]).json();
+    assert_eq!((&json["name"], &json["entries_that_count"]), (&"Monday".into(), &3.into()));
+    let entry = &json["entries"][3];
+    assert_eq!((&entry["kind"], &entry["value"], &entry["corrects"]), (&"milk_c".into(), &35.0.into(), &1.into()));
+    assert_eq!((&entry["at"], &entry["unit"]), (&"2031-05-05T10:20:00".into(), &"°C".into()));
+    let all = kitchen.log(&[]);
+    assert!(all.code == 0 && all.data.contains("batch 1, Monday") && all.data.contains("Sour first, then dry"), "{}", all.data);
+    let withdrawn = kitchen.log(&["correct", "3", "--withdraw", "--json"]).json();
+    assert_eq!((&withdrawn["entry"], &withdrawn["batch"], &withdrawn["withdrawn"]), (&5.into(), &1.into(), &true.into()));
+    assert!(!kitchen.log(&["list", "--batch", "1"]).data.contains("a little soft"));
+}
+
+#[test]
+fn the_fields_are_those_of_the_plan() {
+    let json = Kitchen::begun().log(&["fields", "--json"]).json();
+    let kinds: Vec<&str> = json["fields"].as_array().unwrap().iter().map(|field| field["kind"].as_str().unwrap()).collect();
+    assert_eq!(&kinds[..3], ["cream_g", "milk_c", "calcium_g"]);
+    assert!(kinds.contains(&"unmoulded_second_ph") && kinds.last() == Some(&"photo"), "{kinds:?}");
+}
+
+#[test]
+fn a_table_is_shown_first_and_then_taken_over_with_what_is_wrong_by_line() {
+    let kitchen = Kitchen::begun();
+    let table = kitchen.path("probe.csv");
+    std::fs::write(&table, "Time;Milk\n05.05.2031 09:10;12,5\n05.05.2031 09:20;off\n05.05.2031 09:30;20\n").unwrap();
+    let before = std::fs::read(kitchen.path("my.log.ron")).unwrap();
+    let preview = kitchen.log(&["import", "milk_c", &table, "--preview"]);
+    assert_eq!(preview.code, 3, "a line cannot be read");
+    assert!(preview.data.contains("2031-05-05 09:10  12.5 °C"), "{}", preview.data);
+    assert!(
+        preview.words.contains("line 3: “off” is no number") && preview.words.contains("2 lines to take over"),
+        "{}",
+        preview.words
+    );
+    assert_eq!(std::fs::read(kitchen.path("my.log.ron")).unwrap(), before);
+    let json = kitchen.log(&["import", "milk_c", &table, "--json"]).json();
+    assert_eq!((json["read"].as_array().unwrap().len(), &json["refused"][0]["line"]), (2, &3.into()));
+    let again = kitchen.log(&["import", "milk_c", &table]);
+    assert!(again.words.contains("0 lines taken over into batch 1, 2 are there already"), "{}", again.words);
+    assert_eq!(kitchen.log(&["list", "--json"]).json()["batches"][0]["entries_that_count"], 2);
+}
+
+#[test]
+fn a_batch_is_laid_beside_its_plan_and_beside_another() {
+    let kitchen = Kitchen::begun();
+    kitchen.add("warming_began", "", "2031-05-05T09:00");
+    kitchen.add("milk_c", "10", "2031-05-05T09:20");
+    let against = kitchen.log(&["against"]);
+    assert_eq!(against.code, 0, "{}", against.words);
+    let off = against.data.split_once("What was off\n").unwrap().1;
+    assert!(off.starts_with("  Mon 5 May, 09:20: Temperature of the milk 10.0 °C; plan "), "{off}");
+    assert!(against.data.contains("A plan from a model, not a measurement."));
+    let json = kitchen.log(&["against", "--json"]).json();
+    assert_eq!((&json["rows"][0]["kind"], &json["rows"][0]["off"]), (&"milk_c".into(), &true.into()));
+    assert!(json["rows"][0]["likely"].is_array(), "the trial runs have a band there");
+    assert!(kitchen.log(&["changed"]).words.contains("no two batches yet"));
+    let second = ["start", &example("first-vat"), "--set", "drying_h=60", "--at", "2031-05-12T09:00"];
+    assert_eq!(kitchen.log(&second).code, 0);
+    let changed = kitchen.log(&["changed"]).data;
+    assert!(changed.contains("84") && changed.contains("60"), "{changed}");
+    let json = kitchen.log(&["changed", "1", "2", "--json"]).json();
+    assert_eq!((&json["choices"][0]["key"], &json["choices"][0]["b"]), (&"drying_h".into(), &60.0.into()));
+    assert_eq!(json["entries"].as_array().unwrap().len(), 2);
+}
+
+#[test]
+fn a_broken_log_is_read_as_far_as_it_goes_and_kept() {
+    let kitchen = Kitchen::begun();
+    kitchen.add("milk_c", "30", "2031-05-05T10:20");
+    let path = kitchen.path("my.log.ron");
+    let mut broken = std::fs::read(&path).unwrap();
+    broken.extend(b"entry(number:2,bat");
+    std::fs::write(&path, &broken).unwrap();
+    let listed = kitchen.log(&["list"]);
+    assert!(listed.code == 3 && listed.data.contains("batch 1, Monday"), "{}", listed.data);
+    assert!(listed.words.contains("was cut short and is lost") && listed.words.contains("entry(number:2,bat"), "{}", listed.words);
+    assert_eq!(std::fs::read(&path).unwrap(), broken, "reading changes nothing");
+    let added = kitchen.log(&["add", "milk_c", "31", "--at", "2031-05-05T10:30"]);
+    assert!(added.code == 0 && added.words.contains("the broken log is kept as"), "{}", added.words);
+    assert_eq!(std::fs::read(kitchen.path("my.log.ron.broken")).unwrap(), broken);
+    assert_eq!(kitchen.log(&["list"]).code, 0);
+}
+
+#[test]
+fn what_is_wrong_is_refused_with_what_to_do() {
+    let kitchen = Kitchen::begun();
+    let design = example("first-vat");
+    for (more, code, said) in [
+        (&["add", "milk_k", "3"][..], 2, "did you mean `milk_l`"),
+        (&["add", "milk_c", "300"], 2, "between 0 and 100 °C"),
+        (&["add", "milk_c", "warm"], 2, "holds a number"),
+        (&["add", "milk_c", "30", "--batch", "7"], 2, "there is no batch 7"),
+        (&["add", "milk_c", "30", "--at", "later"], 2, "is no day with a time"),
+        (&["correct", "9", "30"], 2, "there is no entry 9"),
+        (&["list", "--batch", "3"], 2, "it has one"),
+        (&["import", "note", "missing.csv"], 3, "cannot read missing.csv"),
+        (&["import", "note", &design], 3, "only numbers are imported"),
+    ] {
+        let ran = kitchen.log(more);
+        assert_eq!((ran.code, ran.data.as_str()), (code, ""), "{more:?}: {}", ran.words);
+        assert!(ran.words.contains(said), "{more:?}: {}", ran.words);
+    }
+    assert!(run(&["log", &design]).words.contains("no log of Vatsketch"));
+    let ran = run(&["log", &kitchen.path("new.vat.ron"), "start", &design]);
+    assert!(ran.code == 2 && ran.words.contains("must end in .log.ron"), "{}", ran.words);
+    assert_eq!(run(&["log", &kitchen.path("missing.log.ron")]).code, 3);
+}
