@@ -111,6 +111,12 @@ impl FileError {
         }
     }
 
+    /// Returns whether a log was changed by somebody else since it was read.
+    #[must_use]
+    pub fn is_changed_log(&self) -> bool {
+        matches!(self.cause(), Self::LogChanged)
+    }
+
     /// Returns what is wrong, whatever the file is called.
     #[must_use]
     pub fn cause(&self) -> &Self {

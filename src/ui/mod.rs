@@ -4,6 +4,7 @@ mod choices;
 mod curves;
 mod figure_card;
 mod help;
+mod log;
 mod paper;
 mod results;
 mod run;
@@ -13,7 +14,7 @@ mod week;
 mod widget;
 mod window;
 
-pub use state::ask::{Ask, SecondAsk};
+pub use state::ask::{Ask, LogAsk, SecondAsk};
 pub use state::card::{CardView, Told};
 pub use state::cut::CutView;
 pub use state::draft::Draft;

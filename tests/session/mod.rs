@@ -10,6 +10,7 @@ mod id;
 mod jobs;
 mod judged;
 mod keeping;
+mod logbook;
 mod recovery;
 mod scale;
 mod second;

@@ -5,6 +5,7 @@ mod curves;
 mod figure_card;
 mod germs;
 mod help;
+mod log;
 mod monkey;
 mod paper;
 mod pictures;

@@ -2,7 +2,7 @@
 
 use super::EntryOptions;
 use super::open;
-use super::shown::{earlier_text, entry_json, iso, value_text};
+use super::shown::{entry_json, iso};
 use crate::cli::ending::{CliError, Ending};
 use crate::cli::open::design_file;
 use crate::cli::options::{DesignOptions, FormOptions};
@@ -10,7 +10,7 @@ use crate::cli::text::write_json;
 use crate::export::printable;
 use crate::file::{LogFile, MOST_TITLE};
 use crate::record::{EntryKind, EntryValue};
-use crate::report::short_moment;
+use crate::report::{earlier_words, entry_words, short_moment};
 use serde_json::json;
 use std::io::Write;
 use std::path::Path;
@@ -95,7 +95,7 @@ fn say(log: &LogFile, number: u32, form: &FormOptions, (data, words): Writers<'_
     let written =
         log.log.batches.iter().find_map(|batch| Some((batch, batch.entries.iter().find(|entry| entry.number == number)?)));
     if let Some((batch, entry)) = written {
-        let (value, before) = (value_text(entry, units), earlier_text(batch, entry, units));
+        let (value, before) = (entry_words(entry, units), earlier_words(batch, entry, units));
         let said = format!(
             "wrote down in {}: {}, {}: {value}{before} (entry {number})",
             batch.title(),

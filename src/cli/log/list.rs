@@ -1,7 +1,7 @@
 //! `log list` and `log fields`: what is in a log, and what can be written into it.
 
 use super::open;
-use super::shown::{earlier_text, entry_json, iso, value_text};
+use super::shown::{entry_json, iso};
 use super::table::write_table;
 use crate::batch::batch;
 use crate::cli::ending::{CliError, Ending};
@@ -10,7 +10,7 @@ use crate::cli::text::write_json;
 use crate::export::printable;
 use crate::file::LogFile;
 use crate::record::{BatchRecord, EntryKind, Holds};
-use crate::report::{LogField, log_fields, plan, short_moment};
+use crate::report::{LogField, earlier_words, entry_words, log_fields, plan, short_moment};
 use crate::units::Units;
 use serde_json::{Value, json};
 use std::io::Write;
@@ -73,7 +73,7 @@ fn write_batches(log: &LogFile, units: Units, data: &mut dyn Write) -> Result<()
 fn write_entries(batch: &BatchRecord, units: Units, data: &mut dyn Write) -> Result<(), CliError> {
     writeln!(data, "{}: {}", printable(&batch.title()), printable(&batch.design.title))?;
     let cells = |entry: &&crate::record::Entry| {
-        let value = format!("{}{}", value_text(entry, units), earlier_text(batch, entry, units));
+        let value = format!("{}{}", entry_words(entry, units), earlier_words(batch, entry, units));
         [entry.number.to_string(), short_moment(entry.at, units), entry.kind.row().label.to_owned(), value]
     };
     let rows: Vec<[String; 4]> = batch.standing().iter().map(cells).collect();

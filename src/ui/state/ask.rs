@@ -5,9 +5,11 @@ use crate::caution::Caution;
 use crate::curve::CurveKey;
 use crate::design::{MilkKind, Stage};
 use crate::export::{Paper, Part};
+use crate::record::{EntryKind, EntryValue};
 use crate::session::{Command, LeftBehind, Which};
 use crate::ui::state::cut::CutView;
 use crate::ui::state::pages::{HelpCard, Page, PlanPart};
+use jiff::civil::DateTime;
 use std::path::PathBuf;
 
 /// Something that a part of the window asks for.
@@ -116,6 +118,8 @@ pub enum Ask {
     Guide(Option<usize>),
     /// Something about the second design.
     Second(SecondAsk),
+    /// Something about the log.
+    Log(LogAsk),
 }
 
 impl Ask {
@@ -139,6 +143,21 @@ pub enum OnDisk {
     SaveAs,
     /// Write over what is on the disk.
     Overwrite,
+}
+
+/// Something that is asked about the log.
+#[derive(Clone, Debug, PartialEq)]
+pub enum LogAsk {
+    /// Begin a batch of the open design.
+    Begin,
+    /// Bring a batch into sight.
+    Choose(u32),
+    /// Write an entry down.
+    Enter(EntryKind, EntryValue),
+    /// Take an entry back; what it said is kept.
+    TakeBack(u32),
+    /// Everything that is written down from now on was at this time; none: at the time of writing.
+    At(Option<DateTime>),
 }
 
 /// Something that is asked about the second design.

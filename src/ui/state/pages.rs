@@ -8,13 +8,15 @@ pub enum Page {
     Design,
     /// The week, what to buy, and the plan on paper.
     Plan,
+    /// What really happened.
+    Log,
     /// Every constant with its source.
     Sources,
 }
 
 impl Page {
     /// Every page.
-    pub const ALL: [Self; 3] = [Self::Design, Self::Plan, Self::Sources];
+    pub const ALL: [Self; 4] = [Self::Design, Self::Plan, Self::Log, Self::Sources];
 
     /// Returns its name.
     #[must_use]
@@ -22,6 +24,7 @@ impl Page {
         match self {
             Self::Design => "Design",
             Self::Plan => "Plan",
+            Self::Log => "Log",
             Self::Sources => "Sources",
         }
     }

@@ -12,6 +12,7 @@ use crate::ui::state::pages::{HelpCard, Page, PlanPart};
 use crate::ui::widget::typing::Typing;
 use crate::units::Units;
 use crate::words::GuidePlace;
+use jiff::civil::DateTime;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// What the window remembers that is not part of the design.
@@ -73,6 +74,8 @@ pub struct View {
     pub guide: Option<usize>,
     /// What the guide speaks of and is to come into sight where all stands in one column.
     pub guide_to: Option<GuidePlace>,
+    /// When what is written into the log was; none: at the time of writing.
+    pub log_at: Option<DateTime>,
     /// How quantities are shown.
     pub units: Units,
 }
@@ -108,6 +111,7 @@ impl Default for View {
             sought_word: String::new(),
             guide: None,
             guide_to: None,
+            log_at: None,
             units: Units::default(),
         }
     }

@@ -57,7 +57,10 @@ impl Window {
             Ask::CopyPlan => {
                 self.session.last_change = PaperJobs::copy(ctx, self.session.batch(), &self.clock.now(), self.view.units);
             }
-            Ask::Show(page) => self.view.page = page,
+            Ask::Show(page) => {
+                self.view.page = page;
+                self.log.forget();
+            }
             Ask::ShowPart(part) => self.view.plan_part = part,
             Ask::Station(stage) => self.view.go_to_station(stage),
             Ask::ToCautions => self.view.go_to_cautions(),
@@ -75,6 +78,7 @@ impl Window {
             }
             Ask::Cut(cut) => self.view.cut = cut,
             Ask::Second(ask) => self.about_second(ctx, ask),
+            Ask::Log(ask) => self.about_log(ask),
             Ask::Figure(figure) => self.open_card(figure),
             Ask::Aim(goal, choice) => self.aim(ctx, &goal, choice),
             Ask::Ways(goal) => {

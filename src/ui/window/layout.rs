@@ -6,11 +6,12 @@ use crate::ui::results::foot::{self, foot_ui};
 use crate::ui::state::ask::Ask;
 use crate::ui::state::pages::Page;
 use crate::ui::widget::focus::{Front, focus_ring};
+use crate::ui::widget::room::Room;
 use crate::ui::widget::theme::Palette;
 use crate::ui::window::changed_bar::changed_ui;
 use crate::ui::window::dropped::hovered_ui;
 use crate::ui::window::notice::notice_ui;
-use crate::ui::window::pane::{MENUS, PLAN, SOURCES};
+use crate::ui::window::pane::{LOG, MENUS, PLAN, SOURCES};
 use crate::ui::window::shell::{ONE_COLUMN, Window};
 use crate::ui::window::sources_page::sources_ui;
 use crate::ui::window::top_bar::top_bar_ui;
@@ -68,6 +69,10 @@ impl Window {
                 ui.scope_builder(page, |ui| self.design_page(ui, &mut panes)).inner
             }
             Page::Plan => panes.pane_ui(ui, PLAN, place, |ui| self.plan_page(ui)),
+            Page::Log => panes.pane_ui(ui, LOG, place, |ui| {
+                let room = if ui.available_width() < ONE_COLUMN { Room::Column } else { Room::Own };
+                self.log.page_ui(ui, &mut self.view, self.session.path(), &self.clock.now(), room)
+            }),
             Page::Sources => {
                 let frame = Frame::new().fill(Palette::of(ui).background).inner_margin(20);
                 let laws = self.shown.laws(self.session.batch());

@@ -16,6 +16,7 @@ pub(super) mod keeping;
 pub(super) mod keys;
 pub(super) mod keys_list;
 pub(super) mod layout;
+pub(super) mod log;
 pub(super) mod logic;
 pub(super) mod menus;
 pub(super) mod notice;

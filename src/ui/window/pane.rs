@@ -19,6 +19,7 @@ pub(in crate::ui) const CHOICES: &str = "Choices";
 pub(in crate::ui) const CURVES: &str = "Curves";
 pub(in crate::ui) const RESULTS: &str = "Results";
 pub(in crate::ui) const PLAN: &str = "Plan";
+pub(in crate::ui) const LOG: &str = "Log";
 pub(in crate::ui) const SOURCES: &str = "Sources";
 
 impl Panes {

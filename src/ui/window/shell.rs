@@ -1,6 +1,7 @@
 //! The window: lays its parts out, collects what they ask for, and has the session do it.
 
 use crate::session::{Appearance, ChangedFile, Kept, Recent, Recovery, Session, WallClock};
+use crate::ui::log::desk::LogDesk;
 use crate::ui::paper::copying::Copier;
 use crate::ui::paper::jobs::PaperJobs;
 use crate::ui::results::beside::Beside;
@@ -39,6 +40,7 @@ pub struct Window {
     pub(super) paper_jobs: PaperJobs,
     pub(super) copier: Copier,
     pub(super) kept_week: KeptWeek,
+    pub(super) log: LogDesk,
     pub(super) prompt: Option<Prompt>,
     pub(super) notice: Option<String>,
     /// What waits for the design to be saved.
@@ -84,6 +86,7 @@ impl Window {
             paper_jobs: PaperJobs::without_viewer(),
             copier: Copier::default(),
             kept_week: KeptWeek::default(),
+            log: LogDesk::default(),
             prompt: None,
             notice: None,
             after_save: None,

@@ -1,5 +1,6 @@
 //! Nothing is cut: every text has room in its place, at the sizes of window that count, at every station and on every page.
 
+use crate::ui::log::{begun, morning};
 use crate::ui::{about_second, example, settled, shown};
 use egui::epaint::{ClippedShape, Shape, TextShape};
 use egui::{Rect, Theme};
@@ -65,6 +66,18 @@ fn no_text_is_cut_of_one_design() {
         for size in sizes {
             check(&mut shown(example(name), *size, Theme::Light), &format!("{name} at {size:?}"), &mut found);
         }
+    }
+    assert!(found.is_empty(), "{}", found.join("\n"));
+}
+
+#[test]
+fn no_text_is_cut_in_a_log() {
+    let mut found = Vec::new();
+    for size in SIZES {
+        let folder = tempfile::tempdir().unwrap();
+        let mut harness = begun(folder.path(), size, Theme::Light);
+        morning(&mut harness);
+        found.extend(cut(&harness).into_iter().map(|text| format!("a log at {size:?}: {text}")));
     }
     assert!(found.is_empty(), "{}", found.join("\n"));
 }

@@ -1,0 +1,134 @@
+//! The log beside the open design: opened when it is asked for, and written at once with every entry.
+
+use crate::design::{Design, DesignId};
+use crate::file::{FileError, LogFile};
+use crate::record::{BatchRecord, EntryKind, EntryValue, Log, RecordError};
+use jiff::civil::DateTime;
+use std::path::{Path, PathBuf};
+
+/// What the names of designs and of logs end in.
+const DESIGN: &str = ".vat.ron";
+const LOG: &str = ".log.ron";
+
+/// Why nothing was written down.
+#[derive(Debug, thiserror::Error)]
+pub enum LogbookError {
+    /// The file.
+    #[error(transparent)]
+    File(#[from] FileError),
+    /// What was given.
+    #[error(transparent)]
+    Record(#[from] RecordError),
+}
+
+/// The log beside a design, and which of its batches is in sight.
+#[derive(Clone, Debug)]
+pub struct Logbook {
+    path: PathBuf,
+    file: LogFile,
+    chosen: Option<u32>,
+}
+
+impl Logbook {
+    /// Returns where the log of a design is kept: beside it, under the same name.
+    ///
+    /// # Example
+    /// ```
+    /// use std::path::Path;
+    /// use vatsketch::session::Logbook;
+    /// assert_eq!(Logbook::beside(Path::new("vats/first.vat.ron")), Path::new("vats/first.log.ron"));
+    /// ```
+    #[must_use]
+    pub fn beside(design: &Path) -> PathBuf {
+        let name = design.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
+        let stem = name.strip_suffix(DESIGN).or_else(|| name.strip_suffix(".ron")).unwrap_or(&name);
+        design.with_file_name(format!("{stem}{LOG}"))
+    }
+
+    /// Opens the log of a design, with its last batch in sight; one that is in no file yet is empty.
+    ///
+    /// # Errors
+    /// [`FileError`] for a file that is there and is no log.
+    pub fn open(design: &Path) -> Result<Self, FileError> {
+        let path = Self::beside(design);
+        let file = if std::fs::symlink_metadata(&path).is_ok() { LogFile::read(&path)? } else { LogFile::default() };
+        let chosen = file.log.batches.last().map(|batch| batch.number);
+        Ok(Self { path, file, chosen })
+    }
+
+    /// Returns its file.
+    #[must_use]
+    pub fn path(&self) -> &Path {
+        &self.path
+    }
+
+    /// Returns every batch, the oldest first.
+    #[must_use]
+    pub fn batches(&self) -> &[BatchRecord] {
+        &self.file.log.batches
+    }
+
+    /// Returns the batch in sight.
+    #[must_use]
+    pub fn chosen(&self) -> Option<&BatchRecord> {
+        self.file.log.batch(self.chosen?).ok()
+    }
+
+    /// Brings a batch into sight.
+    pub const fn choose(&mut self, number: u32) {
+        self.chosen = Some(number);
+    }
+
+    /// Returns what could not be read, a sentence each.
+    #[must_use]
+    pub fn lost(&self) -> Vec<String> {
+        self.file.lost.iter().map(crate::file::LostLine::in_words).collect()
+    }
+
+    /// Begins a batch of a design, as it is now, and brings it into sight.
+    ///
+    /// # Errors
+    /// [`LogbookError`]; nothing was written then.
+    pub fn begin(&mut self, name: &str, begun: DateTime, design: &Design, id: Option<DesignId>) -> Result<u32, LogbookError> {
+        let number = self.write(|log| Ok(log.begin(name, begun, design.clone(), id)))?;
+        self.chosen = Some(number);
+        Ok(number)
+    }
+
+    /// Writes an entry into the batch in sight.
+    ///
+    /// # Errors
+    /// [`LogbookError`]; nothing was written then.
+    pub fn enter(&mut self, at: DateTime, kind: EntryKind, value: &EntryValue) -> Result<u32, LogbookError> {
+        let batch = self.chosen.unwrap_or_default();
+        self.write(|log| log.enter(batch, at, kind, value.clone()))
+    }
+
+    /// Writes another value for an entry, or that it is taken back; what stood there before is kept.
+    ///
+    /// # Errors
+    /// [`LogbookError`]; nothing was written then.
+    pub fn correct(&mut self, entry: u32, value: &EntryValue) -> Result<u32, LogbookError> {
+        self.write(|log| log.correct(entry, None, value.clone()))
+    }
+
+    /// Adds to the log and to its file. Where somebody else added to the file in the meantime, it is read again first.
+    fn write(&mut self, add: impl Fn(&mut Log) -> Result<u32, RecordError>) -> Result<u32, LogbookError> {
+        let mut file = self.file.clone();
+        let number = add(&mut file.log)?;
+        match file.append(&self.path) {
+            Ok(_) => {
+                self.file = file;
+                Ok(number)
+            }
+            Err(error) if error.is_changed_log() => {
+                let mut file = LogFile::read(&self.path)?;
+                let number = add(&mut file.log)?;
+                file.append(&self.path)?;
+                self.file = file;
+                Ok(number)
+            }
+            Err(error) => Err(error.into()),
+        }
+    }
+}

@@ -1,0 +1,84 @@
+//! The batches of a log, and what begins a new one.
+
+use crate::plan::{Lean, Now, spoken_time};
+use crate::record::BatchRecord;
+use crate::report::short_moment;
+use crate::session::Logbook;
+use crate::ui::state::ask::{Ask, LogAsk};
+use crate::ui::state::view::View;
+use crate::ui::widget::pill::{pill_ui, pills_ui};
+use crate::ui::widget::spoken::heading_ui;
+use crate::ui::widget::theme::{CAPTION, Palette};
+use crate::ui::widget::typed_box::{TypedBox, said_ui, typed_ui};
+use egui::{Button, RichText, Ui, vec2};
+
+/// Width of the box of a time.
+const TIME: f32 = 180.0;
+/// Batches that are listed, the newest first.
+const MOST_BATCHES: usize = 40;
+
+/// Draws the batches and returns what is asked for.
+pub(super) fn batches_ui(ui: &mut Ui, view: &mut View, book: &Logbook, now: &Now) -> Vec<Ask> {
+    let palette = Palette::of(ui);
+    let mut asks = Vec::new();
+    heading_ui(ui, "Batches");
+    let begin = if book.batches().is_empty() { "Begin a batch" } else { "Begin another batch" };
+    if ui.add(Button::new(begin).min_size(vec2(TIME, 34.0))).on_hover_text("Keeps a copy of the design as it is now.").clicked() {
+        asks.push(Ask::Log(LogAsk::Begin));
+    }
+    ui.add_space(6.0);
+    pills_ui(ui, "Batches", |ui| {
+        let chosen = book.chosen().map(|batch| batch.number);
+        for batch in book.batches().iter().rev().take(MOST_BATCHES) {
+            let label = label(batch, view);
+            let is_chosen = chosen == Some(batch.number);
+            let stops = is_chosen || chosen.is_none();
+            if pill_ui(ui, &label, &label, "What was written down of it", (is_chosen, stops)) {
+                asks.push(Ask::Log(LogAsk::Choose(batch.number)));
+            }
+        }
+    });
+    if let Some(left) = book.batches().len().checked_sub(MOST_BATCHES).filter(|left| *left > 0) {
+        let words = format!("{left} older ones: the command line lists them.");
+        ui.label(RichText::new(words).size(CAPTION).color(palette.soft));
+    }
+    if book.chosen().is_some() {
+        ui.add_space(10.0);
+        asks.extend(time_ui(ui, view, now));
+    }
+    for lost in book.lost() {
+        ui.add_space(6.0);
+        ui.label(RichText::new(lost).size(CAPTION).color(palette.caution_text));
+    }
+    asks
+}
+
+fn label(batch: &BatchRecord, view: &View) -> String {
+    format!("{}, begun {}", batch.title(), short_moment(batch.begun, view.units))
+}
+
+/// Draws the time that what is written down was at.
+fn time_ui(ui: &mut Ui, view: &mut View, now: &Now) -> Option<Ask> {
+    let name = "Time of what I write down";
+    ui.label(name);
+    let shown = view.log_at.map_or_else(|| "now".to_owned(), |at| short_moment(at, view.units).replace('\u{a0}', " "));
+    let this = TypedBox { key: "log time", shown, width: TIME, number: false };
+    let read = |text: &str| {
+        let given = text.trim();
+        if given.is_empty() || given.eq_ignore_ascii_case("now") {
+            return Ok((None, None));
+        }
+        spoken_time(given, now.at, Lean::Back).map(|at| (Some(at), None)).map_err(|error| error.to_string())
+    };
+    let typed = ui.horizontal(|ui| {
+        let typed = typed_ui(ui, &mut view.typing, &this, read).named(ui, name);
+        let back = view.log_at.is_some() && ui.button("Now").on_hover_text("From now on, the time of writing").clicked();
+        (typed, back)
+    });
+    let (typed, back) = typed.inner;
+    if let Some(said) = &typed.said {
+        said_ui(ui, said);
+    }
+    ui.label(RichText::new("Such as 14:30, or yesterday 9:15.").size(CAPTION).color(Palette::of(ui).soft));
+    if back { Some(Ask::Log(LogAsk::At(None))) } else { typed.value.map(|at| Ask::Log(LogAsk::At(at))) }
+}

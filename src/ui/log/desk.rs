@@ -1,0 +1,57 @@
+//! The log while the window is open: read where its page is shown, and kept with what is shown of it.
+
+use crate::plan::Now;
+use crate::session::Logbook;
+use crate::ui::log::page::{LogFound, log_page_ui};
+use crate::ui::log::shown::LogShown;
+use crate::ui::state::ask::Ask;
+use crate::ui::state::view::View;
+use crate::ui::widget::room::Room;
+use egui::Ui;
+use std::path::{Path, PathBuf};
+
+/// The log beside the open design.
+#[derive(Clone, Debug, Default)]
+pub(in crate::ui) struct LogDesk {
+    /// Of which design it was read, and what came of it.
+    read: Option<(PathBuf, Result<Logbook, String>)>,
+    shown: Option<LogShown>,
+}
+
+impl LogDesk {
+    /// Reads the log again where its page is shown next: somebody else may have written into it.
+    pub(in crate::ui) fn forget(&mut self) {
+        self.read = None;
+    }
+
+    /// Returns the log of a design, read from its file where that was not done yet; nothing where it cannot be read.
+    pub(in crate::ui) fn book(&mut self, design: &Path) -> Option<&mut Logbook> {
+        if self.read.as_ref().is_none_or(|(of, _)| of != design) {
+            let read = Logbook::open(design).map_err(|error| format!("The log cannot be shown: {error}."));
+            self.read = Some((design.to_owned(), read));
+        }
+        self.read.as_mut().and_then(|(_, book)| book.as_mut().ok())
+    }
+
+    /// Draws the page and returns what is asked for.
+    ///
+    /// `design`: the file of the open design, if it has one
+    pub(in crate::ui) fn page_ui(
+        &mut self,
+        ui: &mut Ui,
+        view: &mut View,
+        design: Option<&Path>,
+        now: &Now,
+        room: Room,
+    ) -> Vec<Ask> {
+        let Some(design) = design else { return log_page_ui(ui, view, &LogFound::NoFile, now, room) };
+        let record = self.book(design).and_then(|book| book.chosen().cloned());
+        let kept = self.shown.take();
+        self.shown = record.map(|record| LogShown::of(&record, now, view.units, kept));
+        match &self.read {
+            Some((_, Ok(book))) => log_page_ui(ui, view, &LogFound::Book(book, self.shown.as_ref()), now, room),
+            Some((_, Err(why))) => log_page_ui(ui, view, &LogFound::Unreadable(why), now, room),
+            None => Vec::new(),
+        }
+    }
+}

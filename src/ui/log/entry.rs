@@ -1,0 +1,120 @@
+//! One thing to write down: its name, when the plan has it, a box or a button, and what was written so far.
+
+use crate::record::{BatchRecord, Entry, EntryKind, EntryValue, Holds};
+use crate::report::{LogField, earlier_words, entry_words, short_moment};
+use crate::ui::state::ask::{Ask, LogAsk};
+use crate::ui::state::view::View;
+use crate::ui::widget::number_text::read_number;
+use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold};
+use crate::ui::widget::typed_box::{TypedBox, said_ui, typed_ui};
+use crate::units::Units;
+use egui::{Button, Label, RichText, Role, Ui, WidgetInfo, vec2};
+
+/// Width of the names, and of a box for a number; a button is as wide as that.
+const NAME: f32 = 250.0;
+const BOX: f32 = 130.0;
+/// Height of what is pressed or typed into at the counter, with wet hands.
+const HIGH: f32 = 34.0;
+/// Width from which on all stands in one row.
+const ONE_ROW: f32 = 560.0;
+/// Times of a step that are named.
+const MOST_TIMES: usize = 3;
+
+/// Draws one thing to write down and returns what is asked for.
+pub(super) fn entry_ui(ui: &mut Ui, view: &mut View, record: &BatchRecord, field: &LogField) -> Option<Ask> {
+    let wide = ui.available_width() >= ONE_ROW;
+    let ask = if wide {
+        ui.horizontal(|ui| {
+            ui.allocate_ui(vec2(NAME, HIGH), |ui| ui.vertical(|ui| name_ui(ui, view.units, field)));
+            let asked = box_ui(ui, view, field.kind);
+            asked.or(written_ui(ui, view.units, record, field.kind))
+        })
+        .inner
+    } else {
+        name_ui(ui, view.units, field);
+        ui.horizontal_wrapped(|ui| {
+            let asked = box_ui(ui, view, field.kind);
+            asked.or(written_ui(ui, view.units, record, field.kind))
+        })
+        .inner
+    };
+    ui.separator();
+    ask
+}
+
+/// Draws what it is, and when the plan has it.
+fn name_ui(ui: &mut Ui, units: Units, field: &LogField) {
+    let unit = unit_text(field.kind, units);
+    let label = field.kind.row().label;
+    let name = if unit.is_empty() { label.to_owned() } else { format!("{label}, {unit}") };
+    ui.set_max_width(ui.available_width().min(NAME));
+    ui.add(Label::new(RichText::new(name).font(bold(BODY))).wrap());
+    let times: Vec<String> = field.times.iter().map(|time| time.words_with_day()).filter(|words| !words.is_empty()).collect();
+    let more = if times.len() > MOST_TIMES { ", …" } else { "" };
+    let times = times.iter().take(MOST_TIMES).cloned().collect::<Vec<_>>().join(", ");
+    let planned = match (field.step, times.as_str()) {
+        ("", _) => String::new(),
+        (step, "") => format!("plan: {step}"),
+        (step, times) => format!("plan: {step}, {times}{more}"),
+    };
+    if !planned.is_empty() {
+        ui.add(Label::new(RichText::new(planned).size(CAPTION).color(Palette::of(ui).soft)).wrap());
+    }
+}
+
+/// Draws the box or the button; returns what was entered.
+fn box_ui(ui: &mut Ui, view: &mut View, kind: EntryKind) -> Option<Ask> {
+    let label = kind.row().label;
+    if kind.row().holds == Holds::Done {
+        let words = if view.log_at.is_some() { "Done then" } else { "Done now" };
+        let response = ui.add(Button::new(words).min_size(vec2(BOX, HIGH)));
+        response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{label}: {words}")));
+        return response.clicked().then_some(Ask::Log(LogAsk::Enter(kind, EntryValue::Done)));
+    }
+    let is_number = matches!(kind.row().holds, Holds::Number { .. });
+    let key = format!("log {}", kind.key());
+    let this = TypedBox { key: &key, shown: String::new(), width: if is_number { BOX } else { 2.0 * BOX }, number: is_number };
+    let units = view.units;
+    let typed = typed_ui(ui, &mut view.typing, &this, |text| read(kind, text, units)).named(ui, label);
+    if let Some(said) = &typed.said {
+        said_ui(ui, said);
+    }
+    typed.value.map(|value| Ask::Log(LogAsk::Enter(kind, value)))
+}
+
+/// Returns what a typed text means, with how it was understood where that needs saying.
+fn read(kind: EntryKind, text: &str, units: Units) -> Result<(EntryValue, Option<String>), String> {
+    let (value, said) = match kind.row().holds {
+        Holds::Number { unit, .. } => {
+            let understood = read_number(text, unit, units).map_err(|error| error.to_string())?;
+            let value = if understood.bare { units.scale(unit, understood.value).kept(understood.value) } else { understood.value };
+            (EntryValue::Number(value), understood.said)
+        }
+        Holds::Done | Holds::Words | Holds::Photo => (EntryValue::Words(text.trim().to_owned()), None),
+    };
+    Ok((value.checked(kind).map_err(|error| error.to_string())?, said))
+}
+
+/// Returns the unit in which a kind is read and shown; empty where it has none.
+fn unit_text(kind: EntryKind, units: Units) -> &'static str {
+    match kind.row().holds {
+        Holds::Number { unit, most, .. } => units.scale(unit, most).symbol,
+        Holds::Done | Holds::Words | Holds::Photo => "",
+    }
+}
+
+/// Draws what was written down so far, the newest last, and the way to take that one back.
+fn written_ui(ui: &mut Ui, units: Units, record: &BatchRecord, kind: EntryKind) -> Option<Ask> {
+    let all = record.of_kind(kind);
+    let last = all.last().copied()?;
+    let said = |entry: &&Entry| {
+        let before = earlier_words(record, entry, units);
+        format!("{} at {}{before}", entry_words(entry, units), short_moment(entry.at, units))
+    };
+    let words = all.iter().map(said).collect::<Vec<_>>().join("; ");
+    let back = ui.add(Button::new(RichText::new("Take back").size(CAPTION)));
+    let of_last = format!("Take back {}: {}", kind.row().label, entry_words(last, units));
+    back.widget_info(|| WidgetInfo::labeled(Role::Button, true, &of_last));
+    ui.add(Label::new(RichText::new(words).size(CAPTION)).wrap());
+    back.on_hover_text("What it said is kept in the log.").clicked().then_some(Ask::Log(LogAsk::TakeBack(last.number)))
+}

@@ -1,0 +1,8 @@
+//! The page of the log: the batches beside the design, what is written down of one, and what was off.
+
+pub(super) mod batches;
+pub(super) mod desk;
+pub(super) mod entry;
+pub(super) mod fields;
+pub(super) mod page;
+pub(super) mod shown;
