@@ -1,7 +1,8 @@
 //! Acetic acid: how strong a vinegar is, how far its acid splits, how fast it moves.
 
 use super::moist_air::kelvin;
-use crate::numeric::monotone;
+use crate::numeric::{monotone, quick_exp};
+use std::f64::consts::LN_10;
 
 crate::constants! {
     /// Molar mass of acetic acid.
@@ -32,7 +33,7 @@ crate::correlations! {
 /// Returns the share of the acid that is split: a = 1/(1 + 10^(pK − pH)).
 #[must_use]
 pub fn split_share(ph: f64, pk: f64) -> f64 {
-    1.0 / (1.0 + 10.0_f64.powf(pk - ph))
+    1.0 / (1.0 + quick_exp(LN_10 * (pk - ph)))
 }
 
 /// Returns the strength of a vinegar in mol/m³ from g of acetic acid in 100 mL.

@@ -1,7 +1,7 @@
 //! How a cheese takes up acid: its groups, their sum, and the pH that they lead to.
 
 use super::acidity::split_share;
-use crate::numeric::{Bracket, RootError, brent};
+use crate::numeric::{Bracket, RootError, brent, quick_exp};
 use crate::source::Correlation;
 use std::f64::consts::LN_10;
 
@@ -66,7 +66,11 @@ impl Buffer {
         let of = |share: f64| {
             move |record: &Correlation<3>| {
                 let [mol, pk, steepness] = record.coefficients;
-                Group { mol_per_kg: BUFFER_SCALE.value * scale * share * mol, pk_power: 10.0_f64.powf(-pk), twice: steepness > 1.5 }
+                Group {
+                    mol_per_kg: BUFFER_SCALE.value * scale * share * mol,
+                    pk_power: quick_exp(-LN_10 * pk),
+                    twice: steepness > 1.5,
+                }
             }
         };
         let groups = OF_PROTEIN.iter().map(of(protein)).chain(OF_WATER.iter().map(of(water))).collect();
@@ -98,7 +102,7 @@ impl Buffer {
 
     /// Returns the hydrogen ions held by the groups, mol/kg, and the fall of that with pH.
     fn held_and_slope(&self, ph: f64) -> (f64, f64) {
-        let power = (LN_10 * ph).exp();
+        let power = quick_exp(LN_10 * ph);
         self.groups.iter().fold((0.0, 0.0), |(held, slope), group| {
             let once = power * group.pk_power;
             let (ratio, steepness) = if group.twice { (once * once, 2.0) } else { (once, 1.0) };
@@ -178,12 +182,12 @@ pub fn local_equilibrium(
     guess_ph: f64,
 ) -> LocalEquilibrium {
     let (mut low, mut high) = PH_BOUNDS;
-    let pk_power = (LN_10 * pk).exp();
+    let pk_power = quick_exp(LN_10 * pk);
     let mut found =
         LocalEquilibrium { ph: if low < guess_ph && guess_ph < high { guess_ph } else { 5.0 }, ..LocalEquilibrium::default() };
     // Bisection alone would need 45; a few of Newton's steps do.
     for _ in 0..60 {
-        let hydrogen = (-LN_10 * found.ph).exp();
+        let hydrogen = quick_exp(-LN_10 * found.ph);
         found.split = 1.0 / (1.0 + pk_power * hydrogen);
         found.hydrogen_mol_m3 = 1000.0 * hydrogen;
         let (taken, slope) = buffer.map_or((0.0, 0.0), |(buffer, per_water)| {

@@ -3,6 +3,7 @@
 use super::Matter;
 use super::food_density::{CHEESE_WATER_DENSITY, solids_density_kg_m3};
 use super::moist_air::{GAS_CONSTANT, kelvin};
+use crate::numeric::quick_ln;
 
 crate::constants! {
     /// Diffusivity of water in cheese at the reference.
@@ -105,6 +106,41 @@ impl MoistureDiffusion {
                 let c = self.obstruction_water;
                 (water - 2.0 * c * (water / c).ln_1p() + c - c * c / (water + c)) * self.norm()
             }
+        }
+    }
+
+    /// Fills in [`MoistureDiffusion::potential`] and [`MoistureDiffusion::relative`] for many waters, several at a time; water below `least` counts
+    /// as that.
+    ///
+    /// # Arguments
+    /// * `water`: as for [`MoistureDiffusion::relative`]; `least`: > 0; the others as long as `water`
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::law::{Matter, moisture_diffusion::MoistureDiffusion};
+    /// let diffusion = MoistureDiffusion::of(&Matter { water_kg: 0.6, casein_kg: 0.2, fat_kg: 0.2, ..Matter::default() });
+    /// let (mut potentials, mut relatives) = ([0.0; 1], [0.0; 1]);
+    /// diffusion.fill(&[1.2], 1e-6, &mut potentials, &mut relatives);
+    /// assert!((potentials[0] / diffusion.potential(1.2) - 1.0).abs() < 1e-12);
+    /// assert!((relatives[0] / diffusion.relative(1.2) - 1.0).abs() < 1e-12);
+    /// ```
+    #[inline(always)]
+    #[expect(clippy::inline_always, reason = "a loop goes several at a time only where no call is left in it")]
+    pub fn fill(&self, water: &[f64], least: f64, potentials: &mut [f64], relatives: &mut [f64]) {
+        let all = water.iter().zip(potentials).zip(relatives);
+        if self.obstruction == Obstruction::None {
+            for ((water, potential), relative) in all {
+                (*potential, *relative) = (water.max(least), 1.0);
+            }
+            return;
+        }
+        let (c, norm) = (self.obstruction_water, self.norm());
+        let per_c = 1.0 / c;
+        for ((water, potential), relative) in all {
+            let water = if *water < least { least } else { *water };
+            let share = water / (water + c);
+            *potential = (water + c * share - 2.0 * c * quick_ln(1.0 + water * per_c)) * norm;
+            *relative = share * share * norm;
         }
     }
 

@@ -2,7 +2,7 @@
 
 use super::Matter;
 use super::brine::{self, SALT_MOLAR_MASS};
-use crate::numeric::{Bracket, brent};
+use crate::numeric::{Bracket, brent, quick_exp, quick_ln};
 
 crate::constants! {
     /// Oswin's A for the non-fat, non-salt solids of cheese.
@@ -87,31 +87,52 @@ impl Sorption {
     /// Returns the water activity and its slope against the water content.
     #[must_use]
     pub fn activity_and_slope(&self, water: f64) -> (f64, f64) {
-        let water = water.max(LEAST_WATER);
-        let molality = self.salt_share / (SALT_MOLAR_MASS.value * water);
-        let brine = brine::water_activity(molality);
-        let brine_log_slope = -brine::log_activity_slope(molality) * molality / water;
-        let (solids, solids_slope) = self.solids_activity(water / self.non_fat_share);
-        (brine * solids, brine * (solids_slope / self.non_fat_share + solids * brine_log_slope))
+        match self.isotherm {
+            Isotherm::Oswin => self.with(water, oswin),
+            Isotherm::Gab => self.with(water, gab),
+        }
     }
 
-    /// Returns the water activity of the solids alone and its slope, for kg of water per kg of non-fat solids.
-    fn solids_activity(&self, water: f64) -> (f64, f64) {
+    /// Fills in the same for many waters, several at a time.
+    ///
+    /// # Arguments
+    /// * `water`: as for [`Sorption::water_activity`]; the others as long
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::law::sorption::{Isotherm, Sorption};
+    /// let cheese = Sorption { non_fat_share: 0.475, salt_share: 0.05, isotherm: Isotherm::Oswin };
+    /// let (mut activities, mut slopes) = ([0.0; 2], [0.0; 2]);
+    /// cheese.fill(&[0.5, 1.0], &mut activities, &mut slopes);
+    /// assert_eq!((activities[1], slopes[1]), cheese.activity_and_slope(1.0));
+    /// ```
+    #[inline(always)]
+    #[expect(clippy::inline_always, reason = "a loop goes several at a time only where no call is left in it")]
+    pub fn fill(&self, water: &[f64], activities: &mut [f64], slopes: &mut [f64]) {
         match self.isotherm {
-            Isotherm::Oswin => {
-                let ratio = (OSWIN_A.value / water).powf(1.0 / OSWIN_B.value);
-                let activity = 1.0 / (1.0 + ratio);
-                (activity, activity * activity * ratio / (OSWIN_B.value * water))
-            }
-            Isotherm::Gab => {
-                let activity = gab_inverse(water);
-                if activity >= 1.0 {
-                    return (1.0, 0.0);
-                }
-                let step = 1e-6 * water.max(1e-4);
-                (activity, (gab_inverse(water + step) - gab_inverse(water - step)) / (2.0 * step))
-            }
+            Isotherm::Oswin => self.fill_with(water, activities, slopes, oswin),
+            Isotherm::Gab => self.fill_with(water, activities, slopes, gab),
         }
+    }
+
+    #[inline(always)]
+    #[expect(clippy::inline_always, reason = "as above")]
+    fn fill_with(&self, water: &[f64], activities: &mut [f64], slopes: &mut [f64], solids: impl Fn(f64) -> (f64, f64) + Copy) {
+        for ((water, activity), slope) in water.iter().zip(activities).zip(slopes) {
+            (*activity, *slope) = self.with(*water, solids);
+        }
+    }
+
+    /// Returns the water activity and its slope with those of the solids alone, for kg of water per kg of non-fat solids.
+    #[inline(always)]
+    #[expect(clippy::inline_always, reason = "as above")]
+    fn with(&self, water: f64, solids: impl Fn(f64) -> (f64, f64)) -> (f64, f64) {
+        let water = water.max(LEAST_WATER);
+        let molality = self.salt_share / (SALT_MOLAR_MASS.value * water);
+        let (brine, log_slope) = brine::activity_and_log_slope(molality);
+        let brine_log_slope = -log_slope * molality / water;
+        let (solids, solids_slope) = solids(water / self.non_fat_share);
+        (brine * solids, brine * (solids_slope / self.non_fat_share + solids * brine_log_slope))
     }
 
     /// Returns the water, kg per kg of dry solids, at which the cheese neither gains nor loses in air of this humidity (0 to 1).
@@ -119,6 +140,25 @@ impl Sorption {
     pub fn equilibrium_water(&self, relative_humidity: f64) -> Option<f64> {
         brent(|water| self.water_activity(water) - relative_humidity, Bracket { from: LEAST_WATER, to: 50.0 }, 1e-12).ok()
     }
+}
+
+/// Returns Oswin's water activity and its slope.
+#[inline(always)]
+#[expect(clippy::inline_always, reason = "as above")]
+fn oswin(water: f64) -> (f64, f64) {
+    let ratio = quick_exp(quick_ln(OSWIN_A.value / water) / OSWIN_B.value);
+    let activity = 1.0 / (1.0 + ratio);
+    (activity, activity * activity * ratio / (OSWIN_B.value * water))
+}
+
+/// Returns the alternative isotherm's water activity and its slope.
+fn gab(water: f64) -> (f64, f64) {
+    let activity = gab_inverse(water);
+    if activity >= 1.0 {
+        return (1.0, 0.0);
+    }
+    let step = 1e-6 * water.max(1e-4);
+    (activity, (gab_inverse(water + step) - gab_inverse(water - step)) / (2.0 * step))
 }
 
 /// Returns the activity at which the alternative isotherm holds this much water; may exceed 1.

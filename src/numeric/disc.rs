@@ -1,6 +1,6 @@
 //! A flat cylinder cut into rings by radius and height: volumes and conductances of the finite-volume method.
 
-use super::{graded, graded_both};
+use super::{dot_in_lanes, graded, graded_both};
 
 /// Whether the whole height is cut up, or only the upper half because the lower is its mirror image.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -99,9 +99,8 @@ impl DiscGrid {
     /// ```
     #[must_use]
     pub fn mean(&self, values: &[f64]) -> f64 {
-        let layers = |chunk: &[f64]| chunk.iter().zip(&self.layer_m).map(|(x, layer)| x * layer).sum::<f64>();
-        let sum: f64 =
-            values.chunks_exact(self.layer_m.len()).zip(&self.ring_area_m2).map(|(chunk, area)| area * layers(chunk)).sum();
+        let rings = values.chunks_exact(self.layer_m.len()).zip(&self.ring_area_m2);
+        let sum: f64 = rings.map(|(chunk, area)| area * dot_in_lanes(chunk, &self.layer_m)).sum();
         sum / self.volume_m3()
     }
 

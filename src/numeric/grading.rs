@@ -34,13 +34,10 @@ pub fn graded_both(intervals: usize, length: f64, ratio: f64) -> Vec<f64> {
 fn stretched(intervals: usize, length: f64, ratio: f64, map: impl Fn(f64, f64) -> f64) -> Vec<f64> {
     let count = intervals.max(2);
     let place = |node: usize| node as f64 / count as f64;
-    let nodes = |d: f64| -> Vec<f64> { (0..=count).map(|node| length * map(d, place(node))).collect() };
-    let excess = |d: f64| {
-        let steps: Vec<f64> = nodes(d).windows(2).filter_map(|pair| Some(pair.last()? - pair.first()?)).collect();
-        let widest = steps.iter().copied().fold(0.0, f64::max);
-        steps.last().map_or(0.0, |last| widest / last) - ratio
-    };
+    let step = |d: f64, before: usize| map(d, place(before + 1)) - map(d, place(before));
+    // The widest interval is the first, or the middle one where both ends are fine: there the map is steepest.
+    let excess = |d: f64| step(d, 0).max(step(d, count / 2)) / step(d, count - 1) - ratio;
     // Without a bracket (a ratio of 1 or less) the nodes are even, which is what d → 0 gives.
     let d = brent(excess, Bracket { from: 1e-4, to: 12.0 }, 1e-10).unwrap_or(1e-4);
-    nodes(d)
+    (0..=count).map(|node| length * map(d, place(node))).collect()
 }

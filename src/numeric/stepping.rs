@@ -49,6 +49,12 @@ impl Stepping {
         self.planned = self.planned.min(length);
     }
 
+    /// Returns how long the next step is meant to be.
+    #[must_use]
+    pub const fn planned(&self) -> f64 {
+        self.planned
+    }
+
     /// Returns how many steps were taken, and how many attempts were refused.
     #[must_use]
     pub const fn counts(&self) -> (u32, u32) {

@@ -64,4 +64,21 @@ proptest! {
         let slope = -std::f64::consts::LN_10 * (acetate * exact.split * (1.0 - exact.split) + exact.hydrogen_mol_m3) - exact.buffer_slope;
         prop_assert!((place.all_slope / slope - 1.0).abs() < 1e-3);
     }
+
+    /// Side by side the places are what they are one by one, to the last bit: near their answer, far from it, and beyond the table.
+    #[test]
+    fn places_side_by_side_are_those_one_by_one(
+        acetate in proptest::array::uniform4(0.0..1500.0_f64),
+        protons in proptest::array::uniform4(-2e3..5e3_f64),
+        guess in proptest::array::uniform4(0.0..9.5_f64),
+        near in proptest::bool::ANY,
+    ) {
+        let (_, table) = dried();
+        let alone = |lane: usize, guess: f64| table.place(acetate[lane], protons[lane], guess);
+        let guess = if near { [0, 1, 2, 3].map(|lane| alone(lane, guess[lane]).ph) } else { guess };
+        let places = table.places(&acetate, &protons, &guess);
+        for lane in 0..4 {
+            prop_assert_eq!(places.place(lane), alone(lane, guess[lane]));
+        }
+    }
 }

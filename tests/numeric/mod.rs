@@ -3,7 +3,9 @@
 mod disc;
 mod draws;
 mod grading;
+mod lanes;
 mod lines;
+mod quick;
 mod roots;
 mod seek;
 mod stepping;

@@ -6,7 +6,9 @@ use super::conditions::{Conditions, GrowthFactors};
 use super::germ::Germ;
 use super::inhibiting as acid;
 use super::shape::{Moisture, Shape};
+use crate::numeric::quick_exp;
 use crate::source::Constant;
+use std::f64::consts::LN_10;
 
 /// The law of growth of one germ, plain data that may be changed for a spread or a second reading.
 ///
@@ -168,9 +170,9 @@ impl Sour {
     #[must_use]
     pub fn of(ph: f64, lactic_mm: f64, acetic_mm: f64) -> Self {
         // As `undissociated` has it, with one power of the pH for both: this is asked at every place and moment.
-        let splits = 10.0_f64.powf(ph);
+        let splits = quick_exp(LN_10 * ph);
         let unsplit = |total: f64, pk: f64| {
-            if total.abs() < f64::MIN_POSITIVE { total } else { total / (1.0 + splits / 10.0_f64.powf(pk)) }
+            if total.abs() < f64::MIN_POSITIVE { total } else { total / (1.0 + splits * quick_exp(-LN_10 * pk)) }
         };
         Self { ph, lactic_mm: unsplit(lactic_mm, acid::LACTIC_PK.value), acetic_mm: unsplit(acetic_mm, acid::ACETIC_PK.value) }
     }

@@ -1,6 +1,7 @@
 //! The acids that sour milk: how much of each splits at a pH, and amounts of them side by side.
 
 use crate::law::acidity::ACETIC_MOLAR_MASS;
+use crate::numeric::quick_exp;
 use crate::source::Correlation;
 use std::f64::consts::LN_10;
 use std::ops::{Add, Mul};
@@ -93,7 +94,7 @@ impl Acid {
         let (mut term, mut step) = (1.0, 0.0);
         let (mut all, mut first, mut second) = (1.0, 0.0, 0.0);
         for pk in self.pks() {
-            term *= (LN_10 * (ph - pk)).exp();
+            term *= quick_exp(LN_10 * (ph - pk));
             step += 1.0;
             all += term;
             first += step * term;

@@ -2,6 +2,7 @@
 
 use super::acids::{Acid, AcidAmounts};
 use crate::law::buffering::Buffer;
+use crate::numeric::quick_exp;
 use std::f64::consts::LN_10;
 
 crate::constants! {
@@ -49,7 +50,7 @@ impl Sourable {
     /// Returns the hydrogen ions that bring it to a pH, mol/kg: taken up and free, B + w 10^−pH; what a strong acid would give.
     #[must_use]
     pub fn hydrogen_for(&self, ph: f64) -> f64 {
-        self.buffer.taken_and_slope(ph).0 + self.water * (-LN_10 * ph).exp()
+        self.buffer.taken_and_slope(ph).0 + self.water * quick_exp(-LN_10 * ph)
     }
 
     /// Returns the pH with some acids in it: Σ n z(pH) = B(pH) + w 10^−pH, between 1 and its own pH, which it keeps without acid.
@@ -77,7 +78,7 @@ impl Sourable {
         let (mut low, mut high) = (LEAST_PH.min(self.start_ph()), self.start_ph());
         let mut ph = if low < guess_ph && guess_ph < high { guess_ph } else { 0.5 * (low + high) };
         for _ in 0..60 {
-            let hydrogen = self.water * (-LN_10 * ph).exp();
+            let hydrogen = self.water * quick_exp(-LN_10 * ph);
             let (taken, fall) = self.buffer.taken_and_slope(ph);
             let (given, rise) = acids.given_off_and_rise(ph);
             let excess = given - taken - hydrogen;
@@ -143,7 +144,7 @@ impl Sourable {
     #[must_use]
     pub fn own_ph_of(protein: f64, water: f64, scale: f64, ph: f64, acids: &AcidAmounts) -> f64 {
         let buffer = Buffer::new(protein, water, ph, scale);
-        let held = acids.given_off_and_rise(ph).0 - water * (-LN_10 * ph).exp();
+        let held = acids.given_off_and_rise(ph).0 - water * quick_exp(-LN_10 * ph);
         // Without acid there is nothing to undo; what is no number stays so.
         if held <= 0.0 {
             return ph;

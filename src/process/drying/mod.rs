@@ -13,10 +13,13 @@ mod refine;
 mod run;
 mod salt;
 mod section;
+mod shape;
+mod skin;
 mod solver;
 mod souring;
 mod spread;
 mod stage;
+mod step;
 mod trays;
 
 pub use air::{AirNow, AirPlan, cabinet_humidity_percent};

@@ -11,20 +11,15 @@
 
 use super::air::AirNow;
 use super::error::DryingError;
-use super::implicit::Which;
 use super::problem::Problem;
-use super::rates::Work;
-use crate::numeric::{GAMMA, Stepping, TooShort};
+use super::rates::{At, Work};
+use super::step::LITTLE_WATER;
+use crate::numeric::{Stepping, TooShort};
 
 /// First step, s: short against the drying of the skin.
 const FIRST_STEP_S: f64 = 5.0;
 /// Shortest step before the solver gives up, s.
 const SHORTEST_STEP_S: f64 = 1e-3;
-/// Error of the temperature that counts as much as one tolerance of the water, K per unit of tolerance.
-const KELVIN_PER_TOLERANCE: f64 = 40.0;
-
-/// Error that stands for a ring with less than no water: far enough above 1 that the step is cut short.
-const OVERDRAWN: f64 = 16.0;
 
 /// A disc on its way.
 #[derive(Clone, Debug)]
@@ -39,6 +34,9 @@ pub struct DiscRun<'a> {
     stepping: Stepping,
     /// The air that it met last.
     met: Option<AirNow>,
+    /// Length of the first step after the air has changed, s, and whether that is the next.
+    after_change_s: f64,
+    just_changed: bool,
     work: Work,
 }
 
@@ -47,7 +45,7 @@ impl<'a> DiscRun<'a> {
     ///
     /// A skin that is nearly dry need not be right to the same share of its water. A dried cheese has ten times as much on the mean, so its
     /// moisture hardly feels it.
-    pub const LITTLE_WATER: f64 = 0.05;
+    pub const LITTLE_WATER: f64 = LITTLE_WATER;
 
     /// Returns the disc at the start.
     #[must_use]
@@ -60,7 +58,9 @@ impl<'a> DiscRun<'a> {
             at_s: 0.0,
             stepping: Stepping::new(FIRST_STEP_S, SHORTEST_STEP_S),
             met: None,
-            work: Work::new(&problem.grid),
+            after_change_s: FIRST_STEP_S,
+            just_changed: false,
+            work: Work::new(problem),
         }
     }
 
@@ -68,13 +68,20 @@ impl<'a> DiscRun<'a> {
     #[must_use]
     pub fn with_water(problem: &'a Problem, water: Vec<f64>) -> Option<Self> {
         let even = Self::new(problem);
-        (water.len() == even.water.len()).then_some(Self { water, ..even })
+        let Self { mut work, .. } = even;
+        if water.len() != even.water.len() {
+            return None;
+        }
+        work.shape.lay_out(&water, &mut work.now);
+        Some(Self { water, work, ..even })
     }
 
-    /// Comes into this air: where it is other than the last, the steps begin short again, for the skin answers within seconds.
+    /// Comes into this air: where it is other than the last, the steps begin short again, for the skin answers within seconds. The first time they
+    /// begin at five seconds, afterwards as long as the change before bore: days and nights come again, and a step that errs is tried shorter.
     pub fn meet(&mut self, air: AirNow) {
         if self.met.replace(air) != Some(air) {
-            self.stepping.at_most(FIRST_STEP_S);
+            self.stepping.at_most(self.after_change_s);
+            self.just_changed = true;
         }
     }
 
@@ -146,8 +153,10 @@ impl<'a> DiscRun<'a> {
             && water.len() == self.water.len()
             && drying.len() == water.len()
         {
-            *warming = self.work.look(self.problem, water, *temperature_c, air).warming_k_s;
-            drying.copy_from_slice(&self.work.rate);
+            let (work, problem) = (&mut self.work, self.problem);
+            work.shape.lay_out(water, &mut work.trial);
+            *warming = work.look(problem, At::Trial, *temperature_c, air).warming_k_s;
+            work.shape.gather(&work.rate, drying);
         } else {
             rates.fill(f64::NAN);
         }
@@ -173,8 +182,12 @@ impl<'a> DiscRun<'a> {
             let mut stepping = self.stepping;
             let step = stepping.step(self.at_s, to_s, |step_s| self.try_step(step_s, air));
             self.stepping = stepping;
+            if std::mem::take(&mut self.just_changed) {
+                self.after_change_s = stepping.planned().max(FIRST_STEP_S);
+            }
             let step = step.map_err(|TooShort { at }| DryingError::NoSolution { hours: at / 3600.0 })?;
-            std::mem::swap(&mut self.water, &mut self.work.trial);
+            std::mem::swap(&mut self.work.now, &mut self.work.trial);
+            self.work.shape.gather(&self.work.now, &mut self.water);
             self.temperature_c += step.outcome;
             self.at_s = step.at;
             after_step(self);
@@ -184,51 +197,8 @@ impl<'a> DiscRun<'a> {
 
     /// Calculates one step into `work.trial`; returns its error in tolerances and the warming of the disc.
     fn try_step(&mut self, step_s: f64, air: &dyn Fn(f64) -> AirNow) -> (f64, f64) {
-        let (problem, temperature_c) = (self.problem, self.temperature_c);
-        let work = &mut self.work;
-        let look = work.look(problem, &self.water, temperature_c, &air(self.at_s));
-        work.assemble(problem, &self.water, step_s, look);
-        let implicit_s = GAMMA * step_s;
-        work.first.copy_from_slice(&work.rate);
-        let warm_first = work.solve_coupled(&problem.grid, Which::First, look.warming_k_s, look.warming_slope, implicit_s);
-        for ((trial, water), first) in work.trial.iter_mut().zip(&self.water).zip(&work.first) {
-            *trial = water + step_s * first;
-        }
-        let trial = std::mem::take(&mut work.trial);
-        let later = work.look(problem, &trial, temperature_c + step_s * warm_first, &air(self.at_s + step_s));
-        work.trial = trial;
-        for ((second, rate), first) in work.second.iter_mut().zip(&work.rate).zip(&work.first) {
-            *second = rate - 2.0 * first;
-        }
-        let warm_second =
-            work.solve_coupled(&problem.grid, Which::Second, later.warming_k_s - 2.0 * warm_first, look.warming_slope, implicit_s);
-        let heights = problem.grid.heights_m.len();
-        let (mut square, mut below_nothing) = (0.0, false);
-        for ((i, area), trials) in problem.grid.ring_area_m2.iter().enumerate().zip(work.trial.chunks_exact_mut(heights)) {
-            for (j, trial) in trials.iter_mut().enumerate() {
-                let at = i * heights + j;
-                let (water, first, second) = (self.water[at], work.first[at], work.second[at]);
-                let error = 0.5 * step_s * (first + second) / (problem.tolerance * (Self::LITTLE_WATER + water.abs()));
-                square += area * problem.grid.layer_m[j] * error * error;
-                *trial = water + step_s * (1.5 * first + 0.5 * second);
-                below_nothing |= *trial < 0.0;
-            }
-        }
-        let water_error = (square / problem.grid.volume_m3()).sqrt();
-        let (warmed_k, warmth_error) = if problem.warms {
-            (
-                step_s * (1.5 * warm_first + 0.5 * warm_second),
-                0.5 * step_s * (warm_first + warm_second) / (problem.tolerance * KELVIN_PER_TOLERANCE),
-            )
-        } else {
-            (air(self.at_s + step_s).temperature_c - temperature_c, 0.0)
-        };
-        if below_nothing {
-            // The mean forgives one skin that a sudden change of the air overdraws; no ring can hold less than no water.
-            return (OVERDRAWN, warmed_k);
-        }
-        // `max` would drop what is not a number; the sum keeps it.
-        let worst = if water_error >= warmth_error.abs() { water_error } else { warmth_error.abs() + 0.0 * water_error };
-        (worst, warmed_k)
+        let airs = (air(self.at_s), air(self.at_s + step_s));
+        let (work, problem, temperature_c) = (&mut self.work, self.problem, self.temperature_c);
+        work.try_step(problem, temperature_c, airs, step_s)
     }
 }

@@ -43,6 +43,10 @@ pub(super) fn spread(
     middle: &TrayRun,
     parameters: &UncertainParameters,
 ) -> Result<TraySpread, DryingError> {
+    if design.tray_count < 2 {
+        let only = (middle.clone(), middle.clone());
+        return Ok(TraySpread { unswapped: only.clone(), swapped: only, unswapped_percent: 0.0, swapped_percent: 0.0 });
+    }
     let problem = run::problem_given(cheese, design.underside_open_percent / 100.0, Fineness::SPREAD, parameters)?;
     let (first, last) = first_and_last(design.tray_count, parameters.tray_cooling);
     let plan = |place| AirPlan::met_by(cheese, design, place, parameters);
@@ -52,10 +56,6 @@ pub(super) fn spread(
     let begin = [run::point(&start, cheese)];
     let (_, coarse) = follow_on(&start, cheese, &plan(Place::MIDDLE), end_s, &begin)?;
     let refinement = Refinement::new(middle, &coarse);
-    if design.tray_count < 2 {
-        let only = (middle.clone(), middle.clone());
-        return Ok(TraySpread { unswapped: only.clone(), swapped: only, unswapped_percent: 0.0, swapped_percent: 0.0 });
-    }
     let (first_half, first_points) = follow_on(&start, cheese, &first, half_s, &begin)?;
     let (last_half, last_points) = follow_on(&start, cheese, &last, half_s, &begin)?;
     let named = |name, points: Vec<_>| TrayRun { name, points: refinement.refine(&problem, cheese, &points) };

@@ -124,7 +124,7 @@ impl Places {
     pub(super) fn keep_map(&mut self, stage_h: f64, shrunk: f64) {
         for ((map, doses), course) in self.maps.iter_mut().zip(&self.doses).zip(&self.courses) {
             let most = course.line.germ().most_log();
-            let values = doses.iter().map(|dose| (dose / LN_10).min(most) as f32).collect();
+            let values = doses.iter().map(|dose| (dose * (1.0 / LN_10)).min(most) as f32).collect();
             map.frames.push(DiscFrame { at_h: stage_h, shrunk, values });
         }
     }

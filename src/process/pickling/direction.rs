@@ -2,7 +2,11 @@
 //!
 //! Both directions look alike: a line of nodes from the axis (or the mid-plane) to the face, where a film leads to the bath. What
 //! leaves the last node comes into the bath in the same line of the system, so no acid is lost whatever the step.
-#![allow(clippy::indexing_slicing, reason = "a numeric kernel: all indices run over the grid that the vectors were made for")]
+#![allow(
+    clippy::indexing_slicing,
+    clippy::inline_always,
+    reason = "a numeric kernel: all indices run over the grid that the vectors were made for, and a loop goes several at a time only where no call is left in it"
+)]
 
 use crate::numeric::LineSystem;
 
@@ -89,6 +93,7 @@ impl Direction {
     ///
     /// # Arguments
     /// * `diffusivity`: factor before `potential`; `face`: what the film feels at each node; `bath`: the same in the bath
+    #[inline(always)]
     pub(super) fn add_rates(&self, diffusivity: f64, potential: &[f64], face: &[f64], bath: f64, rate: &mut [f64]) -> f64 {
         let lines = self.lines;
         for k in 0..self.length - 1 {
@@ -106,6 +111,7 @@ impl Direction {
     }
 
     /// Does as [`Direction::add_rates`] where the nodes stand along this direction.
+    #[inline(always)]
     pub(super) fn add_rates_along(&self, diffusivity: f64, potential: &[f64], face: &[f64], bath: f64, rate: &mut [f64]) -> f64 {
         let length = self.length;
         for (potential, rate) in potential.chunks_exact(length).zip(rate.chunks_exact_mut(length)) {
@@ -128,6 +134,7 @@ impl Direction {
     }
 
     /// Lets the last nodes and the bath exchange through the film; returns what flows into the bath.
+    #[inline(always)]
     fn exchange<'a>(&self, face: &[f64], bath: f64, rate: impl Iterator<Item = &'a mut f64>) -> f64 {
         let mut into_bath = 0.0;
         for ((face, rate), to_bath) in face.iter().zip(rate).zip(&self.to_bath) {
@@ -139,29 +146,12 @@ impl Direction {
     }
 
     /// Fills and eliminates the implicit system I − γ·step·J of one amount.
+    #[inline(always)]
     pub(super) fn assemble(&self, bordered: &mut Bordered, implicit_s: f64, slopes: Slopes<'_>) {
         let (lines, last) = (self.lines, (self.length - 1) * self.lines);
         let system = &mut bordered.system;
         let diffuses = implicit_s * slopes.diffusivity;
-        for k in 0..self.length {
-            let (inward, outward) = (diffuses * self.inward[k], diffuses * self.outward[k]);
-            let here = k * lines..(k + 1) * lines;
-            for (diagonal, slope) in system.diagonal[here.clone()].iter_mut().zip(&slopes.inside[here.clone()]) {
-                *diagonal = 1.0 + (inward + outward) * slope;
-            }
-            if k > 0 {
-                let before = &slopes.inside[(k - 1) * lines..k * lines];
-                for (below, slope) in system.below[here.clone()].iter_mut().zip(before) {
-                    *below = -inward * slope;
-                }
-            }
-            if k + 1 < self.length {
-                let after = &slopes.inside[(k + 1) * lines..(k + 2) * lines];
-                for (above, slope) in system.above[here].iter_mut().zip(after) {
-                    *above = -outward * slope;
-                }
-            }
-        }
+        system.fill_diffusion(&self.inward, &self.outward, slopes.inside, diffuses);
         for l in 0..lines {
             let face = slopes.face.map_or(1.0, |face| face[last + l]);
             system.diagonal[last + l] += implicit_s * self.film * face;
@@ -169,8 +159,12 @@ impl Direction {
         }
         system.eliminate();
         bordered.column.fill(0.0);
-        bordered.column[last..].fill(implicit_s * self.film * slopes.bath);
-        system.solve(&mut bordered.column);
+        // Only the last nodes touch the bath.
+        let touch = implicit_s * self.film * slopes.bath;
+        for (column, pivot) in bordered.column[last..].iter_mut().zip(&system.diagonal[last..]) {
+            *column = touch * pivot;
+        }
+        system.solve_back([&mut bordered.column]);
         let back: f64 = bordered.give.iter().zip(&bordered.column[last..]).map(|(give, column)| give * column).sum();
         bordered.pivot = 1.0 + implicit_s * slopes.bath * self.to_bath_all - back;
     }
@@ -178,6 +172,7 @@ impl Direction {
 
 impl Bordered {
     /// Solves in place; `bath` is the bath's row.
+    #[inline(always)]
     pub(super) fn solve(&self, x: &mut [f64], bath: &mut f64) {
         self.system.solve(x);
         let last = x.len() - self.give.len();
@@ -190,6 +185,7 @@ impl Bordered {
 }
 
 /// Turns a grid of `rows` × `columns` on its side.
+#[inline(always)]
 pub(super) fn turn(from: &[f64], to: &mut [f64], rows: usize, columns: usize) {
     for (row, from) in from.chunks_exact(columns).enumerate() {
         for (to, from) in to[row..].iter_mut().step_by(rows).zip(from) {

@@ -6,7 +6,11 @@
 //! At the faces a film leads to a stirred bath of finite volume, which has the same two amounts and no cheese. The charges are taken
 //! to be evened out by the salt. Time is stepped as in drying, by a linearly implicit method of second order with the two directions
 //! factored apart; in the implicit part P follows C, but not C follows P, which costs no order.
-#![allow(clippy::indexing_slicing, reason = "a numeric kernel: all indices run over the grid that the vectors were made for")]
+#![allow(
+    clippy::indexing_slicing,
+    clippy::inline_always,
+    reason = "a numeric kernel: all indices run over the grid that the vectors were made for, and a loop goes several at a time only where no call is left in it"
+)]
 
 use super::direction::turn;
 use super::error::PicklingError;
@@ -14,7 +18,7 @@ use super::soak::Soak;
 use super::sweep::{Amounts, Answers, Sweep, slopes};
 use crate::law::acid_table::{AcidPlace, AcidTable};
 use crate::law::buffering::{LocalEquilibrium, local_equilibrium};
-use crate::numeric::{GAMMA, Stepping, TooShort};
+use crate::numeric::{GAMMA, LANES, Stepping, TooShort};
 use std::f64::consts::LN_10;
 
 /// First step, s: short against the souring of the skin.
@@ -50,7 +54,9 @@ pub struct SoakRun<'a> {
     pub at_s: f64,
     stepping: Stepping,
     table: AcidTable,
+    /// pH of each node when it was last looked at, and the time before.
     guess: Vec<f64>,
+    guess_before: Vec<f64>,
     bath_guess: f64,
     first: Amounts,
     second: Amounts,
@@ -82,6 +88,7 @@ impl<'a> SoakRun<'a> {
             stepping: Stepping::new(FIRST_STEP_S, SHORTEST_STEP_S),
             table: AcidTable::new(&soak.buffer, soak.cheese_per_water(), soak.pk),
             guess: vec![soak.buffer.start_ph; nodes],
+            guess_before: vec![soak.buffer.start_ph; nodes],
             bath_guess: 3.0,
             first: Amounts::zeros(nodes),
             second: Amounts::zeros(nodes),
@@ -174,6 +181,7 @@ impl<'a> SoakRun<'a> {
     }
 
     /// Calculates one step into `trial`; returns its error in tolerances.
+    #[inline(always)]
     fn try_step(&mut self, step_s: f64) -> f64 {
         let implicit_s = GAMMA * step_s;
         let (now, mut first) = (std::mem::take(&mut self.now), std::mem::take(&mut self.first));
@@ -194,6 +202,7 @@ impl<'a> SoakRun<'a> {
     }
 
     /// Returns the error of a step in tolerances from twice the error of each amount: root of the mean square over the volume and the bath.
+    #[inline(always)]
     fn error(&self, now: &Amounts, twice: &Amounts) -> f64 {
         let grid = &self.soak.grid;
         let (tolerance, small) = (2.0 * self.soak.tolerance, SMALL * self.soak.acid_mol_m3);
@@ -219,6 +228,7 @@ impl<'a> SoakRun<'a> {
     }
 
     /// Calculates the rates at some amounts and, where a step is given, the implicit systems as well.
+    #[inline(always)]
     fn look(&mut self, at: &Amounts, rate: &mut Amounts, implicit_s: Option<f64>) {
         let acid = self.soak.acid_m2_s;
         self.settle(at, implicit_s.is_some());
@@ -248,14 +258,15 @@ impl<'a> SoakRun<'a> {
     }
 
     /// Calculates what carries the amounts at each node and, where they are asked for, the slopes of that.
+    #[inline(always)]
     fn settle(&mut self, at: &Amounts, with_slopes: bool) {
         let (acid, acetate_m2_s) = (self.soak.acid_m2_s, self.soak.acid_m2_s * self.soak.acetate_mobility);
         let nodes = at.acetate.len();
         let (protons, answers) = (&at.protons[..nodes], &mut self.answers);
+        self.guess_before.copy_from_slice(&self.guess);
         let (guess, potential, felt) = (&mut self.guess[..nodes], &mut self.potential[..nodes], &mut self.felt[..nodes]);
-        for node in 0..nodes {
+        let mut settle = |node: usize, place: AcidPlace| {
             let amount = at.acetate[node];
-            let place = self.table.place(amount, protons[node], guess[node]);
             guess[node] = place.ph;
             potential[node] = amount * (acetate_m2_s + (acid - acetate_m2_s) * place.whole);
             felt[node] = amount * place.whole + place.hydrogen_mol_m3;
@@ -265,10 +276,22 @@ impl<'a> SoakRun<'a> {
                 answers.crossed[node] = slopes.felt_with_acetate;
                 answers.own[node] = slopes.felt_with_protons;
             }
+        };
+        let last = self.guess_before.as_chunks::<LANES>().0.len() * LANES;
+        let lanes = at.acetate.as_chunks::<LANES>().0.iter().zip(protons.as_chunks::<LANES>().0);
+        for ((acetate, protons), (four, guess)) in lanes.zip(self.guess_before.as_chunks::<LANES>().0.iter().enumerate()) {
+            let places = self.table.places(acetate, protons, guess);
+            for lane in 0..LANES {
+                settle(LANES * four + lane, places.place(lane));
+            }
+        }
+        for node in last..nodes {
+            settle(node, self.table.place(at.acetate[node], protons[node], self.guess_before[node]));
         }
     }
 
     /// Solves the implicit systems of one direction after the other, in place.
+    #[inline(always)]
     fn solve(&mut self, x: &mut Amounts, implicit_s: f64) {
         let (radii, heights) = self.shape();
         let acid = self.soak.acid_m2_s;

@@ -19,6 +19,7 @@ impl Amounts {
     }
 
     /// Sets this to what `with` makes of two others, part by part.
+    #[inline(always)]
     pub(super) fn set(&mut self, one: &Self, other: &Self, with: impl Fn(f64, f64) -> f64) {
         for ((to, one), other) in self.acetate.iter_mut().zip(&one.acetate).zip(&other.acetate) {
             *to = with(*one, *other);
@@ -30,6 +31,7 @@ impl Amounts {
     }
 
     /// Adds what `with` makes of two others, part by part.
+    #[inline(always)]
     pub(super) fn change(&mut self, other: &Self, with: impl Fn(f64, f64) -> f64) {
         for (to, other) in self.acetate.iter_mut().zip(&other.acetate) {
             *to = with(*to, *other);
@@ -75,6 +77,7 @@ impl Sweep {
         Self { acetate: direction.bordered(), protons: direction.bordered(), direction, scratch: vec![0.0; nodes] }
     }
 
+    #[inline(always)]
     pub(super) fn assemble(&mut self, implicit_s: f64, acid_m2_s: f64, answers: &Answers) {
         let acetate = Slopes { inside: &answers.inside, diffusivity: 1.0, face: None, bath: 1.0 };
         self.direction.assemble(&mut self.acetate, implicit_s, acetate);
@@ -83,6 +86,7 @@ impl Sweep {
     }
 
     /// Solves I − γ·step·J for both amounts, the protons after the acetate that they follow.
+    #[inline(always)]
     pub(super) fn solve(&mut self, x: &mut Amounts, implicit_s: f64, acid_m2_s: f64, answers: &Answers) {
         self.acetate.solve(&mut x.acetate, &mut x.bath[0]);
         for ((scratch, slope), acetate) in self.scratch.iter_mut().zip(&answers.crossed).zip(&x.acetate) {
@@ -106,6 +110,7 @@ pub(super) struct LocalSlopes {
 }
 
 /// Returns the slopes at one place.
+#[inline(always)]
 pub(super) fn slopes(acetate: f64, place: AcidPlace) -> LocalSlopes {
     let acid_with_ph = acetate * place.whole_slope;
     let hydrogen_with_ph = -LN_10 * place.hydrogen_mol_m3;
