@@ -46,7 +46,10 @@ fn the_kind_of_file_is_that_of_a_design() {
     let ending = glob.strip_prefix('*').unwrap();
     let examples: Vec<_> =
         std::fs::read_dir(top().join("resources/examples")).unwrap().map(|entry| entry.unwrap().file_name()).collect();
-    assert!(!examples.is_empty() && examples.iter().all(|name| name.to_string_lossy().ends_with(ending)), "{glob}: {examples:?}");
+    // A log is no design: a double click on it must not open it as one.
+    let (logs, designs): (Vec<_>, Vec<_>) = examples.iter().partition(|name| name.to_string_lossy().ends_with(".log.ron"));
+    assert!(logs.iter().all(|name| !name.to_string_lossy().ends_with(ending)), "{logs:?}");
+    assert!(!designs.is_empty() && designs.iter().all(|name| name.to_string_lossy().ends_with(ending)), "{glob}: {designs:?}");
 }
 
 #[test]

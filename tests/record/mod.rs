@@ -2,8 +2,10 @@
 
 mod dates;
 mod entries;
+mod example;
 mod import;
 mod kinds;
+mod simulated;
 
 use jiff::civil::DateTime;
 use vatsketch::record::{EntryKind, EntryValue, Log};
