@@ -27,6 +27,7 @@ pub(super) fn of_curd(batch: &Batch, vat: &VatOutcome, drained: &DrainingOutcome
     events.sort_by(|one, other| one.at.total_cmp(&other.at));
     Curve {
         handles: Vec::new(),
+        dots: Vec::new(),
         cut: None,
         title: CurveKey::CurdSouring.title(),
         x: Axis { label: "time from the start", unit: "h", least: 0.0, most: most_h },

@@ -57,6 +57,15 @@ pub struct Event {
     pub at: f64,
 }
 
+/// Something that was measured.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Dot {
+    /// The line that it is laid beside.
+    pub line: &'static str,
+    /// Where, on both axes.
+    pub at: [f64; 2],
+}
+
 /// One figure.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Curve {
@@ -74,6 +83,8 @@ pub struct Curve {
     pub events: Vec<Event>,
     /// The choices that can be moved in the chart.
     pub handles: Vec<Handle>,
+    /// What was measured.
+    pub dots: Vec<Dot>,
     /// The hours of the cut through a cheese that belongs to it.
     pub cut: Option<CutHours>,
     /// What to say instead of an empty plot.

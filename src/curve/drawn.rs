@@ -50,6 +50,7 @@ fn empty(key: CurveKey, because: String) -> Curve {
     let axis = |label, unit| Axis { label, unit, least: 0.0, most: 1.0 };
     Curve {
         handles: Vec::new(),
+        dots: Vec::new(),
         cut: None,
         title: key.title(),
         x: axis("time", "h"),

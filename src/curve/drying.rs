@@ -73,6 +73,7 @@ pub(super) fn loss(batch: &Batch, dried: &DryingOutcome) -> Curve {
     let end = &dried.end;
     Curve {
         handles: Vec::new(),
+        dots: Vec::new(),
         cut: None,
         title: CurveKey::DryingLoss.title(),
         x: time_axis(batch),
@@ -128,6 +129,7 @@ pub fn drying_weight(batch: &Batch) -> Option<Curve> {
     let (least, most) = all.fold((f64::INFINITY, 0.0_f64), |(least, most), grams| (least.min(grams), most.max(grams)));
     Some(Curve {
         handles: Vec::new(),
+        dots: Vec::new(),
         cut: None,
         title: "Weight of one cheese while it dries",
         x: time_axis(batch),
@@ -156,6 +158,7 @@ pub(super) fn moisture(batch: &Batch, dried: &DryingOutcome) -> Curve {
     let wettest = wettest.fold(0.0, f64::max);
     Curve {
         handles: Vec::new(),
+        dots: Vec::new(),
         cut: None,
         title: CurveKey::Moisture.title(),
         x: time_axis(batch),
@@ -213,6 +216,7 @@ pub(super) fn water_activity(batch: &Batch, dried: &DryingOutcome) -> Curve {
     series.extend(limits);
     Curve {
         handles: Vec::new(),
+        dots: Vec::new(),
         cut: None,
         title: CurveKey::WaterActivity.title(),
         x,

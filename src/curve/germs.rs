@@ -58,6 +58,7 @@ pub(super) fn germs(germs: &GermsOutcome) -> Curve {
         germs.spans.iter().filter(|span| span.begins_h < end_h).map(|span| Event { name: event(span.stage), at: span.begins_h });
     Curve {
         handles: Vec::new(),
+        dots: Vec::new(),
         cut: None,
         title: CurveKey::Germs.title(),
         x: Axis { label: "time from the start of warming", unit: "h", least: 0.0, most: round_up(end_h.max(1.0)) },

@@ -5,6 +5,7 @@ mod both;
 mod curd_souring;
 #[expect(clippy::module_inception, reason = "the main type of the folder is in a file of its name, which only the folder sees")]
 mod curve;
+mod dotted;
 mod drawn;
 mod drying;
 mod germs;
@@ -26,7 +27,8 @@ mod vessel;
 mod wet;
 
 pub use both::in_one_frame;
-pub use curve::{Axis, Band, Curve, Event, Role, Series};
+pub use curve::{Axis, Band, Curve, Dot, Event, Role, Series};
+pub use dotted::with_measured;
 pub use drawn::curve;
 pub use drying::drying_weight;
 pub use handle::{Along, CutHours, Handle};

@@ -30,6 +30,7 @@ pub(super) fn salt(batch: &Batch, salted: &SaltingOutcome) -> Curve {
     }
     Curve {
         handles: Vec::new(),
+        dots: Vec::new(),
         cut: None,
         title: CurveKey::Salt.title(),
         x: Axis { label: "time from ladling", unit: "h", least: 0.0, most: round_up(last_h) },

@@ -1,6 +1,6 @@
 //! A curve as it is shown, in metric units or others.
 
-use super::{Along, Axis, Curve};
+use super::{Along, Axis, Curve, Dot};
 use crate::design::Unit;
 use crate::units::{Scale, Units};
 
@@ -41,6 +41,9 @@ impl Curve {
         }
         for event in &mut self.events {
             event.at = to(x, event.at);
+        }
+        for Dot { at: [at, value], .. } in &mut self.dots {
+            (*at, *value) = (to(x, *at), to(y, *value));
         }
         for handle in &mut self.handles {
             let [at, value] = handle.at;

@@ -60,6 +60,7 @@ pub(super) fn souring(batch: &Batch, pickled: &PicklingOutcome) -> Curve {
         .collect();
     Curve {
         handles: Vec::new(),
+        dots: Vec::new(),
         cut: None,
         title: CurveKey::Souring.title(),
         x: Axis { label: "time in the vinegar", unit: "h", least: 0.0, most: most_h },

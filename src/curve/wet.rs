@@ -31,6 +31,7 @@ pub(super) fn warming(batch: &Batch, vat: &VatOutcome) -> Curve {
     let hottest = series.iter().map(|series| highest(&series.points)).fold(40.0, f64::max);
     Curve {
         handles: Vec::new(),
+        dots: Vec::new(),
         cut: None,
         title: CurveKey::Warming.title(),
         x: Axis { label: "time from the start", unit: "min", least: 0.0, most: most_min },
@@ -74,6 +75,7 @@ pub(super) fn whey_drip(drained: &DrainingOutcome) -> Curve {
     }
     Curve {
         handles: Vec::new(),
+        dots: Vec::new(),
         cut: None,
         title: CurveKey::WheyDrip.title(),
         x: Axis { label: "time from ladling", unit: "h", least: 0.0, most: round_up(drained.draining_h) },

@@ -3,6 +3,7 @@
 mod axes;
 mod both;
 mod curd_souring;
+mod dotted;
 mod handle;
 mod measured;
 mod run;

@@ -30,6 +30,7 @@ fn by_hand(series: Vec<Series>, bands: Vec<Band>) -> Curve {
     let axis = |label| Axis { label, unit: "h", least: 0.0, most: 4.0 };
     Curve {
         handles: Vec::new(),
+        dots: Vec::new(),
         cut: None,
         title: "By hand",
         x: axis("time"),

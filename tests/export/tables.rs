@@ -58,6 +58,7 @@ fn lines_and_quotes_are_as_the_standard_has_them() {
     let axis = |label| vatsketch::curve::Axis { label, unit: "", least: 0.0, most: 1.0 };
     let figure = Curve {
         handles: Vec::new(),
+        dots: Vec::new(),
         cut: None,
         title: "By hand",
         x: axis("at"),

@@ -116,6 +116,7 @@ pub fn curves() -> Vec<Curve> {
     vec![
         Curve {
             handles: Vec::new(),
+            dots: Vec::new(),
             cut: None,
             title: "Warming and setting",
             x: Axis { label: "time", unit: "min", least: 0.0, most: 150.0 },
@@ -138,6 +139,7 @@ pub fn curves() -> Vec<Curve> {
         },
         Curve {
             handles: Vec::new(),
+            dots: Vec::new(),
             cut: None,
             title: "Loss of mass in drying",
             x: Axis { label: "time", unit: "h", least: 0.0, most: 34.0 },

@@ -92,7 +92,8 @@ fn missing_of(drawn: &Curve, second: Option<&Curve>) -> String {
 /// Returns what the bands mean.
 fn bands_of(drawn: &Curve) -> String {
     let names: Vec<&str> = drawn.bands.iter().map(|band| band.name).collect();
-    if names.is_empty() { String::new() } else { format!("; shaded {}", names.join(", darker ")) }
+    let shaded = if names.is_empty() { String::new() } else { format!("; shaded {}", names.join(", darker ")) };
+    if drawn.dots.is_empty() { shaded } else { format!("{shaded}; dots: measured") }
 }
 
 /// Returns what the curve shows, with its unit.

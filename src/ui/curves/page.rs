@@ -1,7 +1,7 @@
 //! The curves: that of the chosen station large, its cut beside it; below them warming and drying loss, small and always in sight.
 
 use crate::batch::Batch;
-use crate::curve::{self, Axis, CurveKey, Spread, in_one_frame, with_spread};
+use crate::curve::{self, Axis, CurveKey, MeasuredLine, Spread, in_one_frame, with_measured, with_spread};
 use crate::design::Stage;
 use crate::ui::curves::cut::{cross_section_ui, moment};
 use crate::ui::curves::germs_foot::{germs_foot_ui, said_height, said_of_germs};
@@ -57,6 +57,8 @@ pub(in crate::ui) struct Batches<'a> {
     pub before: Option<&'a Batch>,
     /// That with which a running drag began.
     pub held: Option<&'a Batch>,
+    /// What was measured of the batch of the log that is in sight.
+    pub measured: &'a [MeasuredLine],
     /// The second design's, and what is shown of it.
     pub second: Option<(&'a Batch, &'a Beside)>,
 }
@@ -182,9 +184,10 @@ fn cut_ui(ui: &mut Ui, view: &View, batches: Batches<'_>, height: f32) -> Vec<As
 fn curve_ui(ui: &mut Ui, view: &View, (key, small): (CurveKey, bool), batches: Batches<'_>, height: f32) -> Vec<Ask> {
     let shown = |batch: &Batch| curve::curve(batch, key).shown_in(view.units);
     let now = match batches.spread {
-        Some(spread) => with_spread(key, curve::curve(batches.now, key), spread).shown_in(view.units),
-        None => shown(batches.now),
+        Some(spread) => with_spread(key, curve::curve(batches.now, key), spread),
+        None => curve::curve(batches.now, key),
     };
+    let now = with_measured(key, now, batches.measured).shown_in(view.units);
     // What the last change left as it was has no curve from before it.
     let ghost = batches.before.map(shown).filter(|ghost| ghost.series != now.series);
     let (a, b) = match batches.second {

@@ -12,10 +12,13 @@ use crate::ui::widget::number_text::trimmed;
 use crate::ui::widget::theme::{CAPTION, Palette, plain};
 use crate::units::Units;
 use egui::{Color32, Sense, Ui, WidgetInfo, vec2};
-use egui_plot::{AxisHints, FilledArea, GridMark, Line, LineStyle, Plot, PlotPoints, PlotResponse, VLine};
+use egui_plot::{AxisHints, FilledArea, GridMark, Line, LineStyle, Plot, PlotPoints, PlotResponse, Points, VLine};
 
 /// Opacity of a band, and of the second design's.
 const BAND: (f32, f32) = (0.18, 0.12);
+
+/// Radius of a dot that was measured.
+const DOT: f32 = 4.0;
 
 /// Height of a tick, as a share of the plot.
 const TICK: f64 = 0.1;
@@ -106,6 +109,7 @@ pub(in crate::ui) fn plot_ui(
         for series in &drawn.a.series {
             plot.line(stroke(series, &colours, &palette));
         }
+        dots(plot, drawn.a, &colours, &palette);
         let known = |series: &Series| series.role == Role::Limit && drawn.a.series.iter().any(|other| other.name == series.name);
         for series in drawn.b.into_iter().flat_map(|b| &b.series).filter(|series| !known(series)) {
             let line = stroke(series, &colours, &palette);
@@ -136,6 +140,17 @@ fn held_ui(ui: &mut Ui, units: Units, drawn: &PlottedCurves<'_>, cut: (CutView, 
 /// Returns an axis whose small numbers are all written where they have their room, and none paler than the others.
 fn ticks(axis: AxisHints<'_>, takes: f32) -> AxisHints<'_> {
     axis.label_spacing(takes - 7.0..=takes - 6.0).tick_label_font(plain(CAPTION))
+}
+
+/// Draws what was measured, each in the colour of its line with a rim that parts it from that.
+fn dots(plot: &mut egui_plot::PlotUi<'_>, figure: &Curve, colours: &MatterColours, palette: &Palette) {
+    for dot in &figure.dots {
+        let line = figure.series.iter().find(|series| series.name == dot.line);
+        let colour = line.map_or(palette.text, |series| colours.line(series.tone, palette.soft));
+        for (colour, radius) in [(palette.background, DOT + 2.0), (colour, DOT)] {
+            plot.points(Points::new("measured", vec![dot.at]).color(colour).radius(radius).allow_hover(false));
+        }
+    }
 }
 
 /// Fills the bands of a curve.

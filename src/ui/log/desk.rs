@@ -1,5 +1,6 @@
 //! The log while the window is open: read where its page is shown, and kept with what is shown of it.
 
+use crate::curve::MeasuredLine;
 use crate::plan::Now;
 use crate::session::Logbook;
 use crate::ui::log::page::{LogFound, log_page_ui};
@@ -7,6 +8,7 @@ use crate::ui::log::shown::LogShown;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::widget::room::Room;
+use crate::units::Units;
 use egui::Ui;
 use std::path::{Path, PathBuf};
 
@@ -33,6 +35,22 @@ impl LogDesk {
         self.read.as_mut().and_then(|(_, book)| book.as_mut().ok())
     }
 
+    /// Calculates what is shown of the batch in sight, where that is another one by now.
+    fn follow(&mut self, design: &Path, now: &Now, units: Units) {
+        self.book(design);
+        let kept = self.shown.take();
+        let book = self.read.as_ref().and_then(|(_, book)| book.as_ref().ok());
+        self.shown = book.and_then(Logbook::chosen).map(|record| LogShown::of(record, now, units, kept));
+    }
+
+    /// Returns what was measured of the batch in sight; nothing where the design is in no file or has no log.
+    pub(in crate::ui) fn measured(&mut self, design: Option<&Path>, now: &Now, units: Units) -> &[MeasuredLine] {
+        if let Some(design) = design {
+            self.follow(design, now, units);
+        }
+        self.shown.as_ref().filter(|_| design.is_some()).map_or(&[], |shown| &shown.lines)
+    }
+
     /// Draws the page and returns what is asked for.
     ///
     /// `design`: the file of the open design, if it has one
@@ -45,9 +63,7 @@ impl LogDesk {
         room: Room,
     ) -> Vec<Ask> {
         let Some(design) = design else { return log_page_ui(ui, view, &LogFound::NoFile, now, room) };
-        let record = self.book(design).and_then(|book| book.chosen().cloned());
-        let kept = self.shown.take();
-        self.shown = record.map(|record| LogShown::of(&record, now, view.units, kept));
+        self.follow(design, now, view.units);
         match &self.read {
             Some((_, Ok(book))) => log_page_ui(ui, view, &LogFound::Book(book, self.shown.as_ref()), now, room),
             Some((_, Err(why))) => log_page_ui(ui, view, &LogFound::Unreadable(why), now, room),

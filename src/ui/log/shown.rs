@@ -1,6 +1,7 @@
 //! What is shown of a batch, calculated again only after an entry.
 
 use crate::batch::batch;
+use crate::curve::{MeasuredLine, measured};
 use crate::plan::Now;
 use crate::record::{BatchRecord, EntryKind};
 use crate::report::{AgainstPlan, LogField, against_plan, log_fields, plan_at};
@@ -15,6 +16,8 @@ pub(in crate::ui) struct LogShown {
     pub(in crate::ui) fields: Vec<LogField>,
     /// What the plan does not ask for, in the order of the trade.
     pub(in crate::ui) besides: Vec<LogField>,
+    /// What was measured, as it lies on the curves.
+    pub(in crate::ui) lines: Vec<MeasuredLine>,
     /// What was measured beside the plan; none where the design of the day cannot be calculated any more.
     pub(in crate::ui) against: Option<AgainstPlan>,
 }
@@ -33,7 +36,7 @@ impl LogShown {
     fn calculated(record: &BatchRecord, now: &Now, units: Units) -> Self {
         let of = (record.clone(), units);
         let Ok(made) = batch(&record.design) else {
-            return Self { of, fields: Vec::new(), besides: besides(&[]), against: None };
+            return Self { of, fields: Vec::new(), besides: besides(&[]), lines: Vec::new(), against: None };
         };
         let mut fields: Vec<LogField> = Vec::new();
         for field in log_fields(&plan_at(&made, now).shown_in(units)) {
@@ -44,7 +47,8 @@ impl LogShown {
         }
         // What no step asks for has no place in the plan.
         fields.retain(|field| !field.step.is_empty());
-        Self { of, besides: besides(&fields), fields, against: Some(against_plan(&made, record, None, units)) }
+        let lines = measured(&made, record, None);
+        Self { of, besides: besides(&fields), fields, lines, against: Some(against_plan(&made, record, None, units)) }
     }
 }
 

@@ -59,7 +59,9 @@ impl Window {
             }
             Ask::Show(page) => {
                 self.view.page = page;
-                self.log.forget();
+                if page == Page::Log {
+                    self.log.forget();
+                }
             }
             Ask::ShowPart(part) => self.view.plan_part = part,
             Ask::Station(stage) => self.view.go_to_station(stage),

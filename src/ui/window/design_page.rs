@@ -54,7 +54,8 @@ impl Window {
         }
         let beside = self.beside.as_ref();
         let spread = self.background.spread(self.session.design());
-        let batches = batches(&self.session, spread.as_deref(), beside);
+        let measured = self.log.measured(self.session.path(), &self.clock.now(), self.view.units);
+        let batches = Batches { measured, ..batches(&self.session, spread.as_deref(), beside) };
         if beside.is_none() {
             self.view.edited = Which::First;
         }
@@ -216,6 +217,7 @@ fn batches<'a>(session: &'a Session, spread: Option<&'a Spread>, beside: Option<
         spread,
         before: session.before(),
         held: session.held(),
+        measured: &[],
         second: session.second().map(OpenDesign::batch).zip(beside),
     }
 }
