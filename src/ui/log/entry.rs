@@ -13,6 +13,8 @@ use egui::{Button, Label, RichText, Role, Ui, WidgetInfo, vec2};
 /// Width of the names, and of a box for a number; a button is as wide as that.
 const NAME: f32 = 250.0;
 const BOX: f32 = 130.0;
+/// Widest box for words.
+const WORDS: f32 = 380.0;
 /// Height of what is pressed or typed into at the counter, with wet hands.
 const HIGH: f32 = 34.0;
 /// Width from which on all stands in one row.
@@ -20,26 +22,24 @@ const ONE_ROW: f32 = 560.0;
 /// Times of a step that are named.
 const MOST_TIMES: usize = 3;
 
-/// Draws one thing to write down and returns what is asked for.
+/// Draws one thing to write down, with what was written so far below it; returns what is asked for.
 pub(super) fn entry_ui(ui: &mut Ui, view: &mut View, record: &BatchRecord, field: &LogField) -> Option<Ask> {
-    let wide = ui.available_width() >= ONE_ROW;
-    let ask = if wide {
-        ui.horizontal(|ui| {
-            ui.allocate_ui(vec2(NAME, HIGH), |ui| ui.vertical(|ui| name_ui(ui, view.units, field)));
-            let asked = box_ui(ui, view, field.kind);
-            asked.or(written_ui(ui, view.units, record, field.kind))
-        })
-        .inner
+    let entered = if ui.available_width() >= ONE_ROW {
+        let row = ui.horizontal(|ui| {
+            ui.allocate_ui(vec2(NAME, HIGH), |ui| {
+                ui.set_min_width(NAME);
+                ui.vertical(|ui| name_ui(ui, view.units, field));
+            });
+            box_ui(ui, view, field.kind)
+        });
+        row.inner
     } else {
         name_ui(ui, view.units, field);
-        ui.horizontal_wrapped(|ui| {
-            let asked = box_ui(ui, view, field.kind);
-            asked.or(written_ui(ui, view.units, record, field.kind))
-        })
-        .inner
+        box_ui(ui, view, field.kind)
     };
+    let taken_back = written_ui(ui, view.units, record, field.kind);
     ui.separator();
-    ask
+    entered.or(taken_back)
 }
 
 /// Draws what it is, and when the plan has it.
@@ -73,7 +73,8 @@ fn box_ui(ui: &mut Ui, view: &mut View, kind: EntryKind) -> Option<Ask> {
     }
     let is_number = matches!(kind.row().holds, Holds::Number { .. });
     let key = format!("log {}", kind.key());
-    let this = TypedBox { key: &key, shown: String::new(), width: if is_number { BOX } else { 2.0 * BOX }, number: is_number };
+    let width = if is_number { BOX } else { ui.available_width().min(WORDS) };
+    let this = TypedBox { key: &key, shown: String::new(), width, number: is_number };
     let units = view.units;
     let typed = typed_ui(ui, &mut view.typing, &this, |text| read(kind, text, units)).named(ui, label);
     if let Some(said) = &typed.said {
@@ -112,9 +113,13 @@ fn written_ui(ui: &mut Ui, units: Units, record: &BatchRecord, kind: EntryKind) 
         format!("{} at {}{before}", entry_words(entry, units), short_moment(entry.at, units))
     };
     let words = all.iter().map(said).collect::<Vec<_>>().join("; ");
-    let back = ui.add(Button::new(RichText::new("Take back").size(CAPTION)));
     let of_last = format!("Take back {}: {}", kind.row().label, entry_words(last, units));
-    back.widget_info(|| WidgetInfo::labeled(Role::Button, true, &of_last));
-    ui.add(Label::new(RichText::new(words).size(CAPTION)).wrap());
-    back.on_hover_text("What it said is kept in the log.").clicked().then_some(Ask::Log(LogAsk::TakeBack(last.number)))
+    let back = ui.horizontal_top(|ui| {
+        let back = ui.add(Button::new(RichText::new("Take back").size(CAPTION)));
+        back.widget_info(|| WidgetInfo::labeled(Role::Button, true, &of_last));
+        ui.vertical(|ui| ui.add(Label::new(RichText::new(words).size(CAPTION)).wrap()));
+        back
+    });
+    let back = back.inner.on_hover_text("Takes the last one back; what it said is kept in the log.");
+    back.clicked().then_some(Ask::Log(LogAsk::TakeBack(last.number)))
 }
