@@ -157,7 +157,7 @@ pub enum Command {
         #[command(flatten)]
         form: FormOptions,
     },
-    /// Keep a log of what really happened: begin a batch, write down, correct, take over a probe's table, lay it beside the plan.
+    /// Keep a log of what really happened: begin a batch, write down, correct, read in a probe's table, compare with the plan.
     Log {
         /// The log, *.log.ron.
         file: PathBuf,

@@ -193,7 +193,7 @@ impl Planned {
             let (planned, likely) = self.at(x);
             points.push(MeasuredPoint { entry: entry.number, at: entry.at, x, measured, planned, likely });
         }
-        let no_anchor = || format!("write down {}, so that its hours can be counted", line.anchor().words());
+        let no_anchor = || format!("write down first {}: its hours count from there", line.anchor().words());
         let none_because = self.empty_because.clone().or_else(|| points.is_empty().then(no_anchor));
         if self.empty_because.is_some() {
             points.clear();

@@ -23,7 +23,7 @@ impl Anchor {
             Self::Start => "when warming began",
             Self::Rennet => "when the rennet went in",
             Self::Ladling => "when the curd was ladled",
-            Self::Air => "when the cheeses went to the air",
+            Self::Air => "when the cheeses were laid out to dry",
             Self::Vinegar => "when the vinegar was poured",
         }
     }

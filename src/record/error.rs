@@ -4,7 +4,7 @@
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum RecordError {
     /// The value is of another sort.
-    #[error("{label} ({key}) holds {wanted}, and `{given}` is none")]
+    #[error("{label} holds {wanted}, not `{given}`")]
     WrongSort {
         /// In words.
         label: &'static str,
@@ -16,7 +16,10 @@ pub enum RecordError {
         given: String,
     },
     /// The number cannot be right.
-    #[error("{label} ({key}): {given} {unit} is not between {least} and {most} {unit}; look at the decimal point and at the unit")]
+    #[error(
+        "{label}: {given} cannot be right; it should be between {least} and {most}{}; look at the decimal point and at the unit",
+        of_unit(unit)
+    )]
     OutOfRange {
         /// In words.
         label: &'static str,
@@ -66,8 +69,13 @@ pub enum RecordError {
         withdrawn: bool,
     },
     /// Only a correction takes back.
-    #[error("only an entry that is there can be taken back")]
+    #[error("there is no entry to take back; list the entries to see their numbers")]
     NothingToWithdraw,
+}
+
+/// Returns a unit with the gap before it; nothing where there is none.
+fn of_unit(unit: &str) -> String {
+    if unit.is_empty() { String::new() } else { format!(" {unit}") }
 }
 
 fn batches(known: usize) -> String {

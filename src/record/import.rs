@@ -140,7 +140,7 @@ pub fn import(text: &str, wanted: &Import<'_>) -> Result<Imported, ImportError> 
         _ => "commas",
     };
     let understood = format!(
-        "Times from {}{behind}, values from {}{degrees}; columns parted by {parts}{}.",
+        "Times from {}{behind}, values from {}{degrees}; columns separated by {parts}{}.",
         name(columns.time),
         name(columns.value),
         order.map_or_else(String::new, |order| format!("; {}", order.label()))

@@ -71,11 +71,11 @@ const fn grams(most: f64, decimals: usize) -> Holds {
 
 kinds! {
     /// Words on the milk's label.
-    MilkLabel = { "milk_label", "Label of the milk", "", "", Holds::Words, Milk, Beside::Nothing }
+    MilkLabel = { "milk_label", "What the label of the milk says", "", "", Holds::Words, Milk, Beside::Nothing }
     /// Its date and its code.
     MilkDateCode = { "milk_date_code", "Date and code on the milk", "", "", Holds::Words, Milk, Beside::Nothing }
     /// What pot, tools and moulds were sanitised with.
-    SanitisedWith = { "sanitised_with", "Sanitised with", "how", "", Holds::Words, Milk, Beside::Nothing }
+    SanitisedWith = { "sanitised_with", "Tools sanitised with", "how", "", Holds::Words, Milk, Beside::Nothing }
     /// Milk into the pot.
     MilkPoured = { "milk_l", "Milk into the pot", "milk, L", "", amount(Unit::Litre, 200.0, 2, 0.05), Milk, Beside::Choice("milk_l") }
     /// Cream into the pot.
@@ -83,9 +83,9 @@ kinds! {
     /// Warming begins.
     WarmingBegan = { "warming_began", "Warming began", "", "", Holds::Done, Vat, Beside::Nothing }
     /// The coldest place of raw milk while it is heated.
-    HeatedMilk = { "heated_milk_c", "Coldest place of the hot milk", "coldest milk, °C", "", celsius(0.0, 100.0), Vat, Beside::Line(Line::Milk) }
+    HeatedMilk = { "heated_milk_c", "Raw milk, coldest place while heated", "coldest milk, °C", "", celsius(0.0, 100.0), Vat, Beside::Line(Line::Milk) }
     /// The coldest place of raw milk while it is kept hot.
-    HeldMilk = { "held_milk_c", "Coldest place of the milk kept hot", "coldest, °C, from when to when", "", celsius(0.0, 100.0), Vat, Beside::Line(Line::Milk) }
+    HeldMilk = { "held_milk_c", "Raw milk, coldest place while held hot", "coldest, °C, from when to when", "", celsius(0.0, 100.0), Vat, Beside::Line(Line::Milk) }
     /// pH of the cold milk.
     ColdMilkPh = { "cold_milk_ph", "pH of the cold milk", "pH of the milk", "", ph(), Milk, Beside::Figure("cold_milk_ph") }
     /// The culture goes in.
@@ -93,15 +93,15 @@ kinds! {
     /// Temperature of the milk.
     MilkTemperature = { "milk_c", "Temperature of the milk", "milk, °C", "°C", celsius(0.0, 100.0), Vat, Beside::Line(Line::Milk) }
     /// Temperature of the bath.
-    BathTemperature = { "bath_c", "Temperature of the bath", "", "", celsius(0.0, 110.0), Vat, Beside::Line(Line::Bath) }
+    BathTemperature = { "bath_c", "Temperature of the bath, or of the hot spot", "", "", celsius(0.0, 110.0), Vat, Beside::Line(Line::Bath) }
     /// Calcium chloride.
-    CalciumAdded = { "calcium_g", "Calcium chloride stirred in", "calcium, g", "", amount(Unit::Gram, 500.0, 2, 0.1), Vat, Beside::Figure("calcium_g") }
+    CalciumAdded = { "calcium_g", "Amount of calcium chloride", "calcium, g", "", amount(Unit::Gram, 500.0, 2, 0.1), Vat, Beside::Figure("calcium_g") }
     /// GDL.
-    LactoneAdded = { "lactone_g", "GDL stirred in", "GDL, g", "", amount(Unit::Gram, 2_000.0, 1, 0.5), Vat, Beside::Figure("lactone_g") }
+    LactoneAdded = { "lactone_g", "Amount of GDL", "GDL, g", "", amount(Unit::Gram, 2_000.0, 1, 0.5), Vat, Beside::Figure("lactone_g") }
     /// The rennet goes in.
     RennetAdded = { "rennet_added", "Rennet stirred in", "clock time", "", Holds::Done, Vat, Beside::Minutes(Start, "to_rennet_min") }
     /// How much rennet.
-    RennetPoured = { "rennet_ml", "Rennet used", "", "", amount(Unit::Millilitre, 500.0, 2, 0.05), Vat, Beside::Figure("rennet_ml") }
+    RennetPoured = { "rennet_ml", "Amount of rennet", "", "", amount(Unit::Millilitre, 500.0, 2, 0.05), Vat, Beside::Figure("rennet_ml") }
     /// The curd breaks clean.
     CleanBreak = { "clean_break", "Clean break", "clean break, clock time", "at", Holds::Done, Vat, Beside::Minutes(Rennet, "clean_break_min") }
     /// The curd is cut.
@@ -125,7 +125,7 @@ kinds! {
     /// pH of a second one.
     UnmouldedSecondPh = { "unmoulded_second_ph", "pH at unmoulding, second cheese", "pH, second cheese", "second", ph(), Draining, Beside::Line(Line::CurdPh) }
     /// Pepper that is left over.
-    PepperLeft = { "pepper_left_g", "Pepper left", "pepper left, g", "", grams(5_000.0, 0), Salting, Beside::Nothing }
+    PepperLeft = { "pepper_left_g", "Pepper left over", "pepper left, g", "", grams(5_000.0, 0), Salting, Beside::Nothing }
     /// The cheeses go to the air.
     AirBegan = { "air_began", "Cheeses laid out to dry", "", "", Holds::Done, Drying, Beside::Nothing }
     /// Temperature of the drying air.
@@ -135,17 +135,17 @@ kinds! {
     /// Vinegar.
     VinegarPoured = { "vinegar_ml", "Vinegar poured", "vinegar, mL", "", amount(Unit::Millilitre, 200_000.0, 0, 20.0), Pickling, Beside::Figure("vinegar_ml") }
     /// pH at the centre of a cheese.
-    CentrePh = { "centre_ph", "pH at the centre", "pH, centre", "centre", ph(), Pickling, Beside::Line(Line::CentrePh) }
+    CentrePh = { "centre_ph", "pH in the middle of a cheese from the vinegar", "pH, centre", "centre", ph(), Pickling, Beside::Line(Line::CentrePh) }
     /// pH of a blended sample.
-    BlendedPh = { "blended_ph", "pH of a blended sample", "pH, blended", "blended", ph(), Pickling, Beside::Line(Line::BlendedPh) }
+    BlendedPh = { "blended_ph", "pH of a whole mashed cheese from the vinegar", "pH, blended", "blended", ph(), Pickling, Beside::Line(Line::BlendedPh) }
     /// Who measured.
-    Initials = { "initials", "Initials of who measured", "initials", "initials", Holds::Words, Pickling, Beside::Nothing }
+    Initials = { "initials", "Initials of whoever measured", "initials", "initials", Holds::Words, Pickling, Beside::Nothing }
     /// Temperature of the fridge.
     FridgeTemperature = { "fridge_c", "Temperature of the fridge", "fridge, °C", "", celsius(-30.0, 30.0), Keeping, Beside::Choice("keeping_temperature_c") }
     /// Cheeses that are left.
-    CheesesLeft = { "cheeses_left", "Cheeses left", "cheeses left", "", amount(Unit::One, 500.0, 0, 0.5), Keeping, Beside::Nothing }
+    CheesesLeft = { "cheeses_left", "Cheeses still there", "cheeses left", "", amount(Unit::One, 500.0, 0, 0.5), Keeping, Beside::Nothing }
     /// Any other task.
-    OtherTask = { "task_done", "Another task done", "clock time", "", Holds::Done, Keeping, Beside::Nothing }
+    OtherTask = { "task_done", "Another task done (say which in a note)", "clock time", "", Holds::Done, Keeping, Beside::Nothing }
     /// Taste.
     Taste = { "taste", "Taste", "", "", Holds::Words, Keeping, Beside::Nothing }
     /// Texture.
@@ -153,7 +153,7 @@ kinds! {
     /// Anything else, and what the maker would change.
     Note = { "note", "Note, and what I would change", "", "", Holds::Words, Keeping, Beside::Nothing }
     /// A picture.
-    Photo = { "photo", "Photo", "", "", Holds::Photo, Keeping, Beside::Nothing }
+    Photo = { "photo", "Photo, name of its file", "", "", Holds::Photo, Keeping, Beside::Nothing }
 }
 
 impl EntryKind {

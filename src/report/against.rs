@@ -10,6 +10,10 @@ use crate::record::{BatchRecord, EntryKind, Holds};
 use crate::units::Units;
 use jiff::civil::DateTime;
 
+/// What a comparison does not say.
+pub const NO_CHECK: &str =
+    "This is no check of the cheese: where the plan says “at least” or “less than”, keep to that number exactly.";
+
 /// One measurement beside the plan.
 #[derive(Clone, Debug, PartialEq)]
 pub struct AgainstRow {
@@ -164,7 +168,8 @@ fn row_of_line(line: &MeasuredLine, point: &MeasuredPoint, units: Units) -> Agai
         likely: point.likely,
         unit,
         decimals,
-        off: point.is_off(line.reads_to),
+        // Milk that is held hot has to be at least so hot: there is no leeway below.
+        off: point.is_off(line.reads_to) || (line.kind == EntryKind::HeldMilk && point.residual().is_some_and(|apart| apart < 0.0)),
         units,
     }
 }

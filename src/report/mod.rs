@@ -36,7 +36,7 @@ mod weighing;
 mod when;
 mod why;
 
-pub use against::{AgainstPlan, AgainstRow, against_plan};
+pub use against::{AgainstPlan, AgainstRow, NO_CHECK, against_plan};
 pub use agenda::{Day, Line, agenda};
 pub use amount::{Amount, Target, duration, elapsed};
 pub use changed::{ChangedBatches, changed_batches};

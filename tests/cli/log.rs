@@ -10,7 +10,7 @@ struct Kitchen {
 impl Kitchen {
     fn begun() -> Self {
         let kitchen = Self { folder: tempfile::tempdir().unwrap() };
-        let ran = kitchen.log(&["start", &example("first-vat"), "--name", "Monday", "--at", "2031-05-05T09:00"]);
+        let ran = kitchen.log(&["begin", &example("first-vat"), "--name", "Monday", "--at", "2031-05-05T09:00"]);
         assert!(ran.code == 0 && ran.words.contains("began batch 1, Monday in "), "{}", ran.words);
         kitchen
     }
@@ -46,8 +46,8 @@ fn what_is_written_down_is_listed_and_a_correction_shows_what_was_there() {
     assert_eq!((&entry["at"], &entry["unit"]), (&"2031-05-05T10:20:00".into(), &"°C".into()));
     let all = kitchen.log(&[]);
     assert!(all.code == 0 && all.data.contains("batch 1, Monday") && all.data.contains("Sour first, then dry"), "{}", all.data);
-    let withdrawn = kitchen.log(&["correct", "3", "--withdraw", "--json"]).json();
-    assert_eq!((&withdrawn["entry"], &withdrawn["batch"], &withdrawn["withdrawn"]), (&5.into(), &1.into(), &true.into()));
+    let withdrawn = kitchen.log(&["correct", "3", "--take-back", "--json"]).json();
+    assert_eq!((&withdrawn["entry"], &withdrawn["batch"], &withdrawn["taken_back"]), (&5.into(), &1.into(), &true.into()));
     assert!(!kitchen.log(&["list", "--batch", "1"]).data.contains("a little soft"));
 }
 
@@ -69,7 +69,7 @@ fn a_table_is_shown_first_and_then_taken_over_with_what_is_wrong_by_line() {
     assert_eq!(preview.code, 3, "a line cannot be read");
     assert!(preview.data.contains("2031-05-05 09:10  12.5 °C"), "{}", preview.data);
     assert!(
-        preview.words.contains("line 3: “off” is no number") && preview.words.contains("2 lines to take over"),
+        preview.words.contains("line 3: “off” is no number") && preview.words.contains("2 lines would be read"),
         "{}",
         preview.words
     );
@@ -77,7 +77,7 @@ fn a_table_is_shown_first_and_then_taken_over_with_what_is_wrong_by_line() {
     let json = kitchen.log(&["import", "milk_c", &table, "--json"]).json();
     assert_eq!((json["read"].as_array().unwrap().len(), &json["refused"][0]["line"]), (2, &3.into()));
     let again = kitchen.log(&["import", "milk_c", &table]);
-    assert!(again.words.contains("0 lines taken over into batch 1, 2 are there already"), "{}", again.words);
+    assert!(again.words.contains("0 lines read into batch 1, 2 were there already"), "{}", again.words);
     assert_eq!(kitchen.log(&["list", "--json"]).json()["batches"][0]["entries_that_count"], 2);
 }
 
@@ -88,14 +88,14 @@ fn a_batch_is_laid_beside_its_plan_and_beside_another() {
     kitchen.add("milk_c", "10", "2031-05-05T09:20");
     let against = kitchen.log(&["against"]);
     assert_eq!(against.code, 0, "{}", against.words);
-    let off = against.data.split_once("What was off\n").unwrap().1;
+    let off = against.data.split_once("What differed from the plan\n").unwrap().1;
     assert!(off.starts_with("  Mon 5 May, 09:20: Temperature of the milk 10.0 °C; plan "), "{off}");
     assert!(against.data.contains("A plan from a model, not a measurement."));
     let json = kitchen.log(&["against", "--json"]).json();
     assert_eq!((&json["rows"][0]["kind"], &json["rows"][0]["off"]), (&"milk_c".into(), &true.into()));
     assert!(json["rows"][0]["likely"].is_array(), "the trial runs have a band there");
-    assert!(kitchen.log(&["changed"]).words.contains("no two batches yet"));
-    let second = ["start", &example("first-vat"), "--set", "drying_h=60", "--at", "2031-05-12T09:00"];
+    assert!(kitchen.log(&["changed"]).words.contains("fewer than two batches"));
+    let second = ["begin", &example("first-vat"), "--set", "drying_h=60", "--at", "2031-05-12T09:00"];
     assert_eq!(kitchen.log(&second).code, 0);
     let changed = kitchen.log(&["changed"]).data;
     assert!(changed.contains("84") && changed.contains("60"), "{changed}");
@@ -114,7 +114,7 @@ fn a_broken_log_is_read_as_far_as_it_goes_and_kept() {
     std::fs::write(&path, &broken).unwrap();
     let listed = kitchen.log(&["list"]);
     assert!(listed.code == 3 && listed.data.contains("batch 1, Monday"), "{}", listed.data);
-    assert!(listed.words.contains("was cut short and is lost") && listed.words.contains("entry(number:2,bat"), "{}", listed.words);
+    assert!(listed.words.contains("was cut short") && listed.words.contains("entry(number:2,bat"), "{}", listed.words);
     assert_eq!(std::fs::read(&path).unwrap(), broken, "reading changes nothing");
     let added = kitchen.log(&["add", "milk_c", "31", "--at", "2031-05-05T10:30"]);
     assert!(added.code == 0 && added.words.contains("the broken log is kept as"), "{}", added.words);
@@ -142,7 +142,7 @@ fn what_is_wrong_is_refused_with_what_to_do() {
         assert!(ran.words.contains(said), "{more:?}: {}", ran.words);
     }
     assert!(run(&["log", &design]).words.contains("no log of Vatsketch"));
-    let ran = run(&["log", &kitchen.path("new.vat.ron"), "start", &design]);
+    let ran = run(&["log", &kitchen.path("new.vat.ron"), "begin", &design]);
     assert!(ran.code == 2 && ran.words.contains("must end in .log.ron"), "{}", ran.words);
     assert_eq!(run(&["log", &kitchen.path("missing.log.ron")]).code, 3);
 }

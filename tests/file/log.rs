@@ -113,7 +113,7 @@ fn a_line_that_was_changed_is_told_and_all_others_are_read() {
     let (_folder, path) = holding(text.as_bytes());
     let mut read = LogFile::read(&path).unwrap();
     let said: Vec<String> = read.lost.iter().map(vatsketch::file::LostLine::in_words).collect();
-    assert!(said[0].starts_with("Line 5 is broken") && said[0].contains("number(85.0)"), "{said:?}");
+    assert!(said[0].starts_with("Line 5 of the log was damaged") && said[0].contains("number(85.0)"), "{said:?}");
     assert!(said[1].contains("entry 3"), "{said:?}");
     assert_eq!(read.log.batches[0].entries.len(), all.batches[0].entries.len() - 1);
     // Once it is mended, what is lost was told once, and its number is not given again.

@@ -39,12 +39,12 @@ fn what_cannot_be_is_refused_with_what_can() {
     let before = log.clone();
     for (kind, value, said) in [
         (EntryKind::MilkTemperature, EntryValue::Number(345.0), "between 0 and 100 °C"),
-        (EntryKind::MilkTemperature, EntryValue::Number(f64::NAN), "is not between"),
+        (EntryKind::MilkTemperature, EntryValue::Number(f64::NAN), "cannot be right"),
         (EntryKind::CentrePh, EntryValue::Number(42.0), "look at the decimal point"),
         (EntryKind::Note, EntryValue::Number(1.0), "holds words"),
         (EntryKind::RennetAdded, EntryValue::Words("soon".to_owned()), "nothing but its time"),
         (EntryKind::Note, EntryValue::Words("x".repeat(20_001)), "at most 20000"),
-        (EntryKind::Note, EntryValue::Withdrawn, "only an entry that is there"),
+        (EntryKind::Note, EntryValue::Withdrawn, "no entry to take back"),
     ] {
         let refused = log.enter(1, at(5, 10, 0), kind, value).unwrap_err();
         assert!(refused.to_string().contains(said), "{refused}");

@@ -30,7 +30,7 @@ fn what_cannot_be_laid_beside_the_plan_says_what_is_missing() {
     assert!(against.rows.is_empty());
     assert_eq!(
         against.not_compared,
-        ["Weight of the marked cheese: write down when the cheeses went to the air, so that its hours can be counted."]
+        ["Weight of the marked cheese: write down first when the cheeses were laid out to dry: its hours count from there."]
     );
     let mut log = begun("small-vat");
     numbers(&mut log, EntryKind::CentrePh, &[(at(7, 9, 0), 4.1)]);

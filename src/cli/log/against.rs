@@ -11,7 +11,7 @@ use crate::cli::side_by_side::write_columns;
 use crate::cli::text::{with_notice, write_failures, write_json, write_notice};
 use crate::design::Value;
 use crate::export::printable;
-use crate::report::{AgainstPlan, AgainstRow, against_plan, changed_batches};
+use crate::report::{AgainstPlan, AgainstRow, NO_CHECK, against_plan, changed_batches};
 use crate::session::{Work, cores, spread};
 use serde_json::json;
 use std::io::Write;
@@ -57,16 +57,16 @@ fn write_text(against: &AgainstPlan, data: &mut dyn Write) -> Result<(), CliErro
     if rows.is_empty() {
         writeln!(data, "nothing was written down that the plan has a number for")?;
     } else {
-        write_table(["when", "what", "measured", "plan (likely)", "apart"], &rows, data)?;
+        write_table(["when", "what", "measured", "plan (likely)", "difference"], &rows, data)?;
     }
-    writeln!(data, "\nWhat was off")?;
+    writeln!(data, "\nWhat differed from the plan")?;
     let mut any = false;
     for row in against.off() {
         any = true;
         writeln!(data, "  {}", printable(&row.in_words()).replace('\u{a0}', " "))?;
     }
     if !any {
-        writeln!(data, "  nothing that was written down, as far as a kitchen can measure and the model can tell")?;
+        writeln!(data, "  no measurement differs by more than the instruments and the model may. {NO_CHECK}")?;
     }
     against.not_compared.iter().try_for_each(|why| writeln!(data, "  {why}"))?;
     Ok(())
@@ -83,7 +83,7 @@ pub(super) fn changed(
     let (a, b) = match (numbers, &log.log.batches[..]) {
         ((Some(a), Some(b)), _) => (log.log.batch(a)?, log.log.batch(b)?),
         (_, [.., a, b]) => (a, b),
-        _ => return Err(CliError::Arguments("this log has no two batches yet".to_owned())),
+        _ => return Err(CliError::Arguments("this log has fewer than two batches; there is nothing to compare yet".to_owned())),
     };
     if form.json {
         let changed = changes_between(a, b);

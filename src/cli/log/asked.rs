@@ -6,13 +6,13 @@ use crate::record::{DateOrder, EntryKind};
 use clap::{Args, Subcommand};
 use std::path::PathBuf;
 
-/// When something was so.
+/// When something happened.
 #[derive(Debug, Default, Args)]
 pub struct EntryOptions {
-    /// When it was so, as in 8:40, "yesterday 18:30" or 2031-05-09T18:30; now, if nothing is said.
+    /// When it happened, as in 8:40, "yesterday 18:30" or 2031-05-09T18:30; now, if you leave it out.
     #[arg(long, value_name = "WHEN")]
     pub at: Option<String>,
-    /// Write down as if it were this time by the clock of the kitchen, as in 2031-05-09T18:30.
+    /// Pretend that the clock of the kitchen shows this time, as in 2031-05-09T18:30.
     #[arg(long, value_name = "WHEN")]
     pub as_of: Option<String>,
 }
@@ -31,7 +31,7 @@ pub enum LogCommand {
     },
     /// List what can be written down, in the order of the plan on paper.
     Fields {
-        /// The number of the batch; the last one, if nothing is said.
+        /// The number of the batch; the last one, if you leave it out.
         #[arg(long, value_name = "N")]
         batch: Option<u32>,
         /// Text or JSON.
@@ -39,7 +39,7 @@ pub enum LogCommand {
         form: FormOptions,
     },
     /// Begin the record of a batch: a copy of the design as it is today is kept in the log, which is made if it is not there.
-    Start {
+    Begin {
         /// The design.
         #[command(flatten)]
         design: DesignOptions,
@@ -58,10 +58,10 @@ pub enum LogCommand {
         /// What it is; `vatsketch log FILE fields` lists what a batch asks for.
         #[arg(value_parser = named::entry_kind())]
         kind: EntryKind,
-        /// The value, in the unit of its name, or words; nothing for what is only done.
+        /// The value, in the unit that its name ends in (milk_l: litres), or words; leave it out for what is simply done.
         #[arg(default_value = "", hide_default_value = true, allow_hyphen_values = true)]
         value: String,
-        /// The number of the batch; the last one, if nothing is said.
+        /// The number of the batch; the last one, if you leave it out.
         #[arg(long, value_name = "N")]
         batch: Option<u32>,
         /// When.
@@ -78,20 +78,20 @@ pub enum LogCommand {
         /// The right value; leave it out where only the time was wrong.
         #[arg(allow_hyphen_values = true)]
         value: Option<String>,
-        /// Take the entry back: it never was so.
+        /// Take the entry back, because it was wrong; it stays in the log, marked as taken back.
         #[arg(long, conflicts_with = "value")]
-        withdraw: bool,
-        /// When it really was so; the time stays if nothing is said.
+        take_back: bool,
+        /// When it really was so; the time stays if you leave it out.
         #[command(flatten)]
         when: EntryOptions,
         /// Text or JSON.
         #[command(flatten)]
         form: FormOptions,
     },
-    /// Take measurements over from a table with a column of times and one of values, such as a probe exports.
+    /// Read in measurements from a table with a column of times and one of values, such as a probe saves.
     ///
-    /// Columns may be parted by commas, semicolons or tabs; decimal commas and the common forms of dates are read. Lines that cannot be read are
-    /// listed with their number, and the others are taken over; what the batch has already is left out.
+    /// Columns may be separated by commas, semicolons or tabs; decimal commas and the common forms of dates are read. Lines that cannot be read are
+    /// listed with their number, and the others are read in; what the batch has already is left out.
     Import {
         /// What the values are.
         #[arg(value_parser = named::entry_kind())]
@@ -107,19 +107,19 @@ pub enum LogCommand {
         /// In which order day and month stand, where the table does not tell.
         #[arg(long, value_name = "ORDER", value_parser = named::date_order())]
         dates: Option<DateOrder>,
-        /// The number of the batch; the last one, if nothing is said.
+        /// The number of the batch; the last one, if you leave it out.
         #[arg(long, value_name = "N")]
         batch: Option<u32>,
-        /// Only show what would be taken over.
+        /// Only show what would be read in.
         #[arg(long)]
         preview: bool,
         /// Text or JSON.
         #[command(flatten)]
         form: FormOptions,
     },
-    /// Lay a batch beside its plan: every measurement with what the plan says at that hour, what was off, and when.
+    /// Compare a batch with its plan: every measurement with what the plan says at that hour, and what differed.
     Against {
-        /// The number of the batch; the last one, if nothing is said.
+        /// The number of the batch; the last one, if you leave it out.
         #[arg(long, value_name = "N")]
         batch: Option<u32>,
         /// Text or JSON.
@@ -128,10 +128,10 @@ pub enum LogCommand {
     },
     /// Show what changed between two batches: the choices that differ, and what was written down.
     Changed {
-        /// The number of the first batch; the last but one, if nothing is said.
+        /// The number of the first batch; the last but one, if you leave it out.
         #[arg(requires = "b")]
         a: Option<u32>,
-        /// The number of the second batch; the last one, if nothing is said.
+        /// The number of the second batch; the last one, if you leave it out.
         b: Option<u32>,
         /// Text or JSON.
         #[command(flatten)]

@@ -1,4 +1,4 @@
-//! `log start`, `log add` and `log correct`: what writes into a log.
+//! `log begin`, `log add` and `log correct`: what writes into a log.
 
 use super::EntryOptions;
 use super::open;
@@ -21,7 +21,7 @@ type Writers<'data, 'words> = (&'data mut dyn Write, &'words mut dyn Write);
 /// What the name of a log ends in.
 const ENDING: &str = ".log.ron";
 
-pub(super) fn start(
+pub(super) fn begin(
     file: &Path,
     (design, name): (&DesignOptions, &str),
     when: &EntryOptions,
@@ -67,7 +67,7 @@ pub(super) fn add(
 
 pub(super) fn correct(
     file: &Path,
-    (number, value, withdraw): (u32, Option<&str>, bool),
+    (number, value, take_back): (u32, Option<&str>, bool),
     when: &EntryOptions,
     form: &FormOptions,
     (data, words): Writers<'_, '_>,
@@ -77,11 +77,11 @@ pub(super) fn correct(
     let (batch, old) = found.ok_or(crate::record::RecordError::NoEntry { number })?;
     let at = open::given(when, &batch.design.week)?;
     let value = match value {
-        _ if withdraw => EntryValue::Withdrawn,
+        _ if take_back => EntryValue::Withdrawn,
         Some(value) => EntryValue::read(old.kind, value)?,
         None if at.is_some() => old.value.clone(),
         None => {
-            return Err(CliError::Arguments("say what is right: a value, a time with --at, or --withdraw".to_owned()));
+            return Err(CliError::Arguments("say what is right: a value, a time with --at, or --take-back".to_owned()));
         }
     };
     let entry = log.log.correct(number, at, value)?;

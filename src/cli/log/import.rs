@@ -59,9 +59,9 @@ pub(super) fn run(
         }
         open::append(&mut log, file, words)?;
     }
-    let did = if preview { "to take over" } else { "taken over" };
-    let known = if known > 0 { format!(", {known} are there already") } else { String::new() };
-    let wrong = if imported.refused.is_empty() { String::new() } else { format!(", {} cannot be read", imported.refused.len()) };
+    let did = if preview { "would be read" } else { "read" };
+    let known = if known > 0 { format!(", {known} were there already") } else { String::new() };
+    let wrong = if imported.refused.is_empty() { String::new() } else { format!(", {} could not be read", imported.refused.len()) };
     let lines = if imported.read.len() == 1 { "line" } else { "lines" };
     writeln!(words, "{} {lines} {did} into batch {number}{known}{wrong}", imported.read.len())?;
     Ok(if imported.refused.is_empty() { Ending::Done } else { Ending::FileTrouble })

@@ -21,12 +21,12 @@ pub(super) fn run(file: &Path, what: Option<&LogCommand>, data: &mut dyn Write, 
         None => list::run(file, None, &FormOptions::default(), data, words),
         Some(LogCommand::List { batch, form }) => list::run(file, *batch, form, data, words),
         Some(LogCommand::Fields { batch, form }) => list::fields(file, *batch, form, data, words),
-        Some(LogCommand::Start { design, name, when, form }) => enter::start(file, (design, name), when, form, (data, words)),
+        Some(LogCommand::Begin { design, name, when, form }) => enter::begin(file, (design, name), when, form, (data, words)),
         Some(LogCommand::Add { kind, value, batch, when, form }) => {
             enter::add(file, (*batch, *kind, value), when, form, (data, words))
         }
-        Some(LogCommand::Correct { entry, value, withdraw, when, form }) => {
-            enter::correct(file, (*entry, value.as_deref(), *withdraw), when, form, (data, words))
+        Some(LogCommand::Correct { entry, value, take_back, when, form }) => {
+            enter::correct(file, (*entry, value.as_deref(), *take_back), when, form, (data, words))
         }
         Some(LogCommand::Import { kind, table, time, value, dates, batch, preview, form }) => {
             let wanted = import::Wanted { kind: *kind, time: time.as_deref(), value: value.as_deref(), order: *dates };

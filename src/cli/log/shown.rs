@@ -17,7 +17,7 @@ pub(super) fn entry_json(entry: &Entry) -> Value {
     };
     json!({
         "entry": entry.number, "at": iso(entry.at), "kind": entry.kind.key(), "value": value, "unit": unit,
-        "corrects": entry.corrects, "withdrawn": entry.value == EntryValue::Withdrawn,
+        "corrects": entry.corrects, "taken_back": entry.value == EntryValue::Withdrawn,
     })
 }
 

@@ -52,25 +52,29 @@ impl LostLine {
     /// ```
     /// use vatsketch::file::{LostLine, WhyLost};
     /// let lost = LostLine { line: 7, why: WhyLost::CutShort, seen: "entry(number:6,ba".to_owned() };
-    /// assert_eq!(lost.in_words(), "Line 7 was cut short and is lost. What is left of it: entry(number:6,ba");
+    /// assert_eq!(lost.in_words(), "Line 7 of the log was cut short, probably because the computer stopped. If you remember it, write it down again. What can still be read: entry(number:6,ba");
     /// ```
     #[must_use]
     pub fn in_words(&self) -> String {
         let line = self.line;
         let said = match &self.why {
-            WhyLost::CutShort => format!("Line {line} was cut short and is lost."),
-            WhyLost::Broken => format!("Line {line} is broken (its check does not fit) and is lost."),
-            WhyLost::NotUnderstood(why) => format!("Line {line} is left alone: {why}."),
-            WhyLost::NoBatch(batch) => format!("Line {line} belongs to batch {batch}, whose own line is lost."),
+            WhyLost::CutShort => format!(
+                "Line {line} of the log was cut short, probably because the computer stopped. If you remember it, write it down again."
+            ),
+            WhyLost::Broken => format!(
+                "Line {line} of the log was damaged and cannot be read; all others are there. If you remember it, write it down again."
+            ),
+            WhyLost::NotUnderstood(why) => format!("Line {line} of the log cannot be understood and stays as it is: {why}."),
+            WhyLost::NoBatch(batch) => format!("Line {line} of the log belongs to batch {batch}, whose own line is lost."),
             WhyLost::Missing { batches, entries } => {
                 let list = |what: &str, numbers: &[u32]| {
                     let numbers: Vec<String> = numbers.iter().map(u32::to_string).collect();
                     (!numbers.is_empty()).then(|| format!("{what} {}", numbers.join(", ")))
                 };
                 let lists: Vec<String> = [list("batch", batches), list("entry", entries)].into_iter().flatten().collect();
-                format!("Nothing in the log has these numbers any more: {}.", lists.join("; "))
+                format!("These are missing from the log: {}. A copy of the file may still have them.", lists.join("; "))
             }
         };
-        if self.seen.is_empty() { said } else { format!("{said} What is left of it: {}", self.seen) }
+        if self.seen.is_empty() { said } else { format!("{said} What can still be read: {}", self.seen) }
     }
 }

@@ -10,7 +10,7 @@ use crate::ui::widget::pill::{pill_ui, pills_ui};
 use crate::ui::widget::spoken::heading_ui;
 use crate::ui::widget::theme::{CAPTION, Palette};
 use crate::ui::widget::typed_box::{TypedBox, said_ui, typed_ui};
-use egui::{Button, RichText, Ui, vec2};
+use egui::{Button, Label, RichText, Ui, vec2};
 
 /// Width of the box of a time.
 const TIME: f32 = 180.0;
@@ -23,7 +23,11 @@ pub(super) fn batches_ui(ui: &mut Ui, view: &mut View, book: &Logbook, now: &Now
     let mut asks = Vec::new();
     heading_ui(ui, "Batches");
     let begin = if book.batches().is_empty() { "Begin a batch" } else { "Begin another batch" };
-    if ui.add(Button::new(begin).min_size(vec2(TIME, 34.0))).on_hover_text("Keeps a copy of the design as it is now.").clicked() {
+    if ui
+        .add(Button::new(begin).min_size(vec2(TIME, 34.0)))
+        .on_hover_text("Begins a record with a copy of the design as it is now. It stays in the log.")
+        .clicked()
+    {
         asks.push(Ask::Log(LogAsk::Begin));
     }
     ui.add_space(6.0);
@@ -33,13 +37,13 @@ pub(super) fn batches_ui(ui: &mut Ui, view: &mut View, book: &Logbook, now: &Now
             let label = label(batch, view);
             let is_chosen = chosen == Some(batch.number);
             let stops = is_chosen || chosen.is_none();
-            if pill_ui(ui, &label, &label, "What was written down of it", (is_chosen, stops)) {
+            if pill_ui(ui, &label, &label, "Show what was written down of this batch", (is_chosen, stops)) {
                 asks.push(Ask::Log(LogAsk::Choose(batch.number)));
             }
         }
     });
     if let Some(left) = book.batches().len().checked_sub(MOST_BATCHES).filter(|left| *left > 0) {
-        let words = format!("{left} older ones: the command line lists them.");
+        let words = format!("{left} older batches are not shown; the command line lists them.");
         ui.label(RichText::new(words).size(CAPTION).color(palette.soft));
     }
     if book.chosen().is_some() {
@@ -59,7 +63,7 @@ fn label(batch: &BatchRecord, view: &View) -> String {
 
 /// Draws the time that what is written down was at.
 fn time_ui(ui: &mut Ui, view: &mut View, now: &Now) -> Option<Ask> {
-    let name = "Time of what I write down";
+    let name = "When it happened";
     ui.label(name);
     let shown = view.log_at.map_or_else(|| "now".to_owned(), |at| short_moment(at, view.units).replace('\u{a0}', " "));
     let this = TypedBox { key: "log time", shown, width: TIME, number: false };
@@ -72,13 +76,19 @@ fn time_ui(ui: &mut Ui, view: &mut View, now: &Now) -> Option<Ask> {
     };
     let typed = ui.horizontal(|ui| {
         let typed = typed_ui(ui, &mut view.typing, &this, read).named(ui, name);
-        let back = view.log_at.is_some() && ui.button("Now").on_hover_text("From now on, the time of writing").clicked();
+        let back = view.log_at.is_some()
+            && ui.button("Use the clock").on_hover_text("Each entry gets the time at which you write it.").clicked();
         (typed, back)
     });
     let (typed, back) = typed.inner;
     if let Some(said) = &typed.said {
         said_ui(ui, said);
     }
-    ui.label(RichText::new("Such as 14:30, or yesterday 9:15.").size(CAPTION).color(Palette::of(ui).soft));
+    let hint = if view.log_at.is_some() {
+        "Everything that you write down gets this time until you press “Use the clock”."
+    } else {
+        "Such as 14:30, or yesterday 9:15."
+    };
+    ui.add(Label::new(RichText::new(hint).size(CAPTION).color(Palette::of(ui).soft)).wrap());
     if back { Some(Ask::Log(LogAsk::At(None))) } else { typed.value.map(|at| Ask::Log(LogAsk::At(at))) }
 }

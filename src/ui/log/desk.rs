@@ -1,6 +1,7 @@
 //! The log while the window is open: read where its page is shown, and kept with what is shown of it.
 
 use crate::curve::MeasuredLine;
+use crate::design::Design;
 use crate::plan::Now;
 use crate::session::Logbook;
 use crate::ui::log::page::{LogFound, log_page_ui};
@@ -53,19 +54,19 @@ impl LogDesk {
 
     /// Draws the page and returns what is asked for.
     ///
-    /// `design`: the file of the open design, if it has one
+    /// `path`: the file of the open design, if it has one
     pub(in crate::ui) fn page_ui(
         &mut self,
         ui: &mut Ui,
         view: &mut View,
-        design: Option<&Path>,
+        (path, design): (Option<&Path>, &Design),
         now: &Now,
         room: Room,
     ) -> Vec<Ask> {
-        let Some(design) = design else { return log_page_ui(ui, view, &LogFound::NoFile, now, room) };
-        self.follow(design, now, view.units);
+        let Some(path) = path else { return log_page_ui(ui, view, &LogFound::NoFile, now, room) };
+        self.follow(path, now, view.units);
         match &self.read {
-            Some((_, Ok(book))) => log_page_ui(ui, view, &LogFound::Book(book, self.shown.as_ref()), now, room),
+            Some((_, Ok(book))) => log_page_ui(ui, view, &LogFound::Book(book, self.shown.as_ref(), design), now, room),
             Some((_, Err(why))) => log_page_ui(ui, view, &LogFound::Unreadable(why), now, room),
             None => Vec::new(),
         }

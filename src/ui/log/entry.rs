@@ -66,8 +66,8 @@ fn name_ui(ui: &mut Ui, units: Units, field: &LogField) {
 fn box_ui(ui: &mut Ui, view: &mut View, kind: EntryKind) -> Option<Ask> {
     let label = kind.row().label;
     if kind.row().holds == Holds::Done {
-        let words = if view.log_at.is_some() { "Done then" } else { "Done now" };
-        let response = ui.add(Button::new(words).min_size(vec2(BOX, HIGH)));
+        let words = view.log_at.map_or_else(|| "Done now".to_owned(), |at| format!("Done at {}", view.units.hour(at.time())));
+        let response = ui.add(Button::new(&words).min_size(vec2(BOX, HIGH)));
         response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{label}: {words}")));
         return response.clicked().then_some(Ask::Log(LogAsk::Enter(kind, EntryValue::Done)));
     }
@@ -110,7 +110,7 @@ fn written_ui(ui: &mut Ui, units: Units, record: &BatchRecord, kind: EntryKind) 
     let last = all.last().copied()?;
     let said = |entry: &&Entry| {
         let before = earlier_words(record, entry, units);
-        format!("{} at {}{before}", entry_words(entry, units), short_moment(entry.at, units))
+        format!("{} ({}){before}", entry_words(entry, units), short_moment(entry.at, units))
     };
     let words = all.iter().map(said).collect::<Vec<_>>().join("; ");
     let of_last = format!("Take back {}: {}", kind.row().label, entry_words(last, units));
@@ -120,6 +120,7 @@ fn written_ui(ui: &mut Ui, units: Units, record: &BatchRecord, kind: EntryKind) 
         ui.vertical(|ui| ui.add(Label::new(RichText::new(words).size(CAPTION)).wrap()));
         back
     });
-    let back = back.inner.on_hover_text("Takes the last one back; what it said is kept in the log.");
+    let back =
+        back.inner.on_hover_text("Takes back the last one; to correct it, write the right one after that. The log keeps both.");
     back.clicked().then_some(Ask::Log(LogAsk::TakeBack(last.number)))
 }

@@ -1,7 +1,8 @@
 //! All that can be written down of a batch, in the order of its plan, and what of it was off.
 
+use crate::design::Design;
 use crate::record::BatchRecord;
-use crate::report::AgainstPlan;
+use crate::report::{AgainstPlan, NO_CHECK};
 use crate::ui::log::entry::entry_ui;
 use crate::ui::log::shown::LogShown;
 use crate::ui::state::ask::Ask;
@@ -11,24 +12,30 @@ use crate::ui::widget::theme::{CAPTION, Palette};
 use egui::{Label, RichText, Ui};
 
 /// Draws what can be written down and returns what is asked for.
-pub(super) fn fields_ui(ui: &mut Ui, view: &mut View, record: &BatchRecord, shown: &LogShown) -> Vec<Ask> {
+pub(super) fn fields_ui(ui: &mut Ui, view: &mut View, (record, design): (&BatchRecord, &Design), shown: &LogShown) -> Vec<Ask> {
     heading_ui(ui, &crate::design::upper_first(&record.title()));
     let words = "In the order of the plan; write what you know and leave out the rest. Each entry is saved at once.";
     ui.add(Label::new(RichText::new(words).size(CAPTION).color(Palette::of(ui).soft)).wrap());
+    if record.design != *design {
+        let words = "This batch keeps the design of its day, and is compared with that one; the figures and cautions below are of the design as it is now.";
+        ui.add(Label::new(RichText::new(words).size(CAPTION).color(Palette::of(ui).caution_text)).wrap());
+    }
     ui.add_space(6.0);
     let mut asks: Vec<Ask> = shown.fields.iter().filter_map(|field| entry_ui(ui, view, record, field)).collect();
     ui.add_space(10.0);
-    heading_ui(ui, "What this plan does not ask for");
+    heading_ui(ui, "More that you can write down");
     asks.extend(shown.besides.iter().filter_map(|field| entry_ui(ui, view, record, field)));
+    // Room for what is written below the last box.
+    ui.add_space(40.0);
     asks
 }
 
 /// Draws what was measured beside the plan.
 pub(super) fn against_ui(ui: &mut Ui, against: Option<&AgainstPlan>) {
     let palette = Palette::of(ui);
-    heading_ui(ui, "Against the plan");
+    heading_ui(ui, "Compared with the plan");
     let Some(against) = against else {
-        ui.add(Label::new("The design of that day cannot be calculated any more.").wrap());
+        ui.add(Label::new("The plan of that day cannot be worked out any more, so nothing can be compared. What you write down is kept all the same.").wrap());
         return;
     };
     let soft = |ui: &mut Ui, words: String| {
@@ -36,9 +43,16 @@ pub(super) fn against_ui(ui: &mut Ui, against: Option<&AgainstPlan>) {
     };
     let off: Vec<String> = against.off().map(crate::report::AgainstRow::in_words).collect();
     match (against.rows.len(), off.len()) {
-        (0, _) => soft(ui, "Nothing is written down yet that the plan has a number for.".to_owned()),
-        (measured, 0) => soft(ui, format!("Of {measured} measurements none is off by more than it can be read to.")),
-        (measured, off) => soft(ui, format!("{off} of {measured} measurements are off:")),
+        (0, _) => soft(
+            ui,
+            "Nothing to compare yet. Write down something that the plan has a number for, such as the temperature of the milk."
+                .to_owned(),
+        ),
+        (measured, 0) => {
+            soft(ui, format!("None of {measured} measurements differs from the plan by more than your instruments may. {NO_CHECK}"))
+        }
+        (1, _) => soft(ui, "The one measurement differs from the plan:".to_owned()),
+        (measured, off) => soft(ui, format!("{off} of {measured} measurements differ from the plan:")),
     }
     for words in off {
         ui.add_space(4.0);

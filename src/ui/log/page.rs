@@ -1,5 +1,6 @@
 //! The page of the log.
 
+use crate::design::Design;
 use crate::plan::Now;
 use crate::session::Logbook;
 use crate::ui::log::batches::batches_ui;
@@ -23,21 +24,21 @@ pub(in crate::ui) enum LogFound<'a> {
     NoFile,
     /// The file is no log, or cannot be read.
     Unreadable(&'a str),
-    /// The log, and what is shown of its batch in sight.
-    Book(&'a Logbook, Option<&'a LogShown>),
+    /// The log, what is shown of its batch in sight, and the design as it is now.
+    Book(&'a Logbook, Option<&'a LogShown>, &'a Design),
 }
 
 /// Draws the page and returns what is asked for.
 pub(in crate::ui) fn log_page_ui(ui: &mut Ui, view: &mut View, found: &LogFound<'_>, now: &Now, room: Room) -> Vec<Ask> {
     let side = Frame::new().fill(Palette::of(ui).background).inner_margin(Margin::symmetric(12, 10));
     let mut asks = Vec::new();
-    let (book, shown) = match found {
+    let (book, shown, design) = match found {
         LogFound::NoFile => return CentralPanel::default().frame(side).show(ui, no_file_ui).inner.into_iter().collect(),
         LogFound::Unreadable(why) => {
             CentralPanel::default().frame(side).show(ui, |ui| alert_ui(ui, RichText::new(*why)));
             return asks;
         }
-        LogFound::Book(book, shown) => (*book, *shown),
+        LogFound::Book(book, shown, design) => (*book, *shown, *design),
     };
     let chosen = book.chosen().zip(shown);
     match room {
@@ -52,7 +53,7 @@ pub(in crate::ui) fn log_page_ui(ui: &mut Ui, view: &mut View, found: &LogFound<
             }
             CentralPanel::default().frame(side).show(ui, |ui| {
                 scroll_ui(ui, "entries", |ui| match chosen {
-                    Some((record, shown)) => asks.extend(fields_ui(ui, view, record, shown)),
+                    Some((record, shown)) => asks.extend(fields_ui(ui, view, (record, design), shown)),
                     None => what_it_is_for_ui(ui),
                 });
             });
@@ -64,7 +65,7 @@ pub(in crate::ui) fn log_page_ui(ui: &mut Ui, view: &mut View, found: &LogFound<
                     ui.separator();
                     match chosen {
                         Some((record, shown)) => {
-                            asks.extend(fields_ui(ui, view, record, shown));
+                            asks.extend(fields_ui(ui, view, (record, design), shown));
                             against_ui(ui, shown.against.as_ref());
                         }
                         None => what_it_is_for_ui(ui),
@@ -78,14 +79,14 @@ pub(in crate::ui) fn log_page_ui(ui: &mut Ui, view: &mut View, found: &LogFound<
 
 fn what_it_is_for_ui(ui: &mut Ui) {
     heading_ui(ui, "What really happened");
-    let words = "Begin a batch when you begin to cook. It keeps a copy of this design as it is today, and you write down what you measure: \
-                 temperatures, times, pH, weights. The log stands in a file beside the design, and nothing in it is ever written over.";
+    let words = "Begin a batch when you begin to make the cheese. It keeps a copy of this design as it is today, and you write down what you measure: \
+                 temperatures, times, pH, weights. The log is a file next to the design, and nothing in it is ever overwritten.";
     ui.add(Label::new(words).wrap());
 }
 
 fn no_file_ui(ui: &mut Ui) -> Option<Ask> {
     heading_ui(ui, "What really happened");
-    ui.add(Label::new("The log of a design stands in a file beside it. Save this design first.").wrap());
+    ui.add(Label::new("The log is kept in a file next to the design. Save the design first.").wrap());
     ui.add_space(8.0);
     ui.add(Button::new("Save the design…").min_size(vec2(180.0, 34.0))).clicked().then_some(Ask::Save)
 }

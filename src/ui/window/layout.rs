@@ -71,7 +71,7 @@ impl Window {
             Page::Plan => panes.pane_ui(ui, PLAN, place, |ui| self.plan_page(ui)),
             Page::Log => panes.pane_ui(ui, LOG, place, |ui| {
                 let room = if ui.available_width() < ONE_COLUMN { Room::Column } else { Room::Own };
-                self.log.page_ui(ui, &mut self.view, self.session.path(), &self.clock.now(), room)
+                self.log.page_ui(ui, &mut self.view, (self.session.path(), self.session.design()), &self.clock.now(), room)
             }),
             Page::Sources => {
                 let frame = Frame::new().fill(Palette::of(ui).background).inner_margin(20);

@@ -1,9 +1,11 @@
 //! Does what the page of the log asks for.
 
 use crate::record::EntryValue;
+use crate::report::{entry_words, short_moment};
 use crate::session::{Logbook, LogbookError};
 use crate::ui::state::ask::LogAsk;
 use crate::ui::window::shell::Window;
+use crate::units::Units;
 
 impl Window {
     /// Does what is asked about the log; an error is told, and what was typed is told with it.
@@ -16,7 +18,7 @@ impl Window {
         let clock = now.for_week(week).at;
         let at = log_at.unwrap_or(clock);
         let done: Result<String, LogbookError> = match ask {
-            LogAsk::Begin => book.begin("", clock, &design, id).map(|_| "Began a batch in the log".to_owned()),
+            LogAsk::Begin => book.begin("", clock, &design, id).map(|number| format!("Batch {number} begun")),
             LogAsk::Choose(number) => {
                 book.choose(number);
                 return;
@@ -26,15 +28,26 @@ impl Window {
                 return;
             }
             LogAsk::Enter(kind, value) => {
-                let said = format!("Wrote down: {}", kind.row().label);
-                book.enter(at, kind, &value).map(|_| said)
+                book.enter(at, kind, &value).map(|entry| format!("Written down: {}", said(book, entry, self.view.units)))
             }
-            LogAsk::TakeBack(entry) => book.correct(entry, &EntryValue::Withdrawn).map(|_| "Took an entry back".to_owned()),
+            LogAsk::TakeBack(entry) => {
+                let words = format!("Taken back: {}", said(book, entry, self.view.units));
+                book.correct(entry, &EntryValue::Withdrawn).map(|_| words)
+            }
         };
-        let where_it_is = Logbook::beside(&path);
+        let file = Logbook::beside(&path);
+        let file = file.file_name().unwrap_or_default().to_string_lossy().into_owned();
         match done {
-            Ok(said) => self.session.last_change = format!("{said}; saved in {}", where_it_is.display()),
+            Ok(said) => self.session.last_change = format!("{said}; saved in {file}"),
             Err(error) => self.tell(format!("Not written down: {error}.")),
         }
     }
+}
+
+/// Returns what an entry of the batch in sight says, and when that was.
+fn said(book: &Logbook, number: u32, units: Units) -> String {
+    let entry = book.chosen().and_then(|batch| batch.entries.iter().find(|entry| entry.number == number));
+    entry.map_or_else(String::new, |entry| {
+        format!("{} {} ({})", entry.kind.row().label, entry_words(entry, units), short_moment(entry.at, units))
+    })
 }

@@ -48,7 +48,7 @@ pub fn morning(harness: &mut Harness<'_, Window>) {
         (30, "Temperature of the milk", "39"),
         (40, "Note, and what I would change", "The bath was too hot at first; begin with less hot water."),
     ] {
-        harness.state_mut().view.log_at = Some(date(2031, 5, 5).at(7, minute, 0, 0));
+        harness.state_mut().view.log_at = Some(date(2031, 5, 5).at(8, minute, 0, 0));
         typed(harness, label, text);
     }
     harness.state_mut().view.log_at = None;

@@ -45,8 +45,8 @@ fn a_number_is_written_down_at_once_and_can_be_taken_back() {
 fn what_was_done_earlier_is_written_down_with_its_time() {
     let folder = tempfile::tempdir().unwrap();
     let mut harness = begun(folder.path(), SIZE, Theme::Light);
-    typed(&mut harness, "Time of what I write down", "7:15");
-    harness.get_by_label("Warming began: Done then").click_accesskit();
+    typed(&mut harness, "When it happened", "7:15");
+    harness.get_by_label("Warming began: Done at 07:15").click_accesskit();
     settled(&mut harness);
     let book = on_disk(folder.path());
     assert_eq!(book.chosen().unwrap().latest(EntryKind::WarmingBegan).unwrap().at, date(2031, 5, 5).at(7, 15, 0, 0));
@@ -57,7 +57,7 @@ fn what_cannot_be_right_stays_in_its_box_with_the_reason() {
     let folder = tempfile::tempdir().unwrap();
     let mut harness = begun(folder.path(), SIZE, Theme::Light);
     typed(&mut harness, "Milk into the pot", "4200");
-    harness.get_by_label_contains("is not between");
+    harness.get_by_label_contains("cannot be right");
     assert_eq!(harness.get_by_role_and_label(Role::TextInput, "Milk into the pot").value().as_deref(), Some("4200"));
     assert!(on_disk(folder.path()).chosen().unwrap().entries.is_empty());
 }
@@ -77,9 +77,9 @@ fn degrees_are_read_in_the_units_that_are_shown() {
 fn what_was_off_is_told_beside() {
     let folder = tempfile::tempdir().unwrap();
     let mut harness = begun(folder.path(), SIZE, Theme::Light);
-    harness.get_by_label_contains("Nothing is written down yet");
+    harness.get_by_label_contains("Nothing to compare yet");
     typed(&mut harness, "Milk into the pot", "3");
-    harness.get_by_label_contains("1 of 1 measurements are off");
+    harness.get_by_label_contains("The one measurement differs from the plan");
     harness.get_by_label_contains("below");
 }
 
