@@ -77,8 +77,8 @@ proptest! {
         let alone = |lane: usize, guess: f64| table.place(acetate[lane], protons[lane], guess);
         let guess = if near { [0, 1, 2, 3].map(|lane| alone(lane, guess[lane]).ph) } else { guess };
         let places = table.places(&acetate, &protons, &guess);
-        for lane in 0..4 {
-            prop_assert_eq!(places.place(lane), alone(lane, guess[lane]));
+        for (lane, guess) in guess.iter().enumerate() {
+            prop_assert_eq!(places.place(lane), alone(lane, *guess));
         }
     }
 }

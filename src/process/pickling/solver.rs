@@ -285,9 +285,7 @@ impl<'a> SoakRun<'a> {
                 settle(LANES * four + lane, places.place(lane));
             }
         }
-        for node in last..nodes {
-            settle(node, self.table.place(at.acetate[node], protons[node], self.guess_before[node]));
-        }
+        (last..nodes).for_each(|node| settle(node, self.table.place(at.acetate[node], protons[node], self.guess_before[node])));
     }
 
     /// Solves the implicit systems of one direction after the other, in place.

@@ -1,5 +1,6 @@
 //! The two amounts, one direction's implicit systems for both, and how the species follow the amounts.
 #![allow(clippy::indexing_slicing, reason = "a numeric kernel: all indices run over the grid that the vectors were made for")]
+#![allow(clippy::inline_always, reason = "a loop goes several at a time only where no call is left in it")]
 
 use super::direction::{Bordered, Direction, Slopes};
 use crate::law::acid_table::AcidPlace;

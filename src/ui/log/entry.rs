@@ -49,7 +49,8 @@ fn name_ui(ui: &mut Ui, units: Units, field: &LogField) {
     let name = if unit.is_empty() { label.to_owned() } else { format!("{label}, {unit}") };
     ui.set_max_width(ui.available_width().min(NAME));
     ui.add(Label::new(RichText::new(name).font(bold(BODY))).wrap());
-    let times: Vec<String> = field.times.iter().map(|time| time.words_with_day()).filter(|words| !words.is_empty()).collect();
+    let times: Vec<String> =
+        field.times.iter().map(crate::report::StepTime::words_with_day).filter(|words| !words.is_empty()).collect();
     let more = if times.len() > MOST_TIMES { ", …" } else { "" };
     let times = times.iter().take(MOST_TIMES).cloned().collect::<Vec<_>>().join(", ");
     let planned = match (field.step, times.as_str()) {

@@ -49,7 +49,8 @@ pub(super) fn against_ui(ui: &mut Ui, against: Option<&AgainstPlan>) {
                 .to_owned(),
         ),
         (measured, 0) => {
-            soft(ui, format!("None of {measured} measurements differs from the plan by more than your instruments may. {NO_CHECK}"))
+            let words = format!("None of {measured} measurements differs from the plan by more than your instruments may.");
+            soft(ui, format!("{words} {NO_CHECK}"));
         }
         (1, _) => soft(ui, "The one measurement differs from the plan:".to_owned()),
         (measured, off) => soft(ui, format!("{off} of {measured} measurements differ from the plan:")),

@@ -118,6 +118,12 @@ impl Default for View {
 }
 
 impl View {
+    /// Fills the page of the design with the curve of the station, or shows the rest again.
+    pub(in crate::ui) fn turn_curve_alone(&mut self) {
+        self.curve_alone = !self.curve_alone || self.page != Page::Design;
+        self.page = Page::Design;
+    }
+
     /// Brings a station's choices, curve and figures into sight.
     pub(in crate::ui) fn go_to_station(&mut self, stage: Stage) {
         self.show_station(stage);

@@ -57,21 +57,13 @@ impl Window {
             Ask::CopyPlan => {
                 self.session.last_change = PaperJobs::copy(ctx, self.session.batch(), &self.clock.now(), self.view.units);
             }
-            Ask::Show(page) => {
-                self.view.page = page;
-                if page == Page::Log {
-                    self.log.forget();
-                }
-            }
+            Ask::Show(page) => self.show(page),
             Ask::ShowPart(part) => self.view.plan_part = part,
             Ask::Station(stage) => self.view.go_to_station(stage),
             Ask::ToCautions => self.view.go_to_cautions(),
             Ask::ToInput(key) => self.view.go_to_input(key),
             Ask::StationCurve(key) => self.view.curve = Some(key),
-            Ask::CurveAlone => {
-                self.view.curve_alone = !self.view.curve_alone || self.view.page != Page::Design;
-                self.view.page = Page::Design;
-            }
+            Ask::CurveAlone => self.view.turn_curve_alone(),
             Ask::Table(key) => self.view.table = if self.view.table == Some(key) { None } else { Some(key) },
             Ask::CopyCurve(key) => {
                 if let Err(words) = self.copier.copy(ctx, curve(self.session.batch(), key)) {
@@ -98,6 +90,14 @@ impl Window {
             }
             Ask::Help(card) => self.view.help = if self.view.help == Some(card) { None } else { Some(card) },
             Ask::Guide(step) => self.view.go_to_guide(step),
+        }
+    }
+
+    /// Shows a page; a log is read again, for somebody else may have written into it.
+    fn show(&mut self, page: Page) {
+        self.view.page = page;
+        if page == Page::Log {
+            self.log.forget();
         }
     }
 
