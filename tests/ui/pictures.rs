@@ -72,6 +72,12 @@ fn screenshots() {
         Theme::Light,
         crate::ui::week::pictures::on(vatsketch::ui::PlanPart::Shopping),
     );
+    let folder = tempfile::tempdir().unwrap();
+    picture_after("log-1280-light", crate::ui::log::session(folder.path()), [1280.0, 800.0], Theme::Light, |harness| {
+        crate::ui::log::show(harness);
+        crate::ui::log::begin(harness);
+        crate::ui::log::morning(harness);
+    });
     picture("plan-1280-light", "first-vat", [1280.0, 800.0], Theme::Light, |window| {
         window.view.page = vatsketch::ui::Page::Plan;
         window.view.plan_part = vatsketch::ui::PlanPart::Paper;

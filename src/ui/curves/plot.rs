@@ -18,7 +18,7 @@ use egui_plot::{AxisHints, FilledArea, GridMark, Line, LineStyle, Plot, PlotPoin
 const BAND: (f32, f32) = (0.18, 0.12);
 
 /// Radius of a dot that was measured.
-const DOT: f32 = 4.0;
+const DOT: f32 = 5.0;
 
 /// Height of a tick, as a share of the plot.
 const TICK: f64 = 0.1;

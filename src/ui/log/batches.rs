@@ -13,7 +13,9 @@ use crate::ui::widget::typed_box::{TypedBox, said_ui, typed_ui};
 use egui::{Button, Label, RichText, Ui, vec2};
 
 /// Width of the box of a time.
-const TIME: f32 = 180.0;
+const TIME: f32 = 150.0;
+/// Width of the button that begins a batch.
+const BEGIN: f32 = 180.0;
 /// Batches that are listed, the newest first.
 const MOST_BATCHES: usize = 40;
 
@@ -24,7 +26,7 @@ pub(super) fn batches_ui(ui: &mut Ui, view: &mut View, book: &Logbook, now: &Now
     heading_ui(ui, "Batches");
     let begin = if book.batches().is_empty() { "Begin a batch" } else { "Begin another batch" };
     if ui
-        .add(Button::new(begin).min_size(vec2(TIME, 34.0)))
+        .add(Button::new(begin).min_size(vec2(BEGIN, 34.0)))
         .on_hover_text("Begins a record with a copy of the design as it is now. It stays in the log.")
         .clicked()
     {

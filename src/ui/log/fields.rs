@@ -49,7 +49,12 @@ pub(super) fn against_ui(ui: &mut Ui, against: Option<&AgainstPlan>) {
                 .to_owned(),
         ),
         (measured, 0) => {
-            let words = format!("None of {measured} measurements differs from the plan by more than your instruments may.");
+            let which = if measured == 1 {
+                "The one measurement does not differ".to_owned()
+            } else {
+                format!("None of {measured} measurements differs")
+            };
+            let words = format!("{which} from the plan by more than your instruments may.");
             soft(ui, format!("{words} {NO_CHECK}"));
         }
         (1, _) => soft(ui, "The one measurement differs from the plan:".to_owned()),

@@ -15,19 +15,33 @@ use vatsketch::ui::{Page, Window};
 /// Returns the page of the log of an example that is saved in a folder, with a batch begun.
 pub fn begun(folder: &std::path::Path, size: [f32; 2], theme: Theme) -> Harness<'static, Window> {
     let mut harness = saved(folder, size, theme);
-    harness.get_by_label("Begin a batch").click();
-    settled(&mut harness);
+    begin(&mut harness);
     harness
+}
+
+/// Begins a batch.
+pub fn begin(harness: &mut Harness<'_, Window>) {
+    harness.get_by_label("Begin a batch").click();
+    settled(harness);
 }
 
 /// Returns the page of the log of an example that is saved in a folder.
 fn saved(folder: &std::path::Path, size: [f32; 2], theme: Theme) -> Harness<'static, Window> {
-    let session = Session::open(crate::example("first-vat"), Some(folder.join("first.vat.ron"))).unwrap();
-    let mut harness = shown(session, size, theme);
-    harness.get_by_label("Page Log").click();
-    settled(&mut harness);
-    assert_eq!(harness.state().view.page, Page::Log);
+    let mut harness = shown(session(folder), size, theme);
+    show(&mut harness);
     harness
+}
+
+/// Returns an example that is saved in a folder.
+pub fn session(folder: &std::path::Path) -> Session {
+    Session::open(crate::example("first-vat"), Some(folder.join("first.vat.ron"))).unwrap()
+}
+
+/// Goes to the page of the log.
+pub fn show(harness: &mut Harness<'_, Window>) {
+    harness.get_by_label("Page Log").click();
+    settled(harness);
+    assert_eq!(harness.state().view.page, Page::Log);
 }
 
 /// Types into a box and presses Enter.
@@ -43,10 +57,10 @@ fn typed(harness: &mut Harness<'_, Window>, label: &str, text: &str) {
 /// Writes down an invented morning, some of it off.
 pub fn morning(harness: &mut Harness<'_, Window>) {
     for (minute, label, text) in [
+        (40, "Note, and what I would change", "The bath was too hot at first; begin with less hot water."),
         (0, "Milk into the pot", "4.2"),
         (12, "Temperature of the milk", "18.5"),
         (30, "Temperature of the milk", "39"),
-        (40, "Note, and what I would change", "The bath was too hot at first; begin with less hot water."),
     ] {
         harness.state_mut().view.log_at = Some(date(2031, 5, 5).at(8, minute, 0, 0));
         typed(harness, label, text);

@@ -77,6 +77,8 @@ fn no_text_is_cut_in_a_log() {
         let folder = tempfile::tempdir().unwrap();
         let mut harness = begun(folder.path(), size, Theme::Light);
         morning(&mut harness);
+        harness.state_mut().view.log_at = Some(jiff::civil::date(2031, 5, 5).at(7, 40, 0, 0));
+        settled(&mut harness);
         found.extend(cut(&harness).into_iter().map(|text| format!("a log at {size:?}: {text}")));
     }
     assert!(found.is_empty(), "{}", found.join("\n"));
