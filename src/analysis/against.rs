@@ -35,10 +35,24 @@ impl Against {
     /// Returns whether it is off: apart by more than it is read to, and beyond what is likely by as much.
     #[must_use]
     pub fn is_off(&self) -> bool {
-        let Self { measured, likely, reads_to, .. } = *self;
-        let beyond = likely.is_none_or(|(least, most)| measured < least - reads_to || measured > most + reads_to);
-        beyond && self.residual().abs() > reads_to
+        differs(self.measured, self.planned, self.likely, self.reads_to)
     }
+}
+
+/// Returns whether a measurement differs from the plan: apart by more than it is read to, and beyond what is likely by as much.
+///
+/// # Arguments
+/// * `reads_to`: how near it is read, in the unit of the others
+///
+/// # Example
+/// ```
+/// use vatsketch::analysis::differs;
+/// assert!(differs(33.0, 34.0, None, 0.5) && !differs(33.0, 34.0, Some((32.0, 36.0)), 0.5));
+/// ```
+#[must_use]
+pub fn differs(measured: f64, planned: f64, likely: Option<(f64, f64)>, reads_to: f64) -> bool {
+    let beyond = likely.is_none_or(|(least, most)| measured < least - reads_to || measured > most + reads_to);
+    beyond && (measured - planned).abs() > reads_to
 }
 
 /// Returns what was written down of a batch beside the numbers of its plan, by time; what is laid beside a curve is not among it

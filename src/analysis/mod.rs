@@ -21,7 +21,7 @@ mod summary;
 mod ways;
 mod why;
 
-pub use against::{Against, against};
+pub use against::{Against, against, differs};
 pub use changed::{Changed, ChangedEntry, Recorded, changed};
 pub use compare::{Difference, DifferingChoice, Likeness, compare, differing_choices};
 pub use compare_cautions::{ComparedCaution, Whose, compare_cautions};

@@ -39,7 +39,13 @@ pub fn with_measured(key: CurveKey, mut curve: Curve, measured: &[MeasuredLine])
         curve.y.least = curve.y.least.min(y.floor());
     }
     if !curve.dots.is_empty() {
-        let said: Vec<String> = curve.dots.iter().map(|dot| format!("{} {:.2} at {:.1}", dot.line, dot.at[1], dot.at[0])).collect();
+        let decimals = if curve.y.unit.is_empty() { 2 } else { 1 };
+        let (x_unit, y_unit) = (curve.x.unit, curve.y.unit);
+        let said = curve.dots.iter().map(|Dot { line, at: [x, y] }| {
+            let read = format!("{y:.decimals$} {y_unit}");
+            format!("{line} {} after {x:.1} {x_unit}", read.trim_end())
+        });
+        let said: Vec<String> = said.collect();
         curve.in_words = format!("{} Measured: {}.", curve.in_words, said.join(", "));
     }
     curve

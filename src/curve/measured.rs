@@ -2,6 +2,7 @@
 
 use super::table::value_at;
 use super::{Curve, CurveKey, LineSpread, Role, Spread, curve, drying_weight};
+use crate::analysis::differs;
 use crate::batch::Batch;
 use crate::record::{BatchRecord, Beside, EntryKind, Holds, Line};
 use jiff::civil::DateTime;
@@ -38,13 +39,6 @@ impl MeasuredPoint {
     pub fn residual(&self) -> Option<f64> {
         Some(self.measured - self.planned?)
     }
-
-    /// Returns whether it is off: apart from the plan by more than it is read to, and beyond what is likely by as much.
-    #[must_use]
-    pub fn is_off(&self, reads_to: f64) -> bool {
-        let beyond = self.likely.is_none_or(|(least, most)| self.measured < least - reads_to || self.measured > most + reads_to);
-        beyond && self.residual().is_some_and(|residual| residual.abs() > reads_to)
-    }
 }
 
 /// The dots of one line.
@@ -62,6 +56,17 @@ pub struct MeasuredLine {
     pub points: Vec<MeasuredPoint>,
     /// Why there are none, though something was measured: the moment from which hours count was not written down, or the plan has no such line.
     pub none_because: Option<String>,
+}
+
+impl MeasuredLine {
+    /// Returns whether one of its dots differs from the plan ([`differs`]); what has to be reached differs by any shortfall.
+    #[must_use]
+    pub fn is_off(&self, point: &MeasuredPoint) -> bool {
+        point.planned.is_some_and(|planned| {
+            let falls_short = self.kind.has_to_be_reached() && point.measured < planned;
+            falls_short || differs(point.measured, planned, point.likely, self.reads_to)
+        })
+    }
 }
 
 /// Returns what was measured of a batch, on the curves of its plan, in the order of the trade; only what something was written down of.

@@ -175,6 +175,12 @@ impl EntryKind {
         Self::ALL.iter().copied().find(|kind| kind.key() == key)
     }
 
+    /// Returns whether the plan's number is the least that has to be reached: nearness of the instrument is no leeway below it.
+    #[must_use]
+    pub const fn has_to_be_reached(self) -> bool {
+        matches!(self, Self::HeldMilk)
+    }
+
     /// Returns whether paper has no blank for it: a box to tick says the same, or there is no room.
     #[must_use]
     pub const fn is_off_paper(self) -> bool {

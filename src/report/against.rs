@@ -168,8 +168,7 @@ fn row_of_line(line: &MeasuredLine, point: &MeasuredPoint, units: Units) -> Agai
         likely: point.likely,
         unit,
         decimals,
-        // Milk that is held hot has to be at least so hot: there is no leeway below.
-        off: point.is_off(line.reads_to) || (line.kind == EntryKind::HeldMilk && point.residual().is_some_and(|apart| apart < 0.0)),
+        off: line.is_off(point),
         units,
     }
 }

@@ -39,6 +39,39 @@ pub fn log_fields(plan: &Plan) -> Vec<LogField> {
     fields
 }
 
+/// What can be written down of a batch, each kind once.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LogForm {
+    /// What the plan asks for, where it does so first, with all its times.
+    pub asked: Vec<LogField>,
+    /// Everything else, in the order of the trade.
+    pub besides: Vec<LogField>,
+}
+
+/// Returns what can be written down of a batch, each kind once; without a plan nothing is asked for.
+///
+/// # Example
+/// ```
+/// use vatsketch::{batch::batch, design::Design, record::EntryKind, report::{log_form, plan}};
+/// let form = log_form(Some(&plan(&batch(&Design::default())?)));
+/// assert_eq!(form.asked.len() + form.besides.len(), EntryKind::ALL.len());
+/// # Ok::<(), vatsketch::design::DesignError>(())
+/// ```
+#[must_use]
+pub fn log_form(plan: Option<&Plan>) -> LogForm {
+    let mut asked: Vec<LogField> = Vec::new();
+    // What no step asks for has no place in the plan.
+    for field in plan.map(log_fields).unwrap_or_default().into_iter().filter(|field| !field.step.is_empty()) {
+        match asked.iter_mut().find(|known| known.kind == field.kind) {
+            Some(known) => known.times.extend(field.times),
+            None => asked.push(field),
+        }
+    }
+    let others = EntryKind::ALL.iter().filter(|kind| asked.iter().all(|field| field.kind != **kind));
+    let besides = others.map(|kind| LogField { kind: *kind, step: "", times: Vec::new() }).collect();
+    LogForm { asked, besides }
+}
+
 fn of_days(days: &[Day<'_>], plan: &Plan) -> Vec<LogField> {
     let mut fields = Vec::new();
     for line in days.iter().flat_map(|day| &day.lines) {

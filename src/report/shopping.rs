@@ -1,6 +1,7 @@
 //! What to buy and to have at hand.
 
 use super::facts::Facts;
+use super::shelf::kitchen_amount;
 use super::shopping_row::ShoppingRow;
 use super::sourer::sourer;
 use super::{Amount, Cost, Purchase};
@@ -142,7 +143,7 @@ fn pepper_vinegar_and_oil(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
     });
     let vinegar = batch.pickling.done().map(|pickling| {
         let look_for = format!("{:.1}\u{a0}g of acid in 100\u{a0}mL on the label", batch.design.pickling.acid_g_per_100ml);
-        row("Vinegar", Amount::new(pickling.vinegar_ml, Unit::Millilitre, 0), "vinegar_ml", look_for)
+        row("Vinegar", kitchen_amount(pickling.vinegar_ml, Unit::Millilitre), "vinegar_ml", look_for)
     });
     let jars = batch.pickling.done().filter(|pickling| pickling.pickled).map(|pickling| {
         let design = &batch.design.pickling;
@@ -151,7 +152,7 @@ fn pepper_vinegar_and_oil(batch: &Batch, facts: &Facts) -> Vec<ShoppingRow> {
         row("Jars", Amount::new(f64::from(pickling.jars), Unit::One, 0), "jars", look_for)
     });
     let oil = batch.keeping.done().filter(|_| !kept_plan(batch).without_oil).map(|keeping| {
-        row("Oil", Amount::new(keeping.oil_ml, Unit::Millilitre, 0), "oil_ml", "fresh; keep refrigerated".to_owned())
+        row("Oil", kitchen_amount(keeping.oil_ml, Unit::Millilitre), "oil_ml", "fresh; keep refrigerated".to_owned())
     });
     [pepper, vinegar, jars, oil].into_iter().flatten().collect()
 }

@@ -82,7 +82,7 @@ impl Logbook {
     /// Returns what could not be read, a sentence each.
     #[must_use]
     pub fn lost(&self) -> Vec<String> {
-        self.file.lost.iter().map(crate::file::LostLine::in_words).collect()
+        self.file.lost_words()
     }
 
     /// Begins a batch of a design, as it is now, and brings it into sight.

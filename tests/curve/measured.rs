@@ -3,7 +3,8 @@
 use crate::record::{at, begun, done, numbers};
 use vatsketch::batch::batch;
 use vatsketch::curve::{CurveKey, MeasuredOn, curve, drying_weight, measured};
-use vatsketch::record::{Beside, EntryKind};
+use vatsketch::design::{Design, MilkTreatment};
+use vatsketch::record::{Beside, EntryKind, Log};
 
 /// Whoever writes down exactly what the plan says is nowhere off, on any curve.
 #[test]
@@ -53,7 +54,7 @@ fn the_plan_itself_written_down_lies_on_its_lines() {
         for point in line.points.iter().filter(|point| point.planned.is_some()) {
             // Times are written to the second.
             assert!(point.residual().unwrap().abs() < 0.05 * line.reads_to.max(1.0), "{:?}: {point:?}", line.kind);
-            assert!(!point.is_off(line.reads_to), "{:?}: {point:?}", line.kind);
+            assert!(!line.is_off(point), "{:?}: {point:?}", line.kind);
             points += 1;
         }
     }
@@ -69,7 +70,7 @@ fn what_is_beyond_the_band_by_more_than_it_is_read_to_is_off() {
     let first = weight.series[0].points[0][1];
     numbers(&mut log, EntryKind::CheeseWeight, &[(at(7, 9, 0), first), (at(8, 9, 0), first), (at(20, 9, 0), 60.0)]);
     let lines = measured(&planned, log.batch(1).unwrap(), None);
-    let off: Vec<bool> = lines[0].points.iter().map(|point| point.is_off(lines[0].reads_to)).collect();
+    let off: Vec<bool> = lines[0].points.iter().map(|point| lines[0].is_off(point)).collect();
     assert_eq!(off, [false, true, false], "{:?}", lines[0].points);
     assert!(lines[0].points[2].planned.is_none(), "there is no plan behind the end of the drying");
     assert!(lines[0].points[1].likely.is_some());
@@ -90,4 +91,22 @@ fn every_line_leads_to_one_of_a_curve() {
         let own = lines.iter().find(|line| line.kind == *kind).unwrap();
         assert!(own.points[0].planned.is_some() && !own.line.is_empty(), "{}: {own:?}", kind.key());
     }
+}
+
+/// Raw milk that is held hot has to be so hot: what a thermometer may be wrong by counts above the plan, never below it.
+#[test]
+fn milk_that_is_held_hot_has_no_leeway_below_the_plan() {
+    let mut design = Design::default();
+    (design.milk.milk_treatment, design.milk.pasteurised_in_vat) = (MilkTreatment::Raw, true);
+    let planned = batch(&design).unwrap();
+    let milk = curve(&planned, CurveKey::Warming).series.into_iter().find(|series| series.name == "milk").unwrap();
+    let [hottest_min, hottest_c] = milk.points.iter().copied().max_by(|one, other| one[1].total_cmp(&other[1])).unwrap();
+    let mut log = Log::default();
+    log.begin("", at(5, 9, 0), design, None);
+    done(&mut log, EntryKind::WarmingBegan, at(5, 9, 0));
+    let then = at(5, 9, 0).checked_add(jiff::Span::new().seconds((60.0 * hottest_min) as i64)).unwrap();
+    numbers(&mut log, EntryKind::HeldMilk, &[(then, hottest_c - 0.3), (then, hottest_c + 0.3)]);
+    let lines = measured(&planned, log.batch(1).unwrap(), None);
+    let off: Vec<bool> = lines[0].points.iter().map(|point| lines[0].is_off(point)).collect();
+    assert_eq!(off, [true, false], "{:?}", lines[0].points);
 }

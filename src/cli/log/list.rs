@@ -38,15 +38,11 @@ pub(super) fn run(
         }
     } else if form.json {
         let batches: Vec<Value> = log.log.batches.iter().map(batch_json).collect();
-        write_json(json!({ "batches": batches, "lost": lost(&log) }), data)?;
+        write_json(json!({ "batches": batches, "lost": log.lost_words() }), data)?;
     } else {
         write_batches(&log, units, data)?;
     }
     Ok(open::ending(&log))
-}
-
-fn lost(log: &LogFile) -> Vec<String> {
-    log.lost.iter().map(crate::file::LostLine::in_words).collect()
 }
 
 fn batch_json(batch: &BatchRecord) -> Value {

@@ -17,6 +17,12 @@ pub struct LogFile {
 }
 
 impl LogFile {
+    /// Returns what could not be read, a sentence each.
+    #[must_use]
+    pub fn lost_words(&self) -> Vec<String> {
+        self.lost.iter().map(LostLine::in_words).collect()
+    }
+
     /// Returns a log that is in no file yet.
     #[must_use]
     pub fn of(log: Log) -> Self {

@@ -117,7 +117,7 @@ impl Work {
             // The strength is that of the beginning; here the turned vector takes what nobody reads.
             diffusion.fill(water, LEAST_WATER, potential, &mut self.turned);
         }
-        let mean_water = mean(water, &self.area_m2, &self.layer_m, self.shape.columns) / self.volume_m3;
+        let mean_water = sum_over_volume(water, &self.area_m2, &self.layer_m, self.shape.columns) / self.volume_m3;
         let lambda = problem.shrinkage(mean_water);
         let lambda2 = lambda * lambda;
         let diffusivity_m2_s = diffusion.at_m2_s(temperature_c) / lambda2;
@@ -176,7 +176,7 @@ impl Work {
 
 /// Returns the sum of a quantity over the volume.
 #[inline(always)]
-fn mean(values: &[f64], area_m2: &[f64], layer_m: &[f64], columns: usize) -> f64 {
+fn sum_over_volume(values: &[f64], area_m2: &[f64], layer_m: &[f64], columns: usize) -> f64 {
     let rings = values.chunks_exact(columns).zip(area_m2);
     rings.map(|(row, area)| area * dot_in_lanes(row, layer_m)).sum()
 }

@@ -2,14 +2,12 @@
 
 use crate::curve::MeasuredLine;
 use crate::design::Design;
-use crate::plan::Now;
 use crate::session::Logbook;
 use crate::ui::log::page::{LogFound, log_page_ui};
-use crate::ui::log::shown::LogShown;
+use crate::ui::log::shown::{LogShown, Look};
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::widget::room::Room;
-use crate::units::Units;
 use egui::Ui;
 use std::path::{Path, PathBuf};
 
@@ -37,17 +35,17 @@ impl LogDesk {
     }
 
     /// Calculates what is shown of the batch in sight, where that is another one by now.
-    fn follow(&mut self, design: &Path, now: &Now, units: Units) {
+    fn follow(&mut self, design: &Path, look: Look<'_>) {
         self.book(design);
         let kept = self.shown.take();
         let book = self.read.as_ref().and_then(|(_, book)| book.as_ref().ok());
-        self.shown = book.and_then(Logbook::chosen).map(|record| LogShown::of(record, now, units, kept));
+        self.shown = book.and_then(Logbook::chosen).map(|record| LogShown::of(record, look, kept));
     }
 
     /// Returns what was measured of the batch in sight; nothing where the design is in no file or has no log.
-    pub(in crate::ui) fn measured(&mut self, design: Option<&Path>, now: &Now, units: Units) -> &[MeasuredLine] {
+    pub(in crate::ui) fn measured(&mut self, design: Option<&Path>, look: Look<'_>) -> &[MeasuredLine] {
         if let Some(design) = design {
-            self.follow(design, now, units);
+            self.follow(design, look);
         }
         self.shown.as_ref().filter(|_| design.is_some()).map_or(&[], |shown| &shown.lines)
     }
@@ -60,14 +58,14 @@ impl LogDesk {
         ui: &mut Ui,
         view: &mut View,
         (path, design): (Option<&Path>, &Design),
-        now: &Now,
+        look: Look<'_>,
         room: Room,
     ) -> Vec<Ask> {
-        let Some(path) = path else { return log_page_ui(ui, view, &LogFound::NoFile, now, room) };
-        self.follow(path, now, view.units);
+        let Some(path) = path else { return log_page_ui(ui, view, &LogFound::NoFile, look.now, room) };
+        self.follow(path, look);
         match &self.read {
-            Some((_, Ok(book))) => log_page_ui(ui, view, &LogFound::Book(book, self.shown.as_ref(), design), now, room),
-            Some((_, Err(why))) => log_page_ui(ui, view, &LogFound::Unreadable(why), now, room),
+            Some((_, Ok(book))) => log_page_ui(ui, view, &LogFound::Book(book, self.shown.as_ref(), design), look.now, room),
+            Some((_, Err(why))) => log_page_ui(ui, view, &LogFound::Unreadable(why), look.now, room),
             None => Vec::new(),
         }
     }

@@ -1,5 +1,6 @@
 //! One thing to write down: its name, when the plan has it, a box or a button, and what was written so far.
 
+use crate::design::Unit;
 use crate::record::{BatchRecord, Entry, EntryKind, EntryValue, Holds};
 use crate::report::{LogField, earlier_words, entry_words, short_moment};
 use crate::ui::state::ask::{Ask, LogAsk};
@@ -7,7 +8,7 @@ use crate::ui::state::view::View;
 use crate::ui::widget::number_text::read_number;
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold};
 use crate::ui::widget::typed_box::{TypedBox, said_ui, typed_ui};
-use crate::units::Units;
+use crate::units::{Scale, Units};
 use egui::{Button, Label, RichText, Role, Ui, WidgetInfo, vec2};
 
 /// Width of the names, and of a box for a number; a button is as wide as that.
@@ -89,7 +90,7 @@ fn read(kind: EntryKind, text: &str, units: Units) -> Result<(EntryValue, Option
     let (value, said) = match kind.row().holds {
         Holds::Number { unit, .. } => {
             let understood = read_number(text, unit, units).map_err(|error| error.to_string())?;
-            let value = if understood.bare { units.scale(unit, understood.value).kept(understood.value) } else { understood.value };
+            let value = if understood.bare { scale(unit, units).kept(understood.value) } else { understood.value };
             (EntryValue::Number(value), understood.said)
         }
         Holds::Done | Holds::Words | Holds::Photo => (EntryValue::Words(text.trim().to_owned()), None),
@@ -97,10 +98,16 @@ fn read(kind: EntryKind, text: &str, units: Units) -> Result<(EntryValue, Option
     Ok((value.checked(kind).map_err(|error| error.to_string())?, said))
 }
 
-/// Returns the unit in which a kind is read and shown; empty where it has none.
+/// Returns the unit in which a bare number is read, the one beside its box. An amount has the same whatever its size, for nobody knows it
+/// before it is typed; cups and ounces are read where they are written.
+fn scale(unit: Unit, units: Units) -> Scale {
+    if unit == Unit::Celsius { units.scale(unit, 0.0) } else { Units::METRIC.scale(unit, 0.0) }
+}
+
+/// Returns the unit beside a box; empty where there is none.
 fn unit_text(kind: EntryKind, units: Units) -> &'static str {
     match kind.row().holds {
-        Holds::Number { unit, most, .. } => units.scale(unit, most).symbol,
+        Holds::Number { unit, .. } => scale(unit, units).symbol,
         Holds::Done | Holds::Words | Holds::Photo => "",
     }
 }

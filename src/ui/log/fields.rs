@@ -21,10 +21,10 @@ pub(super) fn fields_ui(ui: &mut Ui, view: &mut View, (record, design): (&BatchR
         ui.add(Label::new(RichText::new(words).size(CAPTION).color(Palette::of(ui).caution_text)).wrap());
     }
     ui.add_space(6.0);
-    let mut asks: Vec<Ask> = shown.fields.iter().filter_map(|field| entry_ui(ui, view, record, field)).collect();
+    let mut asks: Vec<Ask> = shown.form.asked.iter().filter_map(|field| entry_ui(ui, view, record, field)).collect();
     ui.add_space(10.0);
     heading_ui(ui, "More that you can write down");
-    asks.extend(shown.besides.iter().filter_map(|field| entry_ui(ui, view, record, field)));
+    asks.extend(shown.form.besides.iter().filter_map(|field| entry_ui(ui, view, record, field)));
     // Room for what is written below the last box.
     ui.add_space(40.0);
     asks

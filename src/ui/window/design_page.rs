@@ -12,6 +12,7 @@ use crate::ui::curves::page::{Batches, curves_ui};
 use crate::ui::figure_card::card::results_card_ui;
 use crate::ui::figure_card::known::Known;
 use crate::ui::figure_card::ways::WaysKnown;
+use crate::ui::log::shown::Look;
 use crate::ui::results::beside::Beside;
 use crate::ui::results::both::results_both_ui;
 use crate::ui::results::lift::LiftsKnown;
@@ -54,7 +55,8 @@ impl Window {
         }
         let beside = self.beside.as_ref();
         let spread = self.background.spread(self.session.design());
-        let measured = self.log.measured(self.session.path(), &self.clock.now(), self.view.units);
+        let look = Look { now: &self.clock.now(), units: self.view.units, spread: spread.as_ref() };
+        let measured = self.log.measured(self.session.path(), look);
         let batches = Batches { measured, ..batches(&self.session, spread.as_deref(), beside) };
         if beside.is_none() {
             self.view.edited = Which::First;

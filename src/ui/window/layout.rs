@@ -2,6 +2,7 @@
 
 use crate::session::Which;
 use crate::ui::help::guide::{self, GUIDE_PANE, guide_ui, pane_of};
+use crate::ui::log::shown::Look;
 use crate::ui::results::foot::{self, foot_ui};
 use crate::ui::state::ask::Ask;
 use crate::ui::state::pages::Page;
@@ -71,7 +72,9 @@ impl Window {
             Page::Plan => panes.pane_ui(ui, PLAN, place, |ui| self.plan_page(ui)),
             Page::Log => panes.pane_ui(ui, LOG, place, |ui| {
                 let room = if ui.available_width() < ONE_COLUMN { Room::Column } else { Room::Own };
-                self.log.page_ui(ui, &mut self.view, (self.session.path(), self.session.design()), &self.clock.now(), room)
+                let spread = self.background.spread(self.session.design());
+                let look = Look { now: &self.clock.now(), units: self.view.units, spread: spread.as_ref() };
+                self.log.page_ui(ui, &mut self.view, (self.session.path(), self.session.design()), look, room)
             }),
             Page::Sources => {
                 let frame = Frame::new().fill(Palette::of(ui).background).inner_margin(20);

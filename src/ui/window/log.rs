@@ -18,8 +18,13 @@ impl Window {
         let clock = now.for_week(week).at;
         let at = log_at.unwrap_or(clock);
         let done: Result<String, LogbookError> = match ask {
-            LogAsk::Begin => book.begin("", clock, &design, id).map(|number| format!("Batch {number} begun")),
+            LogAsk::Begin => {
+                self.view.log_at = None;
+                book.begin("", clock, &design, id).map(|number| format!("Batch {number} begun"))
+            }
             LogAsk::Choose(number) => {
+                // A time that was said for one batch means nothing in another.
+                self.view.log_at = None;
                 book.choose(number);
                 return;
             }

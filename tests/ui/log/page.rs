@@ -93,5 +93,20 @@ fn what_was_measured_lies_on_the_curves() {
     typed(&mut harness, "Temperature of the milk", "18.5");
     harness.get_by_label("Page Design").click();
     settled(&mut harness);
-    harness.get_by_label_contains("Measured: milk 18.50 at 12.0.");
+    harness.get_by_label_contains("Measured: milk 18.5 °C after 12.0 min.");
+}
+
+/// The unit beside a box is the one in which its number is read, whatever its size.
+#[test]
+fn amounts_are_read_in_the_unit_beside_their_box_and_in_others_where_these_are_written() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut harness = begun(folder.path(), SIZE, Theme::Light);
+    harness.state_mut().view.units = vatsketch::units::Units::US;
+    settled(&mut harness);
+    let read = || on_disk(folder.path()).chosen().unwrap().latest(EntryKind::MilkPoured).unwrap().amount().unwrap();
+    harness.get_by_label("Milk into the pot, L");
+    typed(&mut harness, "Milk into the pot", "0.1");
+    assert!((read() - 0.1).abs() < 1e-9, "{} L", read());
+    typed(&mut harness, "Milk into the pot", "5 quarts");
+    assert!((read() - 5.0 * 0.946_352_946).abs() < 1e-6, "{} L", read());
 }
