@@ -70,7 +70,7 @@ pub(in crate::ui) fn labels_ui(ui: &Ui, drawn: &PlottedCurves<'_>, response: &Pl
     let frame = *response.transform.frame();
     // The frame with what is kept beside it for the names.
     let room = Rect::from_min_max(frame.min, pos2(ui.max_rect().right(), frame.bottom() + 4.0));
-    lines(ui, room, names(ui, drawn, response));
+    lines(ui, (frame, room), names(ui, drawn, response));
     let x_of = |at: f64| response.transform.position_from_point(&egui_plot::PlotPoint::new(at, drawn.a.y.most)).x;
     let strip = Rect::from_min_max(pos2(frame.left(), frame.top() - above), pos2(ui.max_rect().right(), frame.top()));
     events(ui, strip, &drawn.a.events, &x_of);
@@ -116,7 +116,7 @@ fn names(ui: &Ui, drawn: &PlottedCurves<'_>, response: &PlotResponse<()>) -> Vec
 }
 
 /// Writes the names of lines.
-fn lines(ui: &Ui, room: Rect, names: Vec<Name>) {
+fn lines(ui: &Ui, (frame, room): (Rect, Rect), names: Vec<Name>) {
     let palette = Palette::of(ui);
     let painter = ui.painter().with_clip_rect(room.expand(2.0));
     let mut taken: Vec<Rect> = Vec::new();
@@ -130,8 +130,8 @@ fn lines(ui: &Ui, room: Rect, names: Vec<Name>) {
         if let Some(place) = places(&name, room, &galley).into_iter().find(fits) {
             let rect = Rect::from_min_size(place, galley.size());
             taken.push(rect);
-            if place.x < name.end.x {
-                // Left of its end a name stands on its own line: what runs behind is toned down.
+            if frame.intersects(rect) {
+                // Within the plot a name stands on its own line or on another that runs on: what is behind it is toned down.
                 painter.rect_filled(rect, 3.0, palette.background.gamma_multiply(0.85));
             }
             painter.galley(place, galley, palette.text);

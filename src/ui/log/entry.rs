@@ -7,7 +7,7 @@ use crate::ui::state::ask::{Ask, LogAsk};
 use crate::ui::state::view::View;
 use crate::ui::widget::number_text::read_number;
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold};
-use crate::ui::widget::typed_box::{TypedBox, said_ui, typed_ui};
+use crate::ui::widget::typed_box::{Said, TypedBox, said_ui, typed_ui};
 use crate::units::{Scale, Units};
 use egui::{Button, Label, RichText, Role, Ui, WidgetInfo, vec2};
 
@@ -25,7 +25,7 @@ const MOST_TIMES: usize = 3;
 
 /// Draws one thing to write down, with what was written so far below it; returns what is asked for.
 pub(super) fn entry_ui(ui: &mut Ui, view: &mut View, record: &BatchRecord, field: &LogField) -> Option<Ask> {
-    let entered = if ui.available_width() >= ONE_ROW {
+    let (entered, said) = if ui.available_width() >= ONE_ROW {
         let row = ui.horizontal(|ui| {
             ui.allocate_ui(vec2(NAME, HIGH), |ui| {
                 ui.set_min_width(NAME);
@@ -38,6 +38,10 @@ pub(super) fn entry_ui(ui: &mut Ui, view: &mut View, record: &BatchRecord, field
         name_ui(ui, view.units, field);
         box_ui(ui, view, field.kind)
     };
+    // Below the row, where it has the whole width.
+    if let Some(said) = &said {
+        said_ui(ui, said);
+    }
     let taken_back = written_ui(ui, view.units, record, field.kind);
     ui.separator();
     entered.or(taken_back)
@@ -64,14 +68,14 @@ fn name_ui(ui: &mut Ui, units: Units, field: &LogField) {
     }
 }
 
-/// Draws the box or the button; returns what was entered.
-fn box_ui(ui: &mut Ui, view: &mut View, kind: EntryKind) -> Option<Ask> {
+/// Draws the box or the button; returns what was entered, and what is said of a text so far.
+fn box_ui(ui: &mut Ui, view: &mut View, kind: EntryKind) -> (Option<Ask>, Option<Said>) {
     let label = kind.row().label;
     if kind.row().holds == Holds::Done {
         let words = view.log_at.map_or_else(|| "Done now".to_owned(), |at| format!("Done at {}", view.units.hour(at.time())));
         let response = ui.add(Button::new(&words).min_size(vec2(BOX, HIGH)));
         response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{label}: {words}")));
-        return response.clicked().then_some(Ask::Log(LogAsk::Enter(kind, EntryValue::Done)));
+        return (response.clicked().then_some(Ask::Log(LogAsk::Enter(kind, EntryValue::Done))), None);
     }
     let is_number = matches!(kind.row().holds, Holds::Number { .. });
     let key = format!("log {}", kind.key());
@@ -79,10 +83,7 @@ fn box_ui(ui: &mut Ui, view: &mut View, kind: EntryKind) -> Option<Ask> {
     let this = TypedBox { key: &key, shown: String::new(), width, number: is_number };
     let units = view.units;
     let typed = typed_ui(ui, &mut view.typing, &this, |text| read(kind, text, units)).named(ui, label);
-    if let Some(said) = &typed.said {
-        said_ui(ui, said);
-    }
-    typed.value.map(|value| Ask::Log(LogAsk::Enter(kind, value)))
+    (typed.value.map(|value| Ask::Log(LogAsk::Enter(kind, value))), typed.said)
 }
 
 /// Returns what a typed text means, with how it was understood where that needs saying.

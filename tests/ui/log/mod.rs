@@ -45,7 +45,7 @@ pub fn show(harness: &mut Harness<'_, Window>) {
 }
 
 /// Types into a box and presses Enter.
-fn typed(harness: &mut Harness<'_, Window>, label: &str, text: &str) {
+pub fn typed(harness: &mut Harness<'_, Window>, label: &str, text: &str) {
     harness.get_by_role_and_label(Role::TextInput, label).focus();
     settled(harness);
     harness.get_by_role_and_label(Role::TextInput, label).type_text(text);
