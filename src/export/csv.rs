@@ -130,19 +130,19 @@ pub(super) fn refuse_empty(figure: &Curve) -> Result<(), ExportError> {
 }
 
 /// Returns a number so that reading it gives the same number; nothing where there is none.
-fn number(value: f64) -> String {
+pub(super) fn number(value: f64) -> String {
     if value.is_finite() { value.to_string() } else { String::new() }
 }
 
-fn table() -> Writer<Vec<u8>> {
+pub(super) fn table() -> Writer<Vec<u8>> {
     WriterBuilder::new().terminator(Terminator::CRLF).from_writer(Vec::new())
 }
 
-fn finished(table: Writer<Vec<u8>>) -> Result<Vec<u8>, ExportError> {
+pub(super) fn finished(table: Writer<Vec<u8>>) -> Result<Vec<u8>, ExportError> {
     table.into_inner().map_err(|error| ExportError::Table { why: error.to_string() })
 }
 
 #[expect(clippy::needless_pass_by_value, reason = "the shape that map_err takes")]
-fn refused(error: csv::Error) -> ExportError {
+pub(super) fn refused(error: csv::Error) -> ExportError {
     ExportError::Table { why: error.to_string() }
 }

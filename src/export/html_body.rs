@@ -1,7 +1,6 @@
 //! What stands on the page for a phone: acts with their boxes, holds, blanks and timers.
 
 use super::printable::printable;
-use super::target_words::amount;
 use crate::caution::{Caution, Severity};
 use crate::design::Unit;
 use crate::report::{Hold, Line, Plan, Step, StepTime, TROUBLES, Target, Trouble, Weighing, duration};
@@ -128,11 +127,13 @@ impl Body {
                 self.push(format_args!(
                     "<p><span class=\"soft\">{}</span> <span class=\"main\">{}</span></p>",
                     escaped(&main.label),
-                    escaped(&amount(main))
+                    escaped(&main.amount_words())
                 ));
             }
-            let rest: Vec<String> =
-                rest.into_iter().map(|target| format!("{} <b>{}</b>", escaped(&target.label), escaped(&amount(target)))).collect();
+            let rest: Vec<String> = rest
+                .into_iter()
+                .map(|target| format!("{} <b>{}</b>", escaped(&target.label), escaped(&target.amount_words())))
+                .collect();
             if !rest.is_empty() {
                 self.push(format_args!("<p class=\"soft\">{}</p>", rest.join(" · ")));
             }
@@ -181,7 +182,7 @@ impl Body {
         self.push(format_args!("<p><b>Weigh the marked cheese</b> on the scale with its salt and pepper.</p>"));
         for weighing in weighings {
             let (at, after) = (weighing.time.words_with_day(), weighing.after(units));
-            self.blank(&format!("{at} ({after}): {}", amount(&weighing.weight)));
+            self.blank(&format!("{at} ({after}): {}", weighing.weight.amount_words()));
         }
     }
 

@@ -2,6 +2,7 @@
 
 #[cfg(feature = "paper")]
 mod aim;
+mod batches;
 mod calendar;
 #[cfg(feature = "paper")]
 mod chart;
@@ -35,6 +36,7 @@ mod text;
 mod text_page;
 mod week_calendar;
 
+pub use batches::batches_csv;
 pub use calendar::calendar;
 pub use comparison::comparison_pdf;
 pub use csv::{curve_csv, figures_csv};

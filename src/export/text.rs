@@ -1,6 +1,5 @@
 //! The plan as plain text, for a terminal, a message or the clipboard.
 
-use super::target_words::aim;
 use super::text_page::Page;
 use crate::plan::whole_day_words;
 use crate::process::GermLine;
@@ -68,7 +67,7 @@ pub fn text(plan: &Plan) -> String {
     }
     if !plan.figures.is_empty() {
         page.heading("What to expect");
-        plan.figures.iter().for_each(|target| page.paragraph("", "  ", &aim(target)));
+        plan.figures.iter().for_each(|target| page.paragraph("", "  ", &target.words()));
     }
     if !plan.curves.is_empty() {
         page.heading("Curves in words");

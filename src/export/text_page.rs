@@ -1,7 +1,7 @@
 //! Lines of plain text: paragraphs that break between words, tables, days and steps.
 
 use super::printable::printable;
-use super::target_words::{aim, lasting};
+use super::target_words::lasting;
 use crate::design::Unit;
 use crate::report::{ALLERGEN, Amount, JarLabel, Line, NOT_FOR, NOT_MEASURED, StepTime, Weighing};
 use crate::units::Units;
@@ -102,7 +102,7 @@ impl Page {
             self.paragraph(&indent, &indent, &step.how);
         }
         for target in &step.targets {
-            self.paragraph(&indent, &format!("{indent}  "), &aim(target));
+            self.paragraph(&indent, &format!("{indent}  "), &target.words());
         }
         if line.times.len() > 1 {
             self.paragraph(&indent, &indent, &boxes(line.times.iter().map(times)));

@@ -30,6 +30,14 @@ pub enum FileError {
         /// The cap.
         most: u64,
     },
+    /// The table of a probe is larger than any.
+    #[error("this table has {bytes} bytes, and at most {most} are read; cut it to the batch")]
+    TableTooLarge {
+        /// Its size.
+        bytes: u64,
+        /// The cap.
+        most: u64,
+    },
     /// The file is not text.
     #[error("this file is not text (UTF-8); it is no design")]
     NotText,

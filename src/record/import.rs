@@ -74,10 +74,10 @@ pub enum ImportError {
         known: String,
     },
     /// No line has a date.
-    #[error("no column holds dates with a time, such as 2031-05-09 18:30; name the column with --time if there is one")]
+    #[error("no column holds dates with a time, such as 2031-05-09 18:30; name the column of the times if there is one")]
     NoTimes,
     /// No other column has numbers.
-    #[error("no other column holds numbers; name the column with --value if there is one")]
+    #[error("no other column holds numbers; name the column of the values if there is one")]
     NoValues,
 }
 

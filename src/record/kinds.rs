@@ -144,6 +144,8 @@ kinds! {
     FridgeTemperature = { "fridge_c", "Temperature of the fridge", "fridge, °C", "", celsius(-30.0, 30.0), Keeping, Beside::Choice("keeping_temperature_c") }
     /// Cheeses that are left.
     CheesesLeft = { "cheeses_left", "Cheeses still there", "cheeses left", "", amount(Unit::One, 500.0, 0, 0.5), Keeping, Beside::Nothing }
+    /// A step of the plan, by its key.
+    StepBegun = { "step_begun", "Step of the plan started", "", "", Holds::Step, Keeping, Beside::Nothing }
     /// Any other task.
     OtherTask = { "task_done", "Another task done (say which in a note)", "clock time", "", Holds::Done, Keeping, Beside::Nothing }
     /// Taste.

@@ -157,7 +157,7 @@ fn is_loss(line: &MeasuredLine) -> bool {
 fn row_of_line(line: &MeasuredLine, point: &MeasuredPoint, units: Units) -> AgainstRow {
     let (unit, decimals) = match line.kind.row().holds {
         Holds::Number { unit, decimals, .. } => (unit, decimals),
-        Holds::Done | Holds::Words | Holds::Photo => (Unit::One, 0),
+        Holds::Done | Holds::Words | Holds::Step | Holds::Photo => (Unit::One, 0),
     };
     AgainstRow {
         entry: point.entry,

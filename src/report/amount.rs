@@ -99,6 +99,24 @@ impl Target {
         Self { within: Some((amount.value - spread, amount.value + spread)), ..Self::exact(label, amount) }
     }
 
+    /// Returns what is to be reached, with its amount: `milk: 35 °C ± 0.5`.
+    #[must_use]
+    pub fn words(&self) -> String {
+        format!("{}: {}", self.label, self.amount_words())
+    }
+
+    /// Returns its amount with how near is near enough, and its kitchen measure.
+    #[must_use]
+    pub fn amount_words(&self) -> String {
+        let tolerance = match self.tolerance() {
+            Some(around) if around.starts_with('±') => format!(" {around}"),
+            Some(range) => format!(" ({range})"),
+            None => String::new(),
+        };
+        let kitchen = self.kitchen.as_ref().map(|kitchen| format!(" ({kitchen})")).unwrap_or_default();
+        format!("{}{tolerance}{kitchen}", self.amount)
+    }
+
     /// Returns the tolerance in words, such as `± 0.5` or `31 to 42`; nothing where there is none.
     ///
     /// # Example

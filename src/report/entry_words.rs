@@ -22,6 +22,7 @@ pub fn entry_words(entry: &Entry, units: Units) -> String {
         }
         (EntryValue::Number(number), _) => number.to_string(),
         (EntryValue::Done, _) => "done".to_owned(),
+        (EntryValue::Words(key), Holds::Step) => key.replace('_', " "),
         (EntryValue::Words(words), _) => words.clone(),
         (EntryValue::Withdrawn, _) => "taken back".to_owned(),
     }

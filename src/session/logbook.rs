@@ -2,7 +2,7 @@
 
 use crate::design::{Design, DesignId};
 use crate::file::{FileError, LogFile};
-use crate::record::{BatchRecord, EntryKind, EntryValue, Log, RecordError};
+use crate::record::{Additions, BatchRecord, EntryKind, EntryValue, Log, ReadLine, RecordError};
 use jiff::civil::DateTime;
 use std::path::{Path, PathBuf};
 
@@ -21,12 +21,16 @@ pub enum LogbookError {
     Record(#[from] RecordError),
 }
 
+/// The invented log, built in.
+const EXAMPLE: &str = include_str!("../../resources/examples/three-batches.log.ron");
+
 /// The log beside a design, and which of its batches is in sight.
 #[derive(Clone, Debug)]
 pub struct Logbook {
     path: PathBuf,
     file: LogFile,
     chosen: Option<u32>,
+    is_example: bool,
 }
 
 impl Logbook {
@@ -53,7 +57,30 @@ impl Logbook {
         let path = Self::beside(design);
         let file = if std::fs::symlink_metadata(&path).is_ok() { LogFile::read(&path)? } else { LogFile::default() };
         let chosen = file.log.batches.last().map(|batch| batch.number);
-        Ok(Self { path, file, chosen })
+        Ok(Self { path, file, chosen, is_example: false })
+    }
+
+    /// Returns the invented log of three batches, to look at: what is written into it is in no file.
+    ///
+    /// # Errors
+    /// [`FileError`], which a test keeps from happening.
+    ///
+    /// # Example
+    /// ```
+    /// let book = vatsketch::session::Logbook::example()?;
+    /// assert!(book.is_example() && book.batches().len() == 3);
+    /// # Ok::<(), vatsketch::file::FileError>(())
+    /// ```
+    pub fn example() -> Result<Self, FileError> {
+        let file = LogFile::from_bytes(EXAMPLE.as_bytes())?;
+        let chosen = file.log.batches.last().map(|batch| batch.number);
+        Ok(Self { path: PathBuf::new(), file, chosen, is_example: true })
+    }
+
+    /// Returns whether it is the invented one, which is in no file.
+    #[must_use]
+    pub const fn is_example(&self) -> bool {
+        self.is_example
     }
 
     /// Returns its file.
@@ -66,6 +93,12 @@ impl Logbook {
     #[must_use]
     pub fn batches(&self) -> &[BatchRecord] {
         &self.file.log.batches
+    }
+
+    /// Returns how much it has: what is added later comes behind that.
+    #[must_use]
+    pub fn end(&self) -> Additions {
+        self.file.log.end()
     }
 
     /// Returns the batch in sight.
@@ -104,6 +137,20 @@ impl Logbook {
         self.write(|log| log.enter(batch, at, kind, value.clone()))
     }
 
+    /// Writes what a table of a probe gives into the batch in sight, all of it or nothing; returns how many entries that are.
+    ///
+    /// # Errors
+    /// [`LogbookError`]; nothing was written then.
+    pub fn enter_table(&mut self, kind: EntryKind, lines: &[ReadLine]) -> Result<usize, LogbookError> {
+        let batch = self.chosen.unwrap_or_default();
+        self.write(|log| {
+            for line in lines {
+                log.enter(batch, line.at, kind, EntryValue::Number(line.value))?;
+            }
+            Ok(lines.len())
+        })
+    }
+
     /// Writes another value for an entry, or that it is taken back; what stood there before is kept.
     ///
     /// # Errors
@@ -113,20 +160,24 @@ impl Logbook {
     }
 
     /// Adds to the log and to its file. Where somebody else added to the file in the meantime, it is read again first.
-    fn write(&mut self, add: impl Fn(&mut Log) -> Result<u32, RecordError>) -> Result<u32, LogbookError> {
+    fn write<T>(&mut self, add: impl Fn(&mut Log) -> Result<T, RecordError>) -> Result<T, LogbookError> {
         let mut file = self.file.clone();
-        let number = add(&mut file.log)?;
+        let added = add(&mut file.log)?;
+        if self.is_example {
+            self.file = file;
+            return Ok(added);
+        }
         match file.append(&self.path) {
             Ok(_) => {
                 self.file = file;
-                Ok(number)
+                Ok(added)
             }
             Err(error) if error.is_changed_log() => {
                 let mut file = LogFile::read(&self.path)?;
-                let number = add(&mut file.log)?;
+                let added = add(&mut file.log)?;
                 file.append(&self.path)?;
                 self.file = file;
-                Ok(number)
+                Ok(added)
             }
             Err(error) => Err(error.into()),
         }

@@ -17,6 +17,8 @@ pub enum GuidePlace {
     Menus,
     /// The week, the shopping and the paper.
     Plan,
+    /// What really happened.
+    Log,
     /// Laws and constants.
     Sources,
 }
@@ -63,6 +65,11 @@ pub const GUIDE: &[GuideStep] = &[
         place: GuidePlace::Plan,
         title: "Plan and print",
         says: "Week fits the tasks into your hours, Shopping finds the packages to buy, Paper shows two pages to hang in the kitchen: save them as PDF, print them, or take them along on a phone.",
+    },
+    GuideStep {
+        place: GuidePlace::Log,
+        title: "While you make it",
+        says: "Begin a batch on the day. This page says what comes next and moves the plan when you are late; write down what you measure, and it shows what differed from the plan. An invented log can be looked at first.",
     },
     GuideStep {
         place: GuidePlace::Sources,

@@ -8,6 +8,7 @@
 
 mod draws;
 mod germs;
+mod log;
 mod week;
 
 use criterion::{Criterion, SamplingMode};
@@ -207,6 +208,7 @@ fn main() {
         lines.push(format!("The vinegar stage takes {vinegar:.2} ms (aim: at most 3)."));
     }
     lines.extend(soured);
+    lines.extend(log::measured(&mut criterion));
     lines.extend(week::measured(&mut criterion));
     lines.extend(draws::measured(&mut criterion));
     println!("{}", lines.join("\n"));

@@ -132,6 +132,8 @@ fn what_is_wrong_is_refused_with_what_to_do() {
         (&["add", "milk_c", "warm"], 2, "holds a number"),
         (&["add", "milk_c", "30", "--batch", "7"], 2, "there is no batch 7"),
         (&["add", "milk_c", "30", "--at", "later"], 2, "is no day with a time"),
+        (&["add", "step_begun", "turm_2"], 2, "did you mean `turn_2`?"),
+        (&["add", "step_begun", "Turn"], 2, "such as turn_3"),
         (&["correct", "9", "30"], 2, "there is no entry 9"),
         (&["list", "--batch", "3"], 2, "it has one"),
         (&["import", "note", "missing.csv"], 3, "cannot read missing.csv"),
@@ -145,4 +147,29 @@ fn what_is_wrong_is_refused_with_what_to_do() {
     let ran = run(&["log", &kitchen.path("new.vat.ron"), "begin", &design]);
     assert!(ran.code == 2 && ran.words.contains("must end in .log.ron"), "{}", ran.words);
     assert_eq!(run(&["log", &kitchen.path("missing.log.ron")]).code, 3);
+}
+
+#[test]
+fn what_comes_next_follows_from_what_was_written_down() {
+    let kitchen = Kitchen::begun();
+    let next = |now: &str| kitchen.log(&["next", "--as-of", now, "--json"]).json();
+    assert!(next("2031-05-05T09:00")["begun"].is_null());
+    assert_eq!(kitchen.log(&["add", "rennet_added", "--at", "2031-05-05T10:50"]).code, 0);
+    let json = next("2031-05-05T10:55");
+    assert_eq!((json["begun"]["step"].as_str(), json["begun"]["at"].as_str()), (Some("rennet"), Some("2031-05-05T10:50:00")));
+    assert_eq!(json["next"][0]["step"], "cut", "its first test is also its cut");
+    let text = kitchen.log(&["next", "--as-of", "2031-05-05T10:55"]);
+    assert!(text.data.contains("under way since") && text.data.contains("next, Mon 5 May, 11:"), "{}", text.data);
+}
+
+#[test]
+fn all_batches_stand_beside_each_other_and_go_into_a_spreadsheet() {
+    let log = format!("{}/resources/examples/three-batches.log.ron", env!("CARGO_MANIFEST_DIR"));
+    let text = run(&["log", &log, "across", "--search", "rennet"]);
+    assert!(text.code == 0 && text.data.contains("batch 3") && !text.data.contains("batch 2"), "{}", text.data);
+    let table = run(&["log", &log, "across", "--csv"]);
+    assert_eq!((table.code, table.data.lines().count()), (0, 4), "{}", table.data);
+    let json = run(&["log", &log, "across", "--json"]).json();
+    assert_eq!(json["batches"][2]["numbers"]["milk_l"], 5.04);
+    assert_eq!(run(&["log", &log, "across", "--search", "nowhere"]).data, "no batch has these words\n");
 }

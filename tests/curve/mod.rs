@@ -7,6 +7,7 @@ mod dotted;
 mod handle;
 mod measured;
 mod run;
+mod run_measured;
 mod section_growth;
 mod spread;
 mod tables;

@@ -2,10 +2,12 @@
 
 mod against;
 mod amounts;
+mod batches;
 mod comparison;
 mod heat_step;
 mod kitchen;
 mod log_fields;
+mod next;
 mod plan;
 pub mod sample;
 mod scaling;

@@ -11,6 +11,7 @@ mod jobs;
 mod judged;
 mod keeping;
 mod logbook;
+mod probe_import;
 mod recovery;
 mod scale;
 mod second;

@@ -17,6 +17,20 @@ pub struct EntryOptions {
     pub as_of: Option<String>,
 }
 
+/// Of which batch the next step is asked for, and when.
+#[derive(Debug, Args)]
+pub struct NextOptions {
+    /// The number of the batch; the last one, if you leave it out.
+    #[arg(long, value_name = "N")]
+    pub batch: Option<u32>,
+    /// Pretend that the clock of the kitchen shows this time, as in 2031-05-09T18:30.
+    #[arg(long, value_name = "WHEN")]
+    pub as_of: Option<String>,
+    /// Text or JSON.
+    #[command(flatten)]
+    pub form: FormOptions,
+}
+
 /// What is asked of a log.
 #[derive(Debug, Subcommand)]
 pub enum LogCommand {
@@ -117,11 +131,25 @@ pub enum LogCommand {
         #[command(flatten)]
         form: FormOptions,
     },
+    /// Show what is under way and what comes next: whatever was written down too late or too early, the rest of the plan moves with it.
+    Next(NextOptions),
     /// Compare a batch with its plan: every measurement with what the plan says at that hour, and what differed.
     Against {
         /// The number of the batch; the last one, if you leave it out.
         #[arg(long, value_name = "N")]
         batch: Option<u32>,
+        /// Text or JSON.
+        #[command(flatten)]
+        form: FormOptions,
+    },
+    /// Lay all batches beside each other, the newest first: milk, clean break, weights, pH.
+    Across {
+        /// Only batches with these words in name, design, day or what was written down.
+        #[arg(long, value_name = "WORDS", default_value = "", hide_default_value = true)]
+        search: String,
+        /// Write a table for a spreadsheet, with comma-separated values in metric units.
+        #[arg(long, conflicts_with = "json")]
+        csv: bool,
         /// Text or JSON.
         #[command(flatten)]
         form: FormOptions,

@@ -8,7 +8,7 @@ use crate::cli::ending::{CliError, Ending};
 use crate::cli::options::FormOptions;
 use crate::cli::text::write_json;
 use crate::export::printable;
-use crate::file::FileError;
+use crate::file::read_table;
 use crate::record::{DateOrder, EntryKind, EntryValue, Holds, Import, Imported, import, log_moment};
 use crate::report::Amount;
 use serde_json::json;
@@ -23,8 +23,6 @@ pub(super) struct Wanted<'a> {
     pub(super) order: Option<DateOrder>,
 }
 
-/// Greatest size of a table; a probe that writes every second fills it in some weeks.
-const MOST_BYTES: u64 = 32 << 20;
 /// Lines that a preview shows at each end.
 const SHOWN: usize = 5;
 
@@ -42,7 +40,7 @@ pub(super) fn run(
     let Wanted { kind, time, value, order } = *wanted;
     let refused = |why: String| CliError::InFile { file: table.to_owned(), why };
     let mut imported =
-        import(&text(table)?, &Import { kind, time, value, order, zone }).map_err(|error| refused(error.to_string()))?;
+        import(&read_table(table)?, &Import { kind, time, value, order, zone }).map_err(|error| refused(error.to_string()))?;
     let known = imported.leave_out_known(kind, record);
     let number = record.number;
     if form.json {
@@ -65,17 +63,6 @@ pub(super) fn run(
     let lines = if imported.read.len() == 1 { "line" } else { "lines" };
     writeln!(words, "{} {lines} {did} into batch {number}{known}{wrong}", imported.read.len())?;
     Ok(if imported.refused.is_empty() { Ending::Done } else { Ending::FileTrouble })
-}
-
-/// Returns the text of a table; letters that are no UTF-8 are replaced, since only a heading may have them.
-fn text(table: &Path) -> Result<String, CliError> {
-    let unreadable = |cause| FileError::Unreadable { path: table.to_owned(), cause };
-    let bytes = std::fs::metadata(table).map_err(unreadable)?.len();
-    if bytes > MOST_BYTES {
-        let why = format!("it has {bytes} bytes, and at most {MOST_BYTES} are read; cut it to the batch");
-        return Err(CliError::InFile { file: table.to_owned(), why });
-    }
-    Ok(String::from_utf8_lossy(&std::fs::read(table).map_err(unreadable)?).into_owned())
 }
 
 fn write_text(imported: &Imported, kind: EntryKind, form: &FormOptions, data: &mut dyn Write) -> Result<(), CliError> {

@@ -1,10 +1,12 @@
 //! `vatsketch log`: what really happened, written down and laid beside the plan.
 
+mod across;
 mod against;
 mod asked;
 mod enter;
 mod import;
 mod list;
+mod next;
 mod open;
 mod shown;
 mod table;
@@ -32,6 +34,8 @@ pub(super) fn run(file: &Path, what: Option<&LogCommand>, data: &mut dyn Write, 
             let wanted = import::Wanted { kind: *kind, time: time.as_deref(), value: value.as_deref(), order: *dates };
             import::run(file, (table, &wanted), *batch, (*preview, form), data, words)
         }
+        Some(LogCommand::Across { search, csv, form }) => across::run(file, (search, *csv, form), data, words),
+        Some(LogCommand::Next(options)) => next::run(file, options, data, words),
         Some(LogCommand::Against { batch, form }) => against::run(file, *batch, form, data, words),
         Some(LogCommand::Changed { a, b, form }) => against::changed(file, (*a, *b), form, data, words),
     }

@@ -40,7 +40,7 @@ pub(super) fn batch(log: &LogFile, number: Option<u32>) -> Result<&BatchRecord, 
     match number {
         Some(number) => Ok(log.log.batch(number)?),
         None => log.log.batches.last().ok_or_else(|| {
-            CliError::Arguments("this log has no batch yet; begin one with `vatsketch log FILE start DESIGN`".to_owned())
+            CliError::Arguments("this log has no batch yet; begin one with `vatsketch log FILE begin DESIGN`".to_owned())
         }),
     }
 }

@@ -1,6 +1,6 @@
 //! One event of the calendar: a task, or what is to be read first.
 
-use super::super::target_words::{aim, lasting};
+use super::super::target_words::lasting;
 use super::super::{ExportError, printable};
 use super::alarms::{Alarm, alarms};
 use super::lines::Lines;
@@ -50,7 +50,7 @@ impl<'a> Vat<'a> {
             let said = format!("{} {}", step.verb, step.what);
             let lasts = step.lasts.as_ref().map(lasting).unwrap_or_default();
             let sentence = if task.what.contains(&said) { lasts } else { format!("{said}{lasts}") };
-            let targets = step.targets.iter().map(|target| format!("- {}", aim(target)));
+            let targets = step.targets.iter().map(|target| format!("- {}", target.words()));
             // No line ends between a number and its unit here, so that a plain space parts them, which every calendar shows.
             lines.extend([sentence, step.how.clone()].into_iter().chain(targets).map(|line| line.replace('\u{a0}', " ")));
         }

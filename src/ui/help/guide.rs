@@ -3,7 +3,7 @@
 use crate::ui::state::ask::Ask;
 use crate::ui::widget::spoken::say_changes;
 use crate::ui::widget::theme::{BODY, Palette, bold, plain};
-use crate::ui::window::pane::{CHOICES, CURVES, MENUS, PLAN, RESULTS, RUN, SOURCES};
+use crate::ui::window::pane::{CHOICES, CURVES, LOG, MENUS, PLAN, RESULTS, RUN, SOURCES};
 use crate::words::{GUIDE, GuidePlace, GuideStep, step_words};
 use egui::{Button, CornerRadius, Label, Layout, Rect, RichText, Role, Stroke, StrokeKind, Ui, UiBuilder, WidgetInfo, vec2};
 
@@ -27,6 +27,7 @@ pub(in crate::ui) const fn pane_of(place: GuidePlace) -> &'static str {
         GuidePlace::Results => RESULTS,
         GuidePlace::Menus => MENUS,
         GuidePlace::Plan => PLAN,
+        GuidePlace::Log => LOG,
         GuidePlace::Sources => SOURCES,
     }
 }

@@ -1,5 +1,6 @@
 //! The batches of a log, and what begins a new one.
 
+use crate::file::MOST_TITLE;
 use crate::plan::{Lean, Now, spoken_time};
 use crate::record::BatchRecord;
 use crate::report::short_moment;
@@ -8,9 +9,10 @@ use crate::ui::state::ask::{Ask, LogAsk};
 use crate::ui::state::view::View;
 use crate::ui::widget::pill::{pill_ui, pills_ui};
 use crate::ui::widget::spoken::heading_ui;
+use crate::ui::widget::text_undo::remember_text;
 use crate::ui::widget::theme::{CAPTION, Palette};
 use crate::ui::widget::typed_box::{TypedBox, said_ui, typed_ui};
-use egui::{Button, Label, RichText, Ui, vec2};
+use egui::{Button, Label, RichText, TextEdit, Ui, vec2};
 
 /// Width of the box of a time.
 const TIME: f32 = 150.0;
@@ -24,39 +26,71 @@ pub(super) fn batches_ui(ui: &mut Ui, view: &mut View, book: &Logbook, now: &Now
     let palette = Palette::of(ui);
     let mut asks = Vec::new();
     heading_ui(ui, "Batches");
-    let begin = if book.batches().is_empty() { "Begin a batch" } else { "Begin another batch" };
-    if ui
-        .add(Button::new(begin).min_size(vec2(BEGIN, 34.0)))
-        .on_hover_text("Begins a record with a copy of the design as it is now. It stays in the log.")
-        .clicked()
-    {
-        asks.push(Ask::Log(LogAsk::Begin));
+    if book.is_example() {
+        asks.extend(example_ui(ui));
+    } else {
+        asks.extend(begin_ui(ui, view, !book.batches().is_empty()));
     }
     ui.add_space(6.0);
     pills_ui(ui, "Batches", |ui| {
-        let chosen = book.chosen().map(|batch| batch.number);
+        let chosen = book.chosen().map(|batch| batch.number).filter(|_| !view.log.all);
+        if book.batches().len() > 1
+            && pill_ui(ui, "All batches", "All batches", "Lay all batches side by side", (view.log.all, view.log.all))
+        {
+            asks.push(Ask::Log(LogAsk::All));
+        }
         for batch in book.batches().iter().rev().take(MOST_BATCHES) {
             let label = label(batch, view);
             let is_chosen = chosen == Some(batch.number);
-            let stops = is_chosen || chosen.is_none();
+            let stops = is_chosen || (chosen.is_none() && !view.log.all);
             if pill_ui(ui, &label, &label, "Show what was written down of this batch", (is_chosen, stops)) {
                 asks.push(Ask::Log(LogAsk::Choose(batch.number)));
             }
         }
     });
     if let Some(left) = book.batches().len().checked_sub(MOST_BATCHES).filter(|left| *left > 0) {
-        let words = format!("{left} older batches are not shown; the command line lists them.");
+        let words = format!("{left} older batches are among “All batches”.");
         ui.label(RichText::new(words).size(CAPTION).color(palette.soft));
     }
-    if book.chosen().is_some() {
+    if book.chosen().is_some() && !view.log.all {
         ui.add_space(10.0);
         asks.extend(time_ui(ui, view, now));
+        ui.add_space(6.0);
+        let import = ui.add(Button::new("Read a probe’s table…").min_size(vec2(BEGIN, 30.0)));
+        if import.on_hover_text("Takes over times and values that a thermometer, scale or meter saved as a table").clicked() {
+            asks.push(Ask::Log(LogAsk::ImportFrom));
+        }
     }
     for lost in book.lost() {
         ui.add_space(6.0);
         ui.label(RichText::new(lost).size(CAPTION).color(palette.caution_text));
     }
     asks
+}
+
+/// Draws what begins a batch.
+fn begin_ui(ui: &mut Ui, view: &mut View, another: bool) -> Option<Ask> {
+    let name = "Name of the next batch";
+    let edit = TextEdit::singleline(&mut view.log.name)
+        .hint_text("Its name, if you like")
+        .char_limit(MOST_TITLE)
+        .desired_width(ui.available_width() - 16.0)
+        .margin(vec2(8.0, 5.0));
+    let response = ui.add(edit);
+    ui.ctx().accesskit_node_builder(response.id, |node| node.set_label(name));
+    remember_text(ui, &response, &view.log.name);
+    let begin = if another { "Begin another batch" } else { "Begin a batch" };
+    ui.add(Button::new(begin).min_size(vec2(BEGIN, 34.0)))
+        .on_hover_text("Begins a record with a copy of the design as it is now. It stays in the log.")
+        .clicked()
+        .then(|| Ask::Log(LogAsk::Begin(view.log.name.trim().to_owned())))
+}
+
+/// Draws that this log is invented, and the way back.
+fn example_ui(ui: &mut Ui) -> Option<Ask> {
+    let words = "This log is invented: three batches to look at. What you write here is not kept.";
+    ui.add(Label::new(RichText::new(words).color(Palette::of(ui).caution_text)).wrap());
+    ui.add(Button::new("Back to my own log").min_size(vec2(BEGIN, 34.0))).clicked().then_some(Ask::Log(LogAsk::Example(false)))
 }
 
 fn label(batch: &BatchRecord, view: &View) -> String {
@@ -67,7 +101,7 @@ fn label(batch: &BatchRecord, view: &View) -> String {
 fn time_ui(ui: &mut Ui, view: &mut View, now: &Now) -> Option<Ask> {
     let name = "When it happened";
     ui.label(name);
-    let shown = view.log_at.map_or_else(|| "now".to_owned(), |at| short_moment(at, view.units).replace('\u{a0}', " "));
+    let shown = view.log.at.map_or_else(|| "now".to_owned(), |at| short_moment(at, view.units).replace('\u{a0}', " "));
     let this = TypedBox { key: "log time", shown, width: TIME, number: false };
     let read = |text: &str| {
         let given = text.trim();
@@ -78,7 +112,7 @@ fn time_ui(ui: &mut Ui, view: &mut View, now: &Now) -> Option<Ask> {
     };
     let typed = ui.horizontal(|ui| {
         let typed = typed_ui(ui, &mut view.typing, &this, read).named(ui, name);
-        let back = view.log_at.is_some()
+        let back = view.log.at.is_some()
             && ui.button("Use the clock").on_hover_text("Each entry gets the time at which you write it.").clicked();
         (typed, back)
     });
@@ -86,7 +120,7 @@ fn time_ui(ui: &mut Ui, view: &mut View, now: &Now) -> Option<Ask> {
     if let Some(said) = &typed.said {
         said_ui(ui, said);
     }
-    let hint = if view.log_at.is_some() {
+    let hint = if view.log.at.is_some() {
         "Everything that you write down gets this time until you press “Use the clock”."
     } else {
         "Such as 14:30, or yesterday 9:15."

@@ -17,33 +17,57 @@ const BOX: f32 = 130.0;
 /// Widest box for words.
 const WORDS: f32 = 380.0;
 /// Height of what is pressed or typed into at the counter, with wet hands.
-const HIGH: f32 = 34.0;
+pub(super) const HIGH: f32 = 34.0;
 /// Width from which on all stands in one row.
 const ONE_ROW: f32 = 560.0;
 /// Times of a step that are named.
 const MOST_TIMES: usize = 3;
 
+/// Where a thing to write down stands: in the list of all, or with the step under way or the one that comes next.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Place {
+    /// In the list of all.
+    List,
+    /// With the step under way.
+    UnderWay,
+    /// With the step that comes next.
+    Next,
+}
+
+impl Place {
+    /// Returns what is said behind its name to who does not see where it stands.
+    const fn spoken(self) -> &'static str {
+        match self {
+            Self::List => "",
+            Self::UnderWay => " (step under way)",
+            Self::Next => " (next step)",
+        }
+    }
+}
+
 /// Draws one thing to write down, with what was written so far below it; returns what is asked for.
-pub(super) fn entry_ui(ui: &mut Ui, view: &mut View, record: &BatchRecord, field: &LogField) -> Option<Ask> {
+pub(super) fn entry_ui(ui: &mut Ui, view: &mut View, record: &BatchRecord, field: &LogField, place: Place) -> Option<Ask> {
     let (entered, said) = if ui.available_width() >= ONE_ROW {
         let row = ui.horizontal(|ui| {
             ui.allocate_ui(vec2(NAME, HIGH), |ui| {
                 ui.set_min_width(NAME);
                 ui.vertical(|ui| name_ui(ui, view.units, field));
             });
-            box_ui(ui, view, field.kind)
+            box_ui(ui, view, field.kind, place)
         });
         row.inner
     } else {
         name_ui(ui, view.units, field);
-        box_ui(ui, view, field.kind)
+        box_ui(ui, view, field.kind, place)
     };
     // Below the row, where it has the whole width.
     if let Some(said) = &said {
         said_ui(ui, said);
     }
-    let taken_back = written_ui(ui, view.units, record, field.kind);
-    ui.separator();
+    let taken_back = written_ui(ui, view.units, record, field.kind, place);
+    if place == Place::List {
+        ui.separator();
+    }
     entered.or(taken_back)
 }
 
@@ -68,21 +92,32 @@ fn name_ui(ui: &mut Ui, units: Units, field: &LogField) {
     }
 }
 
+/// Draws a button that writes something down as done, at the time that counts; returns whether it was pressed.
+pub(super) fn done_ui(ui: &mut Ui, view: &View, word: &str, label: &str) -> bool {
+    let words = view.log.at.map_or_else(|| format!("{word} now"), |at| format!("{word} at {}", view.units.hour(at.time())));
+    let response = ui.add(Button::new(&words).min_size(vec2(BOX, HIGH)));
+    response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{label}: {words}")));
+    response.clicked()
+}
+
 /// Draws the box or the button; returns what was entered, and what is said of a text so far.
-fn box_ui(ui: &mut Ui, view: &mut View, kind: EntryKind) -> (Option<Ask>, Option<Said>) {
-    let label = kind.row().label;
-    if kind.row().holds == Holds::Done {
-        let words = view.log_at.map_or_else(|| "Done now".to_owned(), |at| format!("Done at {}", view.units.hour(at.time())));
-        let response = ui.add(Button::new(&words).min_size(vec2(BOX, HIGH)));
-        response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{label}: {words}")));
-        return (response.clicked().then_some(Ask::Log(LogAsk::Enter(kind, EntryValue::Done))), None);
+fn box_ui(ui: &mut Ui, view: &mut View, kind: EntryKind, place: Place) -> (Option<Ask>, Option<Said>) {
+    let label = format!("{}{}", kind.row().label, place.spoken());
+    match kind.row().holds {
+        Holds::Done => {
+            let pressed = done_ui(ui, view, "Done", &label);
+            return (pressed.then_some(Ask::Log(LogAsk::Enter(kind, EntryValue::Done))), None);
+        }
+        // Steps have their buttons where the plan has them.
+        Holds::Step => return (None, None),
+        Holds::Number { .. } | Holds::Words | Holds::Photo => {}
     }
     let is_number = matches!(kind.row().holds, Holds::Number { .. });
-    let key = format!("log {}", kind.key());
+    let key = format!("log {}{}", kind.key(), place.spoken());
     let width = if is_number { BOX } else { ui.available_width().min(WORDS) };
     let this = TypedBox { key: &key, shown: String::new(), width, number: is_number };
     let units = view.units;
-    let typed = typed_ui(ui, &mut view.typing, &this, |text| read(kind, text, units)).named(ui, label);
+    let typed = typed_ui(ui, &mut view.typing, &this, |text| read(kind, text, units)).named(ui, &label);
     (typed.value.map(|value| Ask::Log(LogAsk::Enter(kind, value))), typed.said)
 }
 
@@ -94,7 +129,7 @@ fn read(kind: EntryKind, text: &str, units: Units) -> Result<(EntryValue, Option
             let value = if understood.bare { scale(unit, units).kept(understood.value) } else { understood.value };
             (EntryValue::Number(value), understood.said)
         }
-        Holds::Done | Holds::Words | Holds::Photo => (EntryValue::Words(text.trim().to_owned()), None),
+        Holds::Done | Holds::Words | Holds::Step | Holds::Photo => (EntryValue::Words(text.trim().to_owned()), None),
     };
     Ok((value.checked(kind).map_err(|error| error.to_string())?, said))
 }
@@ -109,12 +144,12 @@ fn scale(unit: Unit, units: Units) -> Scale {
 fn unit_text(kind: EntryKind, units: Units) -> &'static str {
     match kind.row().holds {
         Holds::Number { unit, .. } => scale(unit, units).symbol,
-        Holds::Done | Holds::Words | Holds::Photo => "",
+        Holds::Done | Holds::Words | Holds::Step | Holds::Photo => "",
     }
 }
 
 /// Draws what was written down so far, the newest last, and the way to take that one back.
-fn written_ui(ui: &mut Ui, units: Units, record: &BatchRecord, kind: EntryKind) -> Option<Ask> {
+fn written_ui(ui: &mut Ui, units: Units, record: &BatchRecord, kind: EntryKind, place: Place) -> Option<Ask> {
     let all = record.of_kind(kind);
     let last = all.last().copied()?;
     let said = |entry: &&Entry| {
@@ -122,14 +157,18 @@ fn written_ui(ui: &mut Ui, units: Units, record: &BatchRecord, kind: EntryKind) 
         format!("{} ({}){before}", entry_words(entry, units), short_moment(entry.at, units))
     };
     let words = all.iter().map(said).collect::<Vec<_>>().join("; ");
-    let of_last = format!("Take back {}: {}", kind.row().label, entry_words(last, units));
+    let of_last = format!("Take back {}: {}{}", kind.row().label, entry_words(last, units), place.spoken());
     let back = ui.horizontal_top(|ui| {
-        let back = ui.add(Button::new(RichText::new("Take back").size(CAPTION)));
-        back.widget_info(|| WidgetInfo::labeled(Role::Button, true, &of_last));
+        let back = back_ui(ui, &of_last);
         ui.vertical(|ui| ui.add(Label::new(RichText::new(words).size(CAPTION)).wrap()));
         back
     });
-    let back =
-        back.inner.on_hover_text("Takes back the last one; to correct it, write the right one after that. The log keeps both.");
-    back.clicked().then_some(Ask::Log(LogAsk::TakeBack(last.number)))
+    back.inner.then_some(Ask::Log(LogAsk::TakeBack(last.number)))
+}
+
+/// Draws the way to take an entry back; returns whether it was pressed.
+pub(super) fn back_ui(ui: &mut Ui, name: &str) -> bool {
+    let back = ui.add(Button::new(RichText::new("Take back").size(CAPTION)));
+    back.widget_info(|| WidgetInfo::labeled(Role::Button, true, name));
+    back.on_hover_text("Takes back the last one; to correct it, write the right one after that. The log keeps both.").clicked()
 }

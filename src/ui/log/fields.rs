@@ -1,9 +1,10 @@
 //! All that can be written down of a batch, in the order of its plan, and what of it was off.
 
 use crate::design::Design;
-use crate::record::BatchRecord;
-use crate::report::{AgainstPlan, NO_CHECK};
-use crate::ui::log::entry::entry_ui;
+use crate::record::{BatchRecord, Holds};
+use crate::report::{AgainstPlan, LogField, NO_CHECK};
+use crate::ui::log::entry::{Place, entry_ui};
+use crate::ui::log::next::next_ui;
 use crate::ui::log::shown::LogShown;
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
@@ -21,10 +22,19 @@ pub(super) fn fields_ui(ui: &mut Ui, view: &mut View, (record, design): (&BatchR
         ui.add(Label::new(RichText::new(words).size(CAPTION).color(Palette::of(ui).caution_text)).wrap());
     }
     ui.add_space(6.0);
-    let mut asks: Vec<Ask> = shown.form.asked.iter().filter_map(|field| entry_ui(ui, view, record, field)).collect();
+    let mut asks = Vec::new();
+    if let Some((next, now)) = shown.next() {
+        asks.extend(next_ui(ui, view, record, next, now));
+        heading_ui(ui, "All that you can write down");
+    }
+    let asked = shown.form.asked.iter().filter_map(|field| entry_ui(ui, view, record, field, Place::List));
+    asks.extend(asked);
     ui.add_space(10.0);
     heading_ui(ui, "More that you can write down");
-    asks.extend(shown.form.besides.iter().filter_map(|field| entry_ui(ui, view, record, field)));
+    // Steps have their buttons where the plan has them, and are listed once there are any.
+    let listed = |field: &&LogField| field.kind.row().holds != Holds::Step || record.latest(field.kind).is_some();
+    let besides = shown.form.besides.iter().filter(listed);
+    asks.extend(besides.filter_map(|field| entry_ui(ui, view, record, field, Place::List)));
     // Room for what is written below the last box.
     ui.add_space(40.0);
     asks

@@ -2,11 +2,15 @@
 
 use crate::design::Design;
 use crate::plan::Now;
-use crate::session::Logbook;
+use crate::report::BatchLine;
+use crate::session::{Logbook, ProbeImport};
+use crate::ui::log::across::across_ui;
 use crate::ui::log::batches::batches_ui;
+use crate::ui::log::beside::beside_ui;
 use crate::ui::log::fields::{against_ui, fields_ui};
+use crate::ui::log::import::import_ui;
 use crate::ui::log::shown::LogShown;
-use crate::ui::state::ask::Ask;
+use crate::ui::state::ask::{Ask, LogAsk};
 use crate::ui::state::view::View;
 use crate::ui::widget::room::Room;
 use crate::ui::widget::scroll::scroll_ui;
@@ -24,57 +28,111 @@ pub(in crate::ui) enum LogFound<'a> {
     NoFile,
     /// The file is no log, or cannot be read.
     Unreadable(&'a str),
-    /// The log, what is shown of its batch in sight, and the design as it is now.
-    Book(&'a Logbook, Option<&'a LogShown>, &'a Design),
+    /// The log.
+    Book(LogParts<'a>),
+}
+
+/// What the page shows of a log.
+#[derive(Clone, Copy)]
+pub(in crate::ui) struct LogParts<'a> {
+    /// The log.
+    pub(in crate::ui) book: &'a Logbook,
+    /// The design as it is now.
+    pub(in crate::ui) design: &'a Design,
+    /// What is shown of its batch in sight.
+    pub(in crate::ui) shown: Option<&'a LogShown>,
+    /// All batches that were found.
+    pub(in crate::ui) across: &'a [BatchLine],
+    /// The table of a probe that is looked at.
+    pub(in crate::ui) import: Option<&'a ProbeImport>,
 }
 
 /// Draws the page and returns what is asked for.
 pub(in crate::ui) fn log_page_ui(ui: &mut Ui, view: &mut View, found: &LogFound<'_>, now: &Now, room: Room) -> Vec<Ask> {
     let side = Frame::new().fill(Palette::of(ui).background).inner_margin(Margin::symmetric(12, 10));
     let mut asks = Vec::new();
-    let (book, shown, design) = match found {
+    let parts = match found {
         LogFound::NoFile => return CentralPanel::default().frame(side).show(ui, no_file_ui).inner.into_iter().collect(),
         LogFound::Unreadable(why) => {
             CentralPanel::default().frame(side).show(ui, |ui| alert_ui(ui, RichText::new(*why)));
             return asks;
         }
-        LogFound::Book(book, shown, design) => (*book, *shown, *design),
+        LogFound::Book(parts) => *parts,
     };
-    let chosen = book.chosen().zip(shown);
     match room {
         Room::Own => {
             Panel::left("batches").exact_size(BATCHES_WIDTH).resizable(false).frame(side).show(ui, |ui| {
-                scroll_ui(ui, "batches", |ui| asks.extend(batches_ui(ui, view, book, now)));
+                scroll_ui(ui, "batches", |ui| asks.extend(batches_ui(ui, view, parts.book, now)));
             });
-            if let Some((_, shown)) = chosen {
+            if !view.log.all && parts.import.is_none() && parts.shown.is_some() {
                 Panel::right("against").exact_size(AGAINST_WIDTH).resizable(false).frame(side).show(ui, |ui| {
-                    scroll_ui(ui, "against", |ui| against_ui(ui, shown.against.as_ref()));
+                    scroll_ui(ui, "against", |ui| asks.extend(compared_ui(ui, view, parts)));
                 });
             }
-            CentralPanel::default().frame(side).show(ui, |ui| {
-                scroll_ui(ui, "entries", |ui| match chosen {
-                    Some((record, shown)) => asks.extend(fields_ui(ui, view, (record, design), shown)),
-                    None => what_it_is_for_ui(ui),
-                });
+            CentralPanel::default().frame(side).show(ui, |ui| match room_for(view, parts) {
+                // It scrolls both ways by itself.
+                Middle::Across => asks.extend(across_ui(ui, view, parts.across, parts.book.batches().len())),
+                middle => scroll_ui(ui, "entries", |ui| asks.extend(middle_ui(ui, view, parts, middle))),
             });
         }
         Room::Column => {
             CentralPanel::default().frame(side).show(ui, |ui| {
                 scroll_ui(ui, "log", |ui| {
-                    asks.extend(batches_ui(ui, view, book, now));
+                    asks.extend(batches_ui(ui, view, parts.book, now));
                     ui.separator();
-                    match chosen {
-                        Some((record, shown)) => {
-                            asks.extend(fields_ui(ui, view, (record, design), shown));
-                            against_ui(ui, shown.against.as_ref());
-                        }
-                        None => what_it_is_for_ui(ui),
+                    let middle = room_for(view, parts);
+                    asks.extend(middle_ui(ui, view, parts, middle));
+                    if matches!(middle, Middle::Entries) {
+                        asks.extend(compared_ui(ui, view, parts));
                     }
                 });
             });
         }
     }
     asks
+}
+
+/// What stands in the middle of the page.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Middle {
+    /// The table of a probe that is looked at.
+    Import,
+    /// All batches.
+    Across,
+    /// One batch.
+    Entries,
+}
+
+const fn room_for(view: &View, parts: LogParts<'_>) -> Middle {
+    if parts.import.is_some() {
+        Middle::Import
+    } else if view.log.all {
+        Middle::Across
+    } else {
+        Middle::Entries
+    }
+}
+
+fn middle_ui(ui: &mut Ui, view: &mut View, parts: LogParts<'_>, middle: Middle) -> Vec<Ask> {
+    let chosen = parts.book.chosen();
+    match (middle, chosen, parts.shown) {
+        (Middle::Across, ..) => across_ui(ui, view, parts.across, parts.book.batches().len()),
+        (Middle::Import, Some(record), _) => {
+            parts.import.and_then(|table| import_ui(ui, view, table, &record.title())).into_iter().collect()
+        }
+        (_, Some(record), Some(shown)) => fields_ui(ui, view, (record, parts.design), shown),
+        _ => {
+            what_it_is_for_ui(ui);
+            Vec::new()
+        }
+    }
+}
+
+/// Draws the batch in sight beside its plan, and beside another batch.
+fn compared_ui(ui: &mut Ui, view: &View, parts: LogParts<'_>) -> Option<Ask> {
+    let (record, shown) = parts.book.chosen().zip(parts.shown)?;
+    against_ui(ui, shown.against.as_ref());
+    beside_ui(ui, view, parts.book, record)
 }
 
 fn what_it_is_for_ui(ui: &mut Ui) {
@@ -88,5 +146,10 @@ fn no_file_ui(ui: &mut Ui) -> Option<Ask> {
     heading_ui(ui, "What really happened");
     ui.add(Label::new("The log is kept in a file next to the design. Save the design first.").wrap());
     ui.add_space(8.0);
-    ui.add(Button::new("Save the design…").min_size(vec2(180.0, 34.0))).clicked().then_some(Ask::Save)
+    let save = ui.add(Button::new("Save the design…").min_size(vec2(180.0, 34.0))).clicked();
+    ui.add_space(18.0);
+    ui.add(Label::new("Or look at what a log is like first: three invented batches.").wrap());
+    ui.add_space(8.0);
+    let look = ui.add(Button::new("Look at an invented log").min_size(vec2(180.0, 34.0))).clicked();
+    if save { Some(Ask::Save) } else { look.then_some(Ask::Log(LogAsk::Example(true))) }
 }

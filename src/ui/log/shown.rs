@@ -1,11 +1,13 @@
-//! What is shown of a batch, calculated again only after an entry.
+//! What is shown of a batch, calculated again only after an entry, or when the clock has gone on.
 
-use crate::batch::batch;
-use crate::curve::{MeasuredLine, Spread, measured};
+use crate::batch::{Batch, batch};
+use crate::curve::{MeasuredLine, Spread, measured, run_measured};
+use crate::design::Stage;
 use crate::plan::Now;
 use crate::record::BatchRecord;
-use crate::report::{AgainstPlan, LogForm, against_plan, log_form, plan_at};
+use crate::report::{AgainstPlan, LogForm, NextTasks, against_plan, log_form, next_tasks, plan_at};
 use crate::units::Units;
+use jiff::civil::DateTime;
 use std::sync::Arc;
 
 /// How a batch is looked at.
@@ -24,12 +26,18 @@ pub(in crate::ui) struct Look<'a> {
 pub(in crate::ui) struct LogShown {
     /// What it was calculated from.
     of: (BatchRecord, Units, Option<Arc<Spread>>),
+    /// The batch as it was planned; none where the design of the day cannot be calculated any more.
+    planned: Option<Batch>,
     /// What can be written down.
     pub(in crate::ui) form: LogForm,
     /// What was measured, as it lies on the curves.
     pub(in crate::ui) lines: Vec<MeasuredLine>,
+    /// What was weighed, at the stations of the run, kg.
+    pub(in crate::ui) weighed: Vec<(Stage, f64)>,
     /// What was measured beside the plan; none where the design of the day cannot be calculated any more.
     pub(in crate::ui) against: Option<AgainstPlan>,
+    /// What comes next, and the minute for which it was calculated; none where it was not asked for.
+    next: Option<(DateTime, NextTasks)>,
 }
 
 impl LogShown {
@@ -52,13 +60,41 @@ impl LogShown {
 
     fn calculated(record: &BatchRecord, look: Look<'_>, spread: Option<&Arc<Spread>>) -> Self {
         let of = (record.clone(), look.units, spread.cloned());
-        let Ok(made) = batch(&record.design) else { return Self { of, form: log_form(None), lines: Vec::new(), against: None } };
+        let Ok(made) = batch(&record.design) else {
+            let (lines, weighed) = (Vec::new(), Vec::new());
+            return Self { of, planned: None, form: log_form(None), lines, weighed, against: None, next: None };
+        };
         let spread = spread.map(AsRef::as_ref);
+        let lines = measured(&made, record, spread);
         Self {
             of,
             form: log_form(Some(&plan_at(&made, look.now).shown_in(look.units))),
-            lines: measured(&made, record, spread),
+            weighed: run_measured(&made, record, &lines),
+            lines,
             against: Some(against_plan(&made, record, spread, look.units)),
+            planned: Some(made),
+            next: None,
         }
+    }
+
+    /// Calculates what comes next, where the clock has gone on by a minute since.
+    pub(in crate::ui) fn follow_clock(&mut self, now: &Now) {
+        let (record, units, _) = &self.of;
+        let here = now.for_week(&record.design.week).at;
+        // Whole minutes: what is shown changes with them alone.
+        let minute = here.date().at(here.hour(), here.minute(), 0, 0);
+        if self.next.as_ref().is_none_or(|(at, _)| *at != minute) {
+            self.next = self.planned.as_ref().map(|planned| (minute, next_tasks(planned, record, now, *units)));
+        }
+    }
+
+    /// Leaves out what comes next: the batch is not the one that is being made.
+    pub(in crate::ui) fn without_next(&mut self) {
+        self.next = None;
+    }
+
+    /// Returns what comes next, and what the clock says.
+    pub(in crate::ui) fn next(&self) -> Option<(&NextTasks, DateTime)> {
+        self.next.as_ref().map(|(now, next)| (next, *now))
     }
 }

@@ -4,6 +4,7 @@ use crate::caution::Severity;
 use crate::curve::{Run, Side, SideStream, Station};
 use crate::design::{Stage, Unit};
 use crate::ui::run::flow::{Flow, flow_ui};
+use crate::ui::run::weighed::weighed_ui;
 use crate::ui::state::ask::Ask;
 use crate::ui::widget::severity::sign_at;
 use crate::ui::widget::theme::{BODY, CAPTION, Palette, bold, plain, text_at};
@@ -25,6 +26,8 @@ pub(in crate::ui) struct Lane<'a> {
     pub colour: Color32,
     /// The stations of which a choice causes a caution, with the gravest.
     pub worst: &'a [(Stage, Severity)],
+    /// What really went on from some stations of the batch in sight of the log, kg.
+    pub weighed: &'a [(Stage, f64)],
 }
 
 impl Lane<'_> {
@@ -71,17 +74,15 @@ pub(in crate::ui) fn run_ui(ui: &mut Ui, units: Units, lanes: &[Lane<'_>], chose
     let mut asked = None;
     for (row, lane) in lanes.iter().enumerate() {
         let top = rect.top() + TITLES + row as f32 * measures.high;
-        flow_ui(
-            ui,
-            lane.run,
-            &Flow {
-                left: rect.left(),
-                middle: top + measures.words + 0.5 * measures.thickest,
-                station: width,
-                per_kg: measures.thickest / heaviest as f32,
-                floor: top + measures.high - measures.streams,
-            },
-        );
+        let flow = Flow {
+            left: rect.left(),
+            middle: top + measures.words + 0.5 * measures.thickest,
+            station: width,
+            per_kg: measures.thickest / heaviest as f32,
+            floor: top + measures.high - measures.streams,
+        };
+        flow_ui(ui, lane.run, &flow);
+        weighed_ui(ui, lane.run, lane.weighed, &flow);
         for (place, station) in lane.run.stations.iter().enumerate() {
             let left = rect.left() + place as f32 * width;
             // The title belongs to the button of the first run.
@@ -124,6 +125,9 @@ fn station_ui(ui: &mut Ui, units: Units, rect: Rect, station: &Station, lane: &L
     let id = ui.make_persistent_id(("station", station.stage.key(), lane.name));
     let response = ui.interact(rect.shrink(2.0), id, Sense::click());
     let mut words = lane.name.map_or_else(|| in_words(station, units), |name| format!("{name}: {}", in_words(station, units)));
+    if let Some((_, kg)) = lane.weighed.iter().find(|(stage, _)| *stage == station.stage) {
+        words = format!("{words}; by the log {}", mass(*kg, units));
+    }
     if let Some(severity) = lane.worst_at(station.stage) {
         words = format!("{words}; {}", warned(severity));
     }

@@ -6,13 +6,13 @@ use crate::ui::widget::theme::Palette;
 use egui::{Color32, Mesh, Pos2, Rect, Shape, Stroke, Ui, pos2};
 
 /// Thickness below which nothing would be seen.
-const THINNEST: f32 = 3.0;
+pub(super) const THINNEST: f32 = 3.0;
 /// Thickness below which what joins or leaves has its arrow alone.
 const LEAST_STREAM: f32 = 3.0;
 /// Steps in which the run turns from one thickness to the next.
 const STEPS: u32 = 16;
 /// Share of a station's room in which it does; the rest is level.
-const TURN: f32 = 0.34;
+pub(super) const TURN: f32 = 0.34;
 /// Gap between the cheeses and the vinegar round them.
 const GAP: f32 = 1.5;
 /// How far what leaves drifts on while it falls, and the width that it keeps at most.

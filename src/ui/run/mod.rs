@@ -2,3 +2,4 @@
 
 pub(super) mod band;
 pub(super) mod flow;
+pub(super) mod weighed;

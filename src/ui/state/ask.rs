@@ -6,7 +6,7 @@ use crate::curve::CurveKey;
 use crate::design::{MilkKind, Stage};
 use crate::export::{Paper, Part};
 use crate::record::{EntryKind, EntryValue};
-use crate::session::{Command, LeftBehind, Which};
+use crate::session::{Command, LeftBehind, ProbeWish, Which};
 use crate::ui::state::cut::CutView;
 use crate::ui::state::pages::{HelpCard, Page, PlanPart};
 use jiff::civil::DateTime;
@@ -148,8 +148,8 @@ pub enum OnDisk {
 /// Something that is asked about the log.
 #[derive(Clone, Debug, PartialEq)]
 pub enum LogAsk {
-    /// Begin a batch of the open design.
-    Begin,
+    /// Begin a batch of the open design, under this name.
+    Begin(String),
     /// Bring a batch into sight.
     Choose(u32),
     /// Write an entry down.
@@ -158,6 +158,22 @@ pub enum LogAsk {
     TakeBack(u32),
     /// Everything that is written down from now on was at this time; none: at the time of writing.
     At(Option<DateTime>),
+    /// Show all batches beside each other.
+    All,
+    /// Compare the batch in sight with another; none: with no other.
+    Beside(Option<u32>),
+    /// Choose the table of a probe.
+    ImportFrom,
+    /// Read it in another way.
+    ImportAs(ProbeWish),
+    /// Write down what it gives.
+    Import,
+    /// Leave it.
+    ImportNothing,
+    /// Write all batches that are shown as a table.
+    SaveTable,
+    /// Look at the invented log, or leave it.
+    Example(bool),
 }
 
 /// Something that is asked about the second design.

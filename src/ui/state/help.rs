@@ -24,6 +24,7 @@ impl View {
                 self.go_to_cautions();
             }
             GuidePlace::Plan => (self.page, self.plan_part) = (Page::Plan, PlanPart::Week),
+            GuidePlace::Log => self.page = Page::Log,
             GuidePlace::Sources => self.page = Page::Sources,
         }
     }

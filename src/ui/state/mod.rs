@@ -5,5 +5,6 @@ pub(super) mod card;
 pub(super) mod cut;
 pub(super) mod draft;
 pub(super) mod help;
+pub(super) mod log_view;
 pub(super) mod pages;
 pub(super) mod view;

@@ -8,11 +8,11 @@ use crate::session::Which;
 use crate::ui::state::card::CardView;
 use crate::ui::state::cut::{CutView, station_cut};
 use crate::ui::state::draft::Draft;
+use crate::ui::state::log_view::LogView;
 use crate::ui::state::pages::{HelpCard, Page, PlanPart};
 use crate::ui::widget::typing::Typing;
 use crate::units::Units;
 use crate::words::GuidePlace;
-use jiff::civil::DateTime;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// What the window remembers that is not part of the design.
@@ -74,8 +74,8 @@ pub struct View {
     pub guide: Option<usize>,
     /// What the guide speaks of and is to come into sight where all stands in one column.
     pub guide_to: Option<GuidePlace>,
-    /// When what is written into the log was; none: at the time of writing.
-    pub log_at: Option<DateTime>,
+    /// How the log is looked at.
+    pub log: LogView,
     /// How quantities are shown.
     pub units: Units,
 }
@@ -111,7 +111,7 @@ impl Default for View {
             sought_word: String::new(),
             guide: None,
             guide_to: None,
-            log_at: None,
+            log: LogView::default(),
             units: Units::default(),
         }
     }

@@ -72,7 +72,7 @@ impl Window {
             }
             Ask::Cut(cut) => self.view.cut = cut,
             Ask::Second(ask) => self.about_second(ctx, ask),
-            Ask::Log(ask) => self.about_log(ask),
+            Ask::Log(ask) => self.about_log(ctx, ask),
             Ask::Figure(figure) => self.open_card(figure),
             Ask::Aim(goal, choice) => self.aim(ctx, &goal, choice),
             Ask::Ways(goal) => {

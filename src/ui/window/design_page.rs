@@ -47,16 +47,16 @@ impl Window {
         let mut asks = Vec::new();
         let side = Frame::new().fill(palette.background).inner_margin(Margin::symmetric(12, 10));
         let station = self.view.station;
-        let lanes = lanes(&palette, &self.shown, self.beside.as_ref());
+        let beside = self.beside.as_ref();
+        let spread = self.background.spread(self.session.design());
+        let look = Look { now: &self.clock.now(), units: self.view.units, spread: spread.as_ref() };
+        let (measured, weighed) = self.log.measured(self.session.path(), look);
+        let lanes = lanes(&palette, &self.shown, weighed, beside);
         let one_column = ui.available_width() < ONE_COLUMN;
         let run_scrolls = one_column && ui.available_height() < LOW;
         if !run_scrolls {
             asks.extend(run_panel_ui(ui, panes, self.view.units, &lanes, station));
         }
-        let beside = self.beside.as_ref();
-        let spread = self.background.spread(self.session.design());
-        let look = Look { now: &self.clock.now(), units: self.view.units, spread: spread.as_ref() };
-        let measured = self.log.measured(self.session.path(), look);
         let batches = Batches { measured, ..batches(&self.session, spread.as_deref(), beside) };
         if beside.is_none() {
             self.view.edited = Which::First;
@@ -202,7 +202,7 @@ fn follow_guide(ui: &Ui, to: Option<GuidePlace>, [buying, run, curves]: [Pos2; 3
         Some(GuidePlace::BeforeBuying) => buying,
         Some(GuidePlace::Run) => run,
         Some(GuidePlace::Curve) => curves,
-        Some(GuidePlace::Results | GuidePlace::Menus | GuidePlace::Plan | GuidePlace::Sources) | None => return,
+        Some(GuidePlace::Results | GuidePlace::Menus | GuidePlace::Plan | GuidePlace::Log | GuidePlace::Sources) | None => return,
     };
     ui.scroll_to_rect(Rect::from_min_max(place, place), Some(Align::Min));
 }
@@ -225,9 +225,16 @@ fn batches<'a>(session: &'a Session, spread: Option<&'a Spread>, beside: Option<
 }
 
 /// Returns the runs of the one design, or of both above each other.
-fn lanes<'a>(palette: &Palette, shown: &'a Shown, beside: Option<&'a Beside>) -> Vec<Lane<'a>> {
-    let a = Lane { name: beside.map(|_| "A"), run: &shown.run, colour: palette.design, worst: &shown.worst };
-    let b = beside.map(|beside| Lane { name: Some("B"), run: &beside.run, colour: palette.second, worst: &beside.worst });
+fn lanes<'a>(palette: &Palette, shown: &'a Shown, weighed: &'a [(Stage, f64)], beside: Option<&'a Beside>) -> Vec<Lane<'a>> {
+    let a = Lane { name: beside.map(|_| "A"), run: &shown.run, colour: palette.design, worst: &shown.worst, weighed };
+    let b = beside.map(|beside| Lane {
+        name: Some("B"),
+        run: &beside.run,
+        colour: palette.second,
+        worst: &beside.worst,
+        // What was made is a batch of the first design.
+        weighed: &[],
+    });
     std::iter::once(a).chain(b).collect()
 }
 

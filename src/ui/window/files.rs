@@ -23,6 +23,10 @@ pub(in crate::ui) enum Purpose {
     Calendar,
     /// Write both designs side by side.
     ExportBoth,
+    /// Read the table of a probe.
+    ProbeTable,
+    /// Write the batches of a log as a table.
+    BatchTable,
 }
 
 impl Purpose {
@@ -37,12 +41,14 @@ impl Purpose {
             Self::Phone => "Save plan for a phone",
             Self::Calendar => "Save the week as a calendar file",
             Self::ExportBoth => "Save A and B side by side as PDF",
+            Self::ProbeTable => "Read a probe’s table",
+            Self::BatchTable => "Save the batches as a table",
         }
     }
 
     /// Returns whether a file is written, so that one of that name would be lost.
     pub(in crate::ui) const fn writes(self) -> bool {
-        !matches!(self, Self::Open | Self::OpenSecond)
+        !matches!(self, Self::Open | Self::OpenSecond | Self::ProbeTable)
     }
 
     /// Returns what becomes of a file that is overwritten.
@@ -106,6 +112,8 @@ impl Dialogs {
                 Purpose::Save | Purpose::SaveSecond => {
                     dialog.add_filter("Vatsketch design", &["ron"]).set_file_name(suggested).save_file()
                 }
+                Purpose::ProbeTable => dialog.add_filter("Table", &["csv", "tsv", "txt"]).pick_file(),
+                Purpose::BatchTable => dialog.add_filter("CSV", &["csv"]).set_file_name(suggested).save_file(),
                 Purpose::Phone => dialog.add_filter("HTML", &["html"]).set_file_name(suggested).save_file(),
                 Purpose::Calendar => dialog.add_filter("iCalendar", &["ics"]).set_file_name(suggested).save_file(),
                 Purpose::Export | Purpose::ExportBoth => dialog.add_filter("PDF", &["pdf"]).set_file_name(suggested).save_file(),

@@ -1,6 +1,6 @@
 //! Lays the parts of the window out, in the order in which they are read.
 
-use crate::session::Which;
+use crate::session::{WallClock, Which};
 use crate::ui::help::guide::{self, GUIDE_PANE, guide_ui, pane_of};
 use crate::ui::log::shown::Look;
 use crate::ui::results::foot::{self, foot_ui};
@@ -17,6 +17,10 @@ use crate::ui::window::shell::{ONE_COLUMN, Window};
 use crate::ui::window::sources_page::sources_ui;
 use crate::ui::window::top_bar::top_bar_ui;
 use egui::{CentralPanel, Frame, Id, Margin, Panel, Rect, Ui, UiBuilder};
+use std::time::Duration;
+
+/// How often the log looks at the clock by itself.
+const MINUTE: Duration = Duration::from_mins(1);
 
 impl Window {
     /// Draws everything.
@@ -72,6 +76,10 @@ impl Window {
             Page::Plan => panes.pane_ui(ui, PLAN, place, |ui| self.plan_page(ui)),
             Page::Log => panes.pane_ui(ui, LOG, place, |ui| {
                 let room = if ui.available_width() < ONE_COLUMN { Room::Column } else { Room::Own };
+                if matches!(self.clock, WallClock::Computer) {
+                    // What comes next counts the minutes.
+                    ui.ctx().request_repaint_after(MINUTE);
+                }
                 let spread = self.background.spread(self.session.design());
                 let look = Look { now: &self.clock.now(), units: self.view.units, spread: spread.as_ref() };
                 self.log.page_ui(ui, &mut self.view, (self.session.path(), self.session.design()), look, room)

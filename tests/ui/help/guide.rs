@@ -24,6 +24,7 @@ fn heading(number: usize) -> String {
 fn expected(place: GuidePlace) -> Page {
     match place {
         GuidePlace::Plan => Page::Plan,
+        GuidePlace::Log => Page::Log,
         GuidePlace::Sources => Page::Sources,
         _ => Page::Design,
     }

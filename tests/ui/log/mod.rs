@@ -1,5 +1,6 @@
 //! Tests of `src/ui/log`.
 
+mod next;
 mod page;
 mod pictures;
 
@@ -62,9 +63,47 @@ pub fn morning(harness: &mut Harness<'_, Window>) {
         (12, "Temperature of the milk", "18.5"),
         (30, "Temperature of the milk", "39"),
     ] {
-        harness.state_mut().view.log_at = Some(date(2031, 5, 5).at(8, minute, 0, 0));
+        harness.state_mut().view.log.at = Some(date(2031, 5, 5).at(8, minute, 0, 0));
         typed(harness, label, text);
     }
-    harness.state_mut().view.log_at = None;
+    harness.state_mut().view.log.at = None;
     settled(harness);
+}
+
+/// Returns the page of a batch that was begun half an hour late, with the rennet in.
+pub fn under_way(folder: &std::path::Path, size: [f32; 2], theme: Theme) -> Harness<'static, Window> {
+    let _ = std::fs::remove_file(folder.join("first.log.ron"));
+    let mut design = crate::example("first-vat");
+    design.week.wish = vatsketch::design::Wish::StartAt(date(2031, 5, 5).at(5, 0, 0, 0));
+    let mut harness = shown(Session::open(design, Some(folder.join("first.vat.ron"))).unwrap(), size, theme);
+    show(&mut harness);
+    harness.state_mut().view.log.name = "the late one".to_owned();
+    begin(&mut harness);
+    harness.state_mut().view.log.at = Some(date(2031, 5, 5).at(7, 40, 0, 0));
+    settled(&mut harness);
+    harness.get_by_label("Rennet stirred in: Done at 07:40").click_accesskit();
+    settled(&mut harness);
+    harness.state_mut().view.log.at = None;
+    settled(&mut harness);
+    harness
+}
+
+/// Writes the invented table of a probe, one line of which cannot be read.
+pub fn probe_table(folder: &std::path::Path) -> std::path::PathBuf {
+    let path = folder.join("probe.csv");
+    let lines = (0..40).map(|line| format!("05.05.2031 06:{line:02};{},{}\n", 8 + line / 2, line % 10));
+    let table = format!("Time;Probe 1\n{}05.05.2031 06:45;no contact\n", lines.collect::<String>());
+    std::fs::write(&path, table).unwrap();
+    path
+}
+
+/// Returns all batches of the invented log.
+pub fn invented(size: [f32; 2], theme: Theme) -> Harness<'static, Window> {
+    let mut harness = shown(Session::open(crate::example("first-vat"), None).unwrap(), size, theme);
+    show(&mut harness);
+    harness.get_by_label("Look at an invented log").click_accesskit();
+    settled(&mut harness);
+    harness.get_by_label("All batches").click_accesskit();
+    settled(&mut harness);
+    harness
 }

@@ -87,9 +87,9 @@ fn what_was_off_is_told_beside() {
 fn what_was_measured_lies_on_the_curves() {
     let folder = tempfile::tempdir().unwrap();
     let mut harness = begun(folder.path(), SIZE, Theme::Light);
-    harness.state_mut().view.log_at = Some(date(2031, 5, 5).at(7, 0, 0, 0));
+    harness.state_mut().view.log.at = Some(date(2031, 5, 5).at(7, 0, 0, 0));
     typed(&mut harness, "Milk into the pot", "5");
-    harness.state_mut().view.log_at = Some(date(2031, 5, 5).at(7, 12, 0, 0));
+    harness.state_mut().view.log.at = Some(date(2031, 5, 5).at(7, 12, 0, 0));
     typed(&mut harness, "Temperature of the milk", "18.5");
     harness.get_by_label("Page Design").click();
     settled(&mut harness);

@@ -1,7 +1,11 @@
 //! Pictures of the log.
 
-use super::{begun, morning};
+use super::{begun, invented, morning, probe_table, under_way};
+use crate::ui::{settled, type_path};
 use egui::Theme;
+use egui_kittest::Harness;
+use egui_kittest::kittest::Queryable;
+use vatsketch::ui::Window;
 
 /// `cargo test the_log_in_every_size -- --ignored`, with `VATSKETCH_PICTURES` set to a folder.
 #[test]
@@ -13,7 +17,24 @@ fn the_log_in_every_size() {
             let folder = tempfile::tempdir().unwrap();
             let mut harness = begun(folder.path(), size, theme);
             morning(&mut harness);
-            harness.render().unwrap().save(to.join(format!("log-{name}-{theme_name}.png"))).unwrap();
+            let save = |harness: &mut Harness<'_, Window>, what: &str| {
+                harness.render().unwrap().save(to.join(format!("{what}-{name}-{theme_name}.png"))).unwrap();
+            };
+            save(&mut harness, "log");
+            let mut harness = under_way(folder.path(), size, theme);
+            save(&mut harness, "log-next");
+            harness.get_by_label("Read a probe’s table…").click_accesskit();
+            settled(&mut harness);
+            type_path(&mut harness, &probe_table(folder.path()));
+            settled(&mut harness);
+            save(&mut harness, "log-table");
+            let mut harness = invented(size, theme);
+            save(&mut harness, "log-all");
+            harness.get_by_label_contains("batch 3, invented, with more rennet, begun").click_accesskit();
+            settled(&mut harness);
+            harness.get_by_label("Compare with batch 1, invented, first").click_accesskit();
+            settled(&mut harness);
+            save(&mut harness, "log-compared");
         }
     }
 }

@@ -1,7 +1,7 @@
 //! Nothing is cut: every text has room in its place, at the sizes of window that count, at every station and on every page.
 
-use crate::ui::log::{begun, morning, typed};
-use crate::ui::{about_second, example, settled, shown};
+use crate::ui::log::{begun, invented, morning, probe_table, typed, under_way};
+use crate::ui::{about_second, example, settled, shown, type_path};
 use egui::epaint::{ClippedShape, Shape, TextShape};
 use egui::{Rect, Theme};
 use egui_kittest::Harness;
@@ -78,11 +78,20 @@ fn no_text_is_cut_in_a_log() {
         let folder = tempfile::tempdir().unwrap();
         let mut harness = begun(folder.path(), size, Theme::Light);
         morning(&mut harness);
-        harness.state_mut().view.log_at = Some(jiff::civil::date(2031, 5, 5).at(7, 40, 0, 0));
+        harness.state_mut().view.log.at = Some(jiff::civil::date(2031, 5, 5).at(7, 40, 0, 0));
         // A reason why something is refused is the longest text beside a box.
         typed(&mut harness, "Temperature of the milk", "much too hot");
         harness.get_by_label_contains("write a number");
         found.extend(cut(&harness).into_iter().map(|text| format!("a log at {size:?}: {text}")));
+        let mut harness = under_way(folder.path(), size, Theme::Light);
+        found.extend(cut(&harness).into_iter().map(|text| format!("what comes next at {size:?}: {text}")));
+        harness.get_by_label("Read a probe’s table…").click_accesskit();
+        settled(&mut harness);
+        type_path(&mut harness, &probe_table(folder.path()));
+        settled(&mut harness);
+        found.extend(cut(&harness).into_iter().map(|text| format!("a probe's table at {size:?}: {text}")));
+        let harness = invented(size, Theme::Light);
+        found.extend(cut(&harness).into_iter().map(|text| format!("all batches at {size:?}: {text}")));
     }
     assert!(found.is_empty(), "{}", found.join("\n"));
 }

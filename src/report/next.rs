@@ -1,0 +1,190 @@
+//! What comes next, while a batch is made: the plan from where the maker is.
+
+use super::{Plan, Step, StepTime, plan_at};
+use crate::batch::Batch;
+use crate::design::{Reached, Wish};
+use crate::plan::{KitchenWeek, Now, begins, kitchen_week, reached, tasks};
+use crate::record::{BatchRecord, EntryKind, EntryValue};
+use crate::units::Units;
+use jiff::civil::DateTime;
+
+/// Minutes by which a task has to lie beside the plan of the day before that is said: what is named is rounded to five.
+const MOVED_MIN: f64 = 10.0;
+
+/// One task that comes, or is under way.
+#[derive(Clone, Debug, PartialEq)]
+pub struct NextTask {
+    /// Its key.
+    pub task: String,
+    /// When it is to begin, or was begun.
+    pub time: StepTime,
+    /// When the plan of the day had it, where that lies apart.
+    pub planned: Option<DateTime>,
+    /// Its steps, each with the targets, what to do if it is off, and the cautions that belong before it.
+    pub steps: Vec<Step>,
+    /// What can be written down with it, in the order of the paper.
+    pub records: Vec<EntryKind>,
+    /// What is written down when it is begun.
+    pub begins: (EntryKind, EntryValue),
+}
+
+impl NextTask {
+    /// Returns what is done, a sentence each.
+    #[must_use]
+    pub fn words(&self) -> Vec<String> {
+        self.steps.iter().map(|step| format!("{} {}", step.verb, step.what)).collect()
+    }
+
+    /// Returns its name, short: that of its time in the log.
+    #[must_use]
+    pub fn name(&self) -> &str {
+        &self.time.name
+    }
+
+    /// Returns by how much it lies beside the plan of the day, such as `25 min later than planned`; nothing where it does not.
+    #[must_use]
+    pub fn moved(&self, units: Units) -> Option<String> {
+        let minutes = self.planned?.duration_until(self.time.clock?).as_secs_f64() / 60.0;
+        let way = if minutes > 0.0 { "later" } else { "earlier" };
+        let minutes = 5 * (minutes.abs() / 5.0).round() as i64;
+        Some(units.told(&format!("{} {way} than planned", crate::plan::length(minutes))))
+    }
+
+    /// Returns how long it is until then, such as `in 25 min`; nothing without a clock time, or where only its day counts.
+    #[must_use]
+    pub fn until(&self, now: DateTime, units: Units) -> Option<String> {
+        let clock = self.time.clock.filter(|_| !self.time.whole_day)?;
+        let minutes = (now.duration_until(clock).as_secs_f64() / 60.0).round() as i64;
+        let words = match minutes {
+            0 => "now".to_owned(),
+            1.. => format!("in {}", crate::plan::length(minutes)),
+            _ => format!("{} ago", crate::plan::length(-minutes)),
+        };
+        Some(units.told(&words))
+    }
+}
+
+/// What is under way and what comes next.
+#[derive(Clone, Debug, PartialEq)]
+pub struct NextTasks {
+    /// What was begun last, by what was written down.
+    pub begun: Option<NextTask>,
+    /// The entry that says so; none where the design of the day does.
+    pub begun_by: Option<u32>,
+    /// Everything that follows, in order.
+    pub next: Vec<NextTask>,
+    /// When one cheese is to be weighed while it dries, as far as that lies ahead, and what it is to weigh.
+    pub weighings: Vec<super::Weighing>,
+    /// Why the plan is not as it was wished, in a sentence without its full stop.
+    pub trouble: Option<String>,
+}
+
+/// Returns what is under way in a batch and what comes next: late or early, the rest of the plan moves.
+///
+/// # Arguments
+/// * `batch`: of the design of the record
+/// * `now`: what the clock on the wall says
+///
+/// # Example
+/// ```
+/// use jiff::{civil::date, tz::TimeZone};
+/// use vatsketch::{batch::batch, design::{Design, Wish}, plan::Now, record::{EntryKind, EntryValue, Log}, report::next_tasks, units::Units};
+/// let at = |hour, minute| date(2031, 5, 9).at(hour, minute, 0, 0);
+/// let mut design = Design::default();
+/// design.week.wish = Wish::StartAt(at(9, 0));
+/// let mut log = Log::default();
+/// log.begin("", at(8, 0), design.clone(), None);
+/// // It was begun half an hour late.
+/// log.enter(1, at(9, 30), EntryKind::StepBegun, EntryValue::Words("sanitise".to_owned()))?;
+/// let next = next_tasks(&batch(&design)?, log.batch(1)?, &Now { at: at(9, 32), zone: TimeZone::UTC }, Units::METRIC);
+/// assert_eq!(next.begun.unwrap().task, "sanitise");
+/// assert_eq!(next.next[0].task, "measure");
+/// assert!(next.next[0].moved(Units::METRIC).unwrap().ends_with("later than planned"));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[must_use]
+pub fn next_tasks(batch: &Batch, record: &BatchRecord, now: &Now, units: Units) -> NextTasks {
+    let now = now.for_week(&record.design.week);
+    let (here, begun_by) = reached(record, &tasks(batch), now.at).unzip();
+    let here = here.or_else(|| record.design.week.reached.clone());
+    let (plan, trouble) = from_here(batch, here.clone(), &now);
+    let plan = plan.shown_in(units);
+    let planned = of_the_day(batch, record, &now);
+    let mut all = in_order(&plan, planned.as_ref());
+    let is_begun = |task: &NextTask| here.as_ref().is_some_and(|here| here.task == task.task);
+    let begun = all.first().is_some_and(is_begun).then(|| all.remove(0));
+    let weighings = plan.weighings.into_iter().filter(|weighing| weighing.time.clock.is_none_or(|clock| clock >= now.at)).collect();
+    NextTasks { begun, begun_by, next: all, weighings, trouble }
+}
+
+/// Returns the plan from where the maker is. Where what was wished can no longer be had, it goes on without the wish, and that is said.
+fn from_here(batch: &Batch, here: Option<Reached>, now: &Now) -> (Plan, Option<String>) {
+    let mut batch = batch.clone();
+    let is_begun = here.is_some();
+    batch.design.week.reached = here;
+    let plan = plan_at(&batch, now);
+    let Some(why) = plan.no_week.clone().filter(|_| is_begun) else {
+        let trouble = plan.no_week.clone();
+        return (plan, trouble);
+    };
+    batch.design.week.wish = Wish::Open;
+    (plan_at(&batch, now), Some(why))
+}
+
+/// Returns the week as it was planned when the record was begun; none where no time was wished for, or none could be had.
+fn of_the_day(batch: &Batch, record: &BatchRecord, now: &Now) -> Option<KitchenWeek> {
+    kitchen_week(batch, &Now { at: record.begun, ..now.clone() }).ok().flatten()
+}
+
+/// Returns the tasks of a plan by time, each with its steps.
+fn in_order(plan: &Plan, planned: Option<&KitchenWeek>) -> Vec<NextTask> {
+    let mut all: Vec<NextTask> = Vec::new();
+    for step in &plan.steps {
+        for time in &step.times {
+            match all.iter_mut().find(|task| task.task == time.task) {
+                Some(task) => task.push(step),
+                None => all.push(NextTask::of(step, time, planned)),
+            }
+        }
+    }
+    // Those of one time stay in the order of the trade.
+    all.sort_by(|a, b| match (a.time.clock, b.time.clock) {
+        (Some(a), Some(b)) => a.cmp(&b),
+        _ => a.time.at_min.total_cmp(&b.time.at_min),
+    });
+    all
+}
+
+impl NextTask {
+    fn of(step: &Step, time: &StepTime, planned: Option<&KitchenWeek>) -> Self {
+        let of_the_day = planned.and_then(|week| Some(week.tasks.iter().find(|task| task.key == time.task)?.start));
+        let apart = |planned: &DateTime| {
+            let clock = time.clock.filter(|_| !time.whole_day);
+            clock.is_some_and(|clock| planned.duration_until(clock).as_secs_f64().abs() >= 60.0 * MOVED_MIN)
+        };
+        let mut task = Self {
+            task: time.task.clone(),
+            time: time.clone(),
+            planned: of_the_day.filter(apart),
+            steps: Vec::new(),
+            records: Vec::new(),
+            begins: begins(&time.task),
+        };
+        task.push(step);
+        task
+    }
+
+    /// Adds a step, and what can be written down with it.
+    fn push(&mut self, step: &Step) {
+        let turn = step.times.iter().any(|time| time.task.starts_with("turn_"));
+        let hold = step.hold.iter().flat_map(|hold| hold.records.iter().copied());
+        let kinds = step.record.into_iter().chain(hold).chain(turn.then_some(EntryKind::TurnWhey));
+        for kind in kinds.chain(step.begins_drying().then_some(EntryKind::CheeseWeight)) {
+            // What says that it was begun has its own button.
+            if !self.records.contains(&kind) && kind != self.begins.0 && kind != EntryKind::OtherTask {
+                self.records.push(kind);
+            }
+        }
+        self.steps.push(step.clone());
+    }
+}
