@@ -83,7 +83,8 @@ fn task_of(kind: EntryKind) -> Option<&'static str> {
 /// ```
 #[must_use]
 pub fn begins(task: &str) -> (EntryKind, EntryValue) {
-    let named = [EntryKind::WarmingBegan, EntryKind::CultureAdded, EntryKind::RennetAdded, EntryKind::CurdCut, EntryKind::Ladled];
+    // The curd is tested before it is cut: that the test was begun does not say that it was clean, nor that it was cut.
+    let named = [EntryKind::WarmingBegan, EntryKind::CultureAdded, EntryKind::RennetAdded, EntryKind::Ladled];
     let own = named.into_iter().find(|kind| task_of(*kind) == Some(task));
     own.map_or_else(|| (EntryKind::StepBegun, EntryValue::Words(task.to_owned())), |kind| (kind, EntryValue::Done))
 }

@@ -93,7 +93,7 @@ fn write_task(when: &str, task: &NextTask, data: &mut dyn Write) -> Result<(), C
         if let Some(hold) = &step.hold {
             writeln!(data, "    {}", printable(&hold.words(&step.if_off)).replace('\u{a0}', " "))?;
         } else if !step.if_off.is_empty() {
-            writeln!(data, "    if it is off: {}", printable(&step.if_off).replace('\u{a0}', " "))?;
+            writeln!(data, "    If not: {}", printable(&step.if_off).replace('\u{a0}', " "))?;
         }
     }
     let keys: Vec<&str> = task.records.iter().map(|kind| kind.key()).collect();

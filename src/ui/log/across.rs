@@ -3,6 +3,7 @@
 use crate::report::{BATCH_COLUMNS, BatchLine, short_day};
 use crate::ui::state::ask::{Ask, LogAsk};
 use crate::ui::state::view::View;
+use crate::ui::widget::room::Room;
 use crate::ui::widget::scroll::read_ui;
 use crate::ui::widget::spoken::heading_ui;
 use crate::ui::widget::text_undo::remember_text;
@@ -13,18 +14,22 @@ use egui::{
     vec2,
 };
 
-/// Width of a column of numbers, and of a small curve.
+/// Widest column of numbers, and width of a small curve.
 const NUMBER: f32 = 84.0;
 const CURVE: f32 = 110.0;
+/// Room for the bar of what scrolls.
+const BAR: f32 = 16.0;
 /// Height of the numbers of a batch.
 const NUMBERS: f32 = 32.0;
 /// Height of the headings.
-const HEADINGS: f32 = 58.0;
+const HEADINGS: f32 = 42.0;
 /// Room around a batch.
 const PAD: f32 = 6.0;
 
 /// Draws the batches that were found; returns what is asked for.
-pub(super) fn across_ui(ui: &mut Ui, view: &mut View, lines: &[BatchLine], of: usize) -> Vec<Ask> {
+///
+/// `of`: how many batches there are
+pub(super) fn across_ui(ui: &mut Ui, view: &mut View, lines: &[BatchLine], of: usize, room: Room) -> Vec<Ask> {
     let mut asks = Vec::new();
     heading_ui(ui, "All batches");
     ui.horizontal_wrapped(|ui| {
@@ -49,26 +54,46 @@ pub(super) fn across_ui(ui: &mut Ui, view: &mut View, lines: &[BatchLine], of: u
         ui.add(Label::new(words).wrap());
         return asks;
     }
+    let widths = Widths::of(ui.available_width() - BAR);
+    headings_ui(ui, widths);
     let scales = Scales::of(lines);
-    read_ui(ui, "Batches side by side", ScrollArea::both().auto_shrink(false), |ui| {
-        headings_ui(ui);
-        for line in lines {
-            if line_ui(ui, view.units, line, &scales) {
-                asks.push(Ask::Log(LogAsk::Choose(line.number)));
-            }
-        }
-    });
+    let units = view.units;
+    let mut all_ui = |ui: &mut Ui| {
+        let pressed = lines.iter().filter(|line| line_ui(ui, units, line, &scales, widths)).map(|line| line.number);
+        asks.extend(pressed.map(|number| Ask::Log(LogAsk::Choose(number))));
+    };
+    match room {
+        Room::Own => read_ui(ui, "Batches side by side", ScrollArea::vertical().auto_shrink(false), all_ui),
+        Room::Column => all_ui(ui),
+    }
     asks
 }
 
-fn width() -> f32 {
-    2.0 * PAD + NUMBER * BATCH_COLUMNS.len() as f32 + 2.0 * CURVE
+/// How wide the columns are.
+#[derive(Clone, Copy)]
+struct Widths {
+    number: f32,
+    /// None where there is no room for the small curves.
+    curve: Option<f32>,
+}
+
+impl Widths {
+    fn of(room: f32) -> Self {
+        let count = BATCH_COLUMNS.len() as f32;
+        let with_curves = 2.0 * PAD + NUMBER * count + 2.0 * CURVE <= room;
+        Self { number: NUMBER.min((room - 2.0 * PAD) / count), curve: with_curves.then_some(CURVE) }
+    }
+
+    fn whole(self) -> f32 {
+        2.0 * PAD + self.number * BATCH_COLUMNS.len() as f32 + 2.0 * self.curve.unwrap_or(0.0)
+    }
 }
 
 /// Draws the headings.
-fn headings_ui(ui: &mut Ui) {
-    let (rect, _) = ui.allocate_exact_size(vec2(width(), HEADINGS), Sense::hover());
-    let heads = BATCH_COLUMNS.iter().map(|column| (column.label, NUMBER)).chain([("Weight", CURVE), ("pH in the middle", CURVE)]);
+fn headings_ui(ui: &mut Ui, widths: Widths) {
+    let (rect, _) = ui.allocate_exact_size(vec2(widths.whole(), HEADINGS), Sense::hover());
+    let curves = widths.curve.into_iter().flat_map(|curve| [("Weight", curve), ("pH, middle", curve)]);
+    let heads = BATCH_COLUMNS.iter().map(|column| (column.label, widths.number)).chain(curves);
     let mut left = rect.left() + PAD;
     for (words, wide) in heads {
         let galley = ui.painter().layout(words.to_owned(), plain(CAPTION), Palette::of(ui).soft, wide - 8.0);
@@ -78,16 +103,17 @@ fn headings_ui(ui: &mut Ui) {
 }
 
 /// Draws one batch as a button; returns whether it was pressed.
-fn line_ui(ui: &mut Ui, units: Units, line: &BatchLine, scales: &Scales) -> bool {
+fn line_ui(ui: &mut Ui, units: Units, line: &BatchLine, scales: &Scales, widths: Widths) -> bool {
+    let inside = widths.whole() - 2.0 * PAD;
     let palette = Palette::of(ui);
     let day = short_day(line.begun.date());
     let title = format!("{}, {day}, {}", line.title, line.design);
-    let title = ui.painter().layout(title, bold(BODY), palette.text, width() - 2.0 * PAD);
-    let words = (!line.words.is_empty())
-        .then(|| ui.painter().layout(format!("“{}”", line.words), plain(CAPTION), palette.soft, width() - 2.0 * PAD));
+    let title = ui.painter().layout(title, bold(BODY), palette.text, inside);
+    let words =
+        (!line.words.is_empty()).then(|| ui.painter().layout(format!("“{}”", line.words), plain(CAPTION), palette.soft, inside));
     let words_high = words.as_ref().map_or(0.0, |words| words.size().y);
     let high = title.size().y + NUMBERS + words_high + 2.0 * PAD;
-    let (rect, response) = ui.allocate_exact_size(vec2(width(), high), Sense::click());
+    let (rect, response) = ui.allocate_exact_size(vec2(widths.whole(), high), Sense::click());
     if !ui.is_rect_visible(rect) {
         return response.clicked();
     }
@@ -104,13 +130,16 @@ fn line_ui(ui: &mut Ui, units: Units, line: &BatchLine, scales: &Scales) -> bool
     ui.painter().galley(pos2(left, top), title, palette.text);
     top += title_high;
     for (place, text) in texts.iter().enumerate() {
-        let at = pos2(left + NUMBER * place as f32, top + 0.5 * NUMBERS);
+        let at = pos2(left + widths.number * place as f32, top + 0.5 * NUMBERS);
         ui.painter().text(at, Align2::LEFT_CENTER, text, plain(BODY), palette.text);
     }
-    let curves = left + NUMBER * texts.len() as f32;
-    for (place, (points, scale)) in [(&line.weights, &scales.weights), (&line.centre, &scales.centre)].into_iter().enumerate() {
-        let own = Rect::from_min_size(pos2(curves + CURVE * place as f32, top + 3.0), vec2(CURVE - 12.0, NUMBERS - 6.0));
-        small_curve(ui, own, points, scale);
+    if let Some(wide) = widths.curve {
+        let mut from = left + widths.number * texts.len() as f32;
+        for (points, scale) in [(&line.weights, &scales.weights), (&line.centre, &scales.centre)] {
+            let own = Rect::from_min_size(pos2(from, top + 3.0), vec2(wide - 12.0, NUMBERS - 6.0));
+            small_curve(ui, own, points, scale);
+            from += wide;
+        }
     }
     top += NUMBERS;
     if let Some(words) = words {

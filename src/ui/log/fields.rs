@@ -15,8 +15,6 @@ use egui::{Label, RichText, Ui};
 /// Draws what can be written down and returns what is asked for.
 pub(super) fn fields_ui(ui: &mut Ui, view: &mut View, (record, design): (&BatchRecord, &Design), shown: &LogShown) -> Vec<Ask> {
     heading_ui(ui, &crate::design::upper_first(&record.title()));
-    let words = "In the order of the plan; write what you know and leave out the rest. Each entry is saved at once.";
-    ui.add(Label::new(RichText::new(words).size(CAPTION).color(Palette::of(ui).soft)).wrap());
     if record.design != *design {
         let words = "This batch keeps the design of its day, and is compared with that one; the figures and cautions below are of the design as it is now.";
         ui.add(Label::new(RichText::new(words).size(CAPTION).color(Palette::of(ui).caution_text)).wrap());
@@ -27,6 +25,8 @@ pub(super) fn fields_ui(ui: &mut Ui, view: &mut View, (record, design): (&BatchR
         asks.extend(next_ui(ui, view, record, next, now));
         heading_ui(ui, "All that you can write down");
     }
+    let words = "In the order of the plan; write what you know and leave out the rest. Each entry is saved at once.";
+    ui.add(Label::new(RichText::new(words).size(CAPTION).color(Palette::of(ui).soft)).wrap());
     let asked = shown.form.asked.iter().filter_map(|field| entry_ui(ui, view, record, field, Place::List));
     asks.extend(asked);
     ui.add_space(10.0);

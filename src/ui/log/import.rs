@@ -25,7 +25,7 @@ const KINDS: [EntryKind; 9] = [
     EntryKind::CentrePh,
 ];
 /// Lines that are shown at each end, and refused ones.
-const SHOWN: usize = 4;
+const SHOWN: usize = 3;
 const MOST_REFUSED: usize = 12;
 /// Width of a box for the name of a column.
 const COLUMN: f32 = 170.0;
@@ -73,7 +73,6 @@ pub(super) fn import_ui(ui: &mut Ui, view: &mut View, table: &ProbeImport, batch
         }
     });
     ui.separator();
-    found_ui(ui, view.units, wish.kind, table.found());
     let lines = table.found().map_or(0, |(imported, _)| imported.read.len());
     let mut done = None;
     ui.horizontal(|ui| {
@@ -85,6 +84,7 @@ pub(super) fn import_ui(ui: &mut Ui, view: &mut View, table: &ProbeImport, batch
             done = Some(LogAsk::ImportNothing);
         }
     });
+    found_ui(ui, view.units, wish.kind, table.found());
     done.or(asked.map(LogAsk::ImportAs)).map(Ask::Log)
 }
 

@@ -51,11 +51,11 @@ pub(super) fn next_ui(ui: &mut Ui, view: &mut View, record: &BatchRecord, next: 
             let when = [format!("Next: {}", task.time.words_with_day())].into_iter().chain(notes).collect::<Vec<_>>().join(", ");
             card_ui(ui, |ui| {
                 ui.label(RichText::new(when).font(bold(CAPTION)));
-                steps_ui(ui, units, &task.steps);
                 if done_ui(ui, view, "Started", task.name()) {
                     let (kind, value) = task.begins.clone();
                     asks.push(Ask::Log(LogAsk::Enter(kind, value)));
                 }
+                steps_ui(ui, units, &task.steps);
                 asks.extend(records_ui(ui, view, record, task, Place::Next));
             });
         }
@@ -92,8 +92,8 @@ fn steps_ui(ui: &mut Ui, units: Units, steps: &[Step]) {
         }
         let (hold, off) = match &step.hold {
             Some(hold) => (hold.words(&step.if_off), String::new()),
-            None if step.if_off.is_empty() => Default::default(),
-            None => (String::new(), format!("If it is off: {}", step.if_off)),
+            None if step.if_off.is_empty() => (String::new(), String::new()),
+            None => (String::new(), format!("If not: {}", step.if_off)),
         };
         for words in [&step.how, &hold, &off].into_iter().filter(|words| !words.is_empty()) {
             ui.add(Label::new(RichText::new(words).size(CAPTION).color(palette.soft)).wrap());

@@ -71,7 +71,7 @@ pub(in crate::ui) fn log_page_ui(ui: &mut Ui, view: &mut View, found: &LogFound<
             }
             CentralPanel::default().frame(side).show(ui, |ui| match room_for(view, parts) {
                 // It scrolls both ways by itself.
-                Middle::Across => asks.extend(across_ui(ui, view, parts.across, parts.book.batches().len())),
+                Middle::Across => asks.extend(across_ui(ui, view, parts.across, parts.book.batches().len(), room)),
                 middle => scroll_ui(ui, "entries", |ui| asks.extend(middle_ui(ui, view, parts, middle))),
             });
         }
@@ -116,7 +116,7 @@ const fn room_for(view: &View, parts: LogParts<'_>) -> Middle {
 fn middle_ui(ui: &mut Ui, view: &mut View, parts: LogParts<'_>, middle: Middle) -> Vec<Ask> {
     let chosen = parts.book.chosen();
     match (middle, chosen, parts.shown) {
-        (Middle::Across, ..) => across_ui(ui, view, parts.across, parts.book.batches().len()),
+        (Middle::Across, ..) => across_ui(ui, view, parts.across, parts.book.batches().len(), Room::Column),
         (Middle::Import, Some(record), _) => {
             parts.import.and_then(|table| import_ui(ui, view, table, &record.title())).into_iter().collect()
         }
