@@ -1,7 +1,7 @@
 //! A batch against its plan, in words: every measurement with what the plan says, and what was off and when.
 
 use super::apart::apart_text;
-use super::{Amount, short_moment};
+use super::{Amount, duration, short_moment};
 use crate::analysis;
 use crate::batch::Batch;
 use crate::curve::{MeasuredLine, MeasuredOn, MeasuredPoint, Spread, measured};
@@ -9,6 +9,9 @@ use crate::design::{Unit, lower_first};
 use crate::record::{BatchRecord, EntryKind, Holds};
 use crate::units::Units;
 use jiff::civil::DateTime;
+
+/// Minutes from which a time is told in hours.
+const LONG_MIN: f64 = 120.0;
 
 /// What a comparison does not say.
 pub const NO_CHECK: &str =
@@ -58,6 +61,10 @@ impl AgainstRow {
     /// Returns an amount of this row as it is shown.
     #[must_use]
     pub fn amount(&self, value: f64) -> String {
+        // Nobody counts three hours in minutes.
+        if self.unit == Unit::Minute && value >= LONG_MIN {
+            return duration(value, self.units);
+        }
         Amount::new(value, self.unit, self.decimals).shown_in(self.units).to_string()
     }
 

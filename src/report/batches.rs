@@ -30,7 +30,7 @@ const COLUMNS: usize = 8;
 pub const BATCH_COLUMNS: [BatchColumn; COLUMNS] = [
     column("milk_l", "Milk", Unit::Litre, 2),
     column("clean_break_min", "Clean break", Unit::Minute, 0),
-    column("unmoulded_ph", "pH, unmoulded", Unit::One, 2),
+    column("unmoulded_ph", "pH, moulds", Unit::One, 2),
     column("first_cheese_g", "First weight", Unit::Gram, 0),
     column("last_cheese_g", "Last weight", Unit::Gram, 0),
     column("lost_percent", "Weight lost", Unit::Percent, 0),
