@@ -10,6 +10,7 @@ mod lift;
 mod log;
 mod names;
 mod notice;
+mod offline;
 mod old_names;
 mod outputs;
 mod pickling;
