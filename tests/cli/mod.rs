@@ -13,6 +13,7 @@ mod notice;
 mod offline;
 mod old_names;
 mod outputs;
+mod parameters;
 mod pickling;
 mod plan;
 mod scale;
