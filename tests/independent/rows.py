@@ -38,7 +38,7 @@ ROWS = {
         Row("fine drying: moisture at the centre", 0.0025, True, "as above", 0.03),
         Row("vinegar: pH at the centre", 0.1, False, "beside what it is 8 % earlier or later: rings smear the front, whose first fall comes early"),
         Row("vinegar: pH, blended", 0.03, False, "0.02 of a usual cheese, which the program says; here of any size and dryness"),
-        Row("vinegar: pH of the vinegar", 0.03, False, "as above"),
+        Row("vinegar: pH of the vinegar", 0.06, False, "as above; the vinegar feels the skin of a large or a dry cheese at once"),
         Row("vinegar: acid in the cheese, %", 0.02, True, GRID, 0.01),
         Row("vinegar: equilibrium pH", 1e-6, False, "an equation in one unknown on both sides"),
         Row("fine vinegar: pH at the centre", 0.02, False, "finer rings; beside what it is 1 % earlier or later"),
