@@ -70,6 +70,7 @@ END
     indented resources/fonts/DEJAVU-LICENCE.txt
 } >"$made/copyright"
 resources/third-party-licences.sh | gzip -9n >"$made/third-party-licences.gz"
+resources/bill-of-materials.sh >"$made/vatsketch.cdx.json"
 
 cargo deb --no-build --locked
 

@@ -53,7 +53,6 @@ pub fn constant_lists() -> Vec<(&'static str, &'static [Constant])> {
         ("gel of soured milk", souring::GEL_CONSTANTS),
         ("calcium of soured milk", souring::CALCIUM_CONSTANTS),
         ("salt and water in vinegar", soaking::CONSTANTS),
-        ("pickling", process::PICKLING_CONSTANTS),
         ("slow and fast soaks", process::LIKELY_SOAK_CONSTANTS),
         ("limits of time and temperature", growth::LIMIT_CONSTANTS),
         ("limits of acid and dryness", growth::TABLE_CONSTANTS),

@@ -3,7 +3,8 @@
 use super::log::LogCommand;
 use super::named;
 use super::options::{
-    DesignOptions, FigureOptions, FormOptions, OutputOptions, PaperOptions, ScaleOptions, UnitOptions, WeekOptions,
+    DesignOptions, FigureOptions, FormOptions, OutputOptions, PaperOptions, ParameterOptions, ScaleOptions, StageOptions,
+    UnitOptions, WeekOptions,
 };
 use super::stage_alone::StageAlone;
 use crate::analysis::Alike;
@@ -36,6 +37,9 @@ pub enum Command {
         /// The design.
         #[command(flatten)]
         design: DesignOptions,
+        /// Other values of uncertain constants.
+        #[command(flatten)]
+        parameters: ParameterOptions,
         /// Text or JSON.
         #[command(flatten)]
         form: FormOptions,
@@ -54,6 +58,9 @@ pub enum Command {
         /// Set an input of the stage, of the described cheese or of the germs, KEY=VALUE; for drying, pickling and souring also `report_h=6,12,24`. `vatsketch inputs` lists them.
         #[arg(long, value_name = "KEY=VALUE")]
         set: Vec<String>,
+        /// How it is calculated.
+        #[command(flatten)]
+        how: StageOptions,
         /// Text or JSON.
         #[command(flatten)]
         form: FormOptions,
@@ -206,6 +213,9 @@ pub enum Command {
         /// How many trial runs.
         #[arg(long, value_name = "N", default_value_t = 200, value_parser = clap::value_parser!(u32).range(10..=10_000))]
         draws: u32,
+        /// With the values of the constants in each trial run, as --parameter of `figures` takes them.
+        #[arg(long, requires = "json")]
+        trials: bool,
         /// Text or JSON.
         #[command(flatten)]
         form: FormOptions,

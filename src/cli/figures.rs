@@ -2,29 +2,35 @@
 
 use super::ending::{CliError, Ending};
 use super::open;
-use super::options::{DesignOptions, FormOptions};
-use super::text::{write_failures, write_figures};
-use crate::batch::{Batch, batch};
+use super::options::{DesignOptions, FormOptions, ParameterOptions};
+use super::parameters::Parameters;
+use super::text::{write_failures, write_figures, write_json};
+use crate::batch::{Batch, batch_given};
 use crate::caution::cautions;
 use crate::design::Stage;
-use crate::export::{self, printable};
+use crate::export::{json_members, printable};
 use crate::figure::{Figure, figures, germ_table};
-use crate::process::GermLine;
+use crate::process::{GermLine, Given};
 use crate::units::Units;
 use crate::words::{FROM_A_MODEL, POTENTIAL_GROWTH, TRUE_OF_ALL, caution_line};
+use serde_json::Value;
 use std::io::Write;
 
 pub(super) fn run(
     design: &DesignOptions,
+    parameters: &ParameterOptions,
     form: &FormOptions,
     data: &mut dyn Write,
     words: &mut dyn Write,
 ) -> Result<Ending, CliError> {
-    let batch = batch(&open::design(design)?)?;
+    let design = open::design(design)?;
+    let parameters = Parameters::read(parameters, &design)?;
+    let batch = batch_given(&design, &Given { parameters: parameters.values, ..Given::default() })?;
     if form.json {
-        write!(data, "{}", export::json(&batch))?;
+        write_json(parameters.beside(Value::Object(json_members(&batch))), data)?;
     } else {
         write_text(&batch, form.shown.units, data)?;
+        parameters.write(data)?;
     }
     Ok(write_failures(&batch, "", form.shown.units, words)?)
 }

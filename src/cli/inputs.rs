@@ -3,6 +3,7 @@
 use super::ending::{CliError, Ending};
 use super::germs::{SETTINGS, TEXTS};
 use super::options::FormOptions;
+use super::parameters;
 use super::souring;
 use super::text::write_json;
 use crate::design::{DESCRIBED_CHEESE_FIELDS, DESCRIBED_PICKLING_FIELDS, Field, Kind, Value, fields};
@@ -20,6 +21,7 @@ pub(super) fn run(form: &FormOptions, data: &mut dyn Write) -> Result<Ending, Cl
         write_json(
             json!({
                 "inputs": inputs, "described_cheese": cheese, "described_pickling": pickling, "described_souring": souring, "germs": germs,
+                "parameters": parameters::list_json(),
             }),
             data,
         )?;
@@ -55,6 +57,11 @@ pub(super) fn run(form: &FormOptions, data: &mut dyn Write) -> Result<Ending, Cl
         let range = format!("{} to {} {}", setting.least, setting.most, setting.unit);
         writeln!(data, "  {:<28} {:<44} default {}: {}", setting.key, range.trim_end(), setting.otherwise, setting.label)?;
     }
+    writeln!(
+        data,
+        "\nUncertain constants, for --parameter of `vatsketch figures` and `vatsketch stage`; a few have another default in other designs"
+    )?;
+    parameters::write_list(data)?;
     Ok(Ending::Done)
 }
 

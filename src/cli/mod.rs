@@ -17,6 +17,7 @@ mod mistyped;
 mod named;
 mod open;
 mod options;
+mod parameters;
 mod pickling;
 mod plan;
 mod scale;
@@ -36,7 +37,8 @@ pub use arguments::{Arguments, Command};
 pub use ending::Ending;
 pub use log::{EntryOptions, LogCommand};
 pub use options::{
-    DesignOptions, FigureOptions, FormOptions, OutputOptions, PaperChoice, PaperOptions, ScaleOptions, UnitOptions, WeekOptions,
+    DesignOptions, FigureOptions, FormOptions, OutputOptions, PaperChoice, PaperOptions, ParameterOptions, ScaleOptions,
+    StageOptions, UnitOptions, WeekOptions,
 };
 pub use stage_alone::StageAlone;
 
@@ -90,11 +92,9 @@ pub fn run<T: Into<OsString> + Clone>(
     };
     let Some(command) = parsed.command else { return Asked::Window(parsed.file) };
     let result = match command {
-        Command::Figures { design, form } => figures::run(&design, &form, data, words),
+        Command::Figures { design, parameters, form } => figures::run(&design, &parameters, &form, data, words),
         Command::Inputs { form } => inputs::run(&form, data),
-        Command::Stage { name: StageAlone::Stage(name), set, form } => stage::run(name, &set, &form, data, words),
-        Command::Stage { name: StageAlone::Souring, set, form } => souring::run(&set, &form, data, words),
-        Command::Stage { name: StageAlone::Germs, set, form } => germs::run(&set, &form, data),
+        Command::Stage { name, set, how, form } => stage_alone::run(name, &set, &how, &form, data, words),
         Command::Export { design, output, curve, paper, with, week, shown } => {
             let wanted = export::Wanted { output: &output, curve, paper: paper.size, with: &with, week: &week, units: shown.units };
             export::run(&design, &wanted, data, words)
@@ -114,7 +114,9 @@ pub fn run<T: Into<OsString> + Clone>(
         Command::Plan { design, week, form } => plan::run(&design, &week, &form, data, words),
         Command::Shop { design, form } => shop::run(&design, &form, data, words),
         Command::Why { design, figure, form } => why::run(&design, &figure, &form, data),
-        Command::Spread { design, draws, form } => spread::run(&design, draws as usize, &form, data, words),
+        Command::Spread { design, draws, trials, form } => {
+            spread::run(&design, &spread::Wanted { draws: draws as usize, trials }, &form, data, words)
+        }
         Command::Sensitivity { design, figure, form } => sensitivity::run(&design, &figure, &form, data),
         Command::Completions { shell } => definition::completions(shell, data),
         Command::Man { command } => definition::man(command.as_deref(), data),

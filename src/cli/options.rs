@@ -16,6 +16,26 @@ pub struct DesignOptions {
     pub set: Vec<String>,
 }
 
+/// Other values of uncertain constants than those of their records.
+#[derive(Debug, Default, Args)]
+pub struct ParameterOptions {
+    /// Take this value of an uncertain constant, within the range of its record and in its unit, as in moisture_diffusivity=2e-10; may be given
+    /// again. `vatsketch inputs` lists them.
+    #[arg(long, value_name = "KEY=VALUE")]
+    pub parameter: Vec<String>,
+}
+
+/// How one stage alone is calculated.
+#[derive(Debug, Default, Args)]
+pub struct StageOptions {
+    /// Other values of uncertain constants; not for souring and germs, which are told everything with --set.
+    #[command(flatten)]
+    pub parameters: ParameterOptions,
+    /// Cut and step the cheese finely, as a check needs it; for drying and pickling, and slower.
+    #[arg(long)]
+    pub fine: bool,
+}
+
 /// The form of what is printed.
 #[derive(Debug, Default, Args)]
 pub struct FormOptions {

@@ -4,11 +4,14 @@ use super::columns::{Column, write_columns};
 use super::described::{described_matter, hours, not_here};
 use super::ending::{CliError, Ending};
 use super::open;
-use super::options::FormOptions;
+use super::options::{FormOptions, StageOptions};
+use super::parameters::Parameters;
 use super::text::{amount_text, write_json};
 use crate::caution::{Caution, soak_cautions};
-use crate::design::{DESCRIBED_PICKLING_FIELDS, DescribedCheese, DescribedPickling, Field, Stage, Unit};
-use crate::process::{LONGEST_SOAK_H, PicklePoint, PickleRun, PickledCheese, STRONGEST_BUFFER, TargetHours, VinegarBath, pickle};
+use crate::design::{DESCRIBED_PICKLING_FIELDS, DescribedCheese, DescribedPickling, Design, Field, Stage, Unit};
+use crate::process::{
+    Fineness, LONGEST_SOAK_H, PicklePoint, PickleRun, PickledCheese, STRONGEST_BUFFER, TargetHours, VinegarBath, pickle_given,
+};
 use crate::units::Units;
 use crate::words::{CautionWords, caution_line, caution_words};
 use serde_json::{Value, json};
@@ -17,22 +20,32 @@ use std::io::Write;
 /// Hours that are reported where none are asked for.
 const USUAL_HOURS: [f64; 7] = [6.0, 12.0, 24.0, 48.0, 96.0, 168.0, 336.0];
 
-pub(super) fn run(set: &[String], form: &FormOptions, data: &mut dyn Write, words: &mut dyn Write) -> Result<Ending, CliError> {
+pub(super) fn run(
+    set: &[String],
+    how: &StageOptions,
+    form: &FormOptions,
+    data: &mut dyn Write,
+    words: &mut dyn Write,
+) -> Result<Ending, CliError> {
     let (described, report_h) = described(set)?;
+    let parameters = Parameters::read_for(Stage::Pickling, &how.parameters, &Design::default())?;
     let cheese = cheese(&described)?;
     let bath = VinegarBath {
         acid_g_per_100ml: described.acid_g_per_100ml,
         volume_ml: described.vinegar_ml,
         temperature_c: described.pickling_temperature_c,
     };
-    let run = pickle(&cheese, &bath, &report_h).map_err(|error| CliError::Stage(error.to_string()))?;
+    let fineness = if how.fine { Fineness::SOAK_FINE } else { Fineness::SOAK_SHOWN };
+    let run = pickle_given(&cheese, &bath, &report_h, &parameters.values, fineness)
+        .map_err(|error| CliError::Stage(error.to_string()))?;
     let cautions = soak_cautions(&run, &bath);
     let cheese_g = 1000.0 * cheese.matter.total_kg();
     if form.json {
-        write_json(as_json(&run, cheese_g, &cautions), data)?;
+        write_json(parameters.beside(as_json(&run, cheese_g, &cautions)), data)?;
         return Ok(Ending::Done);
     }
     write_text(&run, cheese_g, form.shown.units, data)?;
+    parameters.write(data)?;
     for caution in &cautions {
         writeln!(words, "{}", caution_line(caution, form.shown.units))?;
     }

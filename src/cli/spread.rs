@@ -3,8 +3,9 @@
 use super::ending::{CliError, Ending};
 use super::open;
 use super::options::{DesignOptions, FormOptions};
+use super::parameters;
 use super::text::{with_notice, write_failures, write_json, write_notice};
-use crate::analysis::LikelyFigure;
+use crate::analysis::{LikelyFigure, draws};
 use crate::batch::batch;
 use crate::curve::{LineSpread, SPREAD_NAME, Spread};
 use crate::design::Stage;
@@ -15,21 +16,34 @@ use crate::units::Units;
 use serde_json::{Map, Value, json};
 use std::io::Write;
 
+/// What is wanted of a spread.
+pub(super) struct Wanted {
+    /// How many trial runs.
+    pub(super) draws: usize,
+    /// Whether the values of the constants in each are told.
+    pub(super) trials: bool,
+}
+
 pub(super) fn run(
     options: &DesignOptions,
-    draws: usize,
+    wanted: &Wanted,
     form: &FormOptions,
     data: &mut dyn Write,
     words: &mut dyn Write,
 ) -> Result<Ending, CliError> {
     let design = open::design(options)?;
     let batch = batch(&design)?;
-    let work = Work { draws, threads: cores(), goes_on: &|| true };
+    let work = Work { draws: wanted.draws, threads: cores(), goes_on: &|| true };
     let Some(spread) = spread(&design, &work)? else {
         return Err(CliError::Stage("the trial runs could not be calculated".to_owned()));
     };
     if form.json {
-        write_json(with_notice(in_json(&spread), &batch), data)?;
+        let mut json = in_json(&spread);
+        if let (true, Some(members)) = (wanted.trials, json.as_object_mut()) {
+            let trials = draws(&design, wanted.draws).iter().map(|trial| parameters::drawn_json(trial, &design)).collect();
+            members.insert("trials".to_owned(), Value::Array(trials));
+        }
+        write_json(with_notice(json, &batch), data)?;
     } else {
         write_words(&spread, form.shown.units, data)?;
         write_notice(&batch, form.shown.units, data)?;

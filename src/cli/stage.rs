@@ -3,14 +3,15 @@
 use super::columns::{Column, write_columns};
 use super::described::{described_matter, hours, not_here};
 use super::ending::{CliError, Ending};
-use super::options::FormOptions;
+use super::options::{FormOptions, StageOptions};
+use super::parameters::Parameters;
 use super::text::{write_figures, write_json};
 use super::{open, pickling};
-use crate::batch::{Batch, batch};
+use crate::batch::{Batch, batch_given};
 use crate::design::{DESCRIBED_CHEESE_FIELDS, DescribedCheese, Design, Field, Stage, Unit, fields};
 use crate::export::json_figures;
 use crate::figure::{Figure, figures};
-use crate::process::{Cheese, DrainingOutcome, DryingPoint, StageError, dry_cheese, salting};
+use crate::process::{Cheese, DrainingOutcome, DryingPoint, Fineness, Given, StageError, dry_cheese_given, salting_given};
 use serde_json::{Value, json};
 use std::io::Write;
 
@@ -20,26 +21,29 @@ struct Described {
     design: Design,
     cheese: DescribedCheese,
     report_h: Vec<f64>,
+    parameters: Parameters,
 }
 
 pub(super) fn run(
     stage: Stage,
     set: &[String],
+    how: &StageOptions,
     form: &FormOptions,
     data: &mut dyn Write,
     words: &mut dyn Write,
 ) -> Result<Ending, CliError> {
     if stage == Stage::Pickling {
-        return pickling::run(set, form, data, words);
+        return pickling::run(set, how, form, data, words);
     }
-    let described = described(stage, set)?;
+    let mut described = described(stage, set)?;
+    described.parameters = Parameters::read_for(stage, &how.parameters, &described.design)?;
     match stage {
         // What may be said about keeping rests on every stage, so it is calculated from the milk.
         Stage::Milk | Stage::Vat | Stage::Draining | Stage::Pickling | Stage::Keeping => {
             from_milk(stage, &described, form, data, words)
         }
         Stage::Salting => salted(&described, form, data),
-        Stage::Drying => dried(&described, form, data),
+        Stage::Drying => dried(&described, how.fine, form, data),
     }
 }
 
@@ -77,12 +81,14 @@ fn from_milk(
     data: &mut dyn Write,
     words: &mut dyn Write,
 ) -> Result<Ending, CliError> {
-    let batch = batch(&described.design)?;
+    let given = Given { parameters: described.parameters.values, ..Given::default() };
+    let batch = batch_given(&described.design, &given)?;
     let figures: Vec<Figure> = figures(&batch).into_iter().filter(|figure| figure.stage == stage).collect();
     if form.json {
-        write_json(Value::Object(json_figures(&figures)), data)?;
+        write_json(described.parameters.beside(Value::Object(json_figures(&figures))), data)?;
     } else {
         write_figures(&figures, form.shown.units, data)?;
+        described.parameters.write(data)?;
     }
     match failure(&batch, stage) {
         Some(error) => {
@@ -112,18 +118,20 @@ fn salted(described: &Described, form: &FormOptions, data: &mut dyn Write) -> Re
         thickness_mm: described.cheese.thickness_mm,
         ..DrainingOutcome::default()
     };
-    let outcome = salting(&described.design.salting, &drained, described.cheese.start_temperature_c)
+    let given = Given { parameters: described.parameters.values, ..Given::default() };
+    let outcome = salting_given(&described.design.salting, &drained, described.cheese.start_temperature_c, &given)
         .map_err(|error| CliError::Stage(error.to_string()))?;
     let figures = crate::figure::salting_figures(&outcome);
     if form.json {
-        write_json(Value::Object(json_figures(&figures)), data)?;
+        write_json(described.parameters.beside(Value::Object(json_figures(&figures))), data)?;
     } else {
         write_figures(&figures, form.shown.units, data)?;
+        described.parameters.write(data)?;
     }
     Ok(Ending::Done)
 }
 
-fn dried(described: &Described, form: &FormOptions, data: &mut dyn Write) -> Result<Ending, CliError> {
+fn dried(described: &Described, fine: bool, form: &FormOptions, data: &mut dyn Write) -> Result<Ending, CliError> {
     let share = |percent: f64| percent / 100.0;
     let cheese = Cheese {
         matter: described_matter(&described.cheese)?,
@@ -134,14 +142,17 @@ fn dried(described: &Described, form: &FormOptions, data: &mut dyn Write) -> Res
         side_open: share(described.cheese.side_open_percent),
         coat_s_m: described.cheese.coat_s_m,
     };
-    let run =
-        dry_cheese(&cheese, &described.design.drying, &described.report_h).map_err(|error| CliError::Stage(error.to_string()))?;
+    let fineness = if fine { Fineness::FINE } else { Fineness::SHOWN };
+    let run = dry_cheese_given(&cheese, &described.design.drying, &described.report_h, &described.parameters.values, fineness)
+        .map_err(|error| CliError::Stage(error.to_string()))?;
     if form.json {
         let points: Vec<Value> = run.points.iter().map(as_json).collect();
-        write_json(json!({ "cheese_g": 1000.0 * cheese.matter.total_kg(), "points": points }), data)?;
+        let json = json!({ "cheese_g": 1000.0 * cheese.matter.total_kg(), "points": points });
+        write_json(described.parameters.beside(json), data)?;
         return Ok(Ending::Done);
     }
     write_columns(&drying_columns(&run.points), form.shown.units, data)?;
+    described.parameters.write(data)?;
     Ok(Ending::Done)
 }
 

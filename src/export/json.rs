@@ -21,6 +21,12 @@ use serde_json::{Map, Value, json as object};
 /// ```
 #[must_use]
 pub fn json(batch: &Batch) -> String {
+    json_text(json_signed(json_members(batch)))
+}
+
+/// Returns the members of that object, without what wrote it.
+#[must_use]
+pub fn json_members(batch: &Batch) -> Map<String, Value> {
     let figures = figures(batch);
     let mut all = Map::new();
     all.insert("title".to_owned(), object!(batch.design.title));
@@ -33,7 +39,7 @@ pub fn json(batch: &Batch) -> String {
     all.insert("cautions".to_owned(), json_cautions(batch));
     all.insert("balance".to_owned(), object!({ "greatest_relative_residual": batch.balance.greatest_relative_residual() }));
     all.extend(json_notice(&cautions(batch)));
-    json_text(json_signed(all))
+    all
 }
 
 /// The number of the shape of every JSON output: one more whenever a member that scripts may read is renamed, moved or given another meaning.

@@ -45,7 +45,7 @@ pub use error::ExportError;
 pub use format::Format;
 pub use html::html;
 pub use jar_label::label_png;
-pub use json::{json, json_by_key, json_cautions, json_figure, json_figures, json_notice, json_signed, json_text};
+pub use json::{json, json_by_key, json_cautions, json_figure, json_figures, json_members, json_notice, json_signed, json_text};
 pub use letters::{missing_letters, missing_letters_of};
 pub use pages::{PageImage, pages};
 pub use paper::Paper;

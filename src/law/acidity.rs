@@ -21,6 +21,8 @@ crate::constants! {
     LEAST_ML_PER_G = { "Vinegar of 5 g/100 mL for each gram of dried cheese below which it may never sour", 2.0, "mL/g", (1.5, 3.0), Ourselves, "equilibrium of acid and buffers: pH 4.17, or 4.33 and 4.46 if the cheese holds 1.4 and 1.8 times as much; 1 mL/g leaves 4.5 to 4.8", Fitted }
     /// How much slower acid moves in the water of a cheese.
     ACID_OBSTRUCTION = { "Diffusivity in cheese over (share of water by volume × diffusivity in water)", 0.33, "1", (0.165, 0.66), Floury2010, "no value for acetic acid in cheese was found; salt in 17 cheeses of table II has 0.40, and this is to the cautious side", Judged }
+    /// Transfer through the still film at the cheese.
+    FILM_TRANSFER = { "Transfer of acid through the film at the cheese", 2.0e-6, "m/s", (2.0e-7, 1.0e-5), Ourselves, "a jar moved now and then; a still one has about a tenth, which delays the centre by a twentieth", Judged }
 }
 
 crate::correlations! {

@@ -5,6 +5,8 @@ use crate::numeric::Fineness;
 impl Fineness {
     /// For the drying that is shown: moisture within 0.4 % of the reference table (relative), 0.3 % in most rows.
     pub const SHOWN: Self = Self { radial: 18, half_height: 16, ratio: 12.0, tolerance: 6e-3 };
+    /// For checks of the drying from outside.
+    pub const FINE: Self = Self { radial: 40, half_height: 36, ratio: 20.0, tolerance: 1e-3 };
     /// For the spread between trays, of which only differences are used.
     pub const SPREAD: Self = Self { radial: 8, half_height: 7, ratio: 8.0, tolerance: 1.2e-2 };
     /// For the reference cases of a cheese in vinegar.

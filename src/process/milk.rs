@@ -122,7 +122,7 @@ pub fn milk_given(design: &MilkDesign, given: &Given) -> Result<MilkOutcome, Mil
     let bought_density_kg_l = density(&kilogram);
     let bought = kilogram * (design.milk_l * bought_density_kg_l);
     let cream = animal.cream(design.cream_strength_percent);
-    let skim = animal.cream(SKIM_FAT.value);
+    let skim = animal.cream(parameters.skim_fat * SKIM_FAT.value);
     let reachable_fat_percent = reachable(&kilogram, &cream, &skim);
     let (cream_kg, skim_kg) = additions(design, &bought, &cream, &skim, density(&cream), reachable_fat_percent)?;
     let vat_milk = bought + cream * cream_kg + skim * skim_kg;

@@ -28,8 +28,8 @@ pub use draining::{DrainingError, DrainingOutcome, draining, draining_given};
 pub use draining_course::CONSTANTS as COOLING_CONSTANTS;
 pub use drying::{
     AirNow, AirPlan, Cheese, DiscRun, DryingError, DryingOutcome, DryingPoint, OpenFaces, Place, Problem, Surface, TRAY_AIR,
-    TRAY_CONSTANTS, TRAY_COOLING, TrayFit, TrayRun, cabinet_humidity_percent, dry_cheese, drying, drying_given, problem, tray_fit,
-    tray_holds, tray_places,
+    TRAY_CONSTANTS, TRAY_COOLING, TrayFit, TrayRun, cabinet_humidity_percent, dry_cheese, dry_cheese_given, drying, drying_given,
+    problem, tray_fit, tray_holds, tray_places,
 };
 pub use field::{DiscField, DiscFrame};
 pub use flow::{StageBalance, Stream};
@@ -39,8 +39,8 @@ pub use germs::{
 };
 pub(crate) use given::KitchenPlaces;
 pub use given::{
-    CONSTANTS as PARAMETER_CONSTANTS, Distribution, Given, PLACE_CONSTANTS, Runs, UNCERTAIN_PARAMETERS, UncertainParameter,
-    UncertainParameters, place_warmth,
+    CONSTANTS as PARAMETER_CONSTANTS, Distribution, Given, PLACE_CONSTANTS, Runs, SET_ONLY_PARAMETERS, UNCERTAIN_PARAMETERS,
+    UncertainParameter, UncertainParameters, place_warmth,
 };
 pub use jar::jar_packing;
 pub use keeping::{
@@ -51,9 +51,9 @@ pub use milk_error::MilkError;
 pub use milk_pasteurising::Pasteurising;
 pub use milk_souring::{CONSTANTS as MILK_ACID_CONSTANTS, MilkSouring};
 pub use pickling::{
-    CONSTANTS as PICKLING_CONSTANTS, LIKELY_CONSTANTS as LIKELY_SOAK_CONSTANTS, LONGEST_SOAK_H, PH_TARGETS, PicklePoint, PickleRun,
-    PickledCheese, PicklingError, PicklingOutcome, STRONGEST_BUFFER, SlowSoak, Soak, SoakRun, SoakState, Swelling, SwollenPoint,
-    TargetHours, VinegarBath, pickle, pickling, pickling_given, salt_left,
+    LIKELY_CONSTANTS as LIKELY_SOAK_CONSTANTS, LONGEST_SOAK_H, PH_TARGETS, PicklePoint, PickleRun, PickledCheese, PicklingError,
+    PicklingOutcome, STRONGEST_BUFFER, SlowSoak, Soak, SoakRun, SoakState, Swelling, SwollenPoint, TargetHours, VinegarBath,
+    pickle, pickle_given, pickling, pickling_given, salt_left,
 };
 pub use salting::{
     Face, SaltColumn, SaltPoint, SaltProfile, SaltRun, SaltStuck, SaltingError, SaltingOutcome, WaterAt, salting, salting_given,

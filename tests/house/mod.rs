@@ -9,6 +9,7 @@ mod imports;
 mod packages;
 mod paths;
 mod readme;
+mod supply;
 mod uncut;
 mod words;
 

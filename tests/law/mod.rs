@@ -18,6 +18,7 @@ mod kitchen;
 mod moist_air;
 mod moisture_diffusion;
 mod nutrition;
+mod outside;
 mod pasteurising;
 mod rennet;
 mod salt;

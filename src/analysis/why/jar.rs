@@ -2,7 +2,6 @@
 
 use super::link::{LINK, Link};
 use crate::law::{acidity, brine, buffering, growth, jar, nutrition, soaking, sorption};
-use crate::process::PICKLING_CONSTANTS;
 use crate::source::SourceId;
 
 const SOAK: &[&str] = &["pickled", "pickling_temperature_c", "pickling_h"];
@@ -75,7 +74,7 @@ pub(super) const LINKS: &[Link] = &[
         rests_on: &["equilibrium_ph", "dried_thickness_mm", "dried_diameter_mm", "pile"],
         source: SourceId::Crank1975,
         locator: "diffusion from a limited bath, with a buffer that holds the acid",
-        constants: &[acidity::CONSTANTS, buffering::CONSTANTS, PICKLING_CONSTANTS],
+        constants: &[acidity::CONSTANTS, buffering::CONSTANTS],
         correlations: &[acidity::CORRELATIONS, buffering::CORRELATIONS],
     },
     Link {

@@ -5,7 +5,7 @@ use super::cheese::Cheese;
 use super::curve::TrayRun;
 use super::error::DryingError;
 use super::place::Place;
-use super::run::{follow, point, problem, problem_given};
+use super::run::{follow, point, problem_given};
 use super::section::SectionKeeper;
 use super::solver::DiscRun;
 use crate::design::DryingDesign;
@@ -34,11 +34,25 @@ const MIDDLE_TRAY: &str = "middle tray";
 /// # Ok::<(), vatsketch::process::DryingError>(())
 /// ```
 pub fn dry_cheese(cheese: &Cheese, design: &DryingDesign, report_h: &[f64]) -> Result<TrayRun, DryingError> {
+    dry_cheese_given(cheese, design, report_h, &UncertainParameters::default(), Fineness::SHOWN)
+}
+
+/// Returns the same as [`dry_cheese`] under other parameters, as finely cut and stepped as is asked for.
+///
+/// # Errors
+/// As for [`dry_cheese`].
+pub fn dry_cheese_given(
+    cheese: &Cheese,
+    design: &DryingDesign,
+    report_h: &[f64],
+    parameters: &UncertainParameters,
+    fineness: Fineness,
+) -> Result<TrayRun, DryingError> {
     if report_h.is_empty() {
-        return Ok(middle_tray(cheese, design, &UncertainParameters::default())?.0);
+        return Ok(middle_tray(cheese, design, parameters, fineness)?.0);
     }
-    let problem = problem(cheese, design.underside_open_percent / 100.0, Fineness::SHOWN)?;
-    let plan = AirPlan::of(design, Place::MIDDLE, 0.001 * cheese.diameter_mm);
+    let problem = problem_given(cheese, design.underside_open_percent / 100.0, fineness, parameters)?;
+    let plan = AirPlan::met_by(cheese, design, Place::MIDDLE, parameters);
     let mut disc = DiscRun::new(&problem);
     let mut points = Vec::new();
     for hour in report_h {
@@ -53,8 +67,9 @@ pub(super) fn middle_tray(
     cheese: &Cheese,
     design: &DryingDesign,
     parameters: &UncertainParameters,
+    fineness: Fineness,
 ) -> Result<(TrayRun, SectionKeeper), DryingError> {
-    let problem = problem_given(cheese, design.underside_open_percent / 100.0, Fineness::SHOWN, parameters)?;
+    let problem = problem_given(cheese, design.underside_open_percent / 100.0, fineness, parameters)?;
     let plan = AirPlan::met_by(cheese, design, Place::MIDDLE, parameters);
     let mut disc = DiscRun::new(&problem);
     let mut section = SectionKeeper::new(&problem.grid, design.drying_h);

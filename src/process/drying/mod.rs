@@ -26,7 +26,7 @@ pub use air::{AirNow, AirPlan, cabinet_humidity_percent};
 pub use cheese::Cheese;
 pub use curve::{DryingPoint, TrayRun};
 pub use error::DryingError;
-pub use middle::dry_cheese;
+pub use middle::{dry_cheese, dry_cheese_given};
 pub use place::Place;
 pub use problem::{OpenFaces, Problem, Surface};
 pub use run::problem;

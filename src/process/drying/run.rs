@@ -63,6 +63,7 @@ pub fn problem_given(
     let mut problem = problem(cheese, underside_open, fineness)?;
     problem.diffusion.diffusivity_m2_s *= parameters.moisture_diffusivity;
     problem.diffusion.energy_j_mol *= parameters.diffusion_energy;
+    problem.radiation_w_m2_k *= parameters.radiation;
     problem.sorption = problem.sorption.holding(parameters.solids_hold);
     Ok(problem)
 }

@@ -12,6 +12,7 @@ use super::trays;
 use crate::design::{DryingDesign, DryingPlace, PhFrom};
 use crate::law::moisture_diffusion::MOISTURE_DIFFUSIVITY;
 use crate::law::{Matter, firmness};
+use crate::numeric::Fineness;
 use crate::process::draining::made;
 use crate::process::{DiscField, Given, Runs, SaltProfile, SaltingOutcome, SourPoint, Sourness, StageBalance, Stream, turned};
 
@@ -97,7 +98,7 @@ pub fn drying_given(
         coat_s_m: salted.coat_s_m,
         ..Cheese::default()
     };
-    let (middle, section) = middle_tray(&cheese, design, parameters)?;
+    let (middle, section) = middle_tray(&cheese, design, parameters, Fineness::SHOWN)?;
     let end = middle.points.last().copied().unwrap_or_default();
     let spread = spread(&cheese, design, &middle, parameters)?;
     let dry_kg = 0.01 * end.moisture_percent / (1.0 - 0.01 * end.moisture_percent) * coming.solids_kg();

@@ -8,7 +8,7 @@ mod rows;
 pub use distribution::{CONSTANTS, Distribution};
 pub use place_temperature::{CONSTANTS as PLACE_CONSTANTS, place_warmth};
 pub(crate) use places::KitchenPlaces;
-pub use rows::{UNCERTAIN_PARAMETERS, UncertainParameter, UncertainParameters};
+pub use rows::{SET_ONLY_PARAMETERS, UNCERTAIN_PARAMETERS, UncertainParameter, UncertainParameters};
 
 use crate::design::Stage;
 
@@ -46,6 +46,6 @@ impl Given {
     pub fn same_for(&self, stage: Stage, other: &Self) -> bool {
         let same =
             |parameter: &UncertainParameter| parameter.of(&self.parameters).to_bits() == parameter.of(&other.parameters).to_bits();
-        self.runs == other.runs && UNCERTAIN_PARAMETERS.iter().filter(|parameter| parameter.stages.contains(&stage)).all(same)
+        self.runs == other.runs && UncertainParameter::all().filter(|parameter| parameter.stages.contains(&stage)).all(same)
     }
 }

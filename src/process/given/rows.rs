@@ -2,16 +2,17 @@
 //!
 //! Each is a factor on the value of one record; its range is the record's. Not here: what the maker chooses or can measure (the pH of the
 //! milk, the moisture at which the drip ends), which a step of each choice moves already, and constants that move no figure by as much as
-//! two per cent over their whole range (radiation, the second term of the sorption, the pepper's porosity).
+//! two per cent over their whole range (radiation, the second term of the sorption, the pepper's porosity). A few of those can be set, though not
+//! drawn, so that a check from outside can follow them.
 
 use super::distribution::Distribution;
 use super::place_temperature::{AIR_WARMTH, JAR_WARMTH, MOULDS_WARMTH};
 use crate::design::{CultureBy, CultureKind, Design, MilkTreatment, Stage};
-use crate::law::acidity::{ACETATE_MOBILITY, ACID_OBSTRUCTION, CONDITIONAL_PK};
-use crate::law::air_transfer::PLATE_SCALE;
+use crate::law::acidity::{ACETATE_MOBILITY, ACID_OBSTRUCTION, CONDITIONAL_PK, FILM_TRANSFER};
+use crate::law::air_transfer::{PLATE_SCALE, RADIATION};
 use crate::law::bath::{BATH_SIDE, MILK_SIDE, POWER_REACHES};
 use crate::law::buffering::BUFFER_SCALE;
-use crate::law::composition::PROTEIN_SCALE;
+use crate::law::composition::{PROTEIN_SCALE, SKIM_FAT};
 use crate::law::growth::{Germ, GrowthLaw, LISTERIA_ACETIC, STAPHYLOCOCCUS_LACTIC, USUAL_LAG_WORK};
 use crate::law::moisture_diffusion::{DIFFUSION_ENERGY, MOISTURE_DIFFUSIVITY};
 use crate::law::rennet::CLOTTING_PRODUCT;
@@ -59,6 +60,17 @@ impl UncertainParameter {
         changed
     }
 
+    /// Returns the parameter of this name, drawn or not.
+    #[must_use]
+    pub fn named(key: &str) -> Option<&'static Self> {
+        Self::all().find(|parameter| parameter.key == key)
+    }
+
+    /// Returns every parameter: those that are drawn, then the others.
+    pub fn all() -> impl Iterator<Item = &'static Self> {
+        UNCERTAIN_PARAMETERS.iter().chain(SET_ONLY_PARAMETERS)
+    }
+
     /// Returns the factors at the least and the greatest value of its record.
     #[must_use]
     pub fn ends(&self, design: &Design) -> (f64, f64) {
@@ -95,19 +107,9 @@ impl UncertainParameter {
 
 /// Declares [`UncertainParameters`] and its rows together, so that none can be left out.
 macro_rules! parameters {
-    ($( $(#[$doc:meta])* $member:ident = { $record:expr, [$($stage:ident),+], $words:expr } )*) => {
-        /// A factor on the value of each uncertain constant's record, 1 where the record is taken as it is.
-        #[derive(Clone, Copy, Debug, PartialEq)]
-        pub struct UncertainParameters { $( $(#[$doc])* pub $member: f64, )* }
-
-        impl Default for UncertainParameters {
-            fn default() -> Self {
-                Self { $( $member: 1.0, )* }
-            }
-        }
-
-        /// Every uncertain quantity, in the order of the stages that first look at it.
-        pub const UNCERTAIN_PARAMETERS: &[UncertainParameter] = &[ $( UncertainParameter {
+    (@rows $list:ident, $list_doc:literal, $( $member:ident = { $record:expr, [$($stage:ident),+], $words:expr } )*) => {
+        #[doc = $list_doc]
+        pub const $list: &[UncertainParameter] = &[ $( UncertainParameter {
             key: stringify!($member),
             words: $words,
             stages: &[ $( Stage::$stage ),+ ],
@@ -116,81 +118,108 @@ macro_rules! parameters {
             set: |parameters, factor| parameters.$member = factor,
         } ),* ];
     };
+    (
+        drawn { $( $(#[$doc:meta])* $member:ident = $row:tt )* }
+        set_only { $( $(#[$other_doc:meta])* $other:ident = $other_row:tt )* }
+    ) => {
+        /// A factor on the value of each uncertain constant's record, 1 where the record is taken as it is.
+        #[derive(Clone, Copy, Debug, PartialEq)]
+        pub struct UncertainParameters { $( $(#[$doc])* pub $member: f64, )* $( $(#[$other_doc])* pub $other: f64, )* }
+
+        impl Default for UncertainParameters {
+            fn default() -> Self {
+                Self { $( $member: 1.0, )* $( $other: 1.0, )* }
+            }
+        }
+
+        parameters! { @rows UNCERTAIN_PARAMETERS, "Every uncertain quantity that is drawn, in the order of the stages that first look at it.", $( $member = $row )* }
+        parameters! { @rows SET_ONLY_PARAMETERS, "Quantities that move too little to be drawn, and that can be set for checks from outside.", $( $other = $other_row )* }
+    };
 }
 
 parameters! {
-    /// Protein of the milk over that of its table row; what a carton says is not touched.
-    milk_protein = { |_| PROTEIN_SCALE, [Milk], "protein in this milk" }
-    /// Share of the fat that the curd keeps; where it is not homogenised another record than where it is.
-    fat_kept = { fat_kept, [Milk], "share of the fat that the curd keeps" }
-    /// Share of the casein that the curd keeps.
-    casein_kept = { |_| CASEIN_KEPT, [Milk], "share of the casein that the curd keeps" }
-    /// Cells of the culture over those that its packet, its bulk or the maker says.
-    culture_cells = { culture_cells, [Milk, Vat, Draining, Salting, Drying, Pickling, Keeping], "living cells in the culture" }
-    /// Growth and work of the culture.
-    culture_rate = { culture_rate, [Milk, Vat, Draining, Salting, Drying, Pickling, Keeping], "speed of the culture" }
-    /// Acid that milk and curd take up.
-    souring_buffer = { |_| SOURING_BUFFER_SCALE, [Milk, Vat, Draining, Salting, Drying, Pickling, Keeping], "acid that milk and curd take up (buffer)" }
-    /// Heat transfer from the wall of the pot to the milk.
-    milk_side = { |_| MILK_SIDE, [Vat], "heat transfer from the pot to the milk" }
-    /// Heat transfer from the bath to the wall of the pot.
-    bath_side = { |_| BATH_SIDE, [Vat], "heat transfer from the bath to the pot" }
-    /// Heat that comes to a pot on a hob or over steam.
-    power_reaches = { |_| POWER_REACHES, [Vat], "share of the hob's power that reaches the pot" }
-    /// Clotting time at a dose.
-    clotting = { |_| CLOTTING_PRODUCT, [Vat], "clotting time of this milk" }
-    /// Time constant of the whey in the vat.
-    vat_time = { |_| VAT_TIME, [Vat], "time that whey takes to leave the cut curd" }
-    /// Activation energy of that, and of the drip in the moulds.
-    drip_energy = { |_| SYNERESIS_ENERGY, [Vat, Draining, Salting, Keeping], "slowing of the drip by cold" }
-    /// Time constant of the drip in the moulds, at any temperature.
-    mould_time = { |_| MOULD_TIME, [Draining, Salting, Keeping], "time that the drip from the moulds takes" }
-    /// Absolute temperature around the moulds over what is chosen.
-    warmth_of_moulds = { |_| MOULDS_WARMTH, [Draining, Salting, Drying, Keeping], "temperature around the moulds" }
-    /// Diffusivity of salt in the moisture of a fresh cheese.
-    salt_diffusivity = { |_| SALT_DIFFUSIVITY, [Salting, Drying], "speed of salt into the cheese" }
-    /// Absolute temperature of the drying air over what is chosen.
-    warmth_of_air = { |_| AIR_WARMTH, [Drying, Keeping], "temperature of the drying air" }
-    /// Diffusivity of water in cheese.
-    moisture_diffusivity = { |_| MOISTURE_DIFFUSIVITY, [Drying, Pickling], "speed of water inside the cheese" }
-    /// Activation energy of that.
-    diffusion_energy = { |_| DIFFUSION_ENERGY, [Drying, Pickling], "slowing of water by a cool cheese" }
-    /// Heat and vapour transfer between air and cheese.
-    air_transfer = { |_| PLATE_SCALE, [Drying], "drying power of the air at a wet face" }
-    /// How much cooler the last tray is than the first.
-    tray_cooling = { |_| TRAY_COOLING, [Drying], "difference in air from tray to tray" }
-    /// Water that the solids hold at each water activity.
-    solids_hold = { |_| OSWIN_A, [Drying, Pickling], "water held by the solids" }
-    /// Absolute temperature around the jar over what is chosen.
-    warmth_of_jar = { |_| JAR_WARMTH, [Pickling, Keeping], "temperature around the jar" }
-    /// Diffusivity of acid in the cheese.
-    acid_obstruction = { |_| ACID_OBSTRUCTION, [Pickling], "speed of acid inside the cheese" }
-    /// Diffusivity of acetate over that of the acid.
-    acetate_mobility = { |_| ACETATE_MOBILITY, [Pickling], "speed of acetate inside the cheese" }
-    /// pK of the acid.
-    acid_pk = { |_| CONDITIONAL_PK, [Pickling], "strength of the acid among the salts (pK)" }
-    /// Acid that the cheese takes up.
-    buffer = { |_| BUFFER_SCALE, [Pickling], "acid that the cheese takes up (buffer)" }
-    /// Diffusivity of salt in a cheese that lies in vinegar.
-    salt_obstruction = { |_| SALT_OBSTRUCTION, [Pickling], "speed of salt out into the vinegar" }
-    /// Growth rate of Listeria.
-    listeria_rate = { |_| GrowthLaw::rate_record(Germ::Listeria), [Keeping], "growth of Listeria" }
-    /// Growth rate of S. aureus.
-    staphylococcus_rate = { |_| GrowthLaw::rate_record(Germ::Staphylococcus), [Keeping], "growth of Staphylococcus aureus" }
-    /// Growth rate of Salmonella.
-    salmonella_rate = { |_| GrowthLaw::rate_record(Germ::Salmonella), [Keeping], "growth of Salmonella" }
-    /// Growth rate of E. coli.
-    coli_rate = { |_| GrowthLaw::rate_record(Germ::Coli), [Keeping], "growth of Escherichia coli" }
-    /// Growth rate of B. cereus.
-    cereus_rate = { |_| GrowthLaw::rate_record(Germ::Cereus), [Keeping], "growth of Bacillus cereus" }
-    /// Work of the lag of every germ, over its record.
-    lag_work = { |_| USUAL_LAG_WORK, [Keeping], "time that newly arrived germs need before they grow" }
-    /// Lactic acid that stops germs, over the records.
-    lactic_inhibits = { |_| STAPHYLOCOCCUS_LACTIC, [Keeping], "lactic acid that stops germs" }
-    /// Acetic acid that stops germs, over the records.
-    acetic_inhibits = { |_| LISTERIA_ACETIC, [Keeping], "acetic acid that stops germs" }
-    /// Water at the face of a cheese in vinegar.
-    swelling = { |_| SWELLING_WATER, [Pickling], "water that the cheese takes up in the vinegar" }
+    drawn {
+        /// Protein of the milk over that of its table row; what a carton says is not touched.
+        milk_protein = { |_| PROTEIN_SCALE, [Milk], "protein in this milk" }
+        /// Share of the fat that the curd keeps; where it is not homogenised another record than where it is.
+        fat_kept = { fat_kept, [Milk], "share of the fat that the curd keeps" }
+        /// Share of the casein that the curd keeps.
+        casein_kept = { |_| CASEIN_KEPT, [Milk], "share of the casein that the curd keeps" }
+        /// Cells of the culture over those that its packet, its bulk or the maker says.
+        culture_cells = { culture_cells, [Milk, Vat, Draining, Salting, Drying, Pickling, Keeping], "living cells in the culture" }
+        /// Growth and work of the culture.
+        culture_rate = { culture_rate, [Milk, Vat, Draining, Salting, Drying, Pickling, Keeping], "speed of the culture" }
+        /// Acid that milk and curd take up.
+        souring_buffer = { |_| SOURING_BUFFER_SCALE, [Milk, Vat, Draining, Salting, Drying, Pickling, Keeping], "acid that milk and curd take up (buffer)" }
+        /// Heat transfer from the wall of the pot to the milk.
+        milk_side = { |_| MILK_SIDE, [Vat], "heat transfer from the pot to the milk" }
+        /// Heat transfer from the bath to the wall of the pot.
+        bath_side = { |_| BATH_SIDE, [Vat], "heat transfer from the bath to the pot" }
+        /// Heat that comes to a pot on a hob or over steam.
+        power_reaches = { |_| POWER_REACHES, [Vat], "share of the hob's power that reaches the pot" }
+        /// Clotting time at a dose.
+        clotting = { |_| CLOTTING_PRODUCT, [Vat], "clotting time of this milk" }
+        /// Time constant of the whey in the vat.
+        vat_time = { |_| VAT_TIME, [Vat], "time that whey takes to leave the cut curd" }
+        /// Activation energy of that, and of the drip in the moulds.
+        drip_energy = { |_| SYNERESIS_ENERGY, [Vat, Draining, Salting, Keeping], "slowing of the drip by cold" }
+        /// Time constant of the drip in the moulds, at any temperature.
+        mould_time = { |_| MOULD_TIME, [Draining, Salting, Keeping], "time that the drip from the moulds takes" }
+        /// Absolute temperature around the moulds over what is chosen.
+        warmth_of_moulds = { |_| MOULDS_WARMTH, [Draining, Salting, Drying, Keeping], "temperature around the moulds" }
+        /// Diffusivity of salt in the moisture of a fresh cheese.
+        salt_diffusivity = { |_| SALT_DIFFUSIVITY, [Salting, Drying], "speed of salt into the cheese" }
+        /// Absolute temperature of the drying air over what is chosen.
+        warmth_of_air = { |_| AIR_WARMTH, [Drying, Keeping], "temperature of the drying air" }
+        /// Diffusivity of water in cheese.
+        moisture_diffusivity = { |_| MOISTURE_DIFFUSIVITY, [Drying, Pickling], "speed of water inside the cheese" }
+        /// Activation energy of that.
+        diffusion_energy = { |_| DIFFUSION_ENERGY, [Drying, Pickling], "slowing of water by a cool cheese" }
+        /// Heat and vapour transfer between air and cheese.
+        air_transfer = { |_| PLATE_SCALE, [Drying], "drying power of the air at a wet face" }
+        /// How much cooler the last tray is than the first.
+        tray_cooling = { |_| TRAY_COOLING, [Drying], "difference in air from tray to tray" }
+        /// Water that the solids hold at each water activity.
+        solids_hold = { |_| OSWIN_A, [Drying, Pickling], "water held by the solids" }
+        /// Absolute temperature around the jar over what is chosen.
+        warmth_of_jar = { |_| JAR_WARMTH, [Pickling, Keeping], "temperature around the jar" }
+        /// Diffusivity of acid in the cheese.
+        acid_obstruction = { |_| ACID_OBSTRUCTION, [Pickling], "speed of acid inside the cheese" }
+        /// Diffusivity of acetate over that of the acid.
+        acetate_mobility = { |_| ACETATE_MOBILITY, [Pickling], "speed of acetate inside the cheese" }
+        /// pK of the acid.
+        acid_pk = { |_| CONDITIONAL_PK, [Pickling], "strength of the acid among the salts (pK)" }
+        /// Acid that the cheese takes up.
+        buffer = { |_| BUFFER_SCALE, [Pickling], "acid that the cheese takes up (buffer)" }
+        /// Diffusivity of salt in a cheese that lies in vinegar.
+        salt_obstruction = { |_| SALT_OBSTRUCTION, [Pickling], "speed of salt out into the vinegar" }
+        /// Growth rate of Listeria.
+        listeria_rate = { |_| GrowthLaw::rate_record(Germ::Listeria), [Keeping], "growth of Listeria" }
+        /// Growth rate of S. aureus.
+        staphylococcus_rate = { |_| GrowthLaw::rate_record(Germ::Staphylococcus), [Keeping], "growth of Staphylococcus aureus" }
+        /// Growth rate of Salmonella.
+        salmonella_rate = { |_| GrowthLaw::rate_record(Germ::Salmonella), [Keeping], "growth of Salmonella" }
+        /// Growth rate of E. coli.
+        coli_rate = { |_| GrowthLaw::rate_record(Germ::Coli), [Keeping], "growth of Escherichia coli" }
+        /// Growth rate of B. cereus.
+        cereus_rate = { |_| GrowthLaw::rate_record(Germ::Cereus), [Keeping], "growth of Bacillus cereus" }
+        /// Work of the lag of every germ, over its record.
+        lag_work = { |_| USUAL_LAG_WORK, [Keeping], "time that newly arrived germs need before they grow" }
+        /// Lactic acid that stops germs, over the records.
+        lactic_inhibits = { |_| STAPHYLOCOCCUS_LACTIC, [Keeping], "lactic acid that stops germs" }
+        /// Acetic acid that stops germs, over the records.
+        acetic_inhibits = { |_| LISTERIA_ACETIC, [Keeping], "acetic acid that stops germs" }
+        /// Water at the face of a cheese in vinegar.
+        swelling = { |_| SWELLING_WATER, [Pickling], "water that the cheese takes up in the vinegar" }
+    }
+    set_only {
+        /// Fat of the skimmed milk that brings milk down to its target.
+        skim_fat = { |_| SKIM_FAT, [Milk], "fat left in skimmed milk" }
+        /// Heat that comes to a cheese by radiation.
+        radiation = { |_| RADIATION, [Drying], "heat by radiation in the drying air" }
+        /// Transfer through the still film around a cheese in vinegar.
+        acid_film = { |_| FILM_TRANSFER, [Pickling], "acid through the still film at the cheese" }
+    }
 }
 
 impl UncertainParameters {

@@ -7,6 +7,7 @@ use super::point::{LONGEST_SOAK_H, PicklePoint, TargetHours};
 use super::soak::Soak;
 use crate::law::buffering::BUFFER_SCALE;
 use crate::numeric::Fineness;
+use crate::process::UncertainParameters;
 
 /// How many times as much acid a cheese may take up as its groups say.
 pub const STRONGEST_BUFFER: f64 = BUFFER_SCALE.range.1 / BUFFER_SCALE.value;
@@ -50,6 +51,21 @@ pub struct PickleRun {
 /// # Ok::<(), vatsketch::process::PicklingError>(())
 /// ```
 pub fn pickle(cheese: &PickledCheese, bath: &VinegarBath, report_h: &[f64]) -> Result<PickleRun, PicklingError> {
+    pickle_given(cheese, bath, report_h, &UncertainParameters::default(), Fineness::SOAK_SHOWN)
+}
+
+/// Returns the same as [`pickle`] under other parameters, as finely cut and stepped as is asked for; those of the buffer and of the acid's speed
+/// multiply the scales of the cheese.
+///
+/// # Errors
+/// As for [`pickle`].
+pub fn pickle_given(
+    cheese: &PickledCheese,
+    bath: &VinegarBath,
+    report_h: &[f64],
+    parameters: &UncertainParameters,
+    fineness: Fineness,
+) -> Result<PickleRun, PicklingError> {
     for hour in report_h {
         within("an hour to report, h,", *hour, 0.0, LONGEST_SOAK_H)?;
     }
@@ -60,7 +76,12 @@ pub fn pickle(cheese: &PickledCheese, bath: &VinegarBath, report_h: &[f64]) -> R
             return Err(PicklingError::HoursNotAscending { before: *before, after: *after });
         }
     }
-    let soak = Soak::with(cheese, bath, Fineness::SOAK_SHOWN)?;
+    let scaled = PickledCheese {
+        buffer_scale: parameters.buffer * cheese.buffer_scale,
+        diffusivity_scale: parameters.acid_obstruction * cheese.diffusivity_scale,
+        ..*cheese
+    };
+    let soak = Soak::with(&scaled, bath, fineness)?.under(parameters);
     let equilibrium_ph = soak.equilibrium_ph()?;
     let course = SoakCourse::follow(&soak, equilibrium_ph, report_h, &mut |_| ())?;
     Ok(PickleRun {

@@ -3,17 +3,12 @@
 use super::cheese::{PickledCheese, VinegarBath};
 use super::direction::Direction;
 use super::error::PicklingError;
-use crate::law::acidity::{ACETATE_MOBILITY, ACID_OBSTRUCTION, CONDITIONAL_PK, acid_diffusivity_m2_s, acid_mol_m3};
+use crate::law::acidity::{ACETATE_MOBILITY, ACID_OBSTRUCTION, CONDITIONAL_PK, FILM_TRANSFER, acid_diffusivity_m2_s, acid_mol_m3};
 use crate::law::buffering::{Buffer, equilibrium_ph};
 use crate::law::food_density::WATER_DENSITY;
 use crate::law::souring::Acid;
 use crate::numeric::{DiscGrid, Fineness, Half};
 use crate::process::UncertainParameters;
-
-crate::constants! {
-    /// Transfer through the still film at the cheese.
-    FILM_TRANSFER = { "Transfer of acid through the film at the cheese", 2.0e-6, "m/s", (2.0e-7, 1.0e-5), Ourselves, "a jar moved now and then; a still one has about a tenth, which delays the centre by a twentieth", Judged }
-}
 
 /// What stays the same while one cheese lies in vinegar.
 #[derive(Clone, Debug)]
@@ -92,10 +87,16 @@ impl Soak {
         Self { buffer: self.buffer.scaled(factor), ..self.clone() }
     }
 
-    /// Returns the same under other parameters of how acid splits and how the split part moves; those of the cheese are in it already.
+    /// Returns the same under other parameters of how acid splits, how the split part moves and how the film lets it through; those of the
+    /// cheese are in it already.
     #[must_use]
     pub(super) fn under(self, parameters: &UncertainParameters) -> Self {
-        Self { acetate_mobility: parameters.acetate_mobility * self.acetate_mobility, pk: parameters.acid_pk * self.pk, ..self }
+        Self {
+            acetate_mobility: parameters.acetate_mobility * self.acetate_mobility,
+            pk: parameters.acid_pk * self.pk,
+            film_m_s: parameters.acid_film * self.film_m_s,
+            ..self
+        }
     }
 
     /// Returns the equilibrium pH of cheese and bath.

@@ -1,5 +1,6 @@
 //! Every row of `tests/reference/germs.csv`, against its own result and against what stands outside; each row names where that is from.
 
+use crate::law::outside::Outside;
 use crate::law::tables::rows;
 use vatsketch::law::growth::{
     Chilled, Conditions, Germ, GrowthLaw, LISTERIA_LOW_ACETIC, LISTERIA_LOW_LACTIC, LogisticCrowd, Moment, Start, beside_crowd,
@@ -36,6 +37,7 @@ struct Row {
     outside: f64,
     outside_with_lag: Option<f64>,
     outside_kind: String,
+    outside_source: String,
     tolerance: Option<f64>,
 }
 
@@ -109,6 +111,35 @@ impl Row {
             }
         }
     }
+}
+
+/// Returns what stands outside of each row, free of lag.
+pub fn germ_rows() -> Vec<Outside> {
+    let row = |row: Row| {
+        let ours = if row.kind == "rate" { row.rate() } else { row.increase(0.0) };
+        let what = match row.kind.as_str() {
+            "rate" if row.organism == "mould" => "mm a day",
+            "rate" => "ln per hour",
+            _ => "tenfold steps along a history",
+        };
+        let place = row.temperature_c.map_or_else(String::new, |temperature_c| {
+            format!(
+                " at {temperature_c} °C, pH {}, water activity {}",
+                row.ph.map_or_else(|| "any".to_owned(), |ph| ph.to_string()),
+                row.aw.unwrap()
+            )
+        });
+        Outside {
+            law: "growth of germs".to_owned(),
+            case: format!("{}: {}{place}, {what}", row.case, row.organism),
+            source: row.outside_source.clone(),
+            expected: row.outside,
+            ours,
+            tolerance: row.tolerance.map(|tolerance| if row.outside == 0.0 { tolerance } else { tolerance * row.outside.abs() }),
+            why: row.outside_kind.clone(),
+        }
+    };
+    rows("germs").into_iter().map(row).collect()
 }
 
 #[test]

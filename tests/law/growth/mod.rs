@@ -15,6 +15,7 @@ mod rules;
 mod spoilage;
 mod tables;
 
+pub use germs_table::germ_rows;
 use vatsketch::law::growth::{Conditions, Moment};
 
 /// Returns conditions without acids.

@@ -10,6 +10,7 @@ mod sourable;
 mod table;
 mod taste;
 
+pub use table::souring_rows;
 use vatsketch::law::souring::Sourable;
 
 /// Returns the milk of the table.

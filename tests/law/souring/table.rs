@@ -1,5 +1,6 @@
 //! Every row of the table of souring: our law against an independent program, and against outside values where a tolerance stands.
 
+use super::super::outside::Outside;
 use super::super::tables::{near, rows};
 use super::{curd, milk};
 use std::collections::BTreeMap;
@@ -15,6 +16,9 @@ struct Row {
     input: String,
     result: f64,
     outside: String,
+    quantity: String,
+    outside_kind: String,
+    outside_source: String,
     tolerance: Option<f64>,
 }
 
@@ -87,6 +91,26 @@ fn found(row: &Row) -> f64 {
         "clotting" => clotting_factor(given.number("ph")),
         other => panic!("no kind {other}"),
     }
+}
+
+/// Returns what stands outside of each row; of a range that is published, the end that is nearer to ours.
+pub fn souring_rows() -> Vec<Outside> {
+    let with_outside = rows("souring").into_iter().filter(|row: &Row| !row.outside.is_empty());
+    let row = |row: Row| {
+        let ours = found(&row);
+        let numbers: Vec<f64> = row.outside.split_whitespace().filter_map(|word| word.parse().ok()).collect();
+        let nearest = ours.clamp(numbers[0], numbers[numbers.len() - 1]);
+        Outside {
+            law: "souring".to_owned(),
+            case: format!("{}: {}, {}", row.case, row.input.replace(';', ", "), row.quantity),
+            source: row.outside_source.clone(),
+            expected: nearest,
+            ours,
+            tolerance: row.tolerance.map(|tolerance| tolerance * nearest),
+            why: if numbers.len() > 1 { format!("{}, {}", row.outside_kind, row.outside) } else { row.outside_kind.clone() },
+        }
+    };
+    with_outside.map(row).collect()
 }
 
 /// The tolerance is a thousandth of the value; of a pH, its third decimal.
