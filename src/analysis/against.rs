@@ -81,7 +81,7 @@ pub fn against(batch: &Batch, record: &BatchRecord) -> Vec<Against> {
         let row = entry.kind.row();
         let (unit, decimals, reads_to) = match row.holds {
             Holds::Number { unit, decimals, reads_to, .. } => (unit, decimals, reads_to),
-            Holds::Done | Holds::Words | Holds::Step | Holds::Photo => (Unit::Minute, 0, CLOCK_SPREAD.value),
+            Holds::Done | Holds::Words | Holds::Task | Holds::Photo => (Unit::Minute, 0, CLOCK_SPREAD.value),
         };
         let (measured, (planned, likely)) = match row.beside {
             Beside::Figure(key) => (entry.amount()?, planned(figure(key)?)?),

@@ -96,7 +96,7 @@ fn reads_to(kind: EntryKind) -> f64 {
     match kind.row().holds {
         Holds::Number { reads_to, .. } => reads_to,
         Holds::Done => CLOCK_SPREAD.value,
-        Holds::Words | Holds::Step | Holds::Photo => 0.0,
+        Holds::Words | Holds::Task | Holds::Photo => 0.0,
     }
 }
 

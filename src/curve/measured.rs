@@ -185,7 +185,7 @@ impl Planned {
     fn laid(&self, kind: EntryKind, line: Line, record: &BatchRecord) -> MeasuredLine {
         let reads_to = match kind.row().holds {
             Holds::Number { reads_to, .. } => reads_to,
-            Holds::Done | Holds::Words | Holds::Step | Holds::Photo => 0.0,
+            Holds::Done | Holds::Words | Holds::Task | Holds::Photo => 0.0,
         };
         let mut so_far = 0.0;
         let mut points = Vec::new();

@@ -151,7 +151,7 @@ impl Body {
         if step.hold.is_none() {
             self.blank(&step.write_down);
             if !again && !step.if_off.is_empty() {
-                self.push(format_args!("<p class=\"soft\"><b>If not:</b> {}</p>", escaped(&step.if_off)));
+                self.push(format_args!("<p class=\"soft\"><b>If it goes wrong:</b> {}</p>", escaped(&step.if_off)));
             }
         }
         self.push(format_args!("</div></div>"));

@@ -109,7 +109,7 @@ impl Page {
         }
         let hold = line.hold();
         if !step.if_off.is_empty() && hold.is_none_or(|hold| !hold.if_not.is_empty()) {
-            self.paragraph(&indent, &format!("{indent}  "), &format!("If not: {}", step.if_off));
+            self.paragraph(&indent, &format!("{indent}  "), &format!("If it goes wrong: {}", step.if_off));
         }
         if let Some(hold) = hold {
             self.paragraph("  HOLD           ", &indent, &hold.words(&step.if_off));

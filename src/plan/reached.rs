@@ -35,7 +35,7 @@ pub fn reached(record: &BatchRecord, tasks: &Tasks, now: DateTime) -> Option<(Re
     let mut furthest: Option<(usize, &Entry)> = None;
     for entry in record.standing().into_iter().filter(|entry| entry.at <= now) {
         let key = match (entry.kind, &entry.value) {
-            (EntryKind::StepBegun, EntryValue::Words(key)) => key.clone(),
+            (EntryKind::TaskBegun, EntryValue::Words(key)) => key.clone(),
             (EntryKind::TurnSalt | EntryKind::TurnWhey, _) => {
                 let is_same = turn.1.is_some_and(|last| last.duration_until(entry.at).as_secs_f64() < 60.0 * SAME_TURN_MIN);
                 if !is_same {
@@ -79,12 +79,12 @@ fn task_of(kind: EntryKind) -> Option<&'static str> {
 /// ```
 /// use vatsketch::{plan::begins, record::{EntryKind, EntryValue}};
 /// assert_eq!(begins("rennet"), (EntryKind::RennetAdded, EntryValue::Done));
-/// assert_eq!(begins("turn_3"), (EntryKind::StepBegun, EntryValue::Words("turn_3".to_owned())));
+/// assert_eq!(begins("turn_3"), (EntryKind::TaskBegun, EntryValue::Words("turn_3".to_owned())));
 /// ```
 #[must_use]
 pub fn begins(task: &str) -> (EntryKind, EntryValue) {
     // The curd is tested before it is cut: that the test was begun does not say that it was clean, nor that it was cut.
     let named = [EntryKind::WarmingBegan, EntryKind::CultureAdded, EntryKind::RennetAdded, EntryKind::Ladled];
     let own = named.into_iter().find(|kind| task_of(*kind) == Some(task));
-    own.map_or_else(|| (EntryKind::StepBegun, EntryValue::Words(task.to_owned())), |kind| (kind, EntryValue::Done))
+    own.map_or_else(|| (EntryKind::TaskBegun, EntryValue::Words(task.to_owned())), |kind| (kind, EntryValue::Done))
 }

@@ -51,7 +51,7 @@ pub enum DateError {
         text: String,
     },
     /// Day and month can be either way.
-    #[error("“{text}” can be a day and a month in either order; say which with --dates day-first or --dates month-first")]
+    #[error("“{text}” can be a day and a month in either order; say which: day first or month first")]
     TwoWays {
         /// What stands there.
         text: String,

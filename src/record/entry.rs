@@ -6,8 +6,8 @@ use jiff::civil::DateTime;
 /// Letters of the maker's own words that one entry keeps.
 pub const MOST_WORDS: usize = 20_000;
 
-/// Letters of the key of a step.
-const MOST_STEP: usize = 60;
+/// Letters of the key of a task.
+const MOST_TASK: usize = 60;
 
 /// What was written down.
 #[derive(Clone, Debug, PartialEq)]
@@ -16,7 +16,7 @@ pub enum EntryValue {
     Number(f64),
     /// Done at its time.
     Done,
-    /// Words, the key of a step, or the path of a picture.
+    /// Words, the key of a task, or the path of a picture.
     Words(String),
     /// Of a correction: what it corrects never was so, and nothing takes its place.
     Withdrawn,
@@ -66,7 +66,7 @@ impl EntryValue {
             Holds::Number { .. } => Self::Number(given.replace(',', ".").parse().map_err(|_| wrong_sort(kind, given.to_owned()))?),
             Holds::Done if given.is_empty() => Self::Done,
             Holds::Done => return Err(wrong_sort(kind, given.to_owned())),
-            Holds::Words | Holds::Step | Holds::Photo => Self::Words(given.to_owned()),
+            Holds::Words | Holds::Task | Holds::Photo => Self::Words(given.to_owned()),
         };
         value.checked(kind)
     }
@@ -87,7 +87,7 @@ impl EntryValue {
                 Err(RecordError::OutOfRange { label, key, given: *given, least, most, unit: unit.symbol() })
             }
             (Self::Done, Holds::Done) | (Self::Withdrawn, _) => Ok(self),
-            (Self::Words(words), Holds::Step) if is_step(words) => Ok(self),
+            (Self::Words(words), Holds::Task) if is_task(words) => Ok(self),
             (Self::Words(words), Holds::Words | Holds::Photo) if !words.is_empty() => {
                 let letters = words.chars().count();
                 if letters > MOST_WORDS {
@@ -102,9 +102,9 @@ impl EntryValue {
     }
 }
 
-/// Returns whether a text can be the key of a step; whether the plan has that step, only the plan knows.
-fn is_step(words: &str) -> bool {
-    (1..=MOST_STEP).contains(&words.len()) && words.bytes().all(|letter| matches!(letter, b'a'..=b'z' | b'0'..=b'9' | b'_'))
+/// Returns whether a text can be the key of a task; whether the plan has that task, only the plan knows.
+fn is_task(words: &str) -> bool {
+    (1..=MOST_TASK).contains(&words.len()) && words.bytes().all(|letter| matches!(letter, b'a'..=b'z' | b'0'..=b'9' | b'_'))
 }
 
 fn wrong_sort(kind: EntryKind, given: String) -> RecordError {
@@ -113,7 +113,7 @@ fn wrong_sort(kind: EntryKind, given: String) -> RecordError {
         Holds::Number { .. } => "a number",
         Holds::Done => "nothing but its time",
         Holds::Words => "words",
-        Holds::Step => "the name of a step, such as turn_3",
+        Holds::Task => "the name of a task, such as turn_3",
         Holds::Photo => "the path of a picture",
     };
     RecordError::WrongSort { label: row.label, key: row.key, wanted, given }

@@ -23,8 +23,8 @@ pub enum Holds {
     Done,
     /// The maker's own words.
     Words,
-    /// The key of a step of the plan, such as `turn_3`.
-    Step,
+    /// The key of a task of the plan, such as `turn_3`.
+    Task,
     /// A picture, by the path of its file.
     Photo,
 }
@@ -35,7 +35,7 @@ impl Holds {
     pub const fn unit(self) -> Unit {
         match self {
             Self::Number { unit, .. } => unit,
-            Self::Done | Self::Words | Self::Step | Self::Photo => Unit::One,
+            Self::Done | Self::Words | Self::Task | Self::Photo => Unit::One,
         }
     }
 }

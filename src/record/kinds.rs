@@ -144,8 +144,8 @@ kinds! {
     FridgeTemperature = { "fridge_c", "Temperature of the fridge", "fridge, °C", "", celsius(-30.0, 30.0), Keeping, Beside::Choice("keeping_temperature_c") }
     /// Cheeses that are left.
     CheesesLeft = { "cheeses_left", "Cheeses still there", "cheeses left", "", amount(Unit::One, 500.0, 0, 0.5), Keeping, Beside::Nothing }
-    /// A step of the plan, by its key.
-    StepBegun = { "step_begun", "Step of the plan started", "", "", Holds::Step, Keeping, Beside::Nothing }
+    /// A task of the plan, by its key.
+    TaskBegun = { "task_begun", "Task of the plan begun", "", "", Holds::Task, Keeping, Beside::Nothing }
     /// Any other task.
     OtherTask = { "task_done", "Another task done (say which in a note)", "clock time", "", Holds::Done, Keeping, Beside::Nothing }
     /// Taste.
@@ -181,6 +181,12 @@ impl EntryKind {
     #[must_use]
     pub const fn has_to_be_reached(self) -> bool {
         matches!(self, Self::HeldMilk)
+    }
+
+    /// Returns what is said of it once it was done: a clean break is seen, nobody does it.
+    #[must_use]
+    pub const fn done_word(self) -> &'static str {
+        if matches!(self, Self::CleanBreak) { "seen" } else { "done" }
     }
 
     /// Returns whether paper has no blank for it: a box to tick says the same, or there is no room.

@@ -84,7 +84,11 @@ impl AgainstRow {
     #[must_use]
     pub fn apart(&self) -> String {
         let Some(apart) = self.planned.map(|planned| self.measured - planned) else { return String::new() };
-        let shown = apart_text(self.units, self.unit, self.measured, apart, self.decimals);
+        let shown = if self.unit == Unit::Minute && apart.abs() >= LONG_MIN {
+            duration(apart.abs(), self.units)
+        } else {
+            apart_text(self.units, self.unit, self.measured, apart, self.decimals)
+        };
         if !shown.contains(|digit: char| digit.is_ascii_digit() && digit != '0') {
             return "as planned".to_owned();
         }
@@ -164,7 +168,7 @@ fn is_loss(line: &MeasuredLine) -> bool {
 fn row_of_line(line: &MeasuredLine, point: &MeasuredPoint, units: Units) -> AgainstRow {
     let (unit, decimals) = match line.kind.row().holds {
         Holds::Number { unit, decimals, .. } => (unit, decimals),
-        Holds::Done | Holds::Words | Holds::Step | Holds::Photo => (Unit::One, 0),
+        Holds::Done | Holds::Words | Holds::Task | Holds::Photo => (Unit::One, 0),
     };
     AgainstRow {
         entry: point.entry,

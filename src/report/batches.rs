@@ -29,13 +29,13 @@ const COLUMNS: usize = 8;
 /// The columns of numbers, in the order of the trade.
 pub const BATCH_COLUMNS: [BatchColumn; COLUMNS] = [
     column("milk_l", "Milk", Unit::Litre, 2),
-    column("clean_break_min", "Clean break", Unit::Minute, 0),
-    column("unmoulded_ph", "pH, moulds", Unit::One, 2),
+    column("clean_break_min", "Break after rennet", Unit::Minute, 0),
+    column("unmoulded_ph", "pH, unmould", Unit::One, 2),
     column("first_cheese_g", "First weight", Unit::Gram, 0),
     column("last_cheese_g", "Last weight", Unit::Gram, 0),
     column("lost_percent", "Weight lost", Unit::Percent, 0),
-    column("centre_ph", "Last pH, middle", Unit::One, 2),
-    column("blended_ph", "Last pH, mashed", Unit::One, 2),
+    column("centre_ph", "Last pH, centre", Unit::One, 2),
+    column("blended_ph", "Last pH, blended", Unit::One, 2),
 ];
 
 /// One batch as a line.

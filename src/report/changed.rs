@@ -51,7 +51,7 @@ pub fn changed_batches(a: &BatchRecord, b: &BatchRecord, units: Units) -> Change
 fn row(entry: &ChangedEntry, units: Units) -> ComparedRow {
     let decimals = match entry.kind.row().holds {
         Holds::Number { decimals, .. } => decimals,
-        Holds::Done | Holds::Words | Holds::Step | Holds::Photo => 0,
+        Holds::Done | Holds::Words | Holds::Task | Holds::Photo => 0,
     };
     let amount = |value: f64| Amount::new(value, entry.unit(), decimals).shown_in(units).to_string();
     let text = |of: &Option<Recorded>| match of {

@@ -21,8 +21,8 @@ pub fn entry_words(entry: &Entry, units: Units) -> String {
             Amount::new(*number, unit, decimals).shown_in(units).to_string()
         }
         (EntryValue::Number(number), _) => number.to_string(),
-        (EntryValue::Done, _) => "done".to_owned(),
-        (EntryValue::Words(key), Holds::Step) => key.replace('_', " "),
+        (EntryValue::Done, _) => entry.kind.done_word().to_owned(),
+        (EntryValue::Words(key), Holds::Task) => key.replace('_', " "),
         (EntryValue::Words(words), _) => words.clone(),
         (EntryValue::Withdrawn, _) => "taken back".to_owned(),
     }

@@ -51,7 +51,7 @@ pub use hold_of::hold_of;
 pub use label::{ALLERGEN, JarLabel, NOT_FOR, NOT_MEASURED};
 pub use laws::{LawRow, laws};
 pub use log_fields::{LogField, LogForm, log_fields, log_form};
-pub use next::{NextTask, NextTasks, next_tasks};
+pub use next::{NextTask, NextTasks, may_be_going_on, next_tasks};
 pub use plan::{Plan, Stopped, plan, plan_at, week_plan};
 pub use price_change::price_change_words;
 pub use purchase::{Cost, Purchase, weight_price};

@@ -1,9 +1,10 @@
 //! What comes next, while a batch is made: the plan from where the maker is.
 
-use super::{Plan, Step, StepTime, plan_at};
+use super::when::to_five;
+use super::{Plan, Step, StepTime, hold_of, plan_at, short_moment};
 use crate::batch::Batch;
-use crate::design::{Reached, Wish};
-use crate::plan::{KitchenWeek, Now, begins, kitchen_week, reached, tasks};
+use crate::design::{Reached, Wish, upper_first};
+use crate::plan::{KitchenWeek, Now, Tasks, begins, counted, kitchen_week, reached, tasks};
 use crate::record::{BatchRecord, EntryKind, EntryValue};
 use crate::units::Units;
 use jiff::civil::DateTime;
@@ -16,12 +17,16 @@ const MOVED_MIN: f64 = 10.0;
 pub struct NextTask {
     /// Its key.
     pub task: String,
+    /// What it is called in the plan.
+    pub name: String,
     /// When it is to begin, or was begun.
     pub time: StepTime,
     /// When the plan of the day had it, where that lies apart.
     pub planned: Option<DateTime>,
     /// Its steps, each with the targets, what to do if it is off, and the cautions that belong before it.
     pub steps: Vec<Step>,
+    /// What must be checked before it goes on, in a line; the hold at the end of one task belongs to the task that waits for it.
+    pub hold: Option<String>,
     /// What can be written down with it, in the order of the paper.
     pub records: Vec<EntryKind>,
     /// What is written down when it is begun.
@@ -35,10 +40,30 @@ impl NextTask {
         self.steps.iter().map(|step| format!("{} {}", step.verb, step.what)).collect()
     }
 
-    /// Returns its name, short: that of its time in the log.
+    /// Returns since when it is under way: to the minute, for that was written down.
     #[must_use]
-    pub fn name(&self) -> &str {
-        &self.time.name
+    pub fn since(&self, units: Units) -> String {
+        self.time.clock.map_or_else(|| self.time.words_with_day(), |clock| short_moment(clock, units))
+    }
+
+    /// Returns when it comes, such as `Next: Fri 9 May, 14:30, in 25 min, 10 min later than planned`.
+    #[must_use]
+    pub fn when(&self, now: DateTime, units: Units) -> String {
+        let shown = self.time.words_with_day();
+        let Some(clock) = self.time.clock else {
+            return if self.time.at_min < 1.0 { "Next, at the start".to_owned() } else { format!("Next, {shown} after the start") };
+        };
+        // Counted from the time that is shown, which is rounded.
+        let minutes = (now.duration_until(to_five(clock)).as_secs_f64() / 60.0).round() as i64;
+        let wait = match minutes {
+            _ if self.time.whole_day => String::new(),
+            0 => ", now".to_owned(),
+            1.. => format!(", in {}", crate::plan::length(minutes)),
+            _ => format!(", {} ago", crate::plan::length(-minutes)),
+        };
+        let was = if minutes < 0 && !self.time.whole_day { "Next, was due" } else { "Next:" };
+        let moved = self.moved(units).map(|moved| format!(", {moved}")).unwrap_or_default();
+        format!("{was} {shown}{}{moved}", units.told(&wait))
     }
 
     /// Returns by how much it lies beside the plan of the day, such as `25 min later than planned`; nothing where it does not.
@@ -48,19 +73,6 @@ impl NextTask {
         let way = if minutes > 0.0 { "later" } else { "earlier" };
         let minutes = 5 * (minutes.abs() / 5.0).round() as i64;
         Some(units.told(&format!("{} {way} than planned", crate::plan::length(minutes))))
-    }
-
-    /// Returns how long it is until then, such as `in 25 min`; nothing without a clock time, or where only its day counts.
-    #[must_use]
-    pub fn until(&self, now: DateTime, units: Units) -> Option<String> {
-        let clock = self.time.clock.filter(|_| !self.time.whole_day)?;
-        let minutes = (now.duration_until(clock).as_secs_f64() / 60.0).round() as i64;
-        let words = match minutes {
-            0 => "now".to_owned(),
-            1.. => format!("in {}", crate::plan::length(minutes)),
-            _ => format!("{} ago", crate::plan::length(-minutes)),
-        };
-        Some(units.told(&words))
     }
 }
 
@@ -95,7 +107,7 @@ pub struct NextTasks {
 /// let mut log = Log::default();
 /// log.begin("", at(8, 0), design.clone(), None);
 /// // It was begun half an hour late.
-/// log.enter(1, at(9, 30), EntryKind::StepBegun, EntryValue::Words("sanitise".to_owned()))?;
+/// log.enter(1, at(9, 30), EntryKind::TaskBegun, EntryValue::Words("sanitise".to_owned()))?;
 /// let next = next_tasks(&batch(&design)?, log.batch(1)?, &Now { at: at(9, 32), zone: TimeZone::UTC }, Units::METRIC);
 /// assert_eq!(next.begun.unwrap().task, "sanitise");
 /// assert_eq!(next.next[0].task, "measure");
@@ -105,16 +117,40 @@ pub struct NextTasks {
 #[must_use]
 pub fn next_tasks(batch: &Batch, record: &BatchRecord, now: &Now, units: Units) -> NextTasks {
     let now = now.for_week(&record.design.week);
-    let (here, begun_by) = reached(record, &tasks(batch), now.at).unzip();
+    let planned_tasks = tasks(batch);
+    let (here, begun_by) = reached(record, &planned_tasks, now.at).unzip();
     let here = here.or_else(|| record.design.week.reached.clone());
     let (plan, trouble) = from_here(batch, here.clone(), &now);
     let plan = plan.shown_in(units);
     let planned = of_the_day(batch, record, &now);
-    let mut all = in_order(&plan, planned.as_ref());
+    let mut all = in_order(&plan, &planned_tasks, planned.as_ref());
     let is_begun = |task: &NextTask| here.as_ref().is_some_and(|here| here.task == task.task);
     let begun = all.first().is_some_and(is_begun).then(|| all.remove(0));
     let weighings = plan.weighings.into_iter().filter(|weighing| weighing.time.clock.is_none_or(|clock| clock >= now.at)).collect();
     NextTasks { begun, begun_by, next: all, weighings, trouble }
+}
+
+/// Days after the end of a plan until which a batch may still be going on: who is late, is late by days.
+const LATE_DAYS: f64 = 14.0;
+
+/// Returns whether a batch may still be going on: its plan, counted from when its record was begun, is not long over.
+///
+/// # Example
+/// ```
+/// use jiff::civil::date;
+/// use vatsketch::{batch::batch, design::Design, record::Log, report::may_be_going_on};
+/// let (mut log, day) = (Log::default(), date(2031, 5, 9).at(8, 0, 0, 0));
+/// log.begin("", day, Design::default(), None);
+/// let batch = batch(&Design::default()).unwrap();
+/// assert!(may_be_going_on(&batch, log.batch(1)?, day));
+/// assert!(!may_be_going_on(&batch, log.batch(1)?, date(2033, 5, 9).at(8, 0, 0, 0)));
+/// # Ok::<(), vatsketch::record::RecordError>(())
+/// ```
+#[must_use]
+pub fn may_be_going_on(batch: &Batch, record: &BatchRecord, now: DateTime) -> bool {
+    let planned_min = counted(batch).tasks.last().map_or(0, |task| task.after_min) as f64;
+    let gone_min = record.begun.duration_until(now).as_secs_f64() / 60.0;
+    gone_min <= planned_min + 24.0 * 60.0 * LATE_DAYS
 }
 
 /// Returns the plan from where the maker is. Where what was wished can no longer be had, it goes on without the wish, and that is said.
@@ -137,7 +173,7 @@ fn of_the_day(batch: &Batch, record: &BatchRecord, now: &Now) -> Option<KitchenW
 }
 
 /// Returns the tasks of a plan by time, each with its steps.
-fn in_order(plan: &Plan, planned: Option<&KitchenWeek>) -> Vec<NextTask> {
+fn in_order(plan: &Plan, tasks: &Tasks, planned: Option<&KitchenWeek>) -> Vec<NextTask> {
     let mut all: Vec<NextTask> = Vec::new();
     for step in &plan.steps {
         for time in &step.times {
@@ -145,6 +181,12 @@ fn in_order(plan: &Plan, planned: Option<&KitchenWeek>) -> Vec<NextTask> {
                 Some(task) => task.push(step),
                 None => all.push(NextTask::of(step, time, planned)),
             }
+        }
+    }
+    for task in &mut all {
+        task.hold = hold_of(&task.task, &plan.steps);
+        if let Some(named) = tasks.position(&task.task).and_then(|place| tasks.all.get(place)) {
+            task.name.clone_from(&named.handling.name);
         }
     }
     // Those of one time stay in the order of the trade.
@@ -164,6 +206,8 @@ impl NextTask {
         };
         let mut task = Self {
             task: time.task.clone(),
+            name: upper_first(&time.name),
+            hold: None,
             time: time.clone(),
             planned: of_the_day.filter(apart),
             steps: Vec::new(),

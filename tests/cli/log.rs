@@ -132,8 +132,8 @@ fn what_is_wrong_is_refused_with_what_to_do() {
         (&["add", "milk_c", "warm"], 2, "holds a number"),
         (&["add", "milk_c", "30", "--batch", "7"], 2, "there is no batch 7"),
         (&["add", "milk_c", "30", "--at", "later"], 2, "is no day with a time"),
-        (&["add", "step_begun", "turm_2"], 2, "did you mean `turn_2`?"),
-        (&["add", "step_begun", "Turn"], 2, "such as turn_3"),
+        (&["add", "task_begun", "turm_2"], 2, "did you mean `turn_2`?"),
+        (&["add", "task_begun", "Turn"], 2, "such as turn_3"),
         (&["correct", "9", "30"], 2, "there is no entry 9"),
         (&["list", "--batch", "3"], 2, "it has one"),
         (&["import", "note", "missing.csv"], 3, "cannot read missing.csv"),
@@ -156,10 +156,10 @@ fn what_comes_next_follows_from_what_was_written_down() {
     assert!(next("2031-05-05T09:00")["begun"].is_null());
     assert_eq!(kitchen.log(&["add", "rennet_added", "--at", "2031-05-05T10:50"]).code, 0);
     let json = next("2031-05-05T10:55");
-    assert_eq!((json["begun"]["step"].as_str(), json["begun"]["at"].as_str()), (Some("rennet"), Some("2031-05-05T10:50:00")));
-    assert_eq!(json["next"][0]["step"], "cut", "its first test is also its cut");
+    assert_eq!((json["begun"]["task"].as_str(), json["begun"]["at"].as_str()), (Some("rennet"), Some("2031-05-05T10:50:00")));
+    assert_eq!(json["next"][0]["task"], "cut", "its first test is also its cut");
     let text = kitchen.log(&["next", "--as-of", "2031-05-05T10:55"]);
-    assert!(text.data.contains("under way since") && text.data.contains("next, Mon 5 May, 11:"), "{}", text.data);
+    assert!(text.data.contains("under way since") && text.data.contains("Next: Mon 5 May, 11:30, in 35 min"), "{}", text.data);
 }
 
 #[test]

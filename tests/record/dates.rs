@@ -45,7 +45,7 @@ fn a_distance_from_utc_is_brought_to_the_zone_of_the_kitchen() {
 #[test]
 fn what_can_be_read_in_two_ways_asks_and_what_no_calendar_has_is_refused() {
     for (text, said) in [
-        ("05/09/2031 18:30", "--dates"),
+        ("05/09/2031 18:30", "say which: day first"),
         ("2031-02-30 18:30", "no such day"),
         ("2031-05-09 25:30", "no such day or time"),
         ("2031-05-09 13:30 pm", "no such day or time"),

@@ -3,7 +3,7 @@
 use crate::record::{at, begun, done, numbers};
 use vatsketch::batch::batch;
 use vatsketch::record::EntryKind;
-use vatsketch::report::{against_plan, changed_batches};
+use vatsketch::report::{against_plan, changed_batches, duration};
 use vatsketch::units::Units;
 
 #[test]
@@ -17,8 +17,8 @@ fn what_was_off_says_what_when_and_by_how_much() {
     let against = against_plan(&batch, log.batch(1).unwrap(), None, Units::METRIC);
     let off: Vec<String> = against.off().map(|row| row.in_words().replace('\u{a0}', " ")).collect();
     assert_eq!(off.len(), 1, "the milk is as planned: {off:?}");
-    assert!(off[0].starts_with("Mon 5 May, 15:00: Rennet stirred in, after 360 min; plan "), "{off:?}");
-    assert!(off[0].ends_with(&format!("{:.0} min later.", 360.0 - to_rennet)), "{off:?}");
+    assert!(off[0].starts_with("Mon 5 May, 15:00: Rennet stirred in, after 6 h; plan "), "{off:?}");
+    assert!(off[0].ends_with(&format!("{} later.", duration(360.0 - to_rennet, Units::METRIC).replace('\u{a0}', " "))), "{off:?}");
     assert_eq!(against.rows.iter().find(|row| row.kind == EntryKind::MilkPoured).unwrap().apart(), "as planned");
 }
 

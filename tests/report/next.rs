@@ -32,7 +32,7 @@ fn clock(next: &NextTasks, task: &str) -> DateTime {
 }
 
 fn step(log: &mut Log, now: DateTime, task: &str) {
-    log.enter(1, now, EntryKind::StepBegun, EntryValue::Words(task.to_owned())).unwrap();
+    log.enter(1, now, EntryKind::TaskBegun, EntryValue::Words(task.to_owned())).unwrap();
 }
 
 #[test]
@@ -44,7 +44,8 @@ fn before_anything_is_written_down_the_whole_plan_lies_ahead() {
     let planned = tasks(&batch);
     assert!(planned.all.iter().take(planned.until_finished).all(|task| keys.contains(&task.key.as_str())), "{keys:?}");
     assert!(next.next.iter().all(|task| task.planned.is_none()), "nothing is late yet");
-    assert_eq!(next.next[0].until(at(6, 30), Units::METRIC).as_deref(), Some("in 30 min"));
+    assert_eq!(next.next[0].when(at(6, 30), Units::METRIC), "Next: Fri\u{a0}9\u{a0}May,\u{a0}07:00, in 30 min");
+    assert_eq!(next.next[0].when(at(7, 25), Units::METRIC), "Next, was due Fri\u{a0}9\u{a0}May,\u{a0}07:00, 25 min ago");
 }
 
 /// The curd sets by the clock of the rennet: its tests and the cut move by as much as the rennet was late.
@@ -120,6 +121,18 @@ fn what_is_written_down_for_later_counts_only_then() {
     step(&mut log, at(7, 40), "measure");
     assert_eq!(next(&batch, &log, at(7, 30)).begun.unwrap().task, "sanitise");
     assert_eq!(next(&batch, &log, at(7, 50)).begun.unwrap().task, "measure");
+}
+
+/// The thermometer is held to before the rennet goes in, and the knife before the cut.
+#[test]
+fn what_must_be_checked_stands_with_the_task_that_waits_for_it() {
+    let (batch, mut log) = begun(Wish::StartAt(at(7, 0)));
+    log.enter(1, at(7, 30), EntryKind::WarmingBegan, EntryValue::Done).unwrap();
+    let next = next(&batch, &log, at(7, 31));
+    let hold = |task: &str| next.next.iter().find(|one| one.task == task).unwrap().hold.clone();
+    assert!(hold("rennet").is_some_and(|words| words.starts_with("Hold: Is the milk at ")), "{:?}", hold("rennet"));
+    assert!(hold("test_1").is_some_and(|words| words.contains("clean")), "{:?}", hold("test_1"));
+    assert!(hold("turn_1").is_none());
 }
 
 /// Each task says what can be written down with it, and never again what its button says.

@@ -32,8 +32,8 @@ pub(super) fn run(
             [line.title.clone(), short_day(line.begun.date()), milk, clean_break, ph, first, last, lost, centre, blended]
         };
         let rows: Vec<[String; 10]> = lines.iter().map(cells).collect();
-        let heads =
-            ["", "begun", "milk", "clean break", "pH, mould", "first weight", "last weight", "lost", "pH, centre", "pH, blended"];
+        let [milk, clean_break, ph, first, last, lost, centre, blended] = BATCH_COLUMNS.map(|column| column.label);
+        let heads = ["", "begun", milk, clean_break, ph, first, last, lost, centre, blended];
         write_table(heads, &rows, data)?;
     }
     Ok(open::ending(&log))

@@ -1,7 +1,7 @@
 //! `log begin`, `log add` and `log correct`: what writes into a log.
 
 use super::EntryOptions;
-use super::next::check_step;
+use super::next::check_task;
 use super::open;
 use super::shown::{entry_json, iso};
 use crate::cli::ending::{CliError, Ending};
@@ -62,8 +62,8 @@ pub(super) fn add(
     let (number, week) = (record.number, &record.design.week);
     let at = open::given(when, week)?.map_or_else(|| Ok(open::now(when, week)?.at), Ok::<_, CliError>)?;
     let value = EntryValue::read(kind, value)?;
-    if kind == EntryKind::StepBegun {
-        check_step(&crate::batch::batch(&record.design)?, kind, &value)?;
+    if kind == EntryKind::TaskBegun {
+        check_task(&crate::batch::batch(&record.design)?, kind, &value)?;
     }
     let entry = log.log.enter(number, at, kind, value)?;
     open::append(&mut log, file, words)?;

@@ -114,7 +114,7 @@ const fn sort(holds: Holds) -> &'static str {
         Holds::Number { .. } => "number",
         Holds::Done => "time",
         Holds::Words => "words",
-        Holds::Step => "step",
+        Holds::Task => "task",
         Holds::Photo => "path",
     }
 }
@@ -126,6 +126,6 @@ fn sort_words(kind: EntryKind, units: Units) -> String {
         // What is typed is metric, whatever is shown: the name says so.
         Holds::Number { unit, .. } if units.are_metric() => format!("number, {}", unit.symbol()),
         Holds::Number { unit, .. } => format!("number, {} (typed in it)", unit.symbol()),
-        Holds::Done | Holds::Words | Holds::Step | Holds::Photo => sort(row.holds).to_owned(),
+        Holds::Done | Holds::Words | Holds::Task | Holds::Photo => sort(row.holds).to_owned(),
     }
 }

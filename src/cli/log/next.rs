@@ -31,7 +31,11 @@ pub(super) fn run(
     let made = batch(&record.design)?;
     let next = next_tasks(&made, record, &now, form.shown.units);
     if let Some(trouble) = &next.trouble {
-        writeln!(words, "vatsketch: the plan goes on without the time that was wished: {}", printable(trouble))?;
+        writeln!(
+            words,
+            "vatsketch: the time that was asked for can no longer be met, and the plan goes on without it: {}",
+            printable(trouble)
+        )?;
     }
     if form.json {
         let task = |task: &NextTask| to_json(task);
@@ -51,7 +55,7 @@ pub(super) fn run(
 fn to_json(task: &NextTask) -> Value {
     let (kind, value) = &task.begins;
     json!({
-        "step": task.task, "what": task.words(), "at": task.time.clock.map(iso), "after_min": task.time.at_min,
+        "task": task.task, "name": task.name, "what": task.words(), "hold": task.hold, "at": task.time.clock.map(iso), "after_min": task.time.at_min,
         "planned": task.planned.map(iso), "begin_with": kind.key(),
         "begin_with_value": if let EntryValue::Words(words) = value { words } else { "" },
         "write_down": task.records.iter().map(|kind| kind.key()).collect::<Vec<_>>(),
@@ -61,40 +65,38 @@ fn to_json(task: &NextTask) -> Value {
 fn write_text(next: &NextTasks, (now, form): (DateTime, &FormOptions), data: &mut dyn Write) -> Result<(), CliError> {
     let units = form.shown.units;
     if let Some(task) = &next.begun {
-        write_task(&format!("under way since {}", task.time.words_with_day()), task, data)?;
+        write_task(&format!("under way since {}", task.since(units)), task, data)?;
     }
     let mut later = next.next.iter();
     if let Some(task) = later.next() {
-        let notes: Vec<String> = task.until(now, units).into_iter().chain(task.moved(units)).collect();
-        let notes = if notes.is_empty() { String::new() } else { format!(" ({})", notes.join(", ")) };
-        write_task(&format!("next, {}{notes}", task.time.words_with_day()), task, data)?;
+        write_task(&task.when(now, units), task, data)?;
     } else {
-        writeln!(data, "nothing of the plan is left")?;
+        writeln!(data, "no task of the plan comes after this")?;
     }
-    let cells = |task: &NextTask| {
-        [task.time.words_with_day(), task.task.clone(), task.name().to_owned(), task.moved(units).unwrap_or_default()]
-    };
+    let cells =
+        |task: &NextTask| [task.time.words_with_day(), task.task.clone(), task.name.clone(), task.moved(units).unwrap_or_default()];
     let rows: Vec<[String; 4]> = later.map(cells).collect();
     if !rows.is_empty() {
         writeln!(data, "then:")?;
-        write_table(["when", "name", "step", ""], &rows, data)?;
+        write_table(["when", "name", "task", ""], &rows, data)?;
     }
     Ok(())
 }
 
 /// Writes one task with its targets.
 fn write_task(when: &str, task: &NextTask, data: &mut dyn Write) -> Result<(), CliError> {
-    writeln!(data, "{}: {}", printable(when).replace('\u{a0}', " "), task.task)?;
+    writeln!(data, "{}: {} ({})", printable(when).replace('\u{a0}', " "), printable(&task.name), task.task)?;
     for step in &task.steps {
         writeln!(data, "  {} {}", step.verb, printable(&step.what).replace('\u{a0}', " "))?;
         for target in step.targets.iter().chain(&step.lasts) {
             writeln!(data, "    {}", printable(&target.words()).replace('\u{a0}', " "))?;
         }
-        if let Some(hold) = &step.hold {
-            writeln!(data, "    {}", printable(&hold.words(&step.if_off)).replace('\u{a0}', " "))?;
-        } else if !step.if_off.is_empty() {
-            writeln!(data, "    If not: {}", printable(&step.if_off).replace('\u{a0}', " "))?;
+        if !step.if_off.is_empty() && step.hold.is_none() {
+            writeln!(data, "    If it goes wrong: {}", printable(&step.if_off).replace('\u{a0}', " "))?;
         }
+    }
+    if let Some(hold) = &task.hold {
+        writeln!(data, "  {}", printable(hold).replace('\u{a0}', " "))?;
     }
     let keys: Vec<&str> = task.records.iter().map(|kind| kind.key()).collect();
     if !keys.is_empty() {
@@ -103,18 +105,18 @@ fn write_task(when: &str, task: &NextTask, data: &mut dyn Write) -> Result<(), C
     Ok(())
 }
 
-/// Checks that a step that is written down is one of the plan's.
+/// Checks that a task that is written down is one of the plan's.
 ///
 /// # Errors
-/// [`CliError::Arguments`], with the step that was probably meant.
-pub(super) fn check_step(planned: &Batch, kind: EntryKind, value: &EntryValue) -> Result<(), CliError> {
-    let (EntryKind::StepBegun, EntryValue::Words(key)) = (kind, value) else { return Ok(()) };
+/// [`CliError::Arguments`], with the task that was probably meant.
+pub(super) fn check_task(planned: &Batch, kind: EntryKind, value: &EntryValue) -> Result<(), CliError> {
+    let (EntryKind::TaskBegun, EntryValue::Words(key)) = (kind, value) else { return Ok(()) };
     let tasks = tasks(planned);
     if tasks.position(key).is_some() {
         return Ok(());
     }
     let meant = did_you_mean(nearest(key, tasks.all.iter().map(|task| task.key.as_str())));
     Err(CliError::Arguments(format!(
-        "the plan of this batch has no step `{key}`{meant}; `vatsketch log FILE next` lists its steps"
+        "the plan of this batch has no task `{key}`{meant}; `vatsketch log FILE next` lists its tasks"
     )))
 }

@@ -60,7 +60,7 @@ fn rennet(design: &Design, milk: &MilkOutcome, vat: &VatOutcome, facts: &Facts) 
         step.targets.push(facts.target("rennet_water_ml", "water", Amount::new(milk.rennet_water_ml, Unit::Millilitre, 0)));
     }
     step.lasts = Some(Facts::plain("first test after", design.vat.first_test_min, Unit::Minute, 0));
-    "If it has stood, mix a new one.".clone_into(&mut step.if_off);
+    "Diluted rennet has stood: mix a new one.".clone_into(&mut step.if_off);
     step.write_down(EntryKind::RennetAdded);
     step.governed_by = &[
         "rennet_label",

@@ -22,7 +22,7 @@ const BAR: f32 = 16.0;
 /// Height of the numbers of a batch.
 const NUMBERS: f32 = 32.0;
 /// Height of the headings.
-const HEADINGS: f32 = 42.0;
+const HEADINGS: f32 = 60.0;
 /// Room around a batch.
 const PAD: f32 = 6.0;
 
@@ -92,7 +92,7 @@ impl Widths {
 /// Draws the headings.
 fn headings_ui(ui: &mut Ui, widths: Widths) {
     let (rect, _) = ui.allocate_exact_size(vec2(widths.whole(), HEADINGS), Sense::hover());
-    let curves = widths.curve.into_iter().flat_map(|curve| [("Weight", curve), ("pH, middle", curve)]);
+    let curves = widths.curve.into_iter().flat_map(|curve| [("Weight", curve), ("pH, centre", curve)]);
     let heads = BATCH_COLUMNS.iter().map(|column| (column.label, widths.number)).chain(curves);
     let mut left = rect.left() + PAD;
     for (words, wide) in heads {

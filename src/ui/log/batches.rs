@@ -26,12 +26,6 @@ pub(super) fn batches_ui(ui: &mut Ui, view: &mut View, book: &Logbook, now: &Now
     let palette = Palette::of(ui);
     let mut asks = Vec::new();
     heading_ui(ui, "Batches");
-    if book.is_example() {
-        asks.extend(example_ui(ui));
-    } else {
-        asks.extend(begin_ui(ui, view, !book.batches().is_empty()));
-    }
-    ui.add_space(6.0);
     pills_ui(ui, "Batches", |ui| {
         let chosen = book.chosen().map(|batch| batch.number).filter(|_| !view.log.all);
         if book.batches().len() > 1
@@ -56,10 +50,16 @@ pub(super) fn batches_ui(ui: &mut Ui, view: &mut View, book: &Logbook, now: &Now
         ui.add_space(10.0);
         asks.extend(time_ui(ui, view, now));
         ui.add_space(6.0);
-        let import = ui.add(Button::new("Read a probe’s table…").min_size(vec2(BEGIN, 30.0)));
+        let import = ui.add(Button::new("Read in a probe’s file…").min_size(vec2(BEGIN, 30.0)));
         if import.on_hover_text("Takes over times and values that a thermometer, scale or meter saved as a table").clicked() {
             asks.push(Ask::Log(LogAsk::ImportFrom));
         }
+    }
+    ui.add_space(14.0);
+    if book.is_example() {
+        asks.extend(example_ui(ui));
+    } else {
+        asks.extend(begin_ui(ui, view, !book.batches().is_empty()));
     }
     for lost in book.lost() {
         ui.add_space(6.0);
@@ -99,7 +99,7 @@ fn label(batch: &BatchRecord, view: &View) -> String {
 
 /// Draws the time that what is written down was at.
 fn time_ui(ui: &mut Ui, view: &mut View, now: &Now) -> Option<Ask> {
-    let name = "When it happened";
+    let name = "Time of the next entries";
     ui.label(name);
     let shown = view.log.at.map_or_else(|| "now".to_owned(), |at| short_moment(at, view.units).replace('\u{a0}', " "));
     let this = TypedBox { key: "log time", shown, width: TIME, number: false };
@@ -113,7 +113,7 @@ fn time_ui(ui: &mut Ui, view: &mut View, now: &Now) -> Option<Ask> {
     let typed = ui.horizontal(|ui| {
         let typed = typed_ui(ui, &mut view.typing, &this, read).named(ui, name);
         let back = view.log.at.is_some()
-            && ui.button("Use the clock").on_hover_text("Each entry gets the time at which you write it.").clicked();
+            && ui.button("Back to now").on_hover_text("Each entry gets the time at which you write it.").clicked();
         (typed, back)
     });
     let (typed, back) = typed.inner;
@@ -121,7 +121,7 @@ fn time_ui(ui: &mut Ui, view: &mut View, now: &Now) -> Option<Ask> {
         said_ui(ui, said);
     }
     let hint = if view.log.at.is_some() {
-        "Everything that you write down gets this time until you press “Use the clock”."
+        "Everything that you write down gets this time until you press “Back to now”."
     } else {
         "Such as 14:30, or yesterday 9:15."
     };

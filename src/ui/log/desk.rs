@@ -2,14 +2,15 @@
 
 use crate::curve::MeasuredLine;
 use crate::design::{Design, Stage};
-use crate::record::Additions;
-use crate::report::{BatchLine, batch_lines};
+use crate::record::{Additions, Entry};
+use crate::report::{BatchLine, batch_lines, entry_words};
 use crate::session::{Logbook, ProbeImport};
 use crate::ui::log::page::{LogFound, LogParts, log_page_ui};
 use crate::ui::log::shown::{LogShown, Look};
 use crate::ui::state::ask::Ask;
 use crate::ui::state::view::View;
 use crate::ui::widget::room::Room;
+use crate::units::Units;
 use egui::Ui;
 use std::path::{Path, PathBuf};
 
@@ -103,13 +104,11 @@ impl LogDesk {
         let Some(book) = self.example.as_ref().or(of_design) else {
             return log_page_ui(ui, view, &LogFound::NoFile, look.now, room);
         };
-        // Only the newest batch is being made.
-        let newest = book.batches().last().map(|batch| batch.number);
         if let Some(shown) = &mut self.shown {
-            if book.chosen().map(|batch| batch.number) == newest && !book.is_example() {
-                shown.follow_clock(look.now);
-            } else {
+            if book.is_example() {
                 shown.without_next();
+            } else {
+                shown.follow_clock(look.now);
             }
         }
         let parts = LogParts {
@@ -124,6 +123,11 @@ impl LogDesk {
                 .map(|(_, table)| table),
         };
         log_page_ui(ui, view, &LogFound::Book(parts), look.now, room)
+    }
+
+    /// Returns what an entry of the batch in sight says.
+    pub(in crate::ui) fn words(&self, entry: &Entry, units: Units) -> String {
+        self.shown.as_ref().map_or_else(|| entry_words(entry, units), |shown| shown.words(entry))
     }
 
     /// Finds the batches that have some words, where log or words are other ones by now.

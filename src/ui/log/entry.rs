@@ -1,8 +1,9 @@
 //! One thing to write down: its name, when the plan has it, a box or a button, and what was written so far.
 
-use crate::design::Unit;
+use crate::design::{Unit, upper_first};
 use crate::record::{BatchRecord, Entry, EntryKind, EntryValue, Holds};
-use crate::report::{LogField, earlier_words, entry_words, short_moment};
+use crate::report::{LogField, earlier_words, short_moment};
+use crate::ui::log::shown::LogShown;
 use crate::ui::state::ask::{Ask, LogAsk};
 use crate::ui::state::view::View;
 use crate::ui::widget::number_text::read_number;
@@ -23,14 +24,14 @@ const ONE_ROW: f32 = 560.0;
 /// Times of a step that are named.
 const MOST_TIMES: usize = 3;
 
-/// Where a thing to write down stands: in the list of all, or with the step under way or the one that comes next.
+/// Where a thing to write down stands: in the list of all, or with the task under way or the one that comes next.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Place {
     /// In the list of all.
     List,
-    /// With the step under way.
+    /// With the task under way.
     UnderWay,
-    /// With the step that comes next.
+    /// With the task that comes next.
     Next,
 }
 
@@ -39,14 +40,20 @@ impl Place {
     const fn spoken(self) -> &'static str {
         match self {
             Self::List => "",
-            Self::UnderWay => " (step under way)",
-            Self::Next => " (next step)",
+            Self::UnderWay => " (task under way)",
+            Self::Next => " (next task)",
         }
     }
 }
 
 /// Draws one thing to write down, with what was written so far below it; returns what is asked for.
-pub(super) fn entry_ui(ui: &mut Ui, view: &mut View, record: &BatchRecord, field: &LogField, place: Place) -> Option<Ask> {
+pub(super) fn entry_ui(
+    ui: &mut Ui,
+    view: &mut View,
+    (record, shown): (&BatchRecord, &LogShown),
+    field: &LogField,
+    place: Place,
+) -> Option<Ask> {
     let (entered, said) = if ui.available_width() >= ONE_ROW {
         let row = ui.horizontal(|ui| {
             ui.allocate_ui(vec2(NAME, HIGH), |ui| {
@@ -64,7 +71,7 @@ pub(super) fn entry_ui(ui: &mut Ui, view: &mut View, record: &BatchRecord, field
     if let Some(said) = &said {
         said_ui(ui, said);
     }
-    let taken_back = written_ui(ui, view.units, record, field.kind, place);
+    let taken_back = written_ui(ui, view.units, (record, shown), field.kind, place);
     if place == Place::List {
         ui.separator();
     }
@@ -92,9 +99,11 @@ fn name_ui(ui: &mut Ui, units: Units, field: &LogField) {
     }
 }
 
-/// Draws a button that writes something down as done, at the time that counts; returns whether it was pressed.
-pub(super) fn done_ui(ui: &mut Ui, view: &View, word: &str, label: &str) -> bool {
-    let words = view.log.at.map_or_else(|| format!("{word} now"), |at| format!("{word} at {}", view.units.hour(at.time())));
+/// Draws a button that writes something down at the time that counts; returns whether it was pressed.
+///
+/// * `now`, `then`: what it says where that is the clock's time, and where another was said, such as `Begin now` and `Begun`
+pub(super) fn done_ui(ui: &mut Ui, view: &View, (now, then): (&str, &str), label: &str) -> bool {
+    let words = view.log.at.map_or_else(|| now.to_owned(), |at| format!("{then} {}", short_moment(at, view.units)));
     let response = ui.add(Button::new(&words).min_size(vec2(BOX, HIGH)));
     response.widget_info(|| WidgetInfo::labeled(Role::Button, true, format!("{label}: {words}")));
     response.clicked()
@@ -105,11 +114,12 @@ fn box_ui(ui: &mut Ui, view: &mut View, kind: EntryKind, place: Place) -> (Optio
     let label = format!("{}{}", kind.row().label, place.spoken());
     match kind.row().holds {
         Holds::Done => {
-            let pressed = done_ui(ui, view, "Done", &label);
+            let word = upper_first(kind.done_word());
+            let pressed = done_ui(ui, view, (&format!("{word} now"), &word), &label);
             return (pressed.then_some(Ask::Log(LogAsk::Enter(kind, EntryValue::Done))), None);
         }
-        // Steps have their buttons where the plan has them.
-        Holds::Step => return (None, None),
+        // Tasks have their buttons where the plan has them.
+        Holds::Task => return (None, None),
         Holds::Number { .. } | Holds::Words | Holds::Photo => {}
     }
     let is_number = matches!(kind.row().holds, Holds::Number { .. });
@@ -129,7 +139,7 @@ fn read(kind: EntryKind, text: &str, units: Units) -> Result<(EntryValue, Option
             let value = if understood.bare { scale(unit, units).kept(understood.value) } else { understood.value };
             (EntryValue::Number(value), understood.said)
         }
-        Holds::Done | Holds::Words | Holds::Step | Holds::Photo => (EntryValue::Words(text.trim().to_owned()), None),
+        Holds::Done | Holds::Words | Holds::Task | Holds::Photo => (EntryValue::Words(text.trim().to_owned()), None),
     };
     Ok((value.checked(kind).map_err(|error| error.to_string())?, said))
 }
@@ -144,22 +154,22 @@ fn scale(unit: Unit, units: Units) -> Scale {
 fn unit_text(kind: EntryKind, units: Units) -> &'static str {
     match kind.row().holds {
         Holds::Number { unit, .. } => scale(unit, units).symbol,
-        Holds::Done | Holds::Words | Holds::Step | Holds::Photo => "",
+        Holds::Done | Holds::Words | Holds::Task | Holds::Photo => "",
     }
 }
 
 /// Draws what was written down so far, the newest last, and the way to take that one back.
-fn written_ui(ui: &mut Ui, units: Units, record: &BatchRecord, kind: EntryKind, place: Place) -> Option<Ask> {
+fn written_ui(ui: &mut Ui, units: Units, (record, shown): (&BatchRecord, &LogShown), kind: EntryKind, place: Place) -> Option<Ask> {
     let all = record.of_kind(kind);
     let last = all.last().copied()?;
     let said = |entry: &&Entry| {
         let before = earlier_words(record, entry, units);
-        format!("{} ({}){before}", entry_words(entry, units), short_moment(entry.at, units))
+        format!("{} ({}){before}", shown.words(entry), short_moment(entry.at, units))
     };
     let words = all.iter().map(said).collect::<Vec<_>>().join("; ");
-    let of_last = format!("Take back {}: {}{}", kind.row().label, entry_words(last, units), place.spoken());
+    let of_last = format!("Take back {}: {}{}", kind.row().label, shown.words(last), place.spoken());
     let back = ui.horizontal_top(|ui| {
-        let back = back_ui(ui, &of_last);
+        let back = back_ui(ui, "Take back", &of_last);
         ui.vertical(|ui| ui.add(Label::new(RichText::new(words).size(CAPTION)).wrap()));
         back
     });
@@ -167,8 +177,8 @@ fn written_ui(ui: &mut Ui, units: Units, record: &BatchRecord, kind: EntryKind, 
 }
 
 /// Draws the way to take an entry back; returns whether it was pressed.
-pub(super) fn back_ui(ui: &mut Ui, name: &str) -> bool {
-    let back = ui.add(Button::new(RichText::new("Take back").size(CAPTION)));
+pub(super) fn back_ui(ui: &mut Ui, words: &str, name: &str) -> bool {
+    let back = ui.add(Button::new(RichText::new(words).size(CAPTION)));
     back.widget_info(|| WidgetInfo::labeled(Role::Button, true, name));
     back.on_hover_text("Takes back the last one; to correct it, write the right one after that. The log keeps both.").clicked()
 }

@@ -12,29 +12,30 @@ use crate::ui::widget::spoken::heading_ui;
 use crate::ui::widget::theme::{CAPTION, Palette};
 use egui::{Label, RichText, Ui};
 
-/// Draws what can be written down and returns what is asked for.
-pub(super) fn fields_ui(ui: &mut Ui, view: &mut View, (record, design): (&BatchRecord, &Design), shown: &LogShown) -> Vec<Ask> {
+/// Draws what the batch is, and what comes next in it; returns what is asked for.
+pub(super) fn head_ui(ui: &mut Ui, view: &mut View, (record, design): (&BatchRecord, &Design), shown: &LogShown) -> Vec<Ask> {
     heading_ui(ui, &crate::design::upper_first(&record.title()));
     if record.design != *design {
-        let words = "This batch keeps the design of its day, and is compared with that one; the figures and cautions below are of the design as it is now.";
+        let words = "You changed the design since. This page follows the design as it was when this batch was begun; only the bar at the foot of the window shows the design as it is now.";
         ui.add(Label::new(RichText::new(words).size(CAPTION).color(Palette::of(ui).caution_text)).wrap());
     }
     ui.add_space(6.0);
-    let mut asks = Vec::new();
-    if let Some((next, now)) = shown.next() {
-        asks.extend(next_ui(ui, view, record, next, now));
-        heading_ui(ui, "All that you can write down");
-    }
+    shown.next().map_or_else(Vec::new, |(next, now)| next_ui(ui, view, (record, shown), next, now))
+}
+
+/// Draws what can be written down and returns what is asked for.
+pub(super) fn fields_ui(ui: &mut Ui, view: &mut View, record: &BatchRecord, shown: &LogShown) -> Vec<Ask> {
+    heading_ui(ui, "All that you can write down");
     let words = "In the order of the plan; write what you know and leave out the rest. Each entry is saved at once.";
     ui.add(Label::new(RichText::new(words).size(CAPTION).color(Palette::of(ui).soft)).wrap());
-    let asked = shown.form.asked.iter().filter_map(|field| entry_ui(ui, view, record, field, Place::List));
-    asks.extend(asked);
+    let of = (record, shown);
+    let mut asks: Vec<Ask> = shown.form.asked.iter().filter_map(|field| entry_ui(ui, view, of, field, Place::List)).collect();
     ui.add_space(10.0);
     heading_ui(ui, "More that you can write down");
-    // Steps have their buttons where the plan has them, and are listed once there are any.
-    let listed = |field: &&LogField| field.kind.row().holds != Holds::Step || record.latest(field.kind).is_some();
+    // Tasks have their buttons where the plan has them, and are listed once there are any.
+    let listed = |field: &&LogField| field.kind.row().holds != Holds::Task || record.latest(field.kind).is_some();
     let besides = shown.form.besides.iter().filter(listed);
-    asks.extend(besides.filter_map(|field| entry_ui(ui, view, record, field, Place::List)));
+    asks.extend(besides.filter_map(|field| entry_ui(ui, view, of, field, Place::List)));
     // Room for what is written below the last box.
     ui.add_space(40.0);
     asks
@@ -64,11 +65,13 @@ pub(super) fn against_ui(ui: &mut Ui, against: Option<&AgainstPlan>) {
             } else {
                 format!("None of {measured} measurements differs")
             };
-            let words = format!("{which} from the plan by more than your instruments may.");
-            soft(ui, format!("{words} {NO_CHECK}"));
+            soft(ui, format!("{which} from the plan by more than your instruments can be out."));
         }
         (1, _) => soft(ui, "The one measurement differs from the plan:".to_owned()),
         (measured, off) => soft(ui, format!("{off} of {measured} measurements differ from the plan:")),
+    }
+    if !against.rows.is_empty() {
+        soft(ui, NO_CHECK.to_owned());
     }
     for words in off {
         ui.add_space(4.0);

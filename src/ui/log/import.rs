@@ -1,7 +1,7 @@
 //! The table of a probe, looked at before it is written down.
 
-use crate::record::{DateOrder, EntryKind, Holds, ImportError, Imported, log_moment};
-use crate::report::Amount;
+use crate::record::{BatchRecord, DateOrder, EntryKind, Holds, ImportError, Imported, log_moment};
+use crate::report::{Amount, short_moment};
 use crate::session::{ProbeImport, ProbeWish};
 use crate::ui::state::ask::{Ask, LogAsk};
 use crate::ui::state::view::View;
@@ -31,10 +31,10 @@ const MOST_REFUSED: usize = 12;
 const COLUMN: f32 = 170.0;
 
 /// Draws the table as it would be written down; returns what is asked for.
-pub(super) fn import_ui(ui: &mut Ui, view: &mut View, table: &ProbeImport, batch: &str) -> Option<Ask> {
+pub(super) fn import_ui(ui: &mut Ui, view: &mut View, table: &ProbeImport, record: &BatchRecord) -> Option<Ask> {
     let mut asked = None;
     let file = table.path().file_name().unwrap_or_default().to_string_lossy().into_owned();
-    heading_ui(ui, &format!("Read {file} into {batch}"));
+    heading_ui(ui, &format!("Read {file} into {}", record.title()));
     let wish = table.wish();
     ui.label("What it measured");
     pills_ui(ui, "What it measured", |ui| {
@@ -61,13 +61,13 @@ pub(super) fn import_ui(ui: &mut Ui, view: &mut View, table: &ProbeImport, batch
     ui.add(Label::new(RichText::new(hint).size(CAPTION).color(Palette::of(ui).soft)).wrap());
     pills_ui(ui, "Day and month", |ui| {
         let choices = [
-            (None, "Day and month as the table tells"),
+            (None, "Work out day and month from the file"),
             (Some(DateOrder::DayFirst), "9/5 is 9 May"),
             (Some(DateOrder::MonthFirst), "5/9 is 9 May"),
         ];
         for (order, label) in choices {
             let chosen = wish.order == order;
-            if pill_ui(ui, label, label, "In which order the table has day and month", (chosen, chosen)) {
+            if pill_ui(ui, label, label, "In which order the file has day and month", (chosen, chosen)) {
                 asked = Some(ProbeWish { order, ..wish.clone() });
             }
         }
@@ -76,7 +76,8 @@ pub(super) fn import_ui(ui: &mut Ui, view: &mut View, table: &ProbeImport, batch
     let lines = table.found().map_or(0, |(imported, _)| imported.read.len());
     let mut done = None;
     ui.horizontal(|ui| {
-        let words = if lines == 1 { "Write down 1 value".to_owned() } else { format!("Write down {lines} values") };
+        let values = if lines == 1 { "1 value".to_owned() } else { format!("{lines} values") };
+        let words = format!("Write down {values}: {}", wish.kind.row().label);
         if ui.add_enabled(lines > 0, Button::new(words).min_size(vec2(180.0, 34.0))).clicked() {
             done = Some(LogAsk::Import);
         }
@@ -84,8 +85,19 @@ pub(super) fn import_ui(ui: &mut Ui, view: &mut View, table: &ProbeImport, batch
             done = Some(LogAsk::ImportNothing);
         }
     });
+    early_ui(ui, view.units, record, table.found());
     found_ui(ui, view.units, wish.kind, table.found());
     done.or(asked.map(LogAsk::ImportAs)).map(Ask::Log)
+}
+
+/// Draws that the times lie before the batch, as those of another file would.
+fn early_ui(ui: &mut Ui, units: Units, record: &BatchRecord, found: Result<(&Imported, usize), &ImportError>) {
+    let first = found.ok().and_then(|(imported, _)| imported.read.iter().map(|line| line.at).min());
+    if let Some(first) = first.filter(|first| *first < record.begun) {
+        let (first, begun) = (short_moment(first, units), short_moment(record.begun, units));
+        let words = format!("The first time is {first}, and this batch was begun {begun}. Is it the right file?");
+        ui.add(Label::new(RichText::new(words).size(CAPTION).color(Palette::of(ui).caution_text)).wrap());
+    }
 }
 
 /// Draws the box for a column; returns what was typed, once it counts.
@@ -104,7 +116,7 @@ fn found_ui(ui: &mut Ui, units: Units, kind: EntryKind, found: Result<(&Imported
     let (imported, known) = match found {
         Ok(found) => found,
         Err(why) => {
-            alert_ui(ui, RichText::new(format!("Nothing of this table can be read: {why}.")).color(palette.caution_text));
+            alert_ui(ui, RichText::new(format!("Nothing of this file can be read: {why}.")).color(palette.caution_text));
             return;
         }
     };

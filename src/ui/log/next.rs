@@ -1,9 +1,10 @@
-//! What comes next while a batch is made: the step under way, the one after it with its button, and the rest by time.
+//! What comes next while a batch is made: the task under way, the one after it with its button, and the rest by time.
 
 use crate::design::upper_first;
-use crate::record::BatchRecord;
-use crate::report::{LogField, NextTask, NextTasks, Step};
+use crate::record::{BatchRecord, EntryKind};
+use crate::report::{LogField, NextTask, NextTasks, Step, short_moment};
 use crate::ui::log::entry::{Place, back_ui, done_ui, entry_ui};
+use crate::ui::log::shown::LogShown;
 use crate::ui::state::ask::{Ask, LogAsk};
 use crate::ui::state::view::View;
 use crate::ui::widget::severity::{colours, sign};
@@ -14,55 +15,62 @@ use crate::words::caution_words;
 use egui::{Frame, Label, RichText, Ui};
 use jiff::civil::DateTime;
 
-/// Steps that are listed after the next one.
+/// Tasks that are listed after the next one.
 const MOST_LATER: usize = 5;
 
 /// Draws it and returns what is asked for.
-pub(super) fn next_ui(ui: &mut Ui, view: &mut View, record: &BatchRecord, next: &NextTasks, now: DateTime) -> Vec<Ask> {
+pub(super) fn next_ui(ui: &mut Ui, view: &mut View, of: (&BatchRecord, &LogShown), next: &NextTasks, now: DateTime) -> Vec<Ask> {
     let mut asks = Vec::new();
     let units = view.units;
     heading_ui(ui, "What comes next");
     if let Some(trouble) = &next.trouble {
-        let words = format!("The plan goes on without the time that you wished for: {}.", units.told(trouble));
+        let words =
+            format!("The time that you asked for can no longer be met, and the plan goes on without it: {}.", units.told(trouble));
         ui.add(Label::new(RichText::new(words).size(CAPTION).color(Palette::of(ui).caution_text)).wrap());
     }
     if let Some(task) = &next.begun {
-        let when = format!("Under way since {}", task.time.words_with_day());
         card_ui(ui, |ui| {
-            ui.label(RichText::new(when).size(CAPTION));
-            steps_ui(ui, units, &task.steps);
+            ui.label(RichText::new(format!("Under way since {}", task.since(units))).font(bold(CAPTION)));
+            steps_ui(ui, units, task);
             weighings_ui(ui, next, task);
-            asks.extend(records_ui(ui, view, record, task, Place::UnderWay));
-            if let Some(entry) = next.begun_by
-                && back_ui(ui, &format!("Take back that “{}” is under way", task.name()))
-            {
-                asks.push(Ask::Log(LogAsk::TakeBack(entry)));
-            }
+            asks.extend(records_ui(ui, view, of, task, Place::UnderWay));
+            asks.extend(next.begun_by.and_then(|entry| begun_back_ui(ui, units, of, task, entry)));
         });
         ui.add_space(6.0);
     }
     let mut later = next.next.iter();
     match later.next() {
         None => {
-            ui.label("Nothing of the plan is left.");
+            ui.label("No task of the plan comes after this. That is no check of the cheese.");
         }
-        Some(task) => {
-            let notes: Vec<String> = task.until(now, units).into_iter().chain(task.moved(units)).collect();
-            let when = [format!("Next: {}", task.time.words_with_day())].into_iter().chain(notes).collect::<Vec<_>>().join(", ");
-            card_ui(ui, |ui| {
-                ui.label(RichText::new(when).font(bold(CAPTION)));
-                if done_ui(ui, view, "Started", task.name()) {
-                    let (kind, value) = task.begins.clone();
-                    asks.push(Ask::Log(LogAsk::Enter(kind, value)));
-                }
-                steps_ui(ui, units, &task.steps);
-                asks.extend(records_ui(ui, view, record, task, Place::Next));
-            });
-        }
+        Some(task) => card_ui(ui, |ui| {
+            ui.label(RichText::new(task.when(now, units)).font(bold(CAPTION)));
+            steps_ui(ui, units, task);
+            if done_ui(ui, view, ("Begin now", "Begun"), &task.name) {
+                let (kind, value) = task.begins.clone();
+                asks.push(Ask::Log(LogAsk::Enter(kind, value)));
+            }
+            asks.extend(records_ui(ui, view, of, task, Place::Next));
+        }),
     }
     later_ui(ui, units, later.as_slice());
     ui.add_space(10.0);
     asks
+}
+
+/// Draws the way to take back what says that a task is under way; none where that has a box of its own, with its own way.
+fn begun_back_ui(
+    ui: &mut Ui,
+    units: Units,
+    (record, shown): (&BatchRecord, &LogShown),
+    task: &NextTask,
+    entry: u32,
+) -> Option<Ask> {
+    let entry = record.entries.iter().find(|one| one.number == entry).filter(|one| !task.records.contains(&one.kind))?;
+    let label = entry.kind.row().label;
+    let said = if entry.kind == EntryKind::TaskBegun { shown.words(entry) } else { label.to_owned() };
+    let words = format!("Take back: {said} ({})", short_moment(entry.at, units));
+    back_ui(ui, &words, &words).then_some(Ask::Log(LogAsk::TakeBack(entry.number)))
 }
 
 fn card_ui(ui: &mut Ui, draw: impl FnOnce(&mut Ui)) {
@@ -72,10 +80,11 @@ fn card_ui(ui: &mut Ui, draw: impl FnOnce(&mut Ui)) {
     });
 }
 
-/// Draws the steps of one task: cautions before each, what is done, what is to be reached, and what to do if it is off.
-fn steps_ui(ui: &mut Ui, units: Units, steps: &[Step]) {
+/// Draws the steps of one task: cautions before each, what is done, what is to be reached, and what to do if it goes wrong; below them what
+/// must be checked before it goes on.
+fn steps_ui(ui: &mut Ui, units: Units, task: &NextTask) {
     let palette = Palette::of(ui);
-    for step in steps {
+    for step in &task.steps {
         for caution in &step.cautions {
             let (text, fill) = colours(&palette, caution.severity);
             Frame::new().fill(fill).corner_radius(6).inner_margin(6).show(ui, |ui| {
@@ -90,14 +99,22 @@ fn steps_ui(ui: &mut Ui, units: Units, steps: &[Step]) {
         if !targets.is_empty() {
             ui.add(Label::new(targets.join("  ·  ")).wrap());
         }
-        let (hold, off) = match &step.hold {
-            Some(hold) => (hold.words(&step.if_off), String::new()),
-            None if step.if_off.is_empty() => (String::new(), String::new()),
-            None => (String::new(), format!("If not: {}", step.if_off)),
+        // What to do if a hold is not so is said with it.
+        let off = if step.hold.is_some() || step.if_off.is_empty() {
+            String::new()
+        } else {
+            format!("If it goes wrong: {}", step.if_off)
         };
-        for words in [&step.how, &hold, &off].into_iter().filter(|words| !words.is_empty()) {
+        for words in [&step.how, &off].into_iter().filter(|words| !words.is_empty()) {
             ui.add(Label::new(RichText::new(words).size(CAPTION).color(palette.soft)).wrap());
         }
+    }
+    if let Some(hold) = &task.hold {
+        // As on paper: a bar in the colours the other way round.
+        Frame::new().fill(palette.text).corner_radius(6).inner_margin(8).show(ui, |ui| {
+            ui.set_width(ui.available_width());
+            ui.add(Label::new(RichText::new(hold).font(bold(BODY)).color(palette.background)).wrap());
+        });
     }
 }
 
@@ -108,14 +125,14 @@ fn weighings_ui(ui: &mut Ui, next: &NextTasks, task: &NextTask) {
     }
     let each =
         next.weighings.iter().map(|weighing| format!("{}: {}", weighing.time.words_with_day(), weighing.weight.amount_words()));
-    let words = format!("Weigh the marked cheese: {}", each.collect::<Vec<_>>().join("; "));
+    let words = format!("Weigh the marked cheese; the plan expects {}", each.collect::<Vec<_>>().join("; "));
     ui.add(Label::new(RichText::new(words).size(CAPTION)).wrap());
 }
 
 /// Draws what can be written down with a task; returns what is asked for.
-fn records_ui(ui: &mut Ui, view: &mut View, record: &BatchRecord, task: &NextTask, place: Place) -> Vec<Ask> {
+fn records_ui(ui: &mut Ui, view: &mut View, of: (&BatchRecord, &LogShown), task: &NextTask, place: Place) -> Vec<Ask> {
     let field = |kind| LogField { kind, step: "", times: Vec::new() };
-    task.records.iter().filter_map(|kind| entry_ui(ui, view, record, &field(*kind), place)).collect()
+    task.records.iter().filter_map(|kind| entry_ui(ui, view, of, &field(*kind), place)).collect()
 }
 
 /// Draws the tasks after the next one, as far as there is room for.
@@ -123,19 +140,12 @@ fn later_ui(ui: &mut Ui, units: Units, later: &[NextTask]) {
     let soft = Palette::of(ui).soft;
     for task in later.iter().take(MOST_LATER) {
         let moved = task.moved(units).map(|words| format!(" ({words})")).unwrap_or_default();
-        let words = format!("{}: {}{moved}", task.time.words_with_day(), short(task));
+        let words = format!("{}: {}{moved}", task.time.words_with_day(), task.name);
         ui.add(Label::new(RichText::new(upper_first(&words)).size(CAPTION)).wrap());
     }
     let more = later.len().saturating_sub(MOST_LATER);
     if more > 0 {
-        let steps = if more == 1 { "step is" } else { "steps are" };
-        ui.label(RichText::new(format!("{more} more {steps} in the plan.")).size(CAPTION).color(soft));
+        let tasks = if more == 1 { "task is" } else { "tasks are" };
+        ui.label(RichText::new(format!("{more} more {tasks} in the plan.")).size(CAPTION).color(soft));
     }
-}
-
-/// Returns what a task is in a few words: its first step up to its first stop.
-fn short(task: &NextTask) -> String {
-    let words = task.words();
-    let first = words.first().map_or(task.name(), String::as_str);
-    first.split(['.', ',', ':', ';']).next().unwrap_or(first).to_owned()
 }

@@ -7,7 +7,7 @@ use crate::session::{Logbook, ProbeImport};
 use crate::ui::log::across::across_ui;
 use crate::ui::log::batches::batches_ui;
 use crate::ui::log::beside::beside_ui;
-use crate::ui::log::fields::{against_ui, fields_ui};
+use crate::ui::log::fields::{against_ui, fields_ui, head_ui};
 use crate::ui::log::import::import_ui;
 use crate::ui::log::shown::LogShown;
 use crate::ui::state::ask::{Ask, LogAsk};
@@ -78,12 +78,19 @@ pub(in crate::ui) fn log_page_ui(ui: &mut Ui, view: &mut View, found: &LogFound<
         Room::Column => {
             CentralPanel::default().frame(side).show(ui, |ui| {
                 scroll_ui(ui, "log", |ui| {
-                    asks.extend(batches_ui(ui, view, parts.book, now));
-                    ui.separator();
                     let middle = room_for(view, parts);
-                    asks.extend(middle_ui(ui, view, parts, middle));
-                    if matches!(middle, Middle::Entries) {
+                    // At the counter, what comes next is first.
+                    if let (Middle::Entries, Some((record, shown))) = (middle, parts.book.chosen().zip(parts.shown)) {
+                        asks.extend(head_ui(ui, view, (record, parts.design), shown));
+                        ui.separator();
+                        asks.extend(batches_ui(ui, view, parts.book, now));
+                        ui.separator();
+                        asks.extend(fields_ui(ui, view, record, shown));
                         asks.extend(compared_ui(ui, view, parts));
+                    } else {
+                        asks.extend(batches_ui(ui, view, parts.book, now));
+                        ui.separator();
+                        asks.extend(middle_ui(ui, view, parts, middle));
                     }
                 });
             });
@@ -118,9 +125,13 @@ fn middle_ui(ui: &mut Ui, view: &mut View, parts: LogParts<'_>, middle: Middle) 
     match (middle, chosen, parts.shown) {
         (Middle::Across, ..) => across_ui(ui, view, parts.across, parts.book.batches().len(), Room::Column),
         (Middle::Import, Some(record), _) => {
-            parts.import.and_then(|table| import_ui(ui, view, table, &record.title())).into_iter().collect()
+            parts.import.and_then(|table| import_ui(ui, view, table, record)).into_iter().collect()
         }
-        (_, Some(record), Some(shown)) => fields_ui(ui, view, (record, parts.design), shown),
+        (_, Some(record), Some(shown)) => {
+            let mut asks = head_ui(ui, view, (record, parts.design), shown);
+            asks.extend(fields_ui(ui, view, record, shown));
+            asks
+        }
         _ => {
             what_it_is_for_ui(ui);
             Vec::new()

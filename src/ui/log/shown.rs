@@ -3,11 +3,12 @@
 use crate::batch::{Batch, batch};
 use crate::curve::{MeasuredLine, Spread, measured, run_measured};
 use crate::design::Stage;
-use crate::plan::Now;
-use crate::record::BatchRecord;
-use crate::report::{AgainstPlan, LogForm, NextTasks, against_plan, log_form, next_tasks, plan_at};
+use crate::plan::{Now, tasks};
+use crate::record::{BatchRecord, Entry, EntryValue, Holds};
+use crate::report::{AgainstPlan, LogForm, NextTasks, against_plan, entry_words, log_form, may_be_going_on, next_tasks, plan_at};
 use crate::units::Units;
 use jiff::civil::DateTime;
+use std::collections::BTreeMap;
 use std::sync::Arc;
 
 /// How a batch is looked at.
@@ -37,7 +38,9 @@ pub(in crate::ui) struct LogShown {
     /// What was measured beside the plan; none where the design of the day cannot be calculated any more.
     pub(in crate::ui) against: Option<AgainstPlan>,
     /// What comes next, and the minute for which it was calculated; none where it was not asked for.
-    next: Option<(DateTime, NextTasks)>,
+    next: Option<(DateTime, Option<NextTasks>)>,
+    /// What the plan calls its tasks, by their keys.
+    names: BTreeMap<String, String>,
 }
 
 impl LogShown {
@@ -62,7 +65,16 @@ impl LogShown {
         let of = (record.clone(), look.units, spread.cloned());
         let Ok(made) = batch(&record.design) else {
             let (lines, weighed) = (Vec::new(), Vec::new());
-            return Self { of, planned: None, form: log_form(None), lines, weighed, against: None, next: None };
+            return Self {
+                of,
+                planned: None,
+                form: log_form(None),
+                lines,
+                weighed,
+                against: None,
+                next: None,
+                names: BTreeMap::new(),
+            };
         };
         let spread = spread.map(AsRef::as_ref);
         let lines = measured(&made, record, spread);
@@ -72,6 +84,7 @@ impl LogShown {
             weighed: run_measured(&made, record, &lines),
             lines,
             against: Some(against_plan(&made, record, spread, look.units)),
+            names: tasks(&made).all.into_iter().map(|task| (task.key, task.handling.name)).collect(),
             planned: Some(made),
             next: None,
         }
@@ -84,17 +97,32 @@ impl LogShown {
         // Whole minutes: what is shown changes with them alone.
         let minute = here.date().at(here.hour(), here.minute(), 0, 0);
         if self.next.as_ref().is_none_or(|(at, _)| *at != minute) {
-            self.next = self.planned.as_ref().map(|planned| (minute, next_tasks(planned, record, now, *units)));
+            let going = self.planned.as_ref().filter(|planned| may_be_going_on(planned, record, here));
+            self.next = Some((minute, going.map(|planned| next_tasks(planned, record, now, *units))));
         }
     }
 
-    /// Leaves out what comes next: the batch is not the one that is being made.
+    /// Returns what the plan calls a task.
+    pub(in crate::ui) fn task_name(&self, key: &str) -> Option<&str> {
+        self.names.get(key).map(String::as_str)
+    }
+
+    /// Returns what an entry says; a task by its name in the plan.
+    pub(in crate::ui) fn words(&self, entry: &Entry) -> String {
+        let named = match (&entry.value, entry.kind.row().holds) {
+            (EntryValue::Words(key), Holds::Task) => self.task_name(key),
+            _ => None,
+        };
+        named.map_or_else(|| entry_words(entry, self.of.1), |name| format!("“{name}”"))
+    }
+
+    /// Leaves out what comes next: the batch is not being made.
     pub(in crate::ui) fn without_next(&mut self) {
         self.next = None;
     }
 
     /// Returns what comes next, and what the clock says.
     pub(in crate::ui) fn next(&self) -> Option<(&NextTasks, DateTime)> {
-        self.next.as_ref().map(|(now, next)| (next, *now))
+        self.next.as_ref().and_then(|(now, next)| Some((next.as_ref()?, *now)))
     }
 }

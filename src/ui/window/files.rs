@@ -41,7 +41,7 @@ impl Purpose {
             Self::Phone => "Save plan for a phone",
             Self::Calendar => "Save the week as a calendar file",
             Self::ExportBoth => "Save A and B side by side as PDF",
-            Self::ProbeTable => "Read a probe’s table",
+            Self::ProbeTable => "Read in a probe’s file",
             Self::BatchTable => "Save the batches as a table",
         }
     }

@@ -3,12 +3,11 @@
 use crate::export::batches_csv;
 use crate::file::write_safely;
 use crate::record::EntryValue;
-use crate::report::{batch_lines, entry_words, short_moment};
+use crate::report::{batch_lines, short_moment};
 use crate::session::{Logbook, LogbookError, ProbeImport};
 use crate::ui::state::ask::LogAsk;
 use crate::ui::window::files::Purpose;
 use crate::ui::window::shell::Window;
-use crate::units::Units;
 use egui::Context;
 use std::path::Path;
 
@@ -59,21 +58,21 @@ impl Window {
         let week = book.chosen().map_or(&design.week, |batch| &batch.design.week);
         let clock = now.for_week(week).at;
         let begins = matches!(ask, LogAsk::Begin(_));
-        let done: Result<String, LogbookError> = match ask {
-            LogAsk::Begin(name) => book.begin(&name, clock, &design, id).map(|number| format!("Batch {number} begun")),
+        let done: Result<Done, LogbookError> = match ask {
+            LogAsk::Begin(name) => book.begin(&name, clock, &design, id).map(|number| Done::Said(format!("Batch {number} begun"))),
             LogAsk::Enter(kind, value) => {
-                let entered = book.enter(at.unwrap_or(clock), kind, &value);
-                entered.map(|entry| format!("Written down: {}", said(book, entry, self.view.units)))
+                book.enter(at.unwrap_or(clock), kind, &value).map(|entry| Done::Entry("Written down", entry))
             }
-            LogAsk::TakeBack(entry) => {
-                let words = format!("Taken back: {}", said(book, entry, self.view.units));
-                book.correct(entry, &EntryValue::Withdrawn).map(|_| words)
-            }
-            _ => table.map_or(Ok(String::new()), |table| written_table(book, &table)),
+            LogAsk::TakeBack(entry) => book.correct(entry, &EntryValue::Withdrawn).map(|_| Done::Entry("Taken back", entry)),
+            _ => table.map_or(Ok(Done::Said(String::new())), |table| written_table(book, &table).map(Done::Said)),
         };
         let is_example = book.is_example();
         let file = path.as_deref().map(Logbook::beside);
         let file = file.as_deref().and_then(Path::file_name).unwrap_or_default().to_string_lossy().into_owned();
+        let done = done.map(|done| match done {
+            Done::Said(words) => words,
+            Done::Entry(what, entry) => format!("{what}: {}", self.said(path.as_deref(), entry)),
+        });
         match done {
             Ok(said) if is_example => self.session.last_change = format!("{said}; in the invented log, which is not kept"),
             Ok(said) => self.session.last_change = format!("{said}; saved in {file}"),
@@ -84,6 +83,21 @@ impl Window {
         }
     }
 
+    /// Returns what an entry of the batch in sight says, and when that was.
+    fn said(&mut self, path: Option<&Path>, number: u32) -> String {
+        let batch = self.log.book(path).and_then(|book| book.chosen());
+        let found = batch.and_then(|batch| batch.entries.iter().find(|entry| entry.number == number)).cloned();
+        found.map_or_else(String::new, |entry| {
+            let label = entry.kind.row().label;
+            let at = short_moment(entry.at, self.view.units);
+            // That something was done is said by its name alone.
+            if entry.value == EntryValue::Done {
+                return format!("{label} ({at})");
+            }
+            format!("{label} {} ({at})", self.log.words(&entry, self.view.units))
+        })
+    }
+
     /// Looks at the table of a probe for the batch in sight.
     pub(super) fn look_at_table(&mut self, path: &Path) {
         let now = self.clock.now();
@@ -91,7 +105,7 @@ impl Window {
         let (number, zone) = (batch.number, now.for_week(&batch.design.week).zone);
         match ProbeImport::read(path, batch, zone) {
             Ok(table) => self.log.import = Some((number, table)),
-            Err(error) => self.tell(format!("The table cannot be read: {error}.")),
+            Err(error) => self.tell(format!("The file cannot be read: {error}.")),
         }
     }
 
@@ -101,10 +115,18 @@ impl Window {
         let table = batches_csv(&batch_lines(book.batches(), &self.view.log.sought)).map_err(|error| error.to_string());
         let written = table.and_then(|bytes| write_safely(path, &bytes, false).map_err(|error| error.to_string()));
         match written {
-            Ok(_) => self.session.last_change = format!("Batches saved as {}", path.display()),
+            Ok(()) => self.session.last_change = format!("Batches saved as {}", path.display()),
             Err(why) => self.tell(format!("The table was not saved: {why}.")),
         }
     }
+}
+
+/// What was done to a log.
+enum Done {
+    /// What is said of it.
+    Said(String),
+    /// What happened to an entry.
+    Entry(&'static str, u32),
 }
 
 /// Writes what a table gives into the batch in sight.
@@ -114,12 +136,4 @@ fn written_table(book: &mut Logbook, table: &ProbeImport) -> Result<String, Logb
     let count = book.enter_table(kind, &lines)?;
     let values = if count == 1 { "value" } else { "values" };
     Ok(format!("Written down: {count} {values} of {}", kind.row().label))
-}
-
-/// Returns what an entry of the batch in sight says, and when that was.
-fn said(book: &Logbook, number: u32, units: Units) -> String {
-    let entry = book.chosen().and_then(|batch| batch.entries.iter().find(|entry| entry.number == number));
-    entry.map_or_else(String::new, |entry| {
-        format!("{} {} ({})", entry.kind.row().label, entry_words(entry, units), short_moment(entry.at, units))
-    })
 }

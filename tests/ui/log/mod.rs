@@ -22,7 +22,7 @@ pub fn begun(folder: &std::path::Path, size: [f32; 2], theme: Theme) -> Harness<
 
 /// Begins a batch.
 pub fn begin(harness: &mut Harness<'_, Window>) {
-    harness.get_by_label("Begin a batch").click();
+    harness.get_by_label("Begin a batch").click_accesskit();
     settled(harness);
 }
 
@@ -70,18 +70,18 @@ pub fn morning(harness: &mut Harness<'_, Window>) {
     settled(harness);
 }
 
-/// Returns the page of a batch that was begun half an hour late, with the rennet in.
+/// Returns the page of a batch whose rennet went in half an hour late.
 pub fn under_way(folder: &std::path::Path, size: [f32; 2], theme: Theme) -> Harness<'static, Window> {
     let _ = std::fs::remove_file(folder.join("first.log.ron"));
     let mut design = crate::example("first-vat");
-    design.week.wish = vatsketch::design::Wish::StartAt(date(2031, 5, 5).at(5, 0, 0, 0));
+    design.week.wish = vatsketch::design::Wish::StartAt(date(2031, 5, 5).at(4, 10, 0, 0));
     let mut harness = shown(Session::open(design, Some(folder.join("first.vat.ron"))).unwrap(), size, theme);
     show(&mut harness);
-    harness.state_mut().view.log.name = "the late one".to_owned();
+    "the late one".clone_into(&mut harness.state_mut().view.log.name);
     begin(&mut harness);
     harness.state_mut().view.log.at = Some(date(2031, 5, 5).at(7, 40, 0, 0));
     settled(&mut harness);
-    harness.get_by_label("Rennet stirred in: Done at 07:40").click_accesskit();
+    harness.get_by_label("Rennet stirred in: Done Mon\u{a0}5\u{a0}May,\u{a0}07:40").click_accesskit();
     settled(&mut harness);
     harness.state_mut().view.log.at = None;
     settled(&mut harness);

@@ -45,8 +45,8 @@ fn a_number_is_written_down_at_once_and_can_be_taken_back() {
 fn what_was_done_earlier_is_written_down_with_its_time() {
     let folder = tempfile::tempdir().unwrap();
     let mut harness = begun(folder.path(), SIZE, Theme::Light);
-    typed(&mut harness, "When it happened", "7:15");
-    harness.get_by_label("Warming began: Done at 07:15").click_accesskit();
+    typed(&mut harness, "Time of the next entries", "7:15");
+    harness.get_by_label("Warming began: Done Mon\u{a0}5\u{a0}May,\u{a0}07:15").click_accesskit();
     settled(&mut harness);
     let book = on_disk(folder.path());
     assert_eq!(book.chosen().unwrap().latest(EntryKind::WarmingBegan).unwrap().at, date(2031, 5, 5).at(7, 15, 0, 0));

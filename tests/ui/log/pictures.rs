@@ -23,7 +23,7 @@ fn the_log_in_every_size() {
             save(&mut harness, "log");
             let mut harness = under_way(folder.path(), size, theme);
             save(&mut harness, "log-next");
-            harness.get_by_label("Read a probe’s table…").click_accesskit();
+            harness.get_by_label("Read in a probe’s file…").click_accesskit();
             settled(&mut harness);
             type_path(&mut harness, &probe_table(folder.path()));
             settled(&mut harness);

@@ -85,7 +85,7 @@ fn no_text_is_cut_in_a_log() {
         found.extend(cut(&harness).into_iter().map(|text| format!("a log at {size:?}: {text}")));
         let mut harness = under_way(folder.path(), size, Theme::Light);
         found.extend(cut(&harness).into_iter().map(|text| format!("what comes next at {size:?}: {text}")));
-        harness.get_by_label("Read a probe’s table…").click_accesskit();
+        harness.get_by_label("Read in a probe’s file…").click_accesskit();
         settled(&mut harness);
         type_path(&mut harness, &probe_table(folder.path()));
         settled(&mut harness);
