@@ -114,11 +114,12 @@ fn line_ui(ui: &mut Ui, units: Units, line: &BatchLine, scales: &Scales, widths:
     let words_high = words.as_ref().map_or(0.0, |words| words.size().y);
     let high = title.size().y + NUMBERS + words_high + 2.0 * PAD;
     let (rect, response) = ui.allocate_exact_size(vec2(widths.whole(), high), Sense::click());
+    // A reader of the screen finds it also where it is out of sight.
+    response.widget_info(|| WidgetInfo::labeled(Role::Button, true, spoken(line, &line.texts(units))));
     if !ui.is_rect_visible(rect) {
         return response.clicked();
     }
     let texts = line.texts(units);
-    response.widget_info(|| WidgetInfo::labeled(Role::Button, true, spoken(line, &texts)));
     let fill = if response.hovered() || response.has_focus() { palette.panel } else { Color32::TRANSPARENT };
     ui.painter().rect_filled(rect, 6.0, fill);
     if response.has_focus() {
