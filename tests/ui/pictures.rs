@@ -73,11 +73,8 @@ fn screenshots() {
         crate::ui::week::pictures::on(vatsketch::ui::PlanPart::Shopping),
     );
     let folder = tempfile::tempdir().unwrap();
-    picture_after("log-1280-light", crate::ui::log::session(folder.path()), [1280.0, 800.0], Theme::Light, |harness| {
-        crate::ui::log::show(harness);
-        crate::ui::log::begin(harness);
-        crate::ui::log::morning(harness);
-    });
+    let late = crate::ui::log::late(folder.path());
+    picture_after("log-1280-light", late, [1280.0, 800.0], Theme::Light, crate::ui::log::show);
     picture("plan-1280-light", "first-vat", [1280.0, 800.0], Theme::Light, |window| {
         window.view.page = vatsketch::ui::Page::Plan;
         window.view.plan_part = vatsketch::ui::PlanPart::Paper;

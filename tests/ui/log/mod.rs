@@ -10,7 +10,9 @@ use egui::{Key, Theme};
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
 use jiff::civil::date;
-use vatsketch::session::Session;
+use vatsketch::design::Wish;
+use vatsketch::record::{EntryKind, EntryValue};
+use vatsketch::session::{Logbook, Session};
 use vatsketch::ui::{Page, Window};
 
 /// Returns the page of the log of an example that is saved in a folder, with a batch begun.
@@ -70,21 +72,31 @@ pub fn morning(harness: &mut Harness<'_, Window>) {
     settled(harness);
 }
 
-/// Returns the page of a batch whose rennet went in half an hour late.
-pub fn under_way(folder: &std::path::Path, size: [f32; 2], theme: Theme) -> Harness<'static, Window> {
-    let _ = std::fs::remove_file(folder.join("first.log.ron"));
+/// Returns a vat whose rennet went in half an hour late, with its log beside it: all of it is invented.
+pub fn late(folder: &std::path::Path) -> Session {
+    let path = folder.join("first.vat.ron");
+    let _ = std::fs::remove_file(Logbook::beside(&path));
+    let at = |hour, minute| date(2031, 5, 5).at(hour, minute, 0, 0);
     let mut design = crate::example("first-vat");
-    design.week.wish = vatsketch::design::Wish::StartAt(date(2031, 5, 5).at(4, 10, 0, 0));
-    let mut harness = shown(Session::open(design, Some(folder.join("first.vat.ron"))).unwrap(), size, theme);
+    design.week.wish = Wish::StartAt(at(4, 10));
+    let mut book = Logbook::open(&path).unwrap();
+    book.begin("the late one", at(4, 15), &design, None).unwrap();
+    for (hour, minute, kind, value) in [
+        (4, 50, EntryKind::MilkPoured, EntryValue::Number(5.02)),
+        (5, 10, EntryKind::WarmingBegan, EntryValue::Done),
+        (5, 22, EntryKind::MilkTemperature, EntryValue::Number(18.5)),
+        (5, 34, EntryKind::CultureAdded, EntryValue::Done),
+        (7, 40, EntryKind::RennetAdded, EntryValue::Done),
+    ] {
+        book.enter(at(hour, minute), kind, &value).unwrap();
+    }
+    Session::open(design, Some(path)).unwrap()
+}
+
+/// Returns the page of the log of that vat.
+pub fn under_way(folder: &std::path::Path, size: [f32; 2], theme: Theme) -> Harness<'static, Window> {
+    let mut harness = shown(late(folder), size, theme);
     show(&mut harness);
-    "the late one".clone_into(&mut harness.state_mut().view.log.name);
-    begin(&mut harness);
-    harness.state_mut().view.log.at = Some(date(2031, 5, 5).at(7, 40, 0, 0));
-    settled(&mut harness);
-    harness.get_by_label("Rennet stirred in: Done Mon\u{a0}5\u{a0}May,\u{a0}07:40").click_accesskit();
-    settled(&mut harness);
-    harness.state_mut().view.log.at = None;
-    settled(&mut harness);
     harness
 }
 
