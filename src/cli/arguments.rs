@@ -55,15 +55,9 @@ pub enum Command {
         /// Which stage, or souring, or germs.
         #[arg(value_parser = named::stage())]
         name: StageAlone,
-        /// Set an input of the stage, of the described cheese or of the germs, KEY=VALUE; for drying, pickling and souring also `report_h=6,12,24`. `vatsketch inputs` lists them.
-        #[arg(long, value_name = "KEY=VALUE")]
-        set: Vec<String>,
         /// How it is calculated.
         #[command(flatten)]
         how: StageOptions,
-        /// Text or JSON.
-        #[command(flatten)]
-        form: FormOptions,
     },
     /// Write a design as a file; the ending of its name, or --as, decides the kind: .pdf and .txt hold the plan, .ics the week for a calendar, .csv and .json all figures.
     ///

@@ -1,5 +1,6 @@
 //! The command line: the same path without a window. Data goes to one writer, words to another; nothing here exits.
 
+mod alone;
 mod arguments;
 mod columns;
 mod compare;
@@ -94,7 +95,7 @@ pub fn run<T: Into<OsString> + Clone>(
     let result = match command {
         Command::Figures { design, parameters, form } => figures::run(&design, &parameters, &form, data, words),
         Command::Inputs { form } => inputs::run(&form, data),
-        Command::Stage { name, set, how, form } => stage_alone::run(name, &set, &how, &form, data, words),
+        Command::Stage { name, how } => alone::run(name, &how, data, words),
         Command::Export { design, output, curve, paper, with, week, shown } => {
             let wanted = export::Wanted { output: &output, curve, paper: paper.size, with: &with, week: &week, units: shown.units };
             export::run(&design, &wanted, data, words)

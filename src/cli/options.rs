@@ -28,12 +28,18 @@ pub struct ParameterOptions {
 /// How one stage alone is calculated.
 #[derive(Debug, Default, Args)]
 pub struct StageOptions {
+    /// Set an input of the stage, of the described cheese or of the germs, KEY=VALUE; for drying, pickling and souring also `report_h=6,12,24`. `vatsketch inputs` lists them.
+    #[arg(long, value_name = "KEY=VALUE")]
+    pub set: Vec<String>,
     /// Other values of uncertain constants; not for souring and germs, which are told everything with --set.
     #[command(flatten)]
     pub parameters: ParameterOptions,
     /// Cut and step the cheese finely, as a check needs it; for drying and pickling, and slower.
     #[arg(long)]
     pub fine: bool,
+    /// Text or JSON.
+    #[command(flatten)]
+    pub form: FormOptions,
 }
 
 /// The form of what is printed.

@@ -4,7 +4,7 @@ use super::columns::{Column, write_columns};
 use super::described::{described_matter, hours, not_here};
 use super::ending::{CliError, Ending};
 use super::open;
-use super::options::{FormOptions, StageOptions};
+use super::options::StageOptions;
 use super::parameters::Parameters;
 use super::text::{amount_text, write_json};
 use crate::caution::{Caution, soak_cautions};
@@ -20,14 +20,9 @@ use std::io::Write;
 /// Hours that are reported where none are asked for.
 const USUAL_HOURS: [f64; 7] = [6.0, 12.0, 24.0, 48.0, 96.0, 168.0, 336.0];
 
-pub(super) fn run(
-    set: &[String],
-    how: &StageOptions,
-    form: &FormOptions,
-    data: &mut dyn Write,
-    words: &mut dyn Write,
-) -> Result<Ending, CliError> {
-    let (described, report_h) = described(set)?;
+pub(super) fn run(how: &StageOptions, data: &mut dyn Write, words: &mut dyn Write) -> Result<Ending, CliError> {
+    let form = &how.form;
+    let (described, report_h) = described(&how.set)?;
     let parameters = Parameters::read_for(Stage::Pickling, &how.parameters, &Design::default())?;
     let cheese = cheese(&described)?;
     let bath = VinegarBath {

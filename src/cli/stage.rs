@@ -1,4 +1,4 @@
-//! `vatsketch stage`: one stage alone, for a maker who starts from bought curd and for checks from outside.
+//! One stage of the trade alone, for a maker who starts from bought curd and for checks from outside.
 
 use super::columns::{Column, write_columns};
 use super::described::{described_matter, hours, not_here};
@@ -24,18 +24,12 @@ struct Described {
     parameters: Parameters,
 }
 
-pub(super) fn run(
-    stage: Stage,
-    set: &[String],
-    how: &StageOptions,
-    form: &FormOptions,
-    data: &mut dyn Write,
-    words: &mut dyn Write,
-) -> Result<Ending, CliError> {
+pub(super) fn run(stage: Stage, how: &StageOptions, data: &mut dyn Write, words: &mut dyn Write) -> Result<Ending, CliError> {
     if stage == Stage::Pickling {
-        return pickling::run(set, how, form, data, words);
+        return pickling::run(how, data, words);
     }
-    let mut described = described(stage, set)?;
+    let form = &how.form;
+    let mut described = described(stage, &how.set)?;
     described.parameters = Parameters::read_for(stage, &how.parameters, &described.design)?;
     match stage {
         // What may be said about keeping rests on every stage, so it is calculated from the milk.

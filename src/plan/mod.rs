@@ -71,5 +71,9 @@ pub use wish_offer::WishOffer;
 use crate::source::Constant;
 
 /// The plan's own lists of constants, one a module.
-pub const CONSTANT_LISTS: [(&str, &[Constant]); 3] =
-    [("hours of the maker", taken::CONSTANTS), ("work at each task", hands::CONSTANTS), ("fewer turns", fewer_turns::CONSTANTS)];
+pub const CONSTANT_LISTS: [(&str, &[Constant]); 4] = [
+    ("hours of the maker", taken::CONSTANTS),
+    ("work at each task", hands::CONSTANTS),
+    ("fewer turns", fewer_turns::CONSTANTS),
+    ("turns in the log", reached::CONSTANTS),
+];

@@ -5,8 +5,10 @@ use crate::design::Reached;
 use crate::record::{BatchRecord, Entry, EntryKind, EntryValue};
 use jiff::civil::DateTime;
 
-/// Minutes apart from which two entries are of two turns: nobody turns that often, and whoever writes two things at one turn does so sooner.
-const SAME_TURN_MIN: f64 = 45.0;
+crate::constants! {
+    /// Time between two entries from which they are of two turns.
+    SAME_TURN = { "Time between two entries from which they are of two turns", 45.0, "min", (20.0, 60.0), Ourselves, "nobody turns that often, and whoever writes two things at one turn does so sooner", Judged }
+}
 
 /// Returns the task that was begun last, and when, by what was written down until now, with the number of the entry that says so; none where
 /// nothing tells.
@@ -37,7 +39,7 @@ pub fn reached(record: &BatchRecord, tasks: &Tasks, now: DateTime) -> Option<(Re
         let key = match (entry.kind, &entry.value) {
             (EntryKind::TaskBegun, EntryValue::Words(key)) => key.clone(),
             (EntryKind::TurnSalt | EntryKind::TurnWhey, _) => {
-                let is_same = turn.1.is_some_and(|last| last.duration_until(entry.at).as_secs_f64() < 60.0 * SAME_TURN_MIN);
+                let is_same = turn.1.is_some_and(|last| last.duration_until(entry.at).as_secs_f64() < 60.0 * SAME_TURN.value);
                 if !is_same {
                     turn = (turn.0 + 1, Some(entry.at));
                 }

@@ -1,8 +1,9 @@
 //! What comes next, while a batch is made: the plan from where the maker is.
 
 use super::when::to_five;
-use super::{Plan, Step, StepTime, hold_of, plan_at, short_moment};
+use super::{Plan, Step, StepTime, Stopped, hold_of, plan_at, short_moment};
 use crate::batch::Batch;
+use crate::caution::Caution;
 use crate::design::{Reached, Wish, upper_first};
 use crate::plan::{KitchenWeek, Now, Tasks, begins, counted, kitchen_week, reached, tasks};
 use crate::record::{BatchRecord, EntryKind, EntryValue};
@@ -87,6 +88,10 @@ pub struct NextTasks {
     pub next: Vec<NextTask>,
     /// When one cheese is to be weighed while it dries, as far as that lies ahead, and what it is to weigh.
     pub weighings: Vec<super::Weighing>,
+    /// The cautions that belong to no step, to be read before anything is begun; none once something is.
+    pub before_all: Vec<Caution>,
+    /// Where the plan ends for want of a stage, and why.
+    pub stopped: Option<Stopped>,
     /// Why the plan is not as it was wished, in a sentence without its full stop.
     pub trouble: Option<String>,
 }
@@ -127,7 +132,8 @@ pub fn next_tasks(batch: &Batch, record: &BatchRecord, now: &Now, units: Units) 
     let is_begun = |task: &NextTask| here.as_ref().is_some_and(|here| here.task == task.task);
     let begun = all.first().is_some_and(is_begun).then(|| all.remove(0));
     let weighings = plan.weighings.into_iter().filter(|weighing| weighing.time.clock.is_none_or(|clock| clock >= now.at)).collect();
-    NextTasks { begun, begun_by, next: all, weighings, trouble }
+    let before_all = if here.is_none() { plan.before_all } else { Vec::new() };
+    NextTasks { begun, begun_by, next: all, weighings, before_all, stopped: plan.stopped.into_iter().next(), trouble }
 }
 
 /// Days after the end of a plan until which a batch may still be going on: who is late, is late by days.

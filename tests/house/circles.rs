@@ -152,6 +152,20 @@ fn a_circle_behind_re_exports_is_found() {
 }
 
 #[test]
+fn a_function_that_an_attribute_names_is_needed() {
+    let files = [
+        ("lib.rs", "mod names; mod options;"),
+        ("names.rs", "use super::options::Options; pub fn reads() {} fn of(_: &Options) {}"),
+        (
+            "options.rs",
+            "use super::names; #[derive(Debug)] pub struct Options { #[arg(long, value_parser = names::reads())] name: String }",
+        ),
+    ];
+    let expected = "2 files in a circle:\n  names.rs uses options.rs: Options\n  options.rs uses names.rs: reads\n";
+    assert_eq!(told(&files), [expected]);
+}
+
+#[test]
 fn a_module_that_only_hands_on_is_in_no_circle() {
     let files = [
         ("lib.rs", "pub mod curd;"),

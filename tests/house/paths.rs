@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 use syn::buffer::{Cursor, TokenBuffer};
 use syn::visit::{self, Visit};
-use syn::{Attribute, Item, Macro, Path, UseTree, Visibility};
+use syn::{Attribute, Item, Macro, Meta, Path, UseTree, Visibility};
 
 /// One module: a file of its own, or one that is written out within a file.
 #[derive(Default)]
@@ -101,6 +101,9 @@ fn name_of(item: &Item) -> Option<String> {
     Some(name.to_string())
 }
 
+/// Attributes that name no function and no type of ours.
+const NAMING_NOTHING: [&str; 6] = ["derive", "cfg", "cfg_attr", "allow", "warn", "expect"];
+
 struct Reader {
     module: Module,
 }
@@ -177,8 +180,15 @@ impl<'ast> Visit<'ast> for Reader {
         self.brought(&item.tree, &[], !matches!(item.vis, Visibility::Inherited));
     }
 
-    /// Documentation and derived traits name nothing that counts.
-    fn visit_attribute(&mut self, _: &'ast Attribute) {}
+    /// Documentation, derived traits and lints name nothing that counts; what an attribute of a library is told may, such as a function that reads
+    /// an argument.
+    fn visit_attribute(&mut self, attribute: &'ast Attribute) {
+        if let Meta::List(list) = &attribute.meta
+            && !NAMING_NOTHING.iter().any(|name| list.path.is_ident(name))
+        {
+            self.tokens(TokenBuffer::new2(list.tokens.clone()).begin());
+        }
+    }
 
     fn visit_path(&mut self, path: &'ast Path) {
         self.module.needs.insert(path.segments.iter().map(|segment| segment.ident.to_string()).collect());

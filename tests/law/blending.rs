@@ -1,22 +1,12 @@
 //! Blending against published worked examples.
 
-use super::tables::{near, rows};
+use super::tables::{Standardising, near, rows};
 use proptest::prelude::*;
 use vatsketch::law::Matter;
 use vatsketch::law::blending::{BlendError, StrengthPart, addition_kg, blended, two_additions_kg};
 use vatsketch::law::composition::Animal;
 use vatsketch::law::density::milk_kg_l;
 use vatsketch::law::kitchen::TABLESPOON;
-
-#[derive(serde::Deserialize)]
-struct Row {
-    source: String,
-    base: f64,
-    base_fat: f64,
-    add_fat: f64,
-    target: f64,
-    expected_add: f64,
-}
 
 /// Returns a kilogram of low-heat non-fat dry milk: USDA row 01091, casein 0.77 of its protein.
 fn powder() -> Matter {
@@ -34,7 +24,7 @@ fn powder() -> Matter {
 /// Sources in the table; tolerance 0.1 %, the rounding of the examples.
 #[test]
 fn the_published_examples_of_standardising_are_met() {
-    let rows: Vec<Row> = rows("standardising");
+    let rows: Vec<Standardising> = rows("standardising");
     assert_eq!(rows.len(), 3);
     for row in rows {
         let got = addition_kg(row.base, row.base_fat, row.add_fat, row.target).unwrap();

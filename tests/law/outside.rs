@@ -7,7 +7,7 @@ use super::density::density_rows;
 use super::growth::germ_rows;
 use super::moist_air::real_air_rows;
 use super::souring::souring_rows;
-use super::tables::rows;
+use super::tables::{Standardising, rows};
 use std::fmt::Write;
 use vatsketch::law::blending::addition_kg;
 use vatsketch::law::calcium::solution_kg_l;
@@ -45,16 +45,6 @@ impl Outside {
 struct Solution {
     percent: f64,
     density: f64,
-}
-
-#[derive(serde::Deserialize)]
-struct Standardising {
-    source: String,
-    base: f64,
-    base_fat: f64,
-    add_fat: f64,
-    target: f64,
-    expected_add: f64,
 }
 
 /// Returns every row, law by law in the order of the stages.

@@ -1,20 +1,10 @@
 //! One milk brought to another's fat and casein.
 
-use super::tables::{near, rows};
+use super::tables::{Standardising, near, rows};
 use proptest::prelude::*;
 use vatsketch::law::Matter;
 use vatsketch::law::composition::{Animal, dry_milk};
 use vatsketch::law::standardisation::{Addition, SKIM_SOLIDS_LIMIT, StandardisationError, Standardised, cream_alone, standardised};
-
-#[derive(serde::Deserialize)]
-struct Row {
-    source: String,
-    base: f64,
-    base_fat: f64,
-    add_fat: f64,
-    target: f64,
-    expected_add: f64,
-}
 
 fn fat_and_water(fat_percent: f64) -> Matter {
     Matter { fat_kg: 0.01 * fat_percent, water_kg: 1.0 - 0.01 * fat_percent, ..Matter::default() }
@@ -27,8 +17,8 @@ fn casein_percent(matter: &Matter) -> f64 {
 /// Sources in the table (Goff; Erf): those rows in which cream is added to milk; tolerance 0.1 %, the rounding of the examples.
 #[test]
 fn cream_alone_meets_the_published_examples() {
-    let rows: Vec<Row> = rows("standardising");
-    let creamed: Vec<&Row> = rows.iter().filter(|row| row.add_fat > row.base_fat).collect();
+    let rows: Vec<Standardising> = rows("standardising");
+    let creamed: Vec<&Standardising> = rows.iter().filter(|row| row.add_fat > row.base_fat).collect();
     assert_eq!(creamed.len(), 2);
     for row in creamed {
         let got = cream_alone(&(fat_and_water(row.base_fat) * row.base), &fat_and_water(row.add_fat), row.target).unwrap();

@@ -17,3 +17,14 @@ pub fn near(got: f64, want: f64, tolerance: f64) {
     let within = (got - want).abs() <= tolerance;
     assert!(within, "got {got}, wanted {want} ± {tolerance}");
 }
+
+/// A row of the table `standardising`: one milk brought to a fat with another.
+#[derive(serde::Deserialize)]
+pub struct Standardising {
+    pub source: String,
+    pub base: f64,
+    pub base_fat: f64,
+    pub add_fat: f64,
+    pub target: f64,
+    pub expected_add: f64,
+}

@@ -150,3 +150,21 @@ fn a_task_asks_for_what_its_step_on_paper_asks_for() {
         assert!(next.next.iter().all(|task| !task.steps.is_empty() && !task.words()[0].is_empty()), "{name}");
     }
 }
+
+/// Whoever begins a batch reads first what the paper boxes before its first step, and where the plan stops.
+#[test]
+fn before_it_begins_stand_the_cautions_and_where_the_plan_stops() {
+    let (batch, mut log) = begun(Wish::StartAt(at(7, 0)));
+    assert!(!next(&batch, &log, at(6, 30)).before_all.is_empty());
+    assert!(next(&batch, &log, at(6, 30)).stopped.is_none());
+    step(&mut log, at(7, 0), "sanitise");
+    assert!(next(&batch, &log, at(7, 1)).before_all.is_empty());
+
+    let mut design = crate::example("warm-cabinet");
+    design.milk.milk_l *= 4.0;
+    let mut log = Log::default();
+    log.begin("", at(6, 0), design.clone(), None);
+    let next = next(&vatsketch::batch::batch(&design).unwrap(), &log, at(6, 0));
+    assert_eq!(next.stopped.unwrap().stage, vatsketch::design::Stage::Draining);
+    assert!(next.next.iter().all(|task| task.task != "unmould"));
+}

@@ -80,6 +80,9 @@ fn write_text(next: &NextTasks, (now, form): (DateTime, &FormOptions), data: &mu
         writeln!(data, "then:")?;
         write_table(["when", "name", "task", ""], &rows, data)?;
     }
+    if let Some(stopped) = &next.stopped {
+        writeln!(data, "The plan stops here. {}: {}", stopped.stage.title(), printable(&stopped.why))?;
+    }
     Ok(())
 }
 

@@ -1,5 +1,6 @@
 //! What comes next while a batch is made: the task under way, the one after it with its button, and the rest by time.
 
+use crate::caution::{Caution, Severity};
 use crate::design::upper_first;
 use crate::record::{BatchRecord, EntryKind};
 use crate::report::{LogField, NextTask, NextTasks, Step, short_moment};
@@ -28,6 +29,7 @@ pub(super) fn next_ui(ui: &mut Ui, view: &mut View, of: (&BatchRecord, &LogShown
             format!("The time that you asked for can no longer be met, and the plan goes on without it: {}.", units.told(trouble));
         ui.add(Label::new(RichText::new(words).size(CAPTION).color(Palette::of(ui).caution_text)).wrap());
     }
+    next.before_all.iter().for_each(|caution| caution_ui(ui, units, caution));
     if let Some(task) = &next.begun {
         card_ui(ui, |ui| {
             ui.label(RichText::new(format!("Under way since {}", task.since(units))).font(bold(CAPTION)));
@@ -54,6 +56,10 @@ pub(super) fn next_ui(ui: &mut Ui, view: &mut View, of: (&BatchRecord, &LogShown
         }),
     }
     later_ui(ui, units, later.as_slice());
+    if let Some(stopped) = &next.stopped {
+        let words = format!("The plan stops here. {}: {}.", stopped.stage.title(), stopped.why);
+        ui.add(Label::new(RichText::new(words).color(Palette::of(ui).caution_text)).wrap());
+    }
     ui.add_space(10.0);
     asks
 }
@@ -80,20 +86,25 @@ fn card_ui(ui: &mut Ui, draw: impl FnOnce(&mut Ui)) {
     });
 }
 
+/// Draws a caution in short; the page Design says it in full.
+fn caution_ui(ui: &mut Ui, units: Units, caution: &Caution) {
+    // Red is for what this design can change, as everywhere.
+    let severity = if caution.always { Severity::Note } else { caution.severity };
+    let (text, fill) = colours(&Palette::of(ui), severity);
+    Frame::new().fill(fill).corner_radius(6).inner_margin(6).show(ui, |ui| {
+        ui.horizontal(|ui| {
+            sign(ui, severity, text);
+            ui.add(Label::new(RichText::new(caution_words(caution, units).short).size(CAPTION).color(text)).wrap());
+        });
+    });
+}
+
 /// Draws the steps of one task: cautions before each, what is done, what is to be reached, and what to do if it goes wrong; below them what
 /// must be checked before it goes on.
 fn steps_ui(ui: &mut Ui, units: Units, task: &NextTask) {
     let palette = Palette::of(ui);
     for step in &task.steps {
-        for caution in &step.cautions {
-            let (text, fill) = colours(&palette, caution.severity);
-            Frame::new().fill(fill).corner_radius(6).inner_margin(6).show(ui, |ui| {
-                ui.horizontal(|ui| {
-                    sign(ui, caution.severity, text);
-                    ui.add(Label::new(RichText::new(caution_words(caution, units).short).size(CAPTION).color(text)).wrap());
-                });
-            });
-        }
+        step.cautions.iter().for_each(|caution| caution_ui(ui, units, caution));
         ui.add(Label::new(RichText::new(format!("{} {}", step.verb, step.what)).font(bold(BODY))).wrap());
         let targets: Vec<String> = step.targets.iter().chain(&step.lasts).map(crate::report::Target::words).collect();
         if !targets.is_empty() {

@@ -103,7 +103,7 @@ impl LogShown {
     }
 
     /// Returns what the plan calls a task.
-    pub(in crate::ui) fn task_name(&self, key: &str) -> Option<&str> {
+    fn task_name(&self, key: &str) -> Option<&str> {
         self.names.get(key).map(String::as_str)
     }
 

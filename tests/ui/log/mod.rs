@@ -40,6 +40,11 @@ pub fn session(folder: &std::path::Path) -> Session {
     Session::open(crate::example("first-vat"), Some(folder.join("first.vat.ron"))).unwrap()
 }
 
+/// Returns the log of the vat in a folder as its file has it.
+fn on_disk(folder: &std::path::Path) -> Logbook {
+    Logbook::open(&folder.join("first.vat.ron")).unwrap()
+}
+
 /// Goes to the page of the log.
 pub fn show(harness: &mut Harness<'_, Window>) {
     harness.get_by_label("Page Log").click();

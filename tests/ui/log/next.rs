@@ -1,21 +1,17 @@
 //! What comes next, on the page of the log.
 
-use super::{begun, session, show};
+use super::{begun, on_disk, session, show};
 use crate::ui::{settled, shown, type_path};
 use egui::Theme;
 use egui_kittest::kittest::Queryable;
 use jiff::civil::date;
 use vatsketch::record::{EntryKind, EntryValue};
-use vatsketch::session::{Logbook, Session};
+use vatsketch::session::Session;
 
 const SIZE: [f32; 2] = [1296.0, 816.0];
 
-fn on_disk(folder: &std::path::Path) -> Logbook {
-    Logbook::open(&folder.join("first.vat.ron")).unwrap()
-}
-
 #[test]
-fn one_press_says_that_a_step_was_started_and_the_next_one_follows() {
+fn one_press_says_that_a_task_was_begun_and_the_next_one_follows() {
     let folder = tempfile::tempdir().unwrap();
     let mut harness = begun(folder.path(), SIZE, Theme::Light);
     harness.get_by_label("What comes next");
@@ -32,7 +28,7 @@ fn one_press_says_that_a_step_was_started_and_the_next_one_follows() {
 }
 
 #[test]
-fn a_step_goes_down_with_the_time_that_was_said() {
+fn a_task_goes_down_with_the_time_that_was_said() {
     let folder = tempfile::tempdir().unwrap();
     let mut harness = begun(folder.path(), SIZE, Theme::Light);
     harness.state_mut().view.log.at = Some(date(2031, 5, 5).at(7, 20, 0, 0));

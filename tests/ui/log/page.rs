@@ -1,20 +1,14 @@
 //! Tests of the page of the log.
 
-use super::{begun, saved, typed};
+use super::{begun, on_disk, saved, typed};
 use crate::ui::{example, settled, shown};
 use egui::Theme;
 use egui::accesskit::Role;
 use egui_kittest::kittest::Queryable;
 use jiff::civil::date;
 use vatsketch::record::EntryKind;
-use vatsketch::session::Logbook;
 
 const SIZE: [f32; 2] = [1296.0, 816.0];
-
-/// Returns the log as its file has it.
-fn on_disk(folder: &std::path::Path) -> Logbook {
-    Logbook::open(&folder.join("first.vat.ron")).unwrap()
-}
 
 #[test]
 fn a_design_in_no_file_is_to_be_saved_first() {
