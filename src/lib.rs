@@ -19,6 +19,7 @@ pub mod design;
 pub mod export;
 pub mod figure;
 pub mod file;
+pub mod kitchen;
 pub mod law;
 pub mod numeric;
 pub mod plan;

@@ -19,6 +19,7 @@ mod export;
 mod figure;
 mod file;
 mod house;
+mod kitchen;
 mod law;
 mod numeric;
 mod plan;

@@ -39,7 +39,7 @@ pub fn draws(design: &Design, count: usize) -> Vec<UncertainParameters> {
 /// # Errors
 /// As for [`crate::batch::batch()`].
 pub fn drawn_batch(design: &Design, parameters: &UncertainParameters) -> Result<Batch, DesignError> {
-    batch_given(design, &Given { parameters: *parameters, runs: Runs::MiddleOnly })
+    batch_given(design, &Given { parameters: *parameters, runs: Runs::MiddleOnly, ..Given::default() })
 }
 
 /// The figures of one draw: of each its key and its number, or none where it says in words that it never comes so far.
@@ -110,6 +110,26 @@ impl LikelyFigure {
         self.never > 0.0 || self.least.map(text) != self.most.map(text)
     }
 
+    /// Returns its likely range in words, "22–24 °C"; none where an end of it is never reached.
+    ///
+    /// # Example
+    /// ```
+    /// use vatsketch::{design::Design, session::{spread, Work}, units::Units};
+    /// let spread = spread(&Design::default(), &Work { draws: 10, threads: 1, goes_on: &|| true })?.unwrap();
+    /// assert!(spread.figure("drained_cheese_g").unwrap().range_words(Units::METRIC).unwrap().ends_with(" g"));
+    /// # Ok::<(), vatsketch::design::DesignError>(())
+    /// ```
+    #[must_use]
+    pub fn range_words(&self, units: Units) -> Option<String> {
+        let (least, most) = self.least.zip(self.most)?;
+        let text = |number| self.figure.number_text(number, units);
+        if !self.moves() {
+            return Some(text(most));
+        }
+        let other = units.range(self.figure.unit, (least, most), self.figure.decimals);
+        Some(other.unwrap_or_else(|| format!("{:.*}–{}", self.figure.decimals, least, text(most))))
+    }
+
     /// Returns it in words: "8 of 10 trial runs: 112–130 g", "8 of 10 trial runs: 150 h to never (30 of 100 trial runs never reach it)".
     ///
     /// # Example
@@ -128,13 +148,8 @@ impl LikelyFigure {
     pub fn in_words(&self, units: Units) -> String {
         let text = |number| self.figure.number_text(number, units);
         let never = || format!(" ({} of 100 trial runs never reach it)", in_hundred(self.never));
-        let said = match (self.least, self.most) {
-            (Some(_), Some(most)) if !self.moves() => format!("8 of 10 trial runs: {}", text(most)),
-            (Some(least), Some(most)) => {
-                let other = units.range(self.figure.unit, (least, most), self.figure.decimals);
-                let range = other.unwrap_or_else(|| format!("{:.*}–{}", self.figure.decimals, least, text(most)));
-                format!("8 of 10 trial runs: {range}")
-            }
+        let said = match (self.least, self.range_words(units)) {
+            (_, Some(range)) => format!("8 of 10 trial runs: {range}"),
             (Some(least), None) => format!("8 of 10 trial runs: {} to never{}", text(least), never()),
             (None, _) => format!("8 of 10 trial runs: never{}", never()),
         };

@@ -1,7 +1,9 @@
 //! A batch whose slow cheese is that of the draws.
 
-use super::{Batch, Progress, batch_after};
+use super::{Batch, Progress, batch_until};
+use crate::design::Stage;
 use crate::process::SlowSoak;
+use std::sync::Arc;
 
 /// Returns the same batch, its slow cheese as the draws have it: what is judged by it, from the class of the cheese to the oil, follows. Where
 /// there is no soak it stays as it is.
@@ -17,7 +19,8 @@ use crate::process::SlowSoak;
 #[must_use]
 pub fn judged_by(batch: &Batch, slow: &SlowSoak) -> Batch {
     let Some(soured) = batch.pickling.done().filter(|soured| soured.pickled) else { return batch.clone() };
-    let before = Batch { pickling: Progress::Done(soured.judged_by(slow)), ..batch.clone() };
+    let guarded = batch.guarded.as_ref().map(|guarded| Arc::new(judged_by(guarded, slow)));
+    let before = Batch { pickling: Progress::Done(soured.judged_by(slow)), guarded, ..batch.clone() };
     // Its choices and what comes in are as before, so the soak is taken over, and what rests on it is said again.
-    batch_after(&batch.design, Some(&before)).map_or_else(|_| batch.clone(), |(judged, _)| judged)
+    batch_until(&batch.design, &batch.given, Some(&before), Stage::Keeping).map_or_else(|_| batch.clone(), |(judged, _)| judged)
 }

@@ -4,9 +4,10 @@ use super::reuse::Reuse;
 use super::{Batch, MassBalance};
 use crate::design::{Design, DesignError, Stage};
 use crate::process::{
-    GermsOutcome, GermsWay, Given, KitchenPlaces, SoFar, draining_given, drying_given, germs_given, keeping_given, milk_given,
-    pickling_given, salting_given, vat_given,
+    GermsOutcome, GermsWay, Given, KitchenPlaces, KnownConstants, Runs, SoFar, draining_given, drying_given, germs_given,
+    keeping_given, milk_given, pickling_given, salting_given, vat_given,
 };
+use std::sync::Arc;
 
 /// Returns everything that follows from a design. It never fails as a whole: each stage is done, failed or not reached.
 ///
@@ -60,7 +61,7 @@ pub fn batch_given(design: &Design, given: &Given) -> Result<Batch, DesignError>
 /// # Ok::<(), vatsketch::design::DesignError>(())
 /// ```
 pub fn batch_after(design: &Design, before: Option<&Batch>) -> Result<(Batch, Vec<Stage>), DesignError> {
-    batch_until(design, &Given::default(), before, Stage::Keeping)
+    batch_until(design, &Given::of(design), before, Stage::Keeping)
 }
 
 /// Returns the same as [`batch_after`] under other parameters, and only as far as a stage; later ones wait for it. The mass balance, which looks at
@@ -75,6 +76,15 @@ pub fn batch_until(
     last: Stage,
 ) -> Result<(Batch, Vec<Stage>), DesignError> {
     design.check()?;
+    let (mut batch, anew) = run(design, given, before, last);
+    if last == Stage::Keeping {
+        batch.guarded = guarded(design, given, before);
+    }
+    Ok((batch, anew))
+}
+
+/// Runs the stages of a design that was checked.
+fn run(design: &Design, given: &Given, before: Option<&Batch>, last: Stage) -> (Batch, Vec<Stage>) {
     let mut reuse = Reuse::of(before, given, last);
     let met = KitchenPlaces::of(design, &given.parameters);
     let milk = reuse.first(Stage::Milk, |b| (b.design.milk == design.milk).then_some(&b.milk), || milk_given(&design.milk, given));
@@ -147,13 +157,23 @@ pub fn batch_until(
         keeping,
         germs: None,
         balance: MassBalance::default(),
+        guarded: None,
     };
     if last == Stage::Keeping {
         batch.germs = germs_after(&batch, &met, before);
         let done = |stage| Some((stage, (*batch.ending(stage).done()?).clone()));
         batch.balance = MassBalance { stages: Stage::ALL.into_iter().filter_map(done).collect() };
     }
-    Ok((batch, anew))
+    (batch, anew)
+}
+
+/// Returns the batch by which the cautions of a known kitchen are judged besides its own; none where nothing is known, or only a draw is asked for.
+fn guarded(design: &Design, given: &Given, before: Option<&Batch>) -> Option<Arc<Batch>> {
+    if given.runs == Runs::MiddleOnly || given.known == KnownConstants::default() {
+        return None;
+    }
+    let before = before.and_then(|before| before.guarded.as_deref());
+    Some(Arc::new(run(design, &Given::guarded(design), before, Stage::Keeping).0))
 }
 
 /// Returns how far germs could grow, taken over from the batch before where all that they went through is as it was.

@@ -6,6 +6,7 @@ use crate::process::{
     DrainingOutcome, DryingOutcome, GermsOutcome, Given, KeepingOutcome, MilkOutcome, PicklingOutcome, SaltingOutcome,
     StageBalance, VatOutcome,
 };
+use std::sync::Arc;
 
 /// Everything that follows from a design.
 #[derive(Clone, Debug, PartialEq)]
@@ -32,6 +33,9 @@ pub struct Batch {
     pub germs: Option<GermsOutcome>,
     /// What went in and what came out, as far as the stages came.
     pub balance: MassBalance,
+    /// In a known kitchen, the same design with each constant as near to its record as the log allows ([`Given::guarded`]): what can hurt is judged by
+    /// the worse of the two. Shared, since a batch is copied often.
+    pub guarded: Option<Arc<Batch>>,
 }
 
 impl Batch {

@@ -2,6 +2,7 @@
 
 use super::caution::{Caution, CautionKind};
 use super::facts::Severity;
+use super::guarded::worse_of;
 use super::{draining, drying, fresh, germs, hours, keeping, milk, pickling, salting, souring, stopped, vat};
 use crate::batch::Batch;
 use crate::process::{PickleRun, Runs, VinegarBath};
@@ -21,6 +22,14 @@ pub fn cautions(batch: &Batch) -> Vec<Caution> {
     if batch.given.runs == Runs::MiddleOnly {
         return Vec::new();
     }
+    let own = of(batch);
+    gravest_first(match &batch.guarded {
+        Some(guarded) => worse_of(own, of(guarded)),
+        None => own,
+    })
+}
+
+fn of(batch: &Batch) -> Vec<CautionKind> {
     let mut all: Vec<CautionKind> = Vec::new();
     all.extend(stopped::cautions(batch).into_iter().map(CautionKind::Stopped));
     all.push(CautionKind::Fresh(fresh::caution(batch)));
@@ -34,7 +43,7 @@ pub fn cautions(batch: &Batch) -> Vec<Caution> {
     all.extend(drying::cautions(batch).into_iter().map(CautionKind::Drying));
     all.extend(pickling::cautions(batch).into_iter().map(CautionKind::Pickling));
     all.extend(keeping::cautions(batch).into_iter().map(CautionKind::Keeping));
-    gravest_first(all)
+    all
 }
 
 /// Returns the serious warnings of a batch: the cautions of [`Severity::Stop`].

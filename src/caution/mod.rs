@@ -12,6 +12,7 @@ mod facts;
 mod forbids;
 mod fresh;
 mod germs;
+mod guarded;
 mod hours;
 mod keeping;
 mod milk;

@@ -12,7 +12,7 @@ use crate::export::{json_members, printable};
 use crate::figure::{Figure, figures, germ_table};
 use crate::process::{GermLine, Given};
 use crate::units::Units;
-use crate::words::{FROM_A_MODEL, POTENTIAL_GROWTH, TRUE_OF_ALL, caution_line};
+use crate::words::{FROM_A_MODEL, POTENTIAL_GROWTH, TRUE_OF_ALL, caution_line, kitchen_line};
 use serde_json::Value;
 use std::io::Write;
 
@@ -59,6 +59,9 @@ fn write_text(batch: &Batch, units: Units, data: &mut dyn Write) -> Result<(), C
     let figures = figures(batch);
     if !batch.design.title.is_empty() {
         writeln!(data, "{}", printable(&batch.design.title))?;
+    }
+    if let Some(line) = kitchen_line(&batch.design) {
+        writeln!(data, "{}", printable(&line))?;
     }
     for stage in Stage::ALL {
         writeln!(data, "\n{}", stage.title())?;

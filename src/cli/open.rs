@@ -3,7 +3,7 @@
 use super::ending::CliError;
 use super::options::DesignOptions;
 use crate::design::{Design, DesignError, Field};
-use crate::file::DesignFile;
+use crate::file::{DesignFile, read_kitchen};
 use crate::session::clear_note_of_example;
 use std::path::{Path, PathBuf};
 
@@ -33,6 +33,9 @@ pub(super) fn design(options: &DesignOptions) -> Result<Design, CliError> {
 /// Reads a design with its id, as [`design`] reads it.
 pub(super) fn design_file(options: &DesignOptions) -> Result<DesignFile, CliError> {
     let mut file = file(&options.file)?;
+    if let Some(kitchen) = &options.kitchen {
+        file.design.use_kitchen(read_kitchen(kitchen)?)?;
+    }
     for assignment in &options.set {
         let (key, text) = split(assignment)?;
         let field = crate::design::field(key)?;

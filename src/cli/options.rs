@@ -14,6 +14,9 @@ pub struct DesignOptions {
     /// Change a choice first, as in milk_l=7.5; may be given again.
     #[arg(long, value_name = "KEY=VALUE")]
     pub set: Vec<String>,
+    /// Calculate for the kitchen in this file, *.kitchen.ron, saved by `log FILE estimate --save`, instead of the one in the design.
+    #[arg(long, value_name = "KITCHEN")]
+    pub kitchen: Option<PathBuf>,
 }
 
 /// Other values of uncertain constants than those of their records.

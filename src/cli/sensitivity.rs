@@ -9,7 +9,7 @@ use crate::batch::batch;
 use crate::design::{Design, Kind};
 use crate::figure::{Figure, current_key, figures};
 use crate::units::Units;
-use crate::words::number_words;
+use crate::words::{number_words, three_figures};
 use serde_json::{Value, json};
 use std::io::Write;
 
@@ -62,15 +62,15 @@ fn moved(cause: &Cause, design: &Design, units: Units) -> String {
         },
         Cause::Constant(parameter) => {
             let record = parameter.record(design);
-            let (least, most) = record.range;
             let unit = if record.unit == "1" { String::new() } else { format!(" {}", record.unit) };
-            format!(
-                "uncertain: {}, {} to {}{unit} ({})",
-                parameter.words,
-                number_words(least),
-                number_words(most),
-                record.standing.words()
-            )
+            let (least, most, says) = match parameter.known(design) {
+                Some(known) => {
+                    let of = |factor: f64| three_figures(factor * record.value);
+                    (of(known.least), of(known.most), "as your log tells")
+                }
+                None => (number_words(record.range.0), number_words(record.range.1), record.standing.words()),
+            };
+            format!("uncertain: {}, {least} to {most}{unit} ({says})", parameter.words)
         }
     }
 }
@@ -83,11 +83,18 @@ fn in_json(effect: &Effect, design: &Design) -> Value {
         }
         Cause::Constant(parameter) => {
             let record = parameter.record(design);
-            json!({
+            let known = parameter.known(design).map(|known| {
+                json!({ "value": known.value * record.value, "least": known.least * record.value, "most": known.most * record.value })
+            });
+            let mut all = json!({
                 "kind": "constant", "key": cause.key(), "label": cause.label(), "down": effect.down, "up": effect.up,
                 "record": record.name, "value": record.value, "range": [record.range.0, record.range.1], "unit": record.unit,
                 "source": record.source, "standing": record.standing.words(),
-            })
+            });
+            if let (Some(known), Some(members)) = (known, all.as_object_mut()) {
+                members.insert("known".to_owned(), known);
+            }
+            all
         }
     }
 }

@@ -4,7 +4,7 @@ use super::table::value_at;
 use super::{Curve, CurveKey, LineSpread, Role, Spread, curve, drying_weight};
 use crate::analysis::differs;
 use crate::batch::Batch;
-use crate::record::{BatchRecord, Beside, EntryKind, Holds, Line};
+use crate::record::{BatchRecord, Beside, CLOCK_SPREAD, EntryKind, Holds, Line};
 use jiff::civil::DateTime;
 
 /// On what the dots lie.
@@ -31,6 +31,9 @@ pub struct MeasuredPoint {
     pub planned: Option<f64>,
     /// Between what the plan likely lies there; none where no band is known.
     pub likely: Option<(f64, f64)>,
+    /// How far the line of the plan bends there within the minutes by which what is done by hand may be off, in the unit of the curve: near a step
+    /// a reading says little of how far it is from the plan.
+    pub bends: f64,
 }
 
 impl MeasuredPoint {
@@ -182,6 +185,14 @@ impl Planned {
         (value_at(&self.points, x), edge(1).zip(edge(2)))
     }
 
+    /// Returns how far the line bends about a place: half of what its ends lie off a straight line through the middle.
+    fn bends(&self, x: f64) -> f64 {
+        let near = CLOCK_SPREAD.value / 60.0 * self.in_an_hour;
+        let at = |x: f64| value_at(&self.points, x);
+        let (before, now, after) = (at(x - near), at(x), at(x + near));
+        before.zip(now).zip(after).map_or(0.0, |((before, now), after)| 0.5 * (before - 2.0 * now + after).abs())
+    }
+
     fn laid(&self, kind: EntryKind, line: Line, record: &BatchRecord) -> MeasuredLine {
         let reads_to = match kind.row().holds {
             Holds::Number { reads_to, .. } => reads_to,
@@ -196,7 +207,7 @@ impl Planned {
             let measured = if line == Line::Whey { so_far } else { amount };
             let x = self.in_an_hour * hours;
             let (planned, likely) = self.at(x);
-            points.push(MeasuredPoint { entry: entry.number, at: entry.at, x, measured, planned, likely });
+            points.push(MeasuredPoint { entry: entry.number, at: entry.at, x, measured, planned, likely, bends: self.bends(x) });
         }
         let no_anchor = || format!("write down first {}: its hours count from there", line.anchor().words());
         let none_because = self.empty_because.clone().or_else(|| points.is_empty().then(no_anchor));

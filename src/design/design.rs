@@ -2,8 +2,8 @@
 
 use super::field::{Holds, Rows};
 use super::{
-    DesignError, DrainingDesign, DryingDesign, Heating, KeepingDesign, MilkDesign, PicklingDesign, SaltingDesign, SuppliesDesign,
-    Value, VatDesign, WeekDesign,
+    DesignError, DrainingDesign, DryingDesign, Heating, KeepingDesign, KnownKitchen, MilkDesign, PicklingDesign, SaltingDesign,
+    SuppliesDesign, Value, VatDesign, WeekDesign,
 };
 
 /// Everything the maker chooses for one vat.
@@ -31,6 +31,8 @@ pub struct Design {
     pub week: WeekDesign,
     /// Where everything comes from.
     pub supplies: SuppliesDesign,
+    /// The kitchen in which it is made, as its log tells; none where nothing but what is believed of all kitchens is known.
+    pub kitchen: Option<KnownKitchen>,
 }
 
 /// Has a design hold the choices about each stage, so that their rows are rows of the design.
@@ -130,7 +132,7 @@ impl Design {
         field(key)?.set(self, value)
     }
 
-    /// Returns whether another design makes the same cheese: title, note, week and supplies change nothing that a stage calculates.
+    /// Returns whether another design makes the same cheese in the same kitchen: title, note, week and supplies change nothing that a stage calculates.
     ///
     /// # Example
     /// ```
@@ -144,9 +146,11 @@ impl Design {
     #[must_use]
     pub fn same_cheese(&self, other: &Self) -> bool {
         // Taken apart, so that a new member must be thought of here.
-        let Self { title: _, note: _, week: _, supplies: _, milk, vat, draining, salting, drying, pickling, keeping } = self;
+        let Self { title: _, note: _, week: _, supplies: _, milk, vat, draining, salting, drying, pickling, keeping, kitchen } =
+            self;
         (milk, vat, draining) == (&other.milk, &other.vat, &other.draining)
             && (salting, drying, pickling, keeping) == (&other.salting, &other.drying, &other.pickling, &other.keeping)
+            && *kitchen == other.kitchen
     }
 
     /// Checks that every number is finite and in its range.
@@ -156,6 +160,7 @@ impl Design {
     pub fn check(&self) -> Result<(), DesignError> {
         fields().try_for_each(|field| field.check(field.get(self)).map(drop))?;
         self.week.check()?;
-        self.supplies.check()
+        self.supplies.check()?;
+        self.kitchen.as_ref().map_or(Ok(()), KnownKitchen::check)
     }
 }

@@ -95,6 +95,16 @@ pub enum DesignError {
         /// Why it is refused, and what to do.
         why: String,
     },
+    /// Something about the kitchen that the design uses.
+    #[error(
+        "the kitchen in this design says of `{key}` what cannot be: {why}; take the entry `kitchen` out, or learn it again from the log"
+    )]
+    Kitchen {
+        /// What it is about.
+        key: String,
+        /// Why it is refused.
+        why: String,
+    },
     /// Something about the supplies.
     #[error("{what}: {why}")]
     Supply {

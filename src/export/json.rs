@@ -3,7 +3,7 @@
 use super::printable::is_printable;
 use crate::batch::{Batch, Progress};
 use crate::caution::{Caution, Severity, cautions};
-use crate::design::Stage;
+use crate::design::{Believed, KnownKitchen, Stage};
 use crate::figure::{Figure, GermTable, Reading, every_key, figures, germ_table};
 use crate::process::GermLine;
 use crate::units::Units;
@@ -30,6 +30,7 @@ pub fn json_members(batch: &Batch) -> Map<String, Value> {
     let figures = figures(batch);
     let mut all = Map::new();
     all.insert("title".to_owned(), object!(batch.design.title));
+    all.extend(batch.design.kitchen.as_ref().map(|kitchen| ("kitchen".to_owned(), json_kitchen(kitchen))));
     for stage in Stage::ALL {
         all.insert(stage.key().to_owned(), json_stage(batch, stage, &figures));
     }
@@ -40,6 +41,18 @@ pub fn json_members(batch: &Batch) -> Map<String, Value> {
     all.insert("balance".to_owned(), object!({ "greatest_relative_residual": batch.balance.greatest_relative_residual() }));
     all.extend(json_notice(&cautions(batch)));
     all
+}
+
+/// Returns the kitchen that was used, and what is known of it.
+fn json_kitchen(kitchen: &KnownKitchen) -> Value {
+    let estimates = kitchen.estimates.iter().map(|own| {
+        let range = |of: Believed| object!({ "value": of.value, "least": of.least, "most": of.most });
+        object!({ "key": own.key, "unit": own.unit, "now": range(own.now), "before": range(own.before) })
+    });
+    object!({
+        "name": kitchen.name, "batches": kitchen.learned_from.iter().map(|batch| batch.number).collect::<Vec<_>>(),
+        "measurements": kitchen.measurements, "estimates": estimates.collect::<Vec<_>>(),
+    })
 }
 
 /// The number of the shape of every JSON output: one more whenever a member that scripts may read is renamed, moved or given another meaning.

@@ -37,7 +37,9 @@ pub fn missing_letters<'a>(texts: impl IntoIterator<Item = &'a str>) -> Option<S
 /// Returns the same of everything that the maker writes in a design and the paper shows.
 #[must_use]
 pub fn missing_letters_of(design: &Design) -> Option<String> {
-    missing_letters([&design.title, &design.note, &design.supplies.currency].map(String::as_str))
+    let kitchen = design.kitchen.as_ref().map(|kitchen| &kitchen.name);
+    let all = [&design.title, &design.note, &design.supplies.currency].into_iter().chain(kitchen);
+    missing_letters(all.map(String::as_str))
 }
 
 #[cfg(feature = "paper")]

@@ -123,7 +123,7 @@ pub fn to_text(design: &Design) -> String {
 }
 
 /// Returns the text of a file, if it can be that of a design.
-fn content(path: &Path) -> Result<String, FileError> {
+pub(super) fn content(path: &Path) -> Result<String, FileError> {
     let unreadable = |cause| FileError::Unreadable { path: path.to_owned(), cause };
     let file = std::fs::File::open(path).map_err(unreadable)?;
     let bytes = file.metadata().map_err(unreadable)?.len();
@@ -146,11 +146,7 @@ fn whole(input: impl Read, path: &Path) -> Result<String, FileError> {
 
 /// Returns what a text says, brought to the newest format step by step.
 fn saved(text: &str) -> Result<v7::Saved, FileError> {
-    if text.len() as u64 > MOST_BYTES {
-        return Err(FileError::TooLarge { bytes: text.len() as u64, most: MOST_BYTES });
-    }
-    // Some editors put a mark of the encoding first; it is no part of the text.
-    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    let text = stripped(text)?;
     let Format { format } = parsed(text)?;
     if format == 0 {
         return Err(FileError::NoSuchFormat { found: format, newest: NEWEST });
@@ -174,7 +170,15 @@ fn v6_of(saved: v4::Saved) -> v6::Saved {
     v5::Saved::from(saved).into()
 }
 
-fn parsed<T: DeserializeOwned>(text: &str) -> Result<T, FileError> {
+/// Returns a text without the mark of the encoding that some editors put first, which is no part of it.
+pub(super) fn stripped(text: &str) -> Result<&str, FileError> {
+    if text.len() as u64 > MOST_BYTES {
+        return Err(FileError::TooLarge { bytes: text.len() as u64, most: MOST_BYTES });
+    }
+    Ok(text.strip_prefix('\u{feff}').unwrap_or(text))
+}
+
+pub(super) fn parsed<T: DeserializeOwned>(text: &str) -> Result<T, FileError> {
     ron::from_str(text).map_err(|error| {
         // The parser points from the sign before to where it could not go on.
         let (start, end) = (error.span.start, error.span.end);

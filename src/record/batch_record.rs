@@ -3,6 +3,7 @@
 use super::{Anchor, Entry, EntryKind, EntryValue};
 use crate::design::{Design, DesignId};
 use jiff::civil::DateTime;
+use jiff::tz::TimeZone;
 use std::collections::BTreeSet;
 
 /// The record of one batch.
@@ -14,6 +15,8 @@ pub struct BatchRecord {
     pub name: String,
     /// When the record was begun, by the clock on the wall of the kitchen.
     pub begun: DateTime,
+    /// The time zone of that clock, by its name in the IANA list; empty where it was not written down, and then that of the design.
+    pub zone: String,
     /// The id of the design, where its file has one.
     pub design_id: Option<DesignId>,
     /// The design as it was on the day: a copy, whatever becomes of its file.
@@ -78,11 +81,31 @@ impl BatchRecord {
         kinds.iter().find_map(|kind| self.of_kind(*kind).first().map(|entry| entry.at))
     }
 
-    /// Returns the hours between a moment from which hours count and a time, by the clock on the wall: where the clock is changed in between,
-    /// they are an hour off. None where the moment was not written down.
+    /// Returns the hours between a moment from which hours count and a time; none where the moment was not written down.
     #[must_use]
     pub fn hours_since(&self, anchor: Anchor, at: DateTime) -> Option<f64> {
-        Some(self.anchored(anchor)?.duration_until(at).as_secs_f64() / 3600.0)
+        Some(self.hours_between(self.anchored(anchor)?, at))
+    }
+
+    /// Returns the hours that pass between two times of the clock on the wall, also across a night in which clocks are changed. Of a time that comes
+    /// twice in such a night the first is meant. Where no zone is known, the clock is taken as one that is never changed.
+    ///
+    /// # Example
+    /// ```
+    /// use jiff::civil::date;
+    /// use vatsketch::{design::Design, record::Log};
+    /// let (mut log, evening) = (Log::default(), date(2031, 3, 29).at(20, 0, 0, 0));
+    /// log.begin_in("Europe/Berlin", "", evening, Design::default(), None);
+    /// assert_eq!(log.batch(1)?.hours_between(evening, date(2031, 3, 30).at(8, 0, 0, 0)), 11.0);
+    /// # Ok::<(), vatsketch::record::RecordError>(())
+    /// ```
+    #[must_use]
+    pub fn hours_between(&self, from: DateTime, to: DateTime) -> f64 {
+        let name = if self.zone.is_empty() { &self.design.week.zone } else { &self.zone };
+        let zone = TimeZone::get(name).ok();
+        let moment = |zone: &TimeZone, at: DateTime| zone.to_timestamp(at).ok();
+        let between = zone.and_then(|zone| Some(moment(&zone, from)?.duration_until(moment(&zone, to)?)));
+        between.unwrap_or_else(|| from.duration_until(to)).as_secs_f64() / 3600.0
     }
 
     /// Returns a kind's numbers with the hours since a moment, by time.

@@ -135,7 +135,7 @@ kinds! {
     /// Vinegar.
     VinegarPoured = { "vinegar_ml", "Vinegar poured", "vinegar, mL", "", amount(Unit::Millilitre, 200_000.0, 0, 20.0), Pickling, Beside::Figure("vinegar_ml") }
     /// pH at the centre of a cheese.
-    CentrePh = { "centre_ph", "pH in the middle of a cheese from the vinegar", "pH, centre", "centre", ph(), Pickling, Beside::Line(Line::CentrePh) }
+    CentrePh = { "centre_ph", "pH in the centre of a cheese from the vinegar", "pH, centre", "centre", ph(), Pickling, Beside::Line(Line::CentrePh) }
     /// pH of a blended sample.
     BlendedPh = { "blended_ph", "pH of a whole mashed cheese from the vinegar", "pH, blended", "blended", ph(), Pickling, Beside::Line(Line::BlendedPh) }
     /// Who measured.

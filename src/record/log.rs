@@ -48,8 +48,14 @@ impl Log {
     /// * `begun`: what the clock on the wall says
     /// * `design`: as it is on the day
     pub fn begin(&mut self, name: &str, begun: DateTime, design: Design, design_id: Option<DesignId>) -> u32 {
+        self.begin_in("", name, begun, design, design_id)
+    }
+
+    /// Does the same as [`Self::begin`] in a time zone, by its name in the IANA list; empty: that of the design.
+    pub fn begin_in(&mut self, zone: &str, name: &str, begun: DateTime, design: Design, design_id: Option<DesignId>) -> u32 {
         let number = self.end().after_batch + 1;
-        self.batches.push(BatchRecord { number, name: name.to_owned(), begun, design_id, design, entries: Vec::new() });
+        let (name, zone) = (name.to_owned(), zone.to_owned());
+        self.batches.push(BatchRecord { number, name, begun, zone, design_id, design, entries: Vec::new() });
         number
     }
 

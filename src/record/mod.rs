@@ -23,4 +23,7 @@ pub use kind::{Beside, Holds, Line};
 pub use kinds::{EntryKind, KindRow};
 pub use log::{Additions, Log};
 pub use moment::{log_moment, read_log_moment};
-pub use reading::{CLOCK_SPREAD, CONSTANTS};
+pub use reading::{
+    CLOCK_SPREAD, CONSTANTS, DRIP_END_KNOWN, LEARNED_FROM, LEARNED_RANGES_WIDER, MARKED_CHEESE_DEVIATION, READING_DEVIATION,
+    SHARED_DEVIATION, WHEY_CAUGHT_DEVIATION,
+};

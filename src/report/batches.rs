@@ -55,7 +55,7 @@ pub struct BatchLine {
     pub words: String,
     /// Weights of one cheese: hours since the cheeses went to the air, g.
     pub weights: Vec<(f64, f64)>,
-    /// pH in the middle of a cheese: hours in the vinegar, pH.
+    /// pH in the centre of a cheese: hours in the vinegar, pH.
     pub centre: Vec<(f64, f64)>,
 }
 

@@ -1,6 +1,7 @@
 //! What changed between two batches that were made, as rows.
 
 use super::apart::apart_text;
+use super::compared_row::kitchen_row;
 use super::{Amount, ComparedRow};
 use crate::analysis::{ChangedEntry, Recorded, changed};
 use crate::record::{BatchRecord, Holds};
@@ -43,7 +44,7 @@ pub fn changed_batches(a: &BatchRecord, b: &BatchRecord, units: Units) -> Change
         differs: true,
     };
     ChangedBatches {
-        choices: changed.choices.iter().map(choice).collect(),
+        choices: kitchen_row(&a.design, &b.design).into_iter().chain(changed.choices.iter().map(choice)).collect(),
         entries: changed.entries.iter().map(|entry| row(entry, units)).collect(),
     }
 }

@@ -1,6 +1,7 @@
 //! One line of two designs.
 
 use crate::analysis::{Difference, Likeness};
+use crate::design::{Design, KnownKitchen};
 use crate::figure::Weight;
 use crate::units::Units;
 
@@ -31,4 +32,18 @@ pub(super) fn figure_row(figure: &Difference, units: Units) -> ComparedRow {
         lead: figure.weight == Weight::Lead,
         differs: figure.likeness == Likeness::Differs,
     }
+}
+
+/// Returns the kitchens that two designs are calculated for, where those differ.
+pub(super) fn kitchen_row(a: &Design, b: &Design) -> Option<ComparedRow> {
+    let words = |kitchen: Option<&KnownKitchen>| match kitchen {
+        None => "any kitchen".to_owned(),
+        Some(own) if own.name.is_empty() => "your kitchen".to_owned(),
+        Some(own) => own.name.clone(),
+    };
+    (a.kitchen != b.kitchen).then(|| {
+        let [a, b] = [a, b].map(|design| words(design.kitchen.as_ref()));
+        let change = if a == b { "learned at another time".to_owned() } else { String::new() };
+        ComparedRow { label: "Calculated for".to_owned(), a, b, change, lead: true, differs: true }
+    })
 }

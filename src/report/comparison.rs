@@ -1,7 +1,7 @@
 //! Two designs side by side as data: the choices that differ, every figure, the milk, the costs, the cautions, the curves.
 
 use super::answers::answers;
-use super::compared_row::{ComparedRow, figure_row};
+use super::compared_row::{ComparedRow, figure_row, kitchen_row};
 use super::{money, weight_price};
 use crate::analysis::{ComparedCaution, Whose, compare, compare_cautions, differing_choices, standardisation};
 use crate::batch::Batch;
@@ -87,7 +87,8 @@ fn choices(a: &Batch, b: &Batch, units: Units) -> Vec<ComparedRow> {
             differs: true,
         }
     };
-    differing_choices(&a.design, &b.design).iter().map(row).collect()
+    let own = differing_choices(&a.design, &b.design);
+    kitchen_row(&a.design, &b.design).into_iter().chain(own.iter().map(row)).collect()
 }
 
 fn stages(a: &Batch, b: &Batch, units: Units) -> Vec<(Stage, Vec<ComparedRow>)> {

@@ -8,11 +8,11 @@ use super::{
 use crate::batch::{Batch, is_soured};
 use crate::caution::{Caution, CautionKind, cautions};
 use crate::curve::{Curve, CurveKey, curve, drying_weight};
-use crate::design::Stage;
+use crate::design::{Design, Stage};
 use crate::figure::{GermTable, germ_table};
 use crate::plan::{KitchenWeek, Now, kitchen_week};
 use crate::units::Units;
-use crate::words::FROM_A_MODEL;
+use crate::words::{FROM_A_MODEL, kitchen_line};
 
 /// A stage that could not be calculated, and why.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -30,7 +30,7 @@ pub struct Plan {
     pub title: String,
     /// What this paper is and what it is not.
     pub subtitle: &'static str,
-    /// The maker's own words about it.
+    /// The maker's own words about it, and below them the kitchen that it is calculated for, if one is known.
     pub note: String,
     /// The few figures that matter most.
     pub figures: Vec<Target>,
@@ -135,7 +135,7 @@ pub fn week_plan(batch: &Batch, week: Option<&KitchenWeek>) -> Plan {
     Plan {
         title: if title.is_empty() { Plan::UNTITLED.to_owned() } else { title.to_owned() },
         subtitle: FROM_A_MODEL,
-        note: batch.design.note.trim().to_owned(),
+        note: note(&batch.design),
         figures: facts.lead(),
         label: label::jar_label(batch, if title.is_empty() { Plan::UNTITLED } else { title }, &steps, &shopping.rows),
         shopping: shopping.rows,
@@ -157,6 +157,12 @@ pub fn week_plan(batch: &Batch, week: Option<&KitchenWeek>) -> Plan {
         cautions: all,
         units: Units::METRIC,
     }
+}
+
+/// Returns the maker's note, and the kitchen.
+fn note(design: &Design) -> String {
+    let own = Some(design.note.trim().to_owned()).filter(|note| !note.is_empty());
+    own.into_iter().chain(kitchen_line(design)).collect::<Vec<_>>().join("\n")
 }
 
 /// Returns the curves of the paper: warming and drying loss, and the pH where the cheeses go into vinegar.

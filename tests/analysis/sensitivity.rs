@@ -103,8 +103,9 @@ fn records_behind(key: &str) -> BTreeSet<&'static str> {
 #[test]
 fn constants_that_move_a_figure_are_among_those_behind_it() {
     let design = Design::default();
-    let with =
-        |parameters: UncertainParameters| figures(&batch_given(&design, &Given { parameters, runs: Runs::MiddleOnly }).unwrap());
+    let with = |parameters: UncertainParameters| {
+        figures(&batch_given(&design, &Given { parameters, runs: Runs::MiddleOnly, ..Given::default() }).unwrap())
+    };
     let usual = with(UncertainParameters::default());
     let mut missing = Vec::new();
     for parameter in UNCERTAIN_PARAMETERS {

@@ -34,7 +34,7 @@ fn cultured() -> Design {
 }
 
 fn under(design: &Design, parameters: &UncertainParameters, runs: Runs) -> Batch {
-    batch_given(design, &Given { parameters: *parameters, runs }).unwrap()
+    batch_given(design, &Given { parameters: *parameters, runs, ..Given::default() }).unwrap()
 }
 
 /// Bit for bit: outcomes are compared by their numbers, and none of them is one that is unlike itself.

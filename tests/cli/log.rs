@@ -173,3 +173,33 @@ fn all_batches_stand_beside_each_other_and_go_into_a_spreadsheet() {
     assert_eq!(json["batches"][2]["numbers"]["milk_l"], 5.04);
     assert_eq!(run(&["log", &log, "across", "--search", "nowhere"]).data, "no batch has these words\n");
 }
+
+/// What three invented batches tell of their kitchen is kept in a file, which any design may be calculated for.
+#[test]
+fn a_kitchen_is_learned_kept_and_used() {
+    let folder = tempfile::tempdir().unwrap();
+    let (saved, log) = (folder.path().join("cellar.kitchen.ron"), "resources/examples/three-batches.log.ron");
+    let saved = saved.to_str().unwrap();
+    let log = format!("{}/{log}", env!("CARGO_MANIFEST_DIR"));
+    let learned = run(&["log", &log, "estimate", "3", "--save", saved, "--json"]);
+    assert!(learned.words.contains("“cellar”") && learned.words.contains("--kitchen"), "{}", learned.words);
+    let told = learned.json();
+    assert!(told["error_after"].as_f64().unwrap() < told["error_before"].as_f64().unwrap());
+    let drip = told["constants"].as_array().unwrap().iter().find(|one| one["key"] == "drip_end_moisture_percent").unwrap();
+    let width = |range: &serde_json::Value| range[1].as_f64().unwrap() - range[0].as_f64().unwrap();
+    assert!(width(&drip["likely"]) < width(&drip["likely_before"]), "{drip}");
+    let design = example("first-vat");
+    let (plain, own) = (run(&["figures", &design]), run(&["figures", &design, "--kitchen", saved]));
+    assert!(
+        own.data.contains("Calculated for the kitchen “cellar”, from ") && !plain.data.contains("Calculated for"),
+        "{}",
+        own.data
+    );
+    let json = run(&["figures", &design, "--kitchen", saved, "--json"]).json();
+    assert_eq!((&json["kitchen"]["name"], &json["kitchen"]["batches"]), (&"cellar".into(), &serde_json::json!([3])));
+    let missing = run(&["figures", &design, "--kitchen", "nowhere.kitchen.ron"]);
+    assert!(missing.code != 0 && missing.words.contains("nowhere.kitchen.ron"), "{}", missing.words);
+    let nothing = Kitchen::begun();
+    let refused = nothing.log(&["estimate"]);
+    assert!(refused.code != 0 && refused.words.contains("write down temperatures"), "{}", refused.words);
+}

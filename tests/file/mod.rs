@@ -4,6 +4,7 @@ mod address;
 mod frozen;
 mod id;
 mod keeping;
+mod kitchen;
 mod log;
 mod reading;
 mod saved;

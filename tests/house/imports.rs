@@ -8,7 +8,7 @@ fn allowed() -> BTreeMap<&'static str, Vec<&'static str>> {
     let core = ["source", "numeric", "law", "design", "process"];
     let read = ["source", "numeric", "law", "design", "units", "record", "process", "batch", "figure", "caution"];
     let said = ["source", "numeric", "law", "design", "units", "record", "process", "batch", "figure", "caution", "analysis"];
-    let session = [&said[..], &["plan", "curve", "words", "report", "export", "file"]].concat();
+    let session = [&said[..], &["plan", "curve", "kitchen", "words", "report", "export", "file"]].concat();
     let with = |few: &[&'static str], more: &[&'static str]| few.iter().chain(more).copied().collect::<Vec<_>>();
     BTreeMap::from([
         ("source", vec![]),
@@ -23,8 +23,9 @@ fn allowed() -> BTreeMap<&'static str, Vec<&'static str>> {
         ("caution", with(&core, &["batch"])),
         ("analysis", with(&read, &[])),
         ("curve", with(&said, &[])),
+        ("kitchen", with(&said, &["curve"])),
         ("plan", with(&said, &[])),
-        ("words", with(&said, &["plan"])),
+        ("words", with(&said, &["plan", "kitchen"])),
         ("report", with(&said, &["plan", "curve", "words"])),
         ("export", with(&said, &["plan", "curve", "words", "report"])),
         ("file", vec!["source", "design", "record"]),
@@ -84,7 +85,7 @@ fn the_reader_of_imports_sees_single_and_grouped_ones() {
 fn the_core_knows_no_clock_file_thread_or_widget() {
     let core = [
         "source", "numeric", "law", "design", "units", "record", "process", "batch", "figure", "caution", "analysis", "plan",
-        "curve", "words", "report",
+        "curve", "kitchen", "words", "report",
     ];
     let outside = [
         "std::fs",

@@ -81,7 +81,7 @@ fn another_culture_rests_on_another_record() {
 fn unmoulded_ph(design: &Design, set: &dyn Fn(&mut UncertainParameters)) -> f64 {
     let mut parameters = UncertainParameters::default();
     set(&mut parameters);
-    let batch = batch_given(design, &Given { parameters, runs: Runs::MiddleOnly }).unwrap();
+    let batch = batch_given(design, &Given { parameters, runs: Runs::MiddleOnly, ..Given::default() }).unwrap();
     batch.draining.done().unwrap().souring.last().unwrap().ph
 }
 
@@ -159,7 +159,7 @@ fn soaked(set: &dyn Fn(&mut UncertainParameters), hours: f64) -> ([Option<f64>; 
     design.pickling.pickling_h = hours;
     let mut parameters = UncertainParameters::default();
     set(&mut parameters);
-    let batch = batch_given(&design, &Given { parameters, runs: Runs::MiddleOnly }).unwrap();
+    let batch = batch_given(&design, &Given { parameters, runs: Runs::MiddleOnly, ..Given::default() }).unwrap();
     let soaked = batch.pickling.done().unwrap();
     (soaked.targets.map(|target| target.centre_h), soaked.salt_left_share)
 }
@@ -191,8 +191,11 @@ fn salt_that_moves_twice_as_fast_is_as_far_out_in_half_the_time() {
 #[test]
 fn milk_that_clots_slower_by_a_fifth_does_so_beside_the_constant_part() {
     let minutes = |clotting: f64| {
-        let given =
-            Given { parameters: UncertainParameters { clotting, ..UncertainParameters::default() }, runs: Runs::MiddleOnly };
+        let given = Given {
+            parameters: UncertainParameters { clotting, ..UncertainParameters::default() },
+            runs: Runs::MiddleOnly,
+            ..Given::default()
+        };
         batch_given(&Design::default(), &given).unwrap().vat.done().unwrap().clotting_min - CLOTTING_LEAST.value
     };
     assert!((minutes(1.2) / minutes(1.0) - 1.2).abs() < 0.012);
@@ -204,8 +207,11 @@ fn milk_that_clots_slower_by_a_fifth_does_so_beside_the_constant_part() {
 #[test]
 fn a_slower_drip_stops_later_by_the_same_number_of_time_constants() {
     let drained = |mould_time: f64| {
-        let given =
-            Given { parameters: UncertainParameters { mould_time, ..UncertainParameters::default() }, runs: Runs::MiddleOnly };
+        let given = Given {
+            parameters: UncertainParameters { mould_time, ..UncertainParameters::default() },
+            runs: Runs::MiddleOnly,
+            ..Given::default()
+        };
         let batch = batch_given(&Design::default(), &given).unwrap();
         (batch.draining.done().unwrap().clone(), batch.keeping.done().unwrap().cold.drip_stops_at_4_h)
     };

@@ -5,7 +5,7 @@ mod entries;
 mod example;
 mod import;
 mod kinds;
-mod simulated;
+pub(crate) mod simulated;
 
 use jiff::civil::DateTime;
 use vatsketch::record::{EntryKind, EntryValue, Log};

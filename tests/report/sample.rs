@@ -84,6 +84,7 @@ pub fn batch() -> Batch {
         drying: Progress::Done(drying),
         pickling: Progress::Done(pickling()),
         keeping: Progress::Done(KeepingOutcome::default()),
+        guarded: None,
         germs: None,
         balance: MassBalance::default(),
     }

@@ -6,5 +6,6 @@ mod changes;
 mod digits;
 mod glossary;
 mod guide;
+mod kitchen;
 mod labels;
 mod welcome;

@@ -27,7 +27,7 @@ pub(super) fn moved_together(trials: &Trials, set: &Set, pins: &BTreeSet<&'stati
     for number in set.moved.iter().rev() {
         backwards = back(trials, number, backwards);
     }
-    [forwards, backwards].map(|best| lists_back(trials, set, best)).into()
+    vec![forwards, backwards].into_iter().map(|best| lists_back(trials, set, best)).collect()
 }
 
 /// Returns a design with the lists of a set at the values that they had, as far as it stays as good.

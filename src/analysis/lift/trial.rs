@@ -3,6 +3,7 @@
 use crate::batch::{Batch, batch_until};
 use crate::caution::{Caution, CautionKind, GermCaution, GermDanger, Severity, cautions};
 use crate::design::{Design, Stage};
+use crate::process::Given;
 use std::cell::Cell;
 
 /// Returns whether a caution is a serious warning that the design can change.
@@ -100,7 +101,9 @@ impl<'a> Trials<'a> {
     /// Returns a changed design judged again, if that lifts the warning; nothing if a stage fails in it, or if no more may be calculated.
     pub(super) fn of_design(&self, design: &Design) -> Option<Trial> {
         self.left.set(self.left.get().checked_sub(1)?);
-        let (batch, _) = batch_until(design, &self.batch.given, Some(self.batch), Stage::Keeping).ok()?;
+        // Another culture may be tried, of which the log of this one tells nothing.
+        let given = Given { runs: self.batch.given.runs, ..Given::of(design) };
+        let (batch, _) = batch_until(design, &given, Some(self.batch), Stage::Keeping).ok()?;
         if batch.first_missing().is_some() {
             return None;
         }

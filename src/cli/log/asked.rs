@@ -154,6 +154,20 @@ pub enum LogCommand {
         #[command(flatten)]
         form: FormOptions,
     },
+    /// Show what the log suggests about your kitchen: a likely range for each value, beside that for any kitchen.
+    Estimate {
+        /// The numbers of the batches to learn from; the newest twelve, if you leave it out.
+        batches: Vec<u32>,
+        /// Keep it as a kitchen in this file, *.kitchen.ron, which any design may use.
+        #[arg(long, value_name = "KITCHEN")]
+        save: Option<PathBuf>,
+        /// What you call the kitchen; the name of the file, if you leave it out.
+        #[arg(long, value_name = "NAME", requires = "save")]
+        name: Option<String>,
+        /// Text or JSON.
+        #[command(flatten)]
+        form: FormOptions,
+    },
     /// Show what changed between two batches: the choices that differ, and what was written down.
     Changed {
         /// The number of the first batch; the last but one, if you leave it out.

@@ -39,9 +39,10 @@ pub(super) fn begin(
     }
     let source = design_file(design)?;
     let mut log = if there { open::read(file, words)? } else { LogFile::default() };
-    let at =
-        open::given(when, &source.design.week)?.map_or_else(|| Ok(open::now(when, &source.design.week)?.at), Ok::<_, CliError>)?;
-    let number = log.log.begin(name, at, source.design, source.id);
+    let now = open::now(when, &source.design.week)?;
+    let at = open::given(when, &source.design.week)?.unwrap_or(now.at);
+    let zone = now.zone.iana_name().unwrap_or_default();
+    let number = log.log.begin_in(zone, name, at, source.design, source.id);
     open::append(&mut log, file, words)?;
     if form.json {
         write_json(json!({ "batch": number, "begun": iso(at) }), data)?;

@@ -4,6 +4,7 @@ mod across;
 mod against;
 mod asked;
 mod enter;
+mod estimate;
 mod import;
 mod list;
 mod next;
@@ -37,6 +38,9 @@ pub(super) fn run(file: &Path, what: Option<&LogCommand>, data: &mut dyn Write, 
         Some(LogCommand::Across { search, csv, form }) => across::run(file, (search, *csv, form), data, words),
         Some(LogCommand::Next(options)) => next::run(file, options, data, words),
         Some(LogCommand::Against { batch, form }) => against::run(file, *batch, form, data, words),
+        Some(LogCommand::Estimate { batches, save, name, form }) => {
+            estimate::run(file, batches, (save.as_deref(), name.as_deref()), form, data, words)
+        }
         Some(LogCommand::Changed { a, b, form }) => against::changed(file, (*a, *b), form, data, words),
     }
 }

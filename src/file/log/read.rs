@@ -95,8 +95,8 @@ impl Reading {
     fn take(&mut self, line: Line) -> Result<(), WhyLost> {
         match line {
             Line::Log { .. } => {}
-            Line::Batch { number, name, begun, design } => {
-                let batch = v1::batch(number, name, &begun, &design).map_err(WhyLost::NotUnderstood)?;
+            Line::Batch { number, name, begun, zone, design } => {
+                let batch = v1::batch(number, name, (&begun, zone), &design).map_err(WhyLost::NotUnderstood)?;
                 if self.log.batch(number).is_ok() {
                     return Err(WhyLost::NotUnderstood(format!("there is a batch {number} already")));
                 }

@@ -17,7 +17,14 @@ pub(super) enum Line {
     Log { format: u32 },
     /// A batch is begun. The design is as its own file has it, in whatever format that was.
     #[serde(rename = "batch")]
-    Batch { number: u32, name: String, begun: String, design: Box<RawValue> },
+    Batch {
+        number: u32,
+        name: String,
+        begun: String,
+        #[serde(default, skip_serializing_if = "String::is_empty")]
+        zone: String,
+        design: Box<RawValue>,
+    },
     /// Something was written down.
     #[serde(rename = "entry")]
     Entry { number: u32, batch: u32, at: String, kind: String, value: Value, corrects: Option<u32> },
@@ -44,7 +51,8 @@ impl Line {
     pub(super) fn of_batch(batch: &BatchRecord) -> Option<Self> {
         let design = DesignFile { id: batch.design_id, design: batch.design.clone() }.to_line();
         let design = RawValue::from_boxed_ron(design.into_boxed_str()).ok()?;
-        Some(Self::Batch { number: batch.number, name: batch.name.clone(), begun: log_moment(batch.begun), design })
+        let (name, zone) = (batch.name.clone(), batch.zone.clone());
+        Some(Self::Batch { number: batch.number, name, begun: log_moment(batch.begun), zone, design })
     }
 
     /// Returns the line of an entry.
@@ -72,10 +80,10 @@ impl Line {
 }
 
 /// Returns a batch without entries, or why it cannot be understood.
-pub(super) fn batch(number: u32, name: String, begun: &str, design: &RawValue) -> Result<BatchRecord, String> {
+pub(super) fn batch(number: u32, name: String, (begun, zone): (&str, String), design: &RawValue) -> Result<BatchRecord, String> {
     let begun = read_log_moment(begun).ok_or_else(|| format!("“{begun}” is no time"))?;
     let DesignFile { id, design } = DesignFile::from_text(design.get_ron()).map_err(|error| error.to_string())?;
-    Ok(BatchRecord { number, name, begun, design_id: id, design, entries: Vec::new() })
+    Ok(BatchRecord { number, name, begun, zone, design_id: id, design, entries: Vec::new() })
 }
 
 /// Returns an entry, or why it cannot be understood.

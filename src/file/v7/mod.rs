@@ -3,6 +3,7 @@
 //! It alone knows the working design. When a format 8 comes, this one is frozen as it is, and the ways to and from the design move there.
 
 mod choices;
+mod kitchen;
 mod stages;
 mod supplies;
 mod week;
@@ -12,6 +13,7 @@ use super::saved_id::{self, SavedId};
 use super::texts::{MOST_NOTE, MOST_TITLE};
 use super::v6;
 use crate::design::{Design, DesignError};
+use kitchen::Kitchen;
 use serde::{Deserialize, Serialize};
 use stages::{Draining, Drying, Keeping, Milk, Pickling, Salting, Vat};
 use supplies::Supplies;
@@ -49,6 +51,8 @@ pub(super) struct Saved {
     week: Week,
     #[serde(default)]
     supplies: Supplies,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    kitchen: Option<Kitchen>,
 }
 
 impl From<v6::Saved> for Saved {
@@ -69,6 +73,7 @@ impl From<v6::Saved> for Saved {
             keeping: keeping.into(),
             week: week.into(),
             supplies: supplies.into(),
+            kitchen: None,
         }
     }
 }
@@ -91,6 +96,7 @@ impl Saved {
             keeping: self.keeping.into(),
             week: self.week.try_into()?,
             supplies: self.supplies.try_into()?,
+            kitchen: self.kitchen.map(TryInto::try_into).transpose()?,
         };
         Ok(DesignFile { id: self.id, design })
     }
@@ -112,6 +118,7 @@ fn saved(id: Option<SavedId>, design: &Design) -> Saved {
         keeping: design.keeping.into(),
         week: (&design.week).into(),
         supplies: (&design.supplies).into(),
+        kitchen: design.kitchen.as_ref().map(Into::into),
     }
 }
 

@@ -14,7 +14,9 @@ use crate::law::moisture_diffusion::MOISTURE_DIFFUSIVITY;
 use crate::law::{Matter, firmness};
 use crate::numeric::Fineness;
 use crate::process::draining::made;
-use crate::process::{DiscField, Given, Runs, SaltProfile, SaltingOutcome, SourPoint, Sourness, StageBalance, Stream, turned};
+use crate::process::{
+    DiscField, Factors, Given, Runs, SaltProfile, SaltingOutcome, SourPoint, Sourness, StageBalance, Stream, turned,
+};
 
 /// What the drying stage calculates.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -113,8 +115,9 @@ pub fn drying_given(
         Runs::WithLikely => with_diffusivity(&cheese, design, name, diffusivity_m2_s, parameters),
         Runs::MiddleOnly => Ok(TrayRun { name, ..middle.clone() }),
     };
-    let (if_slow, if_fast) =
-        (likely("slow cheese", MOISTURE_DIFFUSIVITY.range.0)?, likely("fast cheese", MOISTURE_DIFFUSIVITY.range.1)?);
+    let Factors { least, most, .. } = Factors::known_or(given.known.moisture_diffusivity, &MOISTURE_DIFFUSIVITY);
+    let diffusivity = |factor: f64| factor * MOISTURE_DIFFUSIVITY.value;
+    let (if_slow, if_fast) = (likely("slow cheese", diffusivity(least))?, likely("fast cheese", diffusivity(most))?);
     // One tray has nothing to be swapped with.
     let swap_h = (design.tray_swap && trays.wanted.min(design.tray_count) > 1).then_some(0.5 * design.drying_h);
     Ok(DryingOutcome {

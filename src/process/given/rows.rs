@@ -5,6 +5,7 @@
 //! two per cent over their whole range (radiation, the second term of the sorption, the pepper's porosity). A few of those can be set, though not
 //! drawn, so that a check from outside can follow them.
 
+use super::believed::Factors;
 use super::distribution::Distribution;
 use super::place_temperature::{AIR_WARMTH, JAR_WARMTH, MOULDS_WARMTH};
 use crate::design::{CultureBy, CultureKind, Design, MilkTreatment, Stage};
@@ -37,6 +38,8 @@ pub struct UncertainParameter {
     record: fn(&Design) -> Constant,
     get: fn(&UncertainParameters) -> f64,
     set: fn(&mut UncertainParameters, f64),
+    get_known: fn(&KnownConstants) -> Option<Factors>,
+    set_known: fn(&mut KnownConstants, Factors),
 }
 
 impl UncertainParameter {
@@ -71,24 +74,51 @@ impl UncertainParameter {
         UNCERTAIN_PARAMETERS.iter().chain(SET_ONLY_PARAMETERS)
     }
 
-    /// Returns the factors at the least and the greatest value of its record.
+    /// Returns what the kitchen of a design is known to have; none where it is not known, or was learned of another record.
+    #[must_use]
+    pub fn known(&self, design: &Design) -> Option<Factors> {
+        let estimate = design.kitchen.as_ref()?.of(self.key)?;
+        Factors::of_estimate(estimate, &self.record(design))
+    }
+
+    /// Returns what some known constants hold of it.
+    #[must_use]
+    pub fn known_of(&self, known: &KnownConstants) -> Option<Factors> {
+        (self.get_known)(known)
+    }
+
+    /// Returns some known constants with this one.
+    #[must_use]
+    pub fn set_known(&self, known: KnownConstants, factors: Factors) -> KnownConstants {
+        let mut changed = known;
+        (self.set_known)(&mut changed, factors);
+        changed
+    }
+
+    /// Returns what is believed of it in the kitchen of a design: what is known, or what its record says of any kitchen.
+    #[must_use]
+    pub fn believed(&self, design: &Design) -> Factors {
+        Factors::known_or(self.known(design), &self.record(design))
+    }
+
+    /// Returns the factors at the least and the greatest value that it has in the kitchen of a design, or by its record.
     #[must_use]
     pub fn ends(&self, design: &Design) -> (f64, f64) {
-        let record = self.record(design);
-        (record.range.0 / record.value, record.range.1 / record.value)
+        let Factors { least, most, .. } = self.believed(design);
+        (least, most)
     }
 
     /// Returns how it is drawn.
     #[must_use]
     pub fn drawn(&self, design: &Design) -> Distribution {
-        let (least, most) = self.ends(design);
+        let Factors { least, most, .. } = Factors::of_record(&self.record(design));
         Distribution::between(least, most)
     }
 
     /// Returns the factor below which a share of all draws is, as [`Distribution::at_share`] has it.
     ///
     /// # Arguments
-    /// * `share`: u, 0 to 1; 0 gives the least value, 0.5 the record's, 1 the greatest
+    /// * `share`: u, 0 to 1; 0 gives the least value, 0.5 the most likely, 1 the greatest
     ///
     /// # Example
     /// ```
@@ -100,8 +130,7 @@ impl UncertainParameter {
     /// ```
     #[must_use]
     pub fn at_share(&self, design: &Design, share: f64) -> f64 {
-        let (least, most) = self.ends(design);
-        self.drawn(design).at_share(least, most, share)
+        self.believed(design).at_share(&self.record(design), share)
     }
 }
 
@@ -116,6 +145,8 @@ macro_rules! parameters {
             record: $record,
             get: |parameters| parameters.$member,
             set: |parameters, factor| parameters.$member = factor,
+            get_known: |known| known.$member,
+            set_known: |known, factors| known.$member = Some(factors),
         } ),* ];
     };
     (
@@ -131,6 +162,10 @@ macro_rules! parameters {
                 Self { $( $member: 1.0, )* $( $other: 1.0, )* }
             }
         }
+
+        /// What is known of each uncertain constant in a kitchen; none where nothing but its record is.
+        #[derive(Clone, Copy, Debug, Default, PartialEq)]
+        pub struct KnownConstants { $( $(#[$doc])* pub $member: Option<Factors>, )* $( $(#[$other_doc])* pub $other: Option<Factors>, )* }
 
         parameters! { @rows UNCERTAIN_PARAMETERS, "Every uncertain quantity that is drawn, in the order of the stages that first look at it.", $( $member = $row )* }
         parameters! { @rows SET_ONLY_PARAMETERS, "Quantities that move too little to be drawn, and that can be set for checks from outside.", $( $other = $other_row )* }

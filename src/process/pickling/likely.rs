@@ -8,7 +8,7 @@ use super::soak::Soak;
 use crate::law::acidity::{ACETATE_MOBILITY, ACID_OBSTRUCTION, CONDITIONAL_PK};
 use crate::law::buffering::BUFFER_SCALE;
 use crate::numeric::Fineness;
-use crate::process::{Distribution, UncertainParameters};
+use crate::process::{Factors, Given, UncertainParameters};
 use crate::source::Constant;
 
 crate::constants! {
@@ -51,13 +51,12 @@ pub(super) enum Pace {
 
 impl Pace {
     /// Returns the factor on a record at this end: that of a share of its draws.
-    fn factor(self, record: &Constant, slow: f64, fast: &Constant) -> f64 {
-        let (least, most) = (record.range.0 / record.value, record.range.1 / record.value);
+    fn factor(self, (known, record): (Option<Factors>, &Constant), slow: f64, fast: &Constant) -> f64 {
         let share = match self {
             Self::Slow => slow,
             Self::Fast => fast.value,
         };
-        Distribution::between(least, most).at_share(least, most, share)
+        Factors::known_or(known, record).at_share(record, share)
     }
 }
 
@@ -107,19 +106,20 @@ impl LikelySoak {
         bath: &VinegarBath,
         soak_h: f64,
         (pace, middle): (Pace, Middle),
-        parameters: &UncertainParameters,
+        given: &Given,
     ) -> Result<Self, PicklingError> {
+        let known = &given.known;
         let less_sour = if pace == Pace::Slow { middle.soured * SLOW_START.value } else { 0.0 };
         let cheese = PickledCheese {
             start_ph: cheese.start_ph + less_sour,
-            buffer_scale: pace.factor(&BUFFER_SCALE, SLOW_BUFFER.value, &FAST_BUFFER),
-            diffusivity_scale: pace.factor(&ACID_OBSTRUCTION, middle.slow_acid(), &FAST_ACID),
+            buffer_scale: pace.factor((known.buffer, &BUFFER_SCALE), SLOW_BUFFER.value, &FAST_BUFFER),
+            diffusivity_scale: pace.factor((known.acid_obstruction, &ACID_OBSTRUCTION), middle.slow_acid(), &FAST_ACID),
             ..*cheese
         };
         let parameters = UncertainParameters {
-            acetate_mobility: pace.factor(&ACETATE_MOBILITY, SLOW_ACETATE.value, &FAST_ACETATE),
-            acid_pk: pace.factor(&CONDITIONAL_PK, SLOW_PK.value, &FAST_PK),
-            ..*parameters
+            acetate_mobility: pace.factor((known.acetate_mobility, &ACETATE_MOBILITY), SLOW_ACETATE.value, &FAST_ACETATE),
+            acid_pk: pace.factor((known.acid_pk, &CONDITIONAL_PK), SLOW_PK.value, &FAST_PK),
+            ..given.parameters
         };
         let soak = Soak::with(&cheese, bath, Fineness::SOAK_SPREAD)?.under(&parameters);
         let equilibrium_ph = soak.equilibrium_ph()?;

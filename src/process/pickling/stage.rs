@@ -138,7 +138,7 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
     let own_ph = (design.cheese_ph_from == PhFrom::Calculated).then_some(dried.sourness.own_ph);
     let middle = Middle::of(&shown.soak, own_ph);
     let likely = |pace: Pace| match given.runs {
-        Runs::WithLikely => LikelySoak::of(&cheese, &bath, design.pickling_h, (pace, middle), parameters),
+        Runs::WithLikely => LikelySoak::of(&cheese, &bath, design.pickling_h, (pace, middle), given),
         Runs::MiddleOnly => Ok(LikelySoak { soak: shown.soak.clone(), targets: shown.targets, equilibrium_ph }),
     };
     let slow = likely(Pace::Slow)?;

@@ -4,7 +4,7 @@ use super::error::PicklingError;
 use crate::law::Matter;
 use crate::law::soaking::SWELLING_WATER;
 use crate::numeric::{Fineness, Half};
-use crate::process::{AirNow, Cheese, DiscField, DiscRun, Given, OpenFaces, Runs, Surface, problem};
+use crate::process::{AirNow, Cheese, DiscField, DiscRun, Factors, Given, OpenFaces, Runs, Surface, problem};
 
 /// Transfer at the face, m/s: so quick that the face has the water it can hold at once.
 const AT_ONCE_M_S: f64 = 1e-5;
@@ -102,13 +102,13 @@ impl Swelling<'_> {
     /// # Errors
     /// [`PicklingError::Uptake`].
     pub fn judged(&self, end_h: f64, given: &Given) -> Result<[Vec<SwollenPoint>; 3], PicklingError> {
-        let (least, most) = SWELLING_WATER.range;
+        let Factors { least, most, .. } = Factors::known_or(given.known.swelling, &SWELLING_WATER);
         let judged = self.follow(given.parameters.swelling * SWELLING_WATER.value, end_h)?;
         let likely = |face_water: f64| match given.runs {
             Runs::WithLikely => self.follow_within(face_water, end_h, TOLERANCE.1),
             Runs::MiddleOnly => Ok(judged.clone()),
         };
-        let (least, most) = (likely(least)?, likely(most)?);
+        let (least, most) = (likely(least * SWELLING_WATER.value)?, likely(most * SWELLING_WATER.value)?);
         Ok([judged, least, most])
     }
 

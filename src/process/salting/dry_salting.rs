@@ -8,7 +8,7 @@ use crate::law::food_density::cheese_volume_ml;
 use crate::law::salt::{SALT_DIFFUSIVITY, salt_diffusivity_m2_s};
 use crate::law::syneresis::left_share;
 use crate::process::frames::FrameClock;
-use crate::process::{DrainingOutcome, Given, Runs};
+use crate::process::{DrainingOutcome, Factors, Given, Runs};
 
 /// What is sprinkled, and on what.
 pub(super) struct DrySalting<'a> {
@@ -112,7 +112,8 @@ pub(super) fn dry_salt(salting: &DrySalting<'_>) -> Result<Salted, SaltStuck> {
         let run = salting.follow(run, 1.0, &mut |_| ())?;
         Ok([run.on_average_at_the_faces(), run.at_the_centre()])
     };
-    let (slow, fast) = (with(SALT_DIFFUSIVITY.range.0)?, with(SALT_DIFFUSIVITY.range.1)?);
+    let Factors { least, most, .. } = Factors::known_or(salting.given.known.salt_diffusivity, &SALT_DIFFUSIVITY);
+    let (slow, fast) = (with(least * SALT_DIFFUSIVITY.value)?, with(most * SALT_DIFFUSIVITY.value)?);
     // Slower salt leaves more on the faces and less at the centre, but not so where it came on the last turn.
     let likely = |value: f64, slow: f64, fast: f64| (100.0 * value.min(slow).min(fast), 100.0 * value.max(slow).max(fast));
     let ([surface, centre], [slow_surface, slow_centre], [fast_surface, fast_centre]) = (end, slow, fast);

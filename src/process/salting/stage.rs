@@ -8,7 +8,7 @@ use crate::design::SaltingDesign;
 use crate::law::food_density::cheese_volume_ml;
 use crate::law::salt::{SALT_DIFFUSIVITY, even_days};
 use crate::law::{Matter, coat};
-use crate::process::{CultureNow, DrainingOutcome, Given, Sourness, StageBalance, Stream};
+use crate::process::{CultureNow, DrainingOutcome, Factors, Given, Sourness, StageBalance, Stream};
 use std::f64::consts::PI;
 
 /// What the salting stage calculates.
@@ -142,7 +142,8 @@ pub fn salting_given(
     let days = |diffusivity_m2_s: f64| if salt_kg > 0.0 { even_days(depth_mm, diffusivity_m2_s) } else { 0.0 };
     let pepper_each_g = pepper_g_dm2 * coat::area_dm2(drained.diameter_mm, thickness_mm);
     let coat_mm = coat::thickness_mm(pepper_g_dm2);
-    let (slowest, fastest) = SALT_DIFFUSIVITY.range;
+    let Factors { least, most, .. } = Factors::known_or(given.known.salt_diffusivity, &SALT_DIFFUSIVITY);
+    let (slowest, fastest) = (least * SALT_DIFFUSIVITY.value, most * SALT_DIFFUSIVITY.value);
     let kept_each_turn_kg = (salt_kg - lost_kg) / f64::from(salted_turns.max(1));
     let Salted { profile, column, lies_on_the_faces, likely_surface_percent, likely_centre_percent } =
         dry_salt(&DrySalting { drained, draining_temperature_c, thickness_mm, kept_each_turn_kg, salted_turns, given })?;
