@@ -123,6 +123,14 @@ impl<O, A> Background<O, A> {
         self.board.changed.notify_one();
     }
 
+    /// Gives up the newest order: no answer will come of it, and that is no failure.
+    pub fn give_up(&self) {
+        let mut state = self.board.state();
+        state.newest += 1;
+        state.waiting = None;
+        (state.running, state.failed) = (false, false);
+    }
+
     /// Returns the last answer.
     #[must_use]
     pub fn answer(&self) -> Option<Arc<A>> {

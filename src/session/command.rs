@@ -2,7 +2,7 @@
 
 use crate::analysis::{ScaleGoal, Scaled};
 use crate::design::{
-    BuyFor, Design, DesignError, Good, Stage, SuppliesDesign, Value, WeekDesign, Wish, field, fields, lower_first,
+    BuyFor, Design, DesignError, Good, KnownKitchen, Stage, SuppliesDesign, Value, WeekDesign, Wish, field, fields, lower_first,
 };
 use crate::plan::time_words;
 use crate::units::Units;
@@ -37,6 +37,8 @@ pub enum Command {
     SetWeek(Box<WeekDesign>),
     /// Set where everything comes from.
     SetSupplies(Box<SuppliesDesign>),
+    /// Use a kitchen that a log tells of, or again what is believed of all kitchens.
+    UseKitchen(Option<Box<KnownKitchen>>),
 }
 
 impl Command {
@@ -83,6 +85,8 @@ impl Command {
                 supplies.check()?;
                 design.supplies.clone_from(supplies);
             }
+            Self::UseKitchen(Some(kitchen)) => design.use_kitchen((**kitchen).clone())?,
+            Self::UseKitchen(None) => design.leave_kitchen(),
         }
         Ok(())
     }
@@ -115,6 +119,9 @@ impl Command {
             Self::SetNote(_) => "Note".to_owned(),
             Self::SetWeek(week) => week_name(&before.week, week),
             Self::SetSupplies(supplies) => supplies_name(&before.supplies, supplies),
+            Self::UseKitchen(Some(kitchen)) if kitchen.name.is_empty() => "Calculate for your kitchen".to_owned(),
+            Self::UseKitchen(Some(kitchen)) => format!("Calculate for the kitchen “{}”", kitchen.name),
+            Self::UseKitchen(None) => "Stop using your kitchen".to_owned(),
         }
     }
 }

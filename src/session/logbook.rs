@@ -2,6 +2,7 @@
 
 use crate::design::{Design, DesignId};
 use crate::file::{FileError, LogFile};
+use crate::plan::Now;
 use crate::record::{Additions, BatchRecord, EntryKind, EntryValue, Log, ReadLine, RecordError};
 use jiff::civil::DateTime;
 use std::path::{Path, PathBuf};
@@ -120,10 +121,14 @@ impl Logbook {
 
     /// Begins a batch of a design, as it is now, and brings it into sight.
     ///
+    /// # Arguments
+    /// * `now`: what time it is in the kitchen, and in which zone
+    ///
     /// # Errors
     /// [`LogbookError`]; nothing was written then.
-    pub fn begin(&mut self, name: &str, begun: DateTime, design: &Design, id: Option<DesignId>) -> Result<u32, LogbookError> {
-        let number = self.write(|log| Ok(log.begin(name, begun, design.clone(), id)))?;
+    pub fn begin(&mut self, name: &str, now: &Now, design: &Design, id: Option<DesignId>) -> Result<u32, LogbookError> {
+        let zone = now.zone.iana_name().unwrap_or_default();
+        let number = self.write(|log| Ok(log.begin_in(zone, name, now.at, design.clone(), id)))?;
         self.chosen = Some(number);
         Ok(number)
     }

@@ -12,6 +12,7 @@ mod examples;
 mod fault;
 mod jobs;
 mod kept;
+mod kitchen_job;
 mod left_behind;
 mod lift_job;
 mod logbook;
@@ -47,6 +48,7 @@ pub use examples::{EXAMPLES, Example, clear_note_of_example, is_note_of_example}
 pub use fault::FaultLog;
 pub use jobs::{Sensitivity, SensitivityJob, SpreadJob};
 pub use kept::{Keepable, Kept};
+pub use kitchen_job::{FoundKitchen, KitchenJob};
 pub use left_behind::{LeftBehind, LeftFile};
 pub use lift_job::{FoundLifts, LiftJob, PricedLift};
 pub use logbook::{Logbook, LogbookError};

@@ -7,6 +7,7 @@ mod comparison;
 mod heat_step;
 mod kitchen;
 mod log_fields;
+mod narrowed;
 mod next;
 mod plan;
 pub mod sample;

@@ -1,13 +1,19 @@
 //! Tests of `src/session/logbook.rs`; the batches are invented.
 
 use jiff::civil::{DateTime, date};
+use jiff::tz::TimeZone;
 use std::path::PathBuf;
 use vatsketch::design::Design;
-use vatsketch::record::{EntryKind, EntryValue};
+use vatsketch::plan::Now;
+use vatsketch::record::{Anchor, EntryKind, EntryValue};
 use vatsketch::session::Logbook;
 
 fn at(hour: i8) -> DateTime {
     date(2031, 5, 5).at(hour, 0, 0, 0)
+}
+
+fn now(hour: i8) -> Now {
+    Now { at: at(hour), zone: TimeZone::UTC }
 }
 
 fn place() -> (tempfile::TempDir, PathBuf) {
@@ -21,7 +27,7 @@ fn what_is_entered_is_in_the_file_at_once() {
     let (_folder, design) = place();
     let mut book = Logbook::open(&design).unwrap();
     assert!(book.chosen().is_none() && !book.path().exists(), "an empty log is no file");
-    book.begin("Tuesday", at(8), &Design::default(), None).unwrap();
+    book.begin("Tuesday", &now(8), &Design::default(), None).unwrap();
     book.enter(at(9), EntryKind::MilkPoured, &EntryValue::Number(4.5)).unwrap();
     let again = Logbook::open(&design).unwrap();
     assert_eq!(again.batches(), book.batches());
@@ -32,7 +38,7 @@ fn what_is_entered_is_in_the_file_at_once() {
 fn what_somebody_else_adds_in_the_meantime_is_kept() {
     let (_folder, design) = place();
     let mut one = Logbook::open(&design).unwrap();
-    one.begin("", at(8), &Design::default(), None).unwrap();
+    one.begin("", &now(8), &Design::default(), None).unwrap();
     let mut other = Logbook::open(&design).unwrap();
     other.enter(at(9), EntryKind::MilkPoured, &EntryValue::Number(4.5)).unwrap();
     one.enter(at(10), EntryKind::RennetPoured, &EntryValue::Number(1.2)).unwrap();
@@ -45,7 +51,7 @@ fn what_somebody_else_adds_in_the_meantime_is_kept() {
 fn what_is_taken_back_is_kept_in_the_file() {
     let (_folder, design) = place();
     let mut book = Logbook::open(&design).unwrap();
-    book.begin("", at(8), &Design::default(), None).unwrap();
+    book.begin("", &now(8), &Design::default(), None).unwrap();
     let entry = book.enter(at(9), EntryKind::MilkPoured, &EntryValue::Number(45.0)).unwrap();
     book.correct(entry, &EntryValue::Withdrawn).unwrap();
     let again = Logbook::open(&design).unwrap();
@@ -60,4 +66,19 @@ fn a_file_that_is_no_log_is_refused_and_left_alone() {
     std::fs::write(Logbook::beside(&design), "a shopping list").unwrap();
     assert!(Logbook::open(&design).is_err());
     assert_eq!(std::fs::read_to_string(Logbook::beside(&design)).unwrap(), "a shopping list");
+}
+
+/// Where clocks are changed in the night, an hour less passes than the clock on the wall says: the zone is kept with the batch.
+#[test]
+fn hours_are_those_that_pass_also_where_clocks_are_changed() {
+    let (_folder, design) = place();
+    let zone = TimeZone::get("Europe/Berlin").unwrap();
+    let evening = date(2031, 3, 29).at(20, 0, 0, 0);
+    let mut book = Logbook::open(&design).unwrap();
+    book.begin("", &Now { at: evening, zone }, &Design::default(), None).unwrap();
+    book.enter(evening, EntryKind::AirBegan, &EntryValue::Done).unwrap();
+    book.enter(date(2031, 3, 30).at(8, 0, 0, 0), EntryKind::CheeseWeight, &EntryValue::Number(90.0)).unwrap();
+    let again = Logbook::open(&design).unwrap();
+    assert_eq!(again.chosen().unwrap().zone, "Europe/Berlin");
+    assert_eq!(again.chosen().unwrap().series(EntryKind::CheeseWeight, Anchor::Air), [(11.0, 90.0)]);
 }

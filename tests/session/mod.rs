@@ -10,6 +10,7 @@ mod id;
 mod jobs;
 mod judged;
 mod keeping;
+mod kitchen;
 mod logbook;
 mod probe_import;
 mod recovery;

@@ -2,6 +2,7 @@
 
 use jiff::civil::date;
 use jiff::tz::TimeZone;
+use vatsketch::plan::Now;
 use vatsketch::record::EntryKind;
 use vatsketch::session::{Logbook, ProbeImport, ProbeWish};
 
@@ -13,7 +14,8 @@ fn a_table_is_read_again_in_another_way_and_written_down_once() {
     let (design, table) = (folder.path().join("may.vat.ron"), folder.path().join("probe.csv"));
     std::fs::write(&table, TABLE).unwrap();
     let mut book = Logbook::open(&design).unwrap();
-    book.begin("", date(2031, 5, 9).at(7, 0, 0, 0), &crate::example("warm-cabinet"), None).unwrap();
+    book.begin("", &Now { at: date(2031, 5, 9).at(7, 0, 0, 0), zone: TimeZone::UTC }, &crate::example("warm-cabinet"), None)
+        .unwrap();
     let mut import = ProbeImport::read(&table, book.chosen().unwrap(), TimeZone::UTC).unwrap();
     let values = |import: &ProbeImport| import.found().unwrap().0.read.iter().map(|line| line.value).collect::<Vec<_>>();
     assert_eq!(values(&import), [8.5, 17.0]);

@@ -6,6 +6,7 @@ use crate::record::BatchRecord;
 use crate::report::short_moment;
 use crate::session::Logbook;
 use crate::ui::state::ask::{Ask, LogAsk};
+use crate::ui::state::log_view::LogPart;
 use crate::ui::state::view::View;
 use crate::ui::widget::pill::{pill_ui, pills_ui};
 use crate::ui::widget::spoken::heading_ui;
@@ -27,16 +28,21 @@ pub(super) fn batches_ui(ui: &mut Ui, view: &mut View, book: &Logbook, now: &Now
     let mut asks = Vec::new();
     heading_ui(ui, "Batches");
     pills_ui(ui, "Batches", |ui| {
-        let chosen = book.chosen().map(|batch| batch.number).filter(|_| !view.log.all);
-        if book.batches().len() > 1
-            && pill_ui(ui, "All batches", "All batches", "Lay all batches side by side", (view.log.all, view.log.all))
-        {
-            asks.push(Ask::Log(LogAsk::All));
+        let chosen = book.chosen().map(|batch| batch.number).filter(|_| view.log.part == LogPart::Batch);
+        let parts = [
+            (LogPart::All, "All batches", "Lay all batches side by side", 1),
+            (LogPart::Kitchen, "Your kitchen", "What the batches show of your kitchen", 0),
+        ];
+        for (part, label, help, more_than) in parts {
+            let shown = view.log.part == part;
+            if book.batches().len() > more_than && pill_ui(ui, label, label, help, (shown, shown)) {
+                asks.push(Ask::Log(LogAsk::Part(part)));
+            }
         }
         for batch in book.batches().iter().rev().take(MOST_BATCHES) {
             let label = label(batch, view);
             let is_chosen = chosen == Some(batch.number);
-            let stops = is_chosen || (chosen.is_none() && !view.log.all);
+            let stops = is_chosen || (chosen.is_none() && view.log.part == LogPart::Batch);
             if pill_ui(ui, &label, &label, "Show what was written down of this batch", (is_chosen, stops)) {
                 asks.push(Ask::Log(LogAsk::Choose(batch.number)));
             }
@@ -46,7 +52,7 @@ pub(super) fn batches_ui(ui: &mut Ui, view: &mut View, book: &Logbook, now: &Now
         let words = format!("{left} older batches are among “All batches”.");
         ui.label(RichText::new(words).size(CAPTION).color(palette.soft));
     }
-    if book.chosen().is_some() && !view.log.all {
+    if book.chosen().is_some() && view.log.part == LogPart::Batch {
         ui.add_space(10.0);
         asks.extend(time_ui(ui, view, now));
         ui.add_space(6.0);

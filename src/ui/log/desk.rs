@@ -5,9 +5,11 @@ use crate::design::{Design, Stage};
 use crate::record::{Additions, Entry};
 use crate::report::{BatchLine, batch_lines, entry_words};
 use crate::session::{Logbook, ProbeImport};
+use crate::ui::log::kitchen::KitchenKnown;
 use crate::ui::log::page::{LogFound, LogParts, log_page_ui};
 use crate::ui::log::shown::{LogShown, Look};
 use crate::ui::state::ask::Ask;
+use crate::ui::state::log_view::LogPart;
 use crate::ui::state::view::View;
 use crate::ui::widget::room::Room;
 use crate::units::Units;
@@ -89,11 +91,11 @@ impl LogDesk {
         ui: &mut Ui,
         view: &mut View,
         (path, design): (Option<&Path>, &Design),
-        look: Look<'_>,
+        (look, kitchen): (Look<'_>, KitchenKnown<'_>),
         room: Room,
     ) -> Vec<Ask> {
         self.follow(path, look);
-        if view.log.all {
+        if view.log.part == LogPart::All {
             self.find(&view.log.sought);
         }
         let unreadable = self.read.as_ref().filter(|_| self.example.is_none() && path.is_some());
@@ -102,7 +104,7 @@ impl LogDesk {
         }
         let of_design = self.read.as_ref().filter(|_| path.is_some()).and_then(|(_, book)| book.as_ref().ok());
         let Some(book) = self.example.as_ref().or(of_design) else {
-            return log_page_ui(ui, view, &LogFound::NoFile, look.now, room);
+            return log_page_ui(ui, view, &LogFound::NoFile(design), look.now, room);
         };
         if let Some(shown) = &mut self.shown {
             if book.is_example() {
@@ -121,6 +123,7 @@ impl LogDesk {
                 .as_ref()
                 .filter(|(batch, _)| book.chosen().map(|batch| batch.number) == Some(*batch))
                 .map(|(_, table)| table),
+            kitchen,
         };
         log_page_ui(ui, view, &LogFound::Book(parts), look.now, room)
     }

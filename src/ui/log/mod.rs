@@ -7,6 +7,8 @@ pub(super) mod desk;
 pub(super) mod entry;
 pub(super) mod fields;
 pub(super) mod import;
+pub(super) mod kitchen;
+pub(super) mod kitchen_found;
 pub(super) mod next;
 pub(super) mod page;
 pub(super) mod shown;

@@ -9,8 +9,10 @@ use crate::ui::log::batches::batches_ui;
 use crate::ui::log::beside::beside_ui;
 use crate::ui::log::fields::{against_ui, fields_ui, head_ui};
 use crate::ui::log::import::import_ui;
+use crate::ui::log::kitchen::{KitchenKnown, from_file_ui, kitchen_ui, used_ui};
 use crate::ui::log::shown::LogShown;
 use crate::ui::state::ask::{Ask, LogAsk};
+use crate::ui::state::log_view::LogPart;
 use crate::ui::state::view::View;
 use crate::ui::widget::room::Room;
 use crate::ui::widget::scroll::scroll_ui;
@@ -25,7 +27,7 @@ const AGAINST_WIDTH: f32 = 330.0;
 /// The log as the page finds it.
 pub(in crate::ui) enum LogFound<'a> {
     /// The design is in no file yet, so that nothing can stand beside it.
-    NoFile,
+    NoFile(&'a Design),
     /// The file is no log, or cannot be read.
     Unreadable(&'a str),
     /// The log.
@@ -45,6 +47,8 @@ pub(in crate::ui) struct LogParts<'a> {
     pub(in crate::ui) across: &'a [BatchLine],
     /// The table of a probe that is looked at.
     pub(in crate::ui) import: Option<&'a ProbeImport>,
+    /// What is known of the kitchen.
+    pub(in crate::ui) kitchen: KitchenKnown<'a>,
 }
 
 /// Draws the page and returns what is asked for.
@@ -52,7 +56,7 @@ pub(in crate::ui) fn log_page_ui(ui: &mut Ui, view: &mut View, found: &LogFound<
     let side = Frame::new().fill(Palette::of(ui).background).inner_margin(Margin::symmetric(12, 10));
     let mut asks = Vec::new();
     let parts = match found {
-        LogFound::NoFile => return CentralPanel::default().frame(side).show(ui, no_file_ui).inner.into_iter().collect(),
+        LogFound::NoFile(design) => return CentralPanel::default().frame(side).show(ui, |ui| no_file_ui(ui, design)).inner,
         LogFound::Unreadable(why) => {
             CentralPanel::default().frame(side).show(ui, |ui| alert_ui(ui, RichText::new(*why)));
             return asks;
@@ -64,7 +68,7 @@ pub(in crate::ui) fn log_page_ui(ui: &mut Ui, view: &mut View, found: &LogFound<
             Panel::left("batches").exact_size(BATCHES_WIDTH).resizable(false).frame(side).show(ui, |ui| {
                 scroll_ui(ui, "batches", |ui| asks.extend(batches_ui(ui, view, parts.book, now)));
             });
-            if !view.log.all && parts.import.is_none() && parts.shown.is_some() {
+            if room_for(view, parts) == Middle::Entries && parts.shown.is_some() {
                 Panel::right("against").exact_size(AGAINST_WIDTH).resizable(false).frame(side).show(ui, |ui| {
                     scroll_ui(ui, "against", |ui| asks.extend(compared_ui(ui, view, parts)));
                 });
@@ -106,6 +110,8 @@ enum Middle {
     Import,
     /// All batches.
     Across,
+    /// What they tell of the kitchen.
+    Kitchen,
     /// One batch.
     Entries,
 }
@@ -113,10 +119,12 @@ enum Middle {
 const fn room_for(view: &View, parts: LogParts<'_>) -> Middle {
     if parts.import.is_some() {
         Middle::Import
-    } else if view.log.all {
-        Middle::Across
     } else {
-        Middle::Entries
+        match view.log.part {
+            LogPart::Batch => Middle::Entries,
+            LogPart::All => Middle::Across,
+            LogPart::Kitchen => Middle::Kitchen,
+        }
     }
 }
 
@@ -124,6 +132,7 @@ fn middle_ui(ui: &mut Ui, view: &mut View, parts: LogParts<'_>, middle: Middle) 
     let chosen = parts.book.chosen();
     match (middle, chosen, parts.shown) {
         (Middle::Across, ..) => across_ui(ui, view, parts.across, parts.book.batches().len(), Room::Column),
+        (Middle::Kitchen, ..) => kitchen_ui(ui, view, (parts.book, parts.design), parts.kitchen),
         (Middle::Import, Some(record), _) => {
             parts.import.and_then(|table| import_ui(ui, view, table, record)).into_iter().collect()
         }
@@ -153,7 +162,7 @@ fn what_it_is_for_ui(ui: &mut Ui) {
     ui.add(Label::new(words).wrap());
 }
 
-fn no_file_ui(ui: &mut Ui) -> Option<Ask> {
+fn no_file_ui(ui: &mut Ui, design: &Design) -> Vec<Ask> {
     heading_ui(ui, "What really happened");
     ui.add(Label::new("The log is kept in a file next to the design. Save the design first.").wrap());
     ui.add_space(8.0);
@@ -162,5 +171,11 @@ fn no_file_ui(ui: &mut Ui) -> Option<Ask> {
     ui.add(Label::new("Or look at what a log is like first: three invented batches.").wrap());
     ui.add_space(8.0);
     let look = ui.add(Button::new("Look at an invented log").min_size(vec2(180.0, 34.0))).clicked();
-    if save { Some(Ask::Save) } else { look.then_some(Ask::Log(LogAsk::Example(true))) }
+    ui.add_space(18.0);
+    heading_ui(ui, "Your kitchen");
+    let used = used_ui(ui, design, &[]);
+    ui.add_space(8.0);
+    let from_file = from_file_ui(ui);
+    let asks = [save.then_some(Ask::Save), look.then_some(Ask::Log(LogAsk::Example(true))), used, from_file];
+    asks.into_iter().flatten().collect()
 }

@@ -8,6 +8,7 @@ use crate::export::{Paper, Part};
 use crate::record::{EntryKind, EntryValue};
 use crate::session::{Command, LeftBehind, ProbeWish, Which};
 use crate::ui::state::cut::CutView;
+use crate::ui::state::log_view::LogPart;
 use crate::ui::state::pages::{HelpCard, Page, PlanPart};
 use jiff::civil::DateTime;
 use std::path::PathBuf;
@@ -158,8 +159,20 @@ pub enum LogAsk {
     TakeBack(u32),
     /// Everything that is written down from now on was at this time; none: at the time of writing.
     At(Option<DateTime>),
-    /// Show all batches beside each other.
-    All,
+    /// Show this part of it.
+    Part(LogPart),
+    /// Learn a kitchen from this batch too, or not any more.
+    LearnFrom(u32),
+    /// Work out what the batches tell of the kitchen.
+    Learn,
+    /// Stop working it out.
+    StopLearning,
+    /// Calculate the open design for the kitchen that was learned.
+    UseLearned,
+    /// Save what was learned as a file.
+    SaveKitchen,
+    /// Choose the file of a kitchen, and calculate the open design for it.
+    OpenKitchen,
     /// Compare the batch in sight with another; none: with no other.
     Beside(Option<u32>),
     /// Choose the table of a probe.

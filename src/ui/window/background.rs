@@ -4,7 +4,7 @@ use crate::analysis::Goal;
 use crate::caution::Caution;
 use crate::curve::Spread;
 use crate::design::Design;
-use crate::session::{ExamplesJob, FoundLifts, FoundWays, LiftJob, SensitivityJob, SpreadJob, WaysJob};
+use crate::session::{ExamplesJob, FoundKitchen, FoundLifts, FoundWays, KitchenJob, LiftJob, SensitivityJob, SpreadJob, WaysJob};
 use crate::ui::figure_card::known::{Card, Effects};
 use crate::ui::results::lift::FAILED;
 use std::collections::BTreeSet;
@@ -27,6 +27,7 @@ pub(super) struct BackgroundWork {
     pub(super) ways: Option<WaysJob>,
     /// The design, the target and the choices for which ways were ordered last.
     pub(super) ways_of: Option<(Design, Goal, Vec<&'static str>)>,
+    pub(super) kitchen: Option<KitchenJob>,
     /// A spread that was handed over ready-made: for tests and pictures.
     given: Option<Arc<Spread>>,
     /// Whether what is shown is judged by the draws of its spread.
@@ -46,6 +47,7 @@ impl BackgroundWork {
             || self.spread.as_ref().is_some_and(SpreadJob::is_running)
             || self.lifts.as_ref().is_some_and(LiftJob::is_running)
             || self.ways.as_ref().is_some_and(WaysJob::is_running)
+            || self.kitchen.as_ref().is_some_and(KitchenJob::is_running)
             || self.examples.as_ref().is_some_and(ExamplesJob::is_running)
     }
 
@@ -61,6 +63,11 @@ impl BackgroundWork {
         let (design, goal, _) = self.ways_of.as_ref()?;
         let job = self.ways.as_ref().filter(|job| !job.is_running())?;
         job.answer().filter(|found| found.design == *design && found.goal == *goal)
+    }
+
+    /// Returns what batches were found to tell of their kitchen, if that was asked for.
+    pub(super) fn found_kitchen(&self) -> Option<Arc<FoundKitchen>> {
+        self.kitchen.as_ref().and_then(KitchenJob::answer)
     }
 
     /// Returns whether the ways could not be looked for.

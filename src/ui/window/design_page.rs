@@ -6,6 +6,7 @@ use crate::design::{Design, Stage};
 use crate::session::{OpenDesign, Session, Which};
 use crate::ui::choices::before_buying::before_buying_ui;
 use crate::ui::choices::form::choices_ui;
+use crate::ui::choices::kitchen_note::kitchen_note_ui;
 use crate::ui::choices::marks::FormMarks;
 use crate::ui::choices::whose::whose_ui;
 use crate::ui::curves::page::{Batches, curves_ui};
@@ -70,6 +71,7 @@ impl Window {
         let before_buying = |ui: &mut Ui, view: &mut View| {
             let mut asks: Vec<Ask> = title_row_ui(ui, view, title).into_iter().collect();
             asks.extend(beside.and_then(|_| whose_ui(ui, edited)));
+            asks.extend(kitchen_note_ui(ui, design).map(|ask| ask.of(edited)));
             asks.extend(before_buying_ui(ui, view, design, marks, &to_buy).into_iter().map(|ask| ask.of(edited)));
             ui.add_space(6.0);
             asks

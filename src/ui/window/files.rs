@@ -27,6 +27,10 @@ pub(in crate::ui) enum Purpose {
     ProbeTable,
     /// Write the batches of a log as a table.
     BatchTable,
+    /// Write the kitchen that was learned.
+    SaveKitchen,
+    /// Read a kitchen and use it.
+    OpenKitchen,
 }
 
 impl Purpose {
@@ -43,12 +47,14 @@ impl Purpose {
             Self::ExportBoth => "Save A and B side by side as PDF",
             Self::ProbeTable => "Read in a probe’s file",
             Self::BatchTable => "Save the batches as a table",
+            Self::SaveKitchen => "Save the kitchen",
+            Self::OpenKitchen => "Use a kitchen from a file",
         }
     }
 
     /// Returns whether a file is written, so that one of that name would be lost.
     pub(in crate::ui) const fn writes(self) -> bool {
-        !matches!(self, Self::Open | Self::OpenSecond | Self::ProbeTable)
+        !matches!(self, Self::Open | Self::OpenSecond | Self::ProbeTable | Self::OpenKitchen)
     }
 
     /// Returns what becomes of a file that is overwritten.
@@ -112,6 +118,8 @@ impl Dialogs {
                 Purpose::Save | Purpose::SaveSecond => {
                     dialog.add_filter("Vatsketch design", &["ron"]).set_file_name(suggested).save_file()
                 }
+                Purpose::OpenKitchen => dialog.add_filter("Kitchen", &["ron"]).pick_file(),
+                Purpose::SaveKitchen => dialog.add_filter("Kitchen", &["ron"]).set_file_name(suggested).save_file(),
                 Purpose::ProbeTable => dialog.add_filter("Table", &["csv", "tsv", "txt"]).pick_file(),
                 Purpose::BatchTable => dialog.add_filter("CSV", &["csv"]).set_file_name(suggested).save_file(),
                 Purpose::Phone => dialog.add_filter("HTML", &["html"]).set_file_name(suggested).save_file(),

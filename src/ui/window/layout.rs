@@ -2,6 +2,7 @@
 
 use crate::session::{WallClock, Which};
 use crate::ui::help::guide::{self, GUIDE_PANE, guide_ui, pane_of};
+use crate::ui::log::kitchen::KitchenKnown;
 use crate::ui::log::shown::Look;
 use crate::ui::results::foot::{self, foot_ui};
 use crate::ui::state::ask::Ask;
@@ -82,13 +83,16 @@ impl Window {
                 }
                 let spread = self.background.spread(self.session.design());
                 let look = Look { now: &self.clock.now(), units: self.view.units, spread: spread.as_ref() };
-                self.log.page_ui(ui, &mut self.view, (self.session.path(), self.session.design()), look, room)
+                let found = self.background.found_kitchen();
+                let kitchen = KitchenKnown::of(found.as_deref(), self.background.kitchen.as_ref());
+                self.log.page_ui(ui, &mut self.view, (self.session.path(), self.session.design()), (look, kitchen), room)
             }),
             Page::Sources => {
                 let frame = Frame::new().fill(Palette::of(ui).background).inner_margin(20);
                 let laws = self.shown.laws(self.session.batch());
                 panes.pane_ui(ui, SOURCES, place, |ui| {
-                    CentralPanel::default().frame(frame).show(ui, |ui| sources_ui(ui, &mut self.view, laws));
+                    let design = self.session.design();
+                    CentralPanel::default().frame(frame).show(ui, |ui| sources_ui(ui, &mut self.view, laws, design));
                 });
                 Vec::new()
             }

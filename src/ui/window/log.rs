@@ -6,6 +6,7 @@ use crate::record::EntryValue;
 use crate::report::{batch_lines, short_moment};
 use crate::session::{Logbook, LogbookError, ProbeImport};
 use crate::ui::state::ask::LogAsk;
+use crate::ui::state::log_view::LogPart;
 use crate::ui::window::files::Purpose;
 use crate::ui::window::shell::Window;
 use egui::Context;
@@ -17,7 +18,7 @@ impl Window {
         match ask {
             LogAsk::Choose(number) => {
                 // A time that was said for one batch means nothing in another, and neither does a text that was begun.
-                (self.view.log.at, self.view.log.all, self.view.log.beside) = (None, false, None);
+                (self.view.log.at, self.view.log.part, self.view.log.beside) = (None, LogPart::Batch, None);
                 self.view.typing.retain(|key, _| !key.starts_with("log "));
                 self.log.import = None;
                 if let Some(book) = self.log.book(self.session.path()) {
@@ -25,7 +26,7 @@ impl Window {
                 }
             }
             LogAsk::At(at) => self.view.log.at = at,
-            LogAsk::All => (self.view.log.all, self.log.import) = (true, None),
+            LogAsk::Part(part) => (self.view.log.part, self.log.import) = (part, None),
             LogAsk::Beside(number) => self.view.log.beside = number,
             LogAsk::ImportFrom => self.ask_path(ctx, Purpose::ProbeTable),
             LogAsk::ImportNothing => self.log.import = None,
@@ -44,6 +45,12 @@ impl Window {
                     self.tell(why);
                 }
             }
+            LogAsk::LearnFrom(_)
+            | LogAsk::Learn
+            | LogAsk::StopLearning
+            | LogAsk::UseLearned
+            | LogAsk::SaveKitchen
+            | LogAsk::OpenKitchen => self.about_kitchen(ctx, &ask),
             LogAsk::Begin(_) | LogAsk::Enter(..) | LogAsk::TakeBack(_) | LogAsk::Import => self.write_down(ask),
         }
     }
@@ -59,7 +66,9 @@ impl Window {
         let clock = now.for_week(week).at;
         let begins = matches!(ask, LogAsk::Begin(_));
         let done: Result<Done, LogbookError> = match ask {
-            LogAsk::Begin(name) => book.begin(&name, clock, &design, id).map(|number| Done::Said(format!("Batch {number} begun"))),
+            LogAsk::Begin(name) => book
+                .begin(&name, &now.for_week(&design.week), &design, id)
+                .map(|number| Done::Said(format!("Batch {number} begun"))),
             LogAsk::Enter(kind, value) => {
                 book.enter(at.unwrap_or(clock), kind, &value).map(|entry| Done::Entry("Written down", entry))
             }

@@ -15,6 +15,7 @@ pub(super) mod in_front;
 pub(super) mod keeping;
 pub(super) mod keys;
 pub(super) mod keys_list;
+mod kitchen;
 pub(super) mod layout;
 pub(super) mod log;
 pub(super) mod logic;

@@ -105,7 +105,8 @@ impl Window {
     fn suggested(&self, purpose: Purpose) -> String {
         let title = &self.session.design().title;
         match purpose {
-            Purpose::Open | Purpose::OpenSecond | Purpose::ProbeTable => String::new(),
+            Purpose::Open | Purpose::OpenSecond | Purpose::ProbeTable | Purpose::OpenKitchen => String::new(),
+            Purpose::SaveKitchen => file_name(&self.view.log.kitchen, ".kitchen.ron"),
             Purpose::BatchTable => file_name(&format!("{title} batches"), ".csv"),
             Purpose::Save => file_name(title, ".vat.ron"),
             Purpose::SaveSecond => file_name(self.session.second().map_or("", |second| &second.design().title), ".vat.ron"),
@@ -121,7 +122,8 @@ impl Window {
     /// A dialog of the desktop asks for itself, but not about the ending that is put after the name here.
     pub(super) fn with_path(&mut self, ctx: &egui::Context, purpose: Purpose, path: &Path, asked: bool) {
         let named = match purpose {
-            Purpose::Open | Purpose::OpenSecond | Purpose::ProbeTable => path.to_owned(),
+            Purpose::Open | Purpose::OpenSecond | Purpose::ProbeTable | Purpose::OpenKitchen => path.to_owned(),
+            Purpose::SaveKitchen => with_ending(path.to_owned(), ".ron", ".kitchen.ron"),
             Purpose::BatchTable => with_ending(path.to_owned(), ".csv", ".csv"),
             Purpose::Save | Purpose::SaveSecond => with_ending(path.to_owned(), ".ron", ".vat.ron"),
             Purpose::Phone => with_ending(path.to_owned(), ".html", ".html"),
@@ -155,6 +157,8 @@ impl Window {
             Purpose::ExportBoth => self.export_both(ctx, path),
             Purpose::ProbeTable => self.look_at_table(&path),
             Purpose::BatchTable => self.save_batches(&path),
+            Purpose::SaveKitchen => self.save_kitchen(&path),
+            Purpose::OpenKitchen => self.open_kitchen(ctx, &path),
         }
     }
 

@@ -1,7 +1,7 @@
 //! The sources: every constant with its value, unit, range, source and standing.
 
 use crate::analysis::{constant_lists, correlation_lists};
-use crate::design::upper_first;
+use crate::design::{Design, upper_first};
 use crate::plan;
 use crate::report::{LawRow, constant_row, correlation_row, source_title};
 use crate::source::{AnyCorrelation, Constant, ledger};
@@ -11,11 +11,13 @@ use crate::ui::widget::scroll::read_ui;
 use crate::ui::widget::spoken::heading_ui;
 use crate::ui::widget::text_undo::remember_text;
 use crate::ui::widget::theme::{BODY, Palette, bold};
-use crate::words::EXACT_WORDS;
+use crate::words::{EXACT_WORDS, KitchenRow, kitchen_line, kitchen_rows};
 use egui::{RichText, ScrollArea, Ui, vec2};
 
 /// Draws the page.
-pub(in crate::ui) fn sources_ui(ui: &mut Ui, view: &mut View, laws: &[LawRow]) {
+///
+/// `design`: whose kitchen may put values in the place of the records'
+pub(in crate::ui) fn sources_ui(ui: &mut Ui, view: &mut View, laws: &[LawRow], design: &Design) {
     let palette = Palette::of(ui);
     let rows = ledger().unwrap_or_default();
     heading_ui(ui, "Where the numbers come from");
@@ -32,6 +34,7 @@ pub(in crate::ui) fn sources_ui(ui: &mut Ui, view: &mut View, laws: &[LawRow]) {
     ui.add_space(6.0);
     let wanted = view.search.to_lowercase();
     read_ui(ui, "Sources, laws and words", ScrollArea::vertical().auto_shrink(false), |ui| {
+        kitchen_ui(ui, design, &wanted);
         glossary_ui(ui, &wanted);
         laws_ui(ui, laws, &wanted);
         for (name, list) in constant_lists().into_iter().chain(plan::CONSTANT_LISTS) {
@@ -63,6 +66,20 @@ pub(in crate::ui) fn sources_ui(ui: &mut Ui, view: &mut View, laws: &[LawRow]) {
             }
         }
     });
+}
+
+/// Draws what the kitchen of the design puts in the place of the records.
+fn kitchen_ui(ui: &mut Ui, design: &Design, wanted: &str) {
+    let rows = design.kitchen.as_ref().map(kitchen_rows).unwrap_or_default();
+    let found: Vec<_> = rows.iter().filter(|row| matches(wanted, &["your kitchen", &row.what])).collect();
+    if let Some(line) = kitchen_line(design).filter(|_| !found.is_empty()) {
+        heading(ui, "your kitchen");
+        text_ui(ui, "", &line, "What follows stands in the place of the constants below.");
+    }
+    for row in found {
+        let (now, before) = (KitchenRow::range(row.now), KitchenRow::range(row.before));
+        text_ui(ui, &upper_first(&row.what), &row.value, &format!("likely {now}, in any kitchen {before}"));
+    }
 }
 
 /// Draws the exact words that need explaining; those of the trade are in the menu of help.

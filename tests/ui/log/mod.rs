@@ -1,5 +1,6 @@
 //! Tests of `src/ui/log`.
 
+mod kitchen;
 mod next;
 mod page;
 mod pictures;
@@ -10,7 +11,9 @@ use egui::{Key, Theme};
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
 use jiff::civil::date;
+use jiff::tz::TimeZone;
 use vatsketch::design::Wish;
+use vatsketch::plan::Now;
 use vatsketch::record::{EntryKind, EntryValue};
 use vatsketch::session::{Logbook, Session};
 use vatsketch::ui::{Page, Window};
@@ -85,7 +88,7 @@ pub fn late(folder: &std::path::Path) -> Session {
     let mut design = crate::example("first-vat");
     design.week.wish = Wish::StartAt(at(4, 10));
     let mut book = Logbook::open(&path).unwrap();
-    book.begin("the late one", at(4, 15), &design, None).unwrap();
+    book.begin("the late one", &Now { at: at(4, 15), zone: TimeZone::UTC }, &design, None).unwrap();
     for (hour, minute, kind, value) in [
         (4, 50, EntryKind::MilkPoured, EntryValue::Number(5.02)),
         (5, 10, EntryKind::WarmingBegan, EntryValue::Done),

@@ -1,5 +1,6 @@
 //! Pictures of the log.
 
+use super::kitchen::kitchen_of_invented;
 use super::{begun, invented, morning, probe_table, under_way};
 use crate::ui::{settled, type_path};
 use egui::Theme;
@@ -35,6 +36,14 @@ fn the_log_in_every_size() {
             harness.get_by_label("Compare with batch 1, invented, first").click_accesskit();
             settled(&mut harness);
             save(&mut harness, "log-compared");
+            let mut harness = kitchen_of_invented(size, theme, 20);
+            save(&mut harness, "log-kitchen");
+            harness.get_by_label("Learn from 3 batches").click_accesskit();
+            settled(&mut harness);
+            save(&mut harness, "log-kitchen-learned");
+            harness.get_by_label("Calculate the design for your kitchen").click_accesskit();
+            settled(&mut harness);
+            save(&mut harness, "log-kitchen-used");
         }
     }
 }
