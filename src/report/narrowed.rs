@@ -57,5 +57,5 @@ pub fn narrowed(before: &Spread, now: &Spread, units: Units) -> Vec<NarrowedRow>
             ranges: [before.least.zip(before.most)?, now.least.zip(now.most)?],
         })
     };
-    before.figures.iter().filter(counts).filter_map(row).filter(|row| row.share() <= NARROWER).collect()
+    before.figures.iter().filter(counts).filter_map(row).filter(|row| row.share() <= NARROWER && row.now != row.before).collect()
 }

@@ -12,7 +12,7 @@ const FITS_BADLY: f64 = 2.0;
 #[must_use]
 pub fn nearness_words(kitchen: &LearnedKitchen) -> String {
     let LearnedKitchen { measurements, before, after, .. } = kitchen;
-    let used = if *measurements == 1 { "1 measurement used.".to_owned() } else { format!("{measurements} measurements used.") };
+    let used = if *measurements == 1 { "One measurement used.".to_owned() } else { format!("{measurements} measurements used.") };
     let fits = format!(
         "{used} The calculation was off by {before:.1} times what kitchen readings are off by themselves, and is off by {after:.1} times now."
     );

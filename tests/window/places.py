@@ -19,7 +19,8 @@ PAPER = 0.93
 MIDDLE = (640, 400)
 
 TITLE_BOX = (500, 24)
-PAGE_PLAN = (1180, 24)
+PAGE_PLAN = (1151, 24)
+PAGE_LOG = (1187, 24)
 PART_PAPER = (247, 66)
 COPY_AS_TEXT = (622, 125)
 
@@ -28,6 +29,11 @@ MILK_RAIL_LEFT = (30, 262)
 MILK_RAIL_HANDLE = (170, 262)
 MILK_RAIL_RIGHT = (300, 262)
 MILK_BOX = (254, 230)
+
+# On the page Log: without a batch, and with one.
+BEGIN_BATCH = (100, 180)
+YOUR_KITCHEN = (70, 106)
+LEARN = (400, 315)
 
 SAVE = ("ctrl+s",)
 SAVE_AS = ("ctrl+shift+s",)

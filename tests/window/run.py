@@ -15,12 +15,13 @@ import sys
 sys.dont_write_bytecode = True
 
 import designs
+import logs
 import starts
 from desk import Desk, Failed, Hand
 from trial import Trial
 
 NEEDED = ["Xvfb", "openbox", "xdotool", "xclip", "xprop", "import", "setpriv", "weston", "dbus-daemon"]
-CHECKS = {check.__name__: check for check in starts.CHECKS + designs.CHECKS}
+CHECKS = {check.__name__: check for check in starts.CHECKS + designs.CHECKS + logs.CHECKS}
 
 
 def held(check, desk, program):

@@ -122,7 +122,7 @@ fn batches_ui(ui: &mut Ui, view: &View, book: &Logbook, known: KitchenKnown<'_>)
     soft(
         ui,
         &format!(
-            "At first the newest {:.0}. Leave out those that went wrong, or in which rennet, thermometer or room were others.",
+            "At first, the newest {:.0} are ticked. Untick those that went wrong, or that had another rennet, thermometer or room.",
             LEARNED_FROM.value
         ),
     );
