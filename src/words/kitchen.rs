@@ -1,33 +1,9 @@
-//! A kitchen that a design uses, in words.
+//! That a design uses a kitchen, in words.
 
 use super::number_words;
-use crate::design::{Believed, Design, KitchenEstimate, KnownKitchen};
+use crate::design::{Design, KitchenEstimate, KnownKitchen};
 use crate::kitchen::Unknown;
-use crate::process::Distribution;
 use crate::record::BatchRecord;
-
-/// What the log has told of one constant, before and now.
-#[derive(Clone, Debug, PartialEq)]
-pub struct KitchenRow {
-    /// What it is, in a maker's words.
-    pub what: String,
-    /// The most likely value with its unit.
-    pub value: String,
-    /// Between what it lies in eight cases of ten.
-    pub now: (f64, f64),
-    /// The same before any batch was logged.
-    pub before: (f64, f64),
-    /// What it lies between at all, for a picture.
-    pub ends: (f64, f64),
-}
-
-impl KitchenRow {
-    /// Returns a range in words: "0.82–1.1".
-    #[must_use]
-    pub fn range(of: (f64, f64)) -> String {
-        format!("{}–{}", three_figures(of.0), three_figures(of.1))
-    }
-}
 
 /// Returns that a design is calculated for a known kitchen, and how many of its values say nothing of this design; none where no kitchen is known.
 ///
@@ -92,48 +68,6 @@ pub fn kitchen_since(kitchen: &KnownKitchen, batches: &[BatchRecord]) -> Option<
         (_, 1) => Some(format!("You have begun one more batch since. Once it has measurements, tick it. {AGAIN}")),
         (_, more) => Some(format!("You have begun {more} more batches since. Tick those that have measurements. {AGAIN}")),
     }
-}
-
-/// Returns what is known of a kitchen, row by row.
-#[must_use]
-pub fn kitchen_rows(kitchen: &KnownKitchen) -> Vec<KitchenRow> {
-    kitchen.estimates.iter().map(row).collect()
-}
-
-/// Units that a kitchen has; a number in any other is said over what is usual.
-const KITCHEN_UNITS: [&str; 8] = ["%", "h", "min", "°C", "g", "kg", "L", "mL"];
-
-/// The unit of all others.
-const USUAL: &str = "times the usual";
-
-fn row(estimate: &KitchenEstimate) -> KitchenRow {
-    let KitchenEstimate { key, unit, now, before } = estimate;
-    let (unit, over) = if KITCHEN_UNITS.contains(&unit.as_str()) { (unit.as_str(), 1.0) } else { (USUAL, before.value) };
-    // Two figures of what is usual are as much as any log tells.
-    let said = |number: f64| if unit == USUAL { two_figures(number / over) } else { number };
-    let over = |(least, most): (f64, f64)| (said(least), said(most));
-    let (value, _) = over((now.value, now.value));
-    KitchenRow {
-        // A newer program may know more of them.
-        what: Unknown::from_key(key).map_or_else(|| key.clone(), |unknown| unknown.words().to_owned()),
-        value: format!("{} {unit}", three_figures(value)),
-        now: over(likely(*now, *before)),
-        before: over(likely(*before, *before)),
-        ends: over((before.least, before.most)),
-    }
-}
-
-/// Returns between what lie eight of ten draws from a range, drawn as that before it is.
-fn likely(of: Believed, before: Believed) -> (f64, f64) {
-    let Believed { value, least, most } = of;
-    let drawn = Distribution::between(before.least / before.value, before.most / before.value);
-    let at = |share: f64| value * drawn.at_share(least / value, most / value, share);
-    (at(0.1), at(0.9))
-}
-
-fn two_figures(number: f64) -> f64 {
-    // By its text, so that no rounding of a power of ten shows.
-    format!("{number:.1e}").parse().unwrap_or(number)
 }
 
 /// Returns a number to three figures, which is more than any of these is known to.

@@ -7,6 +7,7 @@ mod changes;
 mod glossary;
 mod guide;
 mod kitchen;
+mod kitchen_row;
 mod learned;
 mod lift;
 mod model;
@@ -23,7 +24,8 @@ pub use caution::{caution_line, caution_word, caution_words, counted, counted_wo
 pub use changes::{Change, changes, changes_in};
 pub use glossary::{EXACT_WORDS, TRADE_WORDS, Term, explained, terms, terms_with};
 pub use guide::{GUIDE, GuidePlace, GuideStep, step_words};
-pub use kitchen::{KitchenRow, kitchen_line, kitchen_rows, kitchen_since, three_figures};
+pub use kitchen::{kitchen_line, kitchen_since, three_figures};
+pub use kitchen_row::{KitchenRow, kitchen_rows};
 pub use learned::{NOTHING_TOLD, nearness_words, untold_words};
 pub use lift::{changes_words, lift_lines, short_lift_lines, why_not_words};
 pub use model::{FROM_A_MODEL, GERMS_BY_STAGE, MUST_NOT_EAT, POTENTIAL_GROWTH, TRUE_OF_ALL};

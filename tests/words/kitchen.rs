@@ -3,26 +3,37 @@
 use crate::kitchen::invented::kitchen;
 use crate::record::begun;
 use vatsketch::design::{Design, KnownKitchen, Value};
-use vatsketch::words::{KitchenRow, kitchen_line, kitchen_rows, kitchen_since};
+use vatsketch::units::Units;
+use vatsketch::words::{kitchen_line, kitchen_rows, kitchen_since};
 
 /// A cook has no unit of diffusion: such a number is said over what is usual, one in hours or per cent as it is.
 #[test]
 fn what_a_kitchen_has_no_unit_for_is_said_over_what_is_usual() {
     let design = crate::example("first-vat");
     let known = kitchen(&design, &[("moisture_diffusivity", 0.7, 0.8, 0.9), ("drip_end_moisture_percent", 0.97, 1.02, 1.05)]);
-    let rows = kitchen_rows(&known);
+    let rows = kitchen_rows(&known, Units::METRIC);
     assert_eq!(rows[0].value, "0.8 times the usual");
-    assert!(rows[0].ends.0 < 0.7 && rows[0].now.0 > 0.7 && rows[0].now.1 < 0.9, "{rows:?}");
-    assert!(rows[0].before.0 < rows[0].now.0 && rows[0].before.1 > rows[0].now.1, "{rows:?}");
+    let [now, before, ends] = rows[0].ranges;
+    assert!(ends.0 < before.0 && before.0 < now.0 && now.1 < before.1 && before.1 < ends.1, "{rows:?}");
+    assert_eq!(rows[0].now, "0.76–0.84");
     assert!(rows[1].value.ends_with(" %"), "{rows:?}");
-    assert_eq!(KitchenRow::range((0.712_34, 1.0)), "0.712–1");
+}
+
+/// Of a temperature a log tells how far it is from what was chosen, and a difference has no zero point.
+#[test]
+fn a_temperature_is_said_as_a_difference_in_the_unit_that_is_shown() {
+    let known = kitchen(&Design::default(), &[("warmth_of_moulds", 1.0, 1.003_411_2, 1.005)]);
+    assert_eq!(kitchen_rows(&known, Units::METRIC)[0].value, "+1.0 °C from what was chosen");
+    let us = &kitchen_rows(&known, Units::US)[0];
+    assert_eq!(us.value, "+1.8 °F from what was chosen");
+    assert!(us.before.starts_with('−'), "{us:?}");
 }
 
 #[test]
 fn a_key_of_a_newer_program_is_shown_as_it_is() {
     let mut known = kitchen(&Design::default(), &[("buffer", 0.9, 1.0, 1.1)]);
     "of_a_newer_program".clone_into(&mut known.estimates[0].key);
-    assert_eq!(kitchen_rows(&known)[0].what, "of_a_newer_program");
+    assert_eq!(kitchen_rows(&known, Units::METRIC)[0].what, "of_a_newer_program");
 }
 
 #[test]

@@ -8,6 +8,7 @@ use crate::cli::text::write_json;
 use crate::file::{kitchen_to_text, write_safely};
 use crate::kitchen::{Belief, LearnError, Learned, LearnedKitchen, learn, newest};
 use crate::record::BatchRecord;
+use crate::units::Units;
 use crate::words::{FROM_A_MODEL, KitchenRow, NOTHING_TOLD, kitchen_rows, nearness_words, untold_words};
 use serde_json::json;
 use std::io::Write;
@@ -47,7 +48,7 @@ pub(super) fn run(
     if form.json {
         write_json(to_json(&kitchen, &records), data)?;
     } else {
-        write_text(&kitchen, &records, data)?;
+        write_text(&kitchen, &records, form.shown.units, data)?;
     }
     Ok(open::ending(&log))
 }
@@ -74,8 +75,8 @@ fn shown(kitchen: &LearnedKitchen, learned: &Learned) -> Shown {
     Shown { value: belief.factor * value, likely: times(belief.likely), before, unit: if unit == "1" { "" } else { unit } }
 }
 
-fn write_text(kitchen: &LearnedKitchen, records: &[&BatchRecord], data: &mut dyn Write) -> Result<(), CliError> {
-    let rows: Vec<[String; 3]> = kitchen_rows(&kitchen.known("", records)).iter().map(cells).collect();
+fn write_text(kitchen: &LearnedKitchen, records: &[&BatchRecord], units: Units, data: &mut dyn Write) -> Result<(), CliError> {
+    let rows: Vec<[String; 3]> = kitchen_rows(&kitchen.known("", records), units).iter().map(cells).collect();
     if rows.is_empty() {
         writeln!(data, "{NOTHING_TOLD}")?;
     } else {
@@ -90,8 +91,8 @@ fn write_text(kitchen: &LearnedKitchen, records: &[&BatchRecord], data: &mut dyn
 }
 
 fn cells(row: &KitchenRow) -> [String; 3] {
-    let now = format!("{} ({})", row.value, KitchenRow::range(row.now));
-    [row.what.clone(), now, KitchenRow::range(row.before)]
+    let now = format!("{} ({})", row.value, row.now);
+    [row.what.clone(), now, row.before.clone()]
 }
 
 fn to_json(kitchen: &LearnedKitchen, records: &[&BatchRecord]) -> serde_json::Value {

@@ -41,7 +41,7 @@ pub(super) fn found_ui(ui: &mut Ui, units: Units, found: &FoundKitchen, design: 
         "Wide bar: what we expect of any kitchen. Narrow bar: what your log suggests for yours. The true value should lie inside about 8 times in 10, and outside 2 times in 10.",
     );
     ui.add_space(8.0);
-    let rows = kitchen_rows(&known);
+    let rows = kitchen_rows(&known, units);
     let figures = found.spreads.as_ref().filter(|_| found.is_of(design)).map(|(before, now)| narrowed(before, now, units));
     let room = ui.available_width();
     if let Some(figures) = figures.as_ref().filter(|_| room >= TWO_COLUMNS) {
@@ -75,14 +75,9 @@ pub(super) fn found_ui(ui: &mut Ui, units: Units, found: &FoundKitchen, design: 
 fn constants_ui(ui: &mut Ui, rows: &[KitchenRow]) {
     ui.label(RichText::new("Your kitchen").font(bold(CAPTION)));
     for row in rows {
-        let now = format!("{} ({})", row.value, KitchenRow::range(row.now));
-        row_ui(
-            ui,
-            &crate::design::upper_first(&row.what),
-            &now,
-            &KitchenRow::range(row.before),
-            Ranges::of(row.before, row.now, row.ends),
-        );
+        let [now, before, ends] = row.ranges;
+        let words = format!("{} ({})", row.value, row.now);
+        row_ui(ui, &crate::design::upper_first(&row.what), &words, &row.before, Ranges::of(before, now, ends));
     }
 }
 

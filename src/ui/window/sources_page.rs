@@ -11,7 +11,8 @@ use crate::ui::widget::scroll::read_ui;
 use crate::ui::widget::spoken::heading_ui;
 use crate::ui::widget::text_undo::remember_text;
 use crate::ui::widget::theme::{BODY, Palette, bold};
-use crate::words::{EXACT_WORDS, KitchenRow, kitchen_line, kitchen_rows};
+use crate::units::Units;
+use crate::words::{EXACT_WORDS, kitchen_line, kitchen_rows};
 use egui::{RichText, ScrollArea, Ui, vec2};
 
 /// Draws the page.
@@ -34,7 +35,7 @@ pub(in crate::ui) fn sources_ui(ui: &mut Ui, view: &mut View, laws: &[LawRow], d
     ui.add_space(6.0);
     let wanted = view.search.to_lowercase();
     read_ui(ui, "Sources, laws and words", ScrollArea::vertical().auto_shrink(false), |ui| {
-        kitchen_ui(ui, design, &wanted);
+        kitchen_ui(ui, design, view.units, &wanted);
         glossary_ui(ui, &wanted);
         laws_ui(ui, laws, &wanted);
         for (name, list) in constant_lists().into_iter().chain(plan::CONSTANT_LISTS) {
@@ -69,16 +70,15 @@ pub(in crate::ui) fn sources_ui(ui: &mut Ui, view: &mut View, laws: &[LawRow], d
 }
 
 /// Draws what the kitchen of the design puts in the place of the records.
-fn kitchen_ui(ui: &mut Ui, design: &Design, wanted: &str) {
-    let rows = design.kitchen.as_ref().map(kitchen_rows).unwrap_or_default();
+fn kitchen_ui(ui: &mut Ui, design: &Design, units: Units, wanted: &str) {
+    let rows = design.kitchen.as_ref().map(|kitchen| kitchen_rows(kitchen, units)).unwrap_or_default();
     let found: Vec<_> = rows.iter().filter(|row| matches(wanted, &["your kitchen", &row.what])).collect();
     if let Some(line) = kitchen_line(design).filter(|_| !found.is_empty()) {
         heading(ui, "your kitchen");
         text_ui(ui, "", &line, "What follows stands in the place of the constants below.");
     }
     for row in found {
-        let (now, before) = (KitchenRow::range(row.now), KitchenRow::range(row.before));
-        text_ui(ui, &upper_first(&row.what), &row.value, &format!("likely {now}, in any kitchen {before}"));
+        text_ui(ui, &upper_first(&row.what), &row.value, &format!("likely {}, in any kitchen {}", row.now, row.before));
     }
 }
 
