@@ -75,6 +75,8 @@ fn screenshots() {
     let folder = tempfile::tempdir().unwrap();
     let late = crate::ui::log::late(folder.path());
     picture_after("log-1280-light", late, [1280.0, 800.0], Theme::Light, crate::ui::log::show);
+    let unsaved = vatsketch::session::Session::open(crate::example("first-vat"), None).unwrap();
+    picture_after("kitchen-1280-light", unsaved, [1280.0, 800.0], Theme::Light, crate::ui::log::kitchen::learned_from_invented);
     picture("plan-1280-light", "first-vat", [1280.0, 800.0], Theme::Light, |window| {
         window.view.page = vatsketch::ui::Page::Plan;
         window.view.plan_part = vatsketch::ui::PlanPart::Paper;

@@ -13,12 +13,23 @@ use vatsketch::ui::{Page, Window};
 pub fn kitchen_of_invented(size: [f32; 2], theme: Theme, draws: usize) -> Harness<'static, Window> {
     let session = Session::open(crate::example("first-vat"), None).unwrap();
     let mut harness = shown(session, size, theme);
+    to_kitchen_of_invented(&mut harness, draws);
+    harness
+}
+
+/// Goes to the kitchen of the invented log; its spreads have so many draws.
+fn to_kitchen_of_invented(harness: &mut Harness<'_, Window>, draws: usize) {
     let wake = harness.ctx.clone();
     harness.state_mut().learn_with(KitchenJob::with_draws(draws, Box::new(move || wake.request_repaint())));
-    pressed(&mut harness, "Page Log");
-    pressed(&mut harness, "Look at an invented log");
-    pressed(&mut harness, "Your kitchen");
-    harness
+    pressed(harness, "Page Log");
+    pressed(harness, "Look at an invented log");
+    pressed(harness, "Your kitchen");
+}
+
+/// Shows what the invented log says of its kitchen: for the picture of the README.
+pub fn learned_from_invented(harness: &mut Harness<'static, Window>) {
+    to_kitchen_of_invented(harness, 200);
+    pressed(harness, "Learn from 3 batches");
 }
 
 fn pressed(harness: &mut Harness<'_, Window>, label: &str) {

@@ -1,6 +1,6 @@
 //! Tests of `src/ui/log`.
 
-mod kitchen;
+pub mod kitchen;
 mod next;
 mod page;
 mod pictures;
