@@ -32,6 +32,16 @@ fn gain_limit(run: &TrayRun) -> f64 {
     if most_gained > LEAST_GAIN_SHOWN { -round_up(most_gained) } else { 0.0 }
 }
 
+/// Returns the upper limit of the loss, a little above the greatest: a dry film may take water up again before the end.
+fn loss_limit(run: &TrayRun) -> f64 {
+    let greatest = run.points.iter().map(|point| point.loss_percent).fold(0.0, f64::max);
+    match greatest {
+        little if little <= 55.0 => 60.0,
+        more if more <= 78.0 => 80.0,
+        _ => 100.0,
+    }
+}
+
 fn swap(dried: &DryingOutcome) -> Vec<Event> {
     dried.swap_h.into_iter().map(|at| Event { name: "swap trays", at }).collect()
 }
@@ -77,12 +87,7 @@ pub(super) fn loss(batch: &Batch, dried: &DryingOutcome) -> Curve {
         cut: None,
         title: CurveKey::DryingLoss.title(),
         x: time_axis(batch),
-        y: Axis {
-            label: "weight lost",
-            unit: "%",
-            least: gain_limit(&dried.middle),
-            most: if end.loss_percent > 55.0 { 80.0 } else { 60.0 },
-        },
+        y: Axis { label: "weight lost", unit: "%", least: gain_limit(&dried.middle), most: loss_limit(&dried.middle) },
         series: vec![Series {
             name: "middle tray",
             role: Role::Main,
