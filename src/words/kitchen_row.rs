@@ -3,7 +3,7 @@
 use super::kitchen::three_figures;
 use crate::design::{Believed, KitchenEstimate, KnownKitchen, Unit};
 use crate::kitchen::Unknown;
-use crate::process::Distribution;
+use crate::process::{Distribution, LIKELY_SHARES};
 use crate::units::Units;
 
 /// One value of a kitchen, beside that of any kitchen.
@@ -61,7 +61,7 @@ fn likely(of: Believed, before: Believed) -> (f64, f64) {
     let Believed { value, least, most } = of;
     let drawn = Distribution::between(before.least / before.value, before.most / before.value);
     let at = |share: f64| value * drawn.at_share(least / value, most / value, share);
-    (at(0.1), at(0.9))
+    (at(LIKELY_SHARES.0), at(LIKELY_SHARES.1))
 }
 
 fn two_figures(number: f64) -> f64 {

@@ -1,12 +1,10 @@
 //! What records tell of a kitchen, in words.
 
 use crate::kitchen::LearnedKitchen;
+use crate::record::FITS_BADLY;
 
 /// What is said where every constant is as uncertain as before.
 pub const NOTHING_TOLD: &str = "These batches show nothing new about your kitchen yet. In your next batch, write down, each with its time: the temperature of the milk as it warms, the clean break, pH, and the weight of the marked cheese on several days.";
-
-/// A calculation that lies further from what was measured than this many times what readings scatter fits badly.
-const FITS_BADLY: f64 = 2.0;
 
 /// Returns how near the calculation came to what was measured, before and with what was learned.
 #[must_use]
@@ -16,7 +14,7 @@ pub fn nearness_words(kitchen: &LearnedKitchen) -> String {
     let fits = format!(
         "{used} The calculation was off by {before:.1} times what kitchen readings are off by themselves, and is off by {after:.1} times now."
     );
-    if *after > FITS_BADLY {
+    if *after > FITS_BADLY.value {
         return format!("{fits} That is still a lot: check the times and weights that you wrote down.");
     }
     format!("{fits} The next batch may still differ.")

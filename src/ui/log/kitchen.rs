@@ -2,7 +2,6 @@
 
 use crate::design::Design;
 use crate::file::MOST_TITLE;
-use crate::kitchen::newest;
 use crate::record::{BatchRecord, LEARNED_FROM};
 use crate::report::short_moment;
 use crate::session::{Command, FoundKitchen, KitchenJob, Logbook};
@@ -13,6 +12,7 @@ use crate::ui::state::view::View;
 use crate::ui::widget::spoken::{alert_ui, heading_ui, say_changes};
 use crate::ui::widget::text_undo::remember_text;
 use crate::ui::widget::theme::{CAPTION, Palette};
+use crate::ui::widget::tick::tick_ui;
 use crate::words::{kitchen_line, kitchen_since};
 use egui::{Button, Frame, Label, RichText, TextEdit, Ui, vec2};
 
@@ -44,7 +44,7 @@ impl<'a> KitchenKnown<'a> {
 pub(super) fn kitchen_ui(ui: &mut Ui, view: &mut View, (book, design): (&Logbook, &Design), kitchen: KitchenKnown<'_>) -> Vec<Ask> {
     let mut asks = Vec::new();
     heading_ui(ui, "Your kitchen");
-    let words = "Your log may show how cheese goes in your kitchen: how strong your rennet is, how your bath heats, how fast your cheeses drain, dry and sour. A design can then be calculated with narrower ranges. They are still estimates: keep measuring pH, temperature and weight. Warnings about harm go by the cautious end of the ranges.";
+    let words = "Your log may show how cheese goes in your kitchen: how strong your rennet is, how your bath heats, how fast your cheeses drain, dry and sour. A design can then be calculated with narrower ranges. They are still estimates: keep measuring pH, temperature and weight. A warning about harm becomes milder only as far as nine cases in ten allow.";
     ui.scope(|ui| {
         ui.set_max_width(ui.available_width().min(WORDS));
         ui.add(Label::new(words).wrap());
@@ -59,9 +59,7 @@ pub(super) fn kitchen_ui(ui: &mut Ui, view: &mut View, (book, design): (&Logbook
     if let Some(found) = kitchen.found.filter(|_| !kitchen.running) {
         ui.add_space(14.0);
         found_ui(ui, view.units, found, design);
-        let stale = learned_from(view, book).iter().zip(&found.records).any(|(one, other)| **one != *other)
-            || learned_from(view, book).len() != found.records.len();
-        if stale {
+        if !found.is_from(&book.learned_from(view.log.learned_from.as_ref())) {
             let words = "Your log or your choice of batches has changed since. Learn again to take that in.";
             ui.add(Label::new(RichText::new(words).size(CAPTION).color(Palette::of(ui).caution_text)).wrap());
         }
@@ -102,18 +100,10 @@ pub(super) fn used_ui(ui: &mut Ui, design: &Design, batches: &[BatchRecord]) -> 
     shown.inner.then_some(Ask::Do(Command::UseKitchen(None)))
 }
 
-/// Returns the batches that are to be learned from.
-fn learned_from<'a>(view: &View, book: &'a Logbook) -> Vec<&'a BatchRecord> {
-    match &view.log.learned_from {
-        Some(chosen) => book.batches().iter().filter(|batch| chosen.contains(&batch.number)).collect(),
-        None => newest(book.batches()).iter().collect(),
-    }
-}
-
 /// Draws the choice of batches and what has them worked out.
 fn batches_ui(ui: &mut Ui, view: &View, book: &Logbook, known: KitchenKnown<'_>) -> Vec<Ask> {
     let mut asks = Vec::new();
-    let from = learned_from(view, book);
+    let from = book.learned_from(view.log.learned_from.as_ref());
     ui.label("Batches to learn from");
     let palette = Palette::of(ui);
     let soft = |ui: &mut Ui, words: &str| {
@@ -128,9 +118,9 @@ fn batches_ui(ui: &mut Ui, view: &View, book: &Logbook, known: KitchenKnown<'_>)
     );
     ui.horizontal_wrapped(|ui| {
         for batch in book.batches().iter().rev().take(MOST_BATCHES) {
-            let mut learns = from.iter().any(|own| own.number == batch.number);
+            let learns = from.iter().any(|own| own.number == batch.number);
             let label = format!("{}, begun {}", batch.title(), short_moment(batch.begun, view.units));
-            if ui.checkbox(&mut learns, label).changed() {
+            if tick_ui(ui, learns, &label) {
                 asks.push(Ask::Log(LogAsk::LearnFrom(batch.number)));
             }
             ui.add_space(8.0);

@@ -20,6 +20,7 @@ pub(super) mod spoken;
 pub(super) mod stepped;
 pub(super) mod text_undo;
 pub(super) mod theme;
+pub(super) mod tick;
 pub(super) mod tip;
 pub(super) mod typed_box;
 pub(super) mod typing;

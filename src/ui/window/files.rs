@@ -52,6 +52,14 @@ impl Purpose {
         }
     }
 
+    /// Returns such a file, for who types its name.
+    pub(in crate::ui) const fn such_as(self) -> &'static str {
+        match self {
+            Self::SaveKitchen | Self::OpenKitchen => "/home/me/cellar.kitchen.ron",
+            _ => "/home/me/may.vat.ron",
+        }
+    }
+
     /// Returns whether a file is written, so that one of that name would be lost.
     pub(in crate::ui) const fn writes(self) -> bool {
         !matches!(self, Self::Open | Self::OpenSecond | Self::ProbeTable | Self::OpenKitchen)

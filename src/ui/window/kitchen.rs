@@ -2,7 +2,6 @@
 
 use crate::design::KnownKitchen;
 use crate::file::{kitchen_to_text, read_kitchen, write_safely};
-use crate::kitchen::newest;
 use crate::record::BatchRecord;
 use crate::session::{Command, KitchenJob};
 use crate::ui::state::ask::LogAsk;
@@ -51,12 +50,9 @@ impl Window {
 
     /// Returns the batches that a kitchen is to be learned from.
     fn learned_from(&mut self) -> Vec<BatchRecord> {
-        let chosen = self.view.log.learned_from.clone();
-        let Some(book) = self.log.book(self.session.path()) else { return Vec::new() };
-        match chosen {
-            Some(chosen) => book.batches().iter().filter(|batch| chosen.contains(&batch.number)).cloned().collect(),
-            None => newest(book.batches()).to_vec(),
-        }
+        let book = self.log.book(self.session.path());
+        let chosen = self.view.log.learned_from.as_ref();
+        book.map_or_else(Vec::new, |book| book.learned_from(chosen).into_iter().cloned().collect())
     }
 
     /// Returns the kitchen that was learned, under the name that it is to have.
@@ -80,7 +76,11 @@ impl Window {
     /// Reads a kitchen from a file, and calculates the open design for it.
     pub(super) fn open_kitchen(&mut self, ctx: &Context, path: &Path) {
         match read_kitchen(path) {
-            Ok(known) => self.use_kitchen(ctx, known),
+            Ok(known) => {
+                // What was wrong with another file is settled.
+                self.notice = None;
+                self.use_kitchen(ctx, known);
+            }
             Err(error) => self.tell(format!("The kitchen cannot be used: {error}.")),
         }
     }

@@ -100,8 +100,9 @@ pub(in crate::ui) fn prompt_ui(ctx: &egui::Context, prompt: &mut Prompt) -> (Opt
             Prompt::Scale(scale) => reply = scale_ui(ui, scale),
             Prompt::Path { purpose, text } => {
                 heading(ui, purpose.title());
+                let such_as = purpose.such_as();
                 let label =
-                    ui.label("Files cannot be chosen by mouse here. Type the folder and the name, as in /home/me/may.vat.ron:");
+                    ui.label(format!("Files cannot be chosen by mouse here. Type the folder and the name, as in {such_as}:"));
                 let response = ui.add(egui::TextEdit::singleline(text).desired_width(480.0)).labelled_by(label.id);
                 let comes = remember_text(ui, &response, text);
                 let entered = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
