@@ -37,7 +37,7 @@ pub use search::{Found, search};
 pub use sensitivity::{Cause, Effect, sensitivity};
 pub use slow_soak::{DrawnSoak, LEAST_DRAWS, slow_soak};
 pub use solve::{Answer, Goal, SolveError, Solved, offered, offered_pairs, solve};
-pub use spread::{DRAWS, DrawnFigures, LIKELY_SHARES, LikelyFigure, drawn_batch, draws, likely_figures};
+pub use spread::{DRAWS, DrawnFigures, LikelyFigure, drawn_batch, draws, likely_figures};
 pub use standardisation::{MilkStandardisation, standardisation};
 pub use summary::{Summary, summary};
 pub use ways::{Way, ways};

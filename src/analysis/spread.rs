@@ -4,15 +4,13 @@ use crate::batch::{Batch, batch_given};
 use crate::design::{Design, DesignError};
 use crate::figure::{Figure, Reading, figures};
 use crate::numeric::{latin_hypercube, quantile};
-use crate::process::{Given, Runs, UNCERTAIN_PARAMETERS, UncertainParameters};
+use crate::process::{Given, LIKELY_SHARES, Runs, UNCERTAIN_PARAMETERS, UncertainParameters};
 use crate::units::Units;
 
 /// Draws that a spread is made of, where nothing else is asked for.
 pub const DRAWS: usize = 200;
 /// Where the draws begin; always the same, so that a design has one spread.
 const SEED: u64 = 20_260;
-/// Shares of the draws below the least and below the greatest likely value: eight draws of ten lie between.
-pub const LIKELY_SHARES: (f64, f64) = (0.1, 0.9);
 
 /// Returns so many draws of what may be believed of the uncertain constants, each within the range of its record
 /// ([`crate::process::UncertainParameter::at_share`]) and none bound to another.

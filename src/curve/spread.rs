@@ -3,11 +3,11 @@
 use super::drying::BETWEEN_TRAYS;
 use super::table::value_at;
 use super::{Band, Curve, CurveKey, Role, curve};
-use crate::analysis::{DrawnFigures, DrawnSoak, LIKELY_SHARES, LikelyFigure, likely_figures, slow_soak};
+use crate::analysis::{DrawnFigures, DrawnSoak, LikelyFigure, likely_figures, slow_soak};
 use crate::batch::Batch;
 use crate::design::Design;
 use crate::numeric::quantile;
-use crate::process::SlowSoak;
+use crate::process::{LIKELY_SHARES, SlowSoak};
 
 /// Points at which a band is drawn.
 const BAND_POINTS: u32 = 60;

@@ -39,7 +39,7 @@ pub enum FileError {
         most: u64,
     },
     /// The file is not text.
-    #[error("this file is not text (UTF-8); it is no design")]
+    #[error("this file is not text (UTF-8), so Vatsketch did not write it; choose another one")]
     NotText,
     /// The text cannot be understood.
     #[error("line {line}, column {column}: {cause}; correct it in a text editor, or open its .bak file if there is one")]
@@ -52,7 +52,7 @@ pub enum FileError {
         cause: String,
     },
     /// The format is newer than this program.
-    #[error("this design has format {found}, and this program reads formats up to {newest}; open it with a newer Vatsketch")]
+    #[error("this file has format {found}, and this program reads formats up to {newest}; open it with a newer Vatsketch")]
     TooNew {
         /// Format of the file.
         found: u32,
@@ -60,13 +60,16 @@ pub enum FileError {
         newest: u32,
     },
     /// The format never was.
-    #[error("this design says format {found}, and there are formats 1 to {newest}; write one of them in a text editor")]
+    #[error("this file says format {found}, and there are formats 1 to {newest}; write one of them in a text editor")]
     NoSuchFormat {
         /// Format of the file.
         found: u32,
         /// Newest that is read.
         newest: u32,
     },
+    /// The file holds no kitchen.
+    #[error("this file holds no kitchen; choose one whose name ends in .kitchen.ron")]
+    NotAKitchen,
     /// The file is no log.
     #[error(
         "this file is no log of Vatsketch: none of its lines has its check; choose another file, or another name for a new log"

@@ -144,16 +144,22 @@ fn whole(input: impl Read, path: &Path) -> Result<String, FileError> {
     String::from_utf8(content).map_err(|_| FileError::NotText)
 }
 
+/// Returns the format that a text says it has.
+///
+/// * `newest`: that this program knows
+pub(super) fn format_of(text: &str, newest: u32) -> Result<u32, FileError> {
+    let Format { format } = parsed(text)?;
+    match format {
+        0 => Err(FileError::NoSuchFormat { found: format, newest }),
+        newer if newer > newest => Err(FileError::TooNew { found: format, newest }),
+        known => Ok(known),
+    }
+}
+
 /// Returns what a text says, brought to the newest format step by step.
 fn saved(text: &str) -> Result<v7::Saved, FileError> {
     let text = stripped(text)?;
-    let Format { format } = parsed(text)?;
-    if format == 0 {
-        return Err(FileError::NoSuchFormat { found: format, newest: NEWEST });
-    }
-    if format > NEWEST {
-        return Err(FileError::TooNew { found: format, newest: NEWEST });
-    }
+    let format = format_of(text, NEWEST)?;
     Ok(match format {
         1 => v6_of(v4::Saved::from(v3::Saved::from(v2::Saved::from(parsed::<v1::Saved>(text)?)))).into(),
         2 => v6_of(v4::Saved::from(v3::Saved::from(parsed::<v2::Saved>(text)?))).into(),

@@ -7,6 +7,7 @@ use super::Unknown;
 use super::linear::cholesky;
 use crate::design::Design;
 use crate::numeric::Draws;
+use crate::process::LIKELY_SHARES;
 
 /// Rounds of the chain, those that are forgotten at its beginning, and steps in all directions at once in each round.
 const ROUNDS: usize = 4000;
@@ -138,7 +139,7 @@ impl Drawn {
         let mut places = self.0.get(at).cloned().unwrap_or_default();
         places.sort_by(f64::total_cmp);
         let quantile = |share: f64| crate::numeric::quantile(&places, share).unwrap_or_default();
-        (quantile(0.1), quantile(0.9))
+        (quantile(LIKELY_SHARES.0), quantile(LIKELY_SHARES.1))
     }
 }
 

@@ -1,7 +1,7 @@
 //! Readings of one instrument: what they are off together, and how much worse than we think the model meets them.
 
 use super::misfit::{Laid, Misfit};
-use crate::record::EntryKind;
+use crate::record::{EntryKind, READINGS_BELIEVED};
 
 /// Readings that are off together.
 struct Group {
@@ -44,9 +44,6 @@ pub(super) struct Groups {
     kinds: Vec<EntryKind>,
     groups: Vec<Group>,
 }
-
-/// Readings that our own judgement of the scatter counts for.
-const BELIEVED: f64 = 2.0;
 
 impl Groups {
     /// Returns the groups, in which what is off together is as the model has it at the beginning.
@@ -101,7 +98,7 @@ impl Groups {
             let square: f64 = own().map(|(off, _)| off * off).sum();
             let free: f64 = own().map(|(_, taken)| 1.0 - taken).sum();
             // Two readings more that are as near as we think keep a few readings from saying much.
-            ((square + BELIEVED) / (free.max(0.0) + BELIEVED)).sqrt().max(1.0)
+            ((square + READINGS_BELIEVED.value) / (free.max(0.0) + READINGS_BELIEVED.value)).sqrt().max(1.0)
         };
         self.kinds.iter().zip(blurred).map(|(kind, blurred)| blurred * ratio(kind)).collect()
     }

@@ -8,7 +8,7 @@ use super::problem::{Point, Problem};
 use super::seek::{Found, found};
 use super::{KitchenConstants, LearnError, Unknown};
 use crate::design::Design;
-use crate::record::{BatchRecord, LEARNED_FROM, LEARNED_RANGES_WIDER};
+use crate::record::{BatchRecord, LEARNED_FROM, LEARNED_RANGES_WIDER, TOLD_FROM};
 
 /// One unknown after the records.
 #[derive(Clone, Copy, Debug)]
@@ -19,15 +19,12 @@ pub struct Learned {
     pub belief: Belief,
 }
 
-/// How much narrower a belief has to be before the records are said to tell anything of it.
-const TOLD_FROM: f64 = 0.7;
-
 impl Learned {
     /// Returns whether the records tell it: its range is at most seven tenths as wide as before. Of all others what was believed before holds,
     /// in the middle and in width.
     #[must_use]
     pub fn is_told(&self) -> bool {
-        self.belief.width <= TOLD_FROM
+        self.belief.width <= TOLD_FROM.value
     }
 }
 
@@ -101,7 +98,7 @@ pub fn learn_while(records: &[&BatchRecord], goes_on: &(dyn Fn() -> bool + Sync)
         let factor = place(middle);
         let belief = Belief { factor, likely: (place(low), place(high)), width };
         // Of what is not told nothing is said.
-        let told = width <= TOLD_FROM;
+        let told = width <= TOLD_FROM.value;
         Learned { unknown: *unknown, belief: if told { belief } else { Belief::before(*unknown, &design) } }
     };
     let mut learned: Vec<Learned> = problem.unknowns.iter().enumerate().map(learned).collect();

@@ -39,8 +39,8 @@ pub use germs::{
 };
 pub(crate) use given::KitchenPlaces;
 pub use given::{
-    CONSTANTS as PARAMETER_CONSTANTS, Distribution, Factors, Given, KnownConstants, PLACE_CONSTANTS, Runs, SET_ONLY_PARAMETERS,
-    UNCERTAIN_PARAMETERS, UncertainParameter, UncertainParameters, place_warmth,
+    CONSTANTS as PARAMETER_CONSTANTS, Distribution, Factors, Given, KnownConstants, LIKELY_SHARES, PLACE_CONSTANTS, Runs,
+    SET_ONLY_PARAMETERS, UNCERTAIN_PARAMETERS, UncertainParameter, UncertainParameters, place_warmth,
 };
 pub use jar::jar_packing;
 pub use keeping::{

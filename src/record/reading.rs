@@ -19,6 +19,12 @@ crate::constants! {
     WHEY_CAUGHT_DEVIATION = { "Standard deviation of the whey that is caught in a batch about what drips, as a share", 0.03, "1", (0.01, 0.06), Ourselves, "what stays in trays and cloths", Judged }
     /// How much wider learned ranges are than their law has them.
     LEARNED_RANGES_WIDER = { "Width of the range of a constant that was learned from records, over what follows where the model is a straight line in every constant", 1.2, "1", (1.0, 1.4), Ourselves, "to 12 invented kitchens, every other one of which does not follow the model: their ranges of 80 % held 74 % without it; held against 200 others in tests/bench/kitchens.rs", Fitted }
+    /// From when on records are said to tell of a constant.
+    TOLD_FROM = { "Width of the range of a constant, over that before any record, from which on records are said to tell of it", 0.7, "1", (0.5, 0.9), Ourselves, "a range that is nine tenths as wide as before is no news", Judged }
+    /// How well one kind of reading is taken to be met before any is seen.
+    READINGS_BELIEVED = { "Readings that our own judgement of the scatter counts for, where a kind is met worse than it scatters", 2.0, "1", (1.0, 5.0), Ourselves, "two readings keep a few others from saying much", Judged }
+    /// From when on a calculation is said to fit badly.
+    FITS_BADLY = { "Times what readings scatter from which on a calculation is said to fit badly", 2.0, "1", (1.5, 3.0), Ourselves, "half of what is off is then no scatter", Judged }
     /// How many batches tell of a kitchen as it is.
     LEARNED_FROM = { "Newest batches that a kitchen is learned from, where nothing else is said", 12.0, "1", (6.0, 24.0), Ourselves, "a batch a month for a year: rennet, thermometers and rooms change", Judged }
     /// How well a maker knows the moisture at which the drip ends.

@@ -38,7 +38,7 @@ impl NarrowedRow {
 const NARROWER: f64 = 0.95;
 
 /// Returns the figures that are always in sight and whose ranges a known kitchen makes narrower, in the order of the stages. Growth of germs is left out: it is
-/// judged by the cautious end, and no log makes it a number to go by.
+/// judged by the worse of two batches, and no log makes it a number to go by.
 ///
 /// # Arguments
 /// * `before`: the spread of a design in any kitchen

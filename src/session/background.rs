@@ -161,3 +161,29 @@ impl<O, A> Drop for Background<O, A> {
         }
     }
 }
+
+/// Gives a job what is asked of every one: its last answer, and how the newest order goes.
+macro_rules! looked_at {
+    ($job:ident, $answer:ty) => {
+        impl $job {
+            /// Returns the last answer.
+            #[must_use]
+            pub fn answer(&self) -> Option<std::sync::Arc<$answer>> {
+                self.0.answer()
+            }
+
+            /// Returns whether the newest order is still without its answer.
+            #[must_use]
+            pub fn is_running(&self) -> bool {
+                self.0.is_running()
+            }
+
+            /// Returns whether the newest order ended without an answer.
+            #[must_use]
+            pub fn has_failed(&self) -> bool {
+                self.0.has_failed()
+            }
+        }
+    };
+}
+pub(super) use looked_at;

@@ -1,12 +1,11 @@
 //! What is calculated in the background: the spread of the open design, and what one of its figures is sensitive to.
 
-use super::background::Background;
+use super::background::{Background, looked_at};
 use super::draws::{Work, cores, spread};
 use crate::analysis::{DRAWS, Effect, sensitivity};
 use crate::batch::Batch;
 use crate::curve::Spread;
 use crate::design::Design;
-use std::sync::Arc;
 
 /// The spread of the open design, calculated in the background on all cores.
 ///
@@ -48,25 +47,9 @@ impl SpreadJob {
     pub fn order(&self, design: &Design) {
         self.0.order(design.clone());
     }
-
-    /// Returns the last answer.
-    #[must_use]
-    pub fn answer(&self) -> Option<Arc<Spread>> {
-        self.0.answer()
-    }
-
-    /// Returns whether the newest order is still without its answer.
-    #[must_use]
-    pub fn is_running(&self) -> bool {
-        self.0.is_running()
-    }
-
-    /// Returns whether the newest order ended without an answer.
-    #[must_use]
-    pub fn has_failed(&self) -> bool {
-        self.0.has_failed()
-    }
 }
+
+looked_at!(SpreadJob, Spread);
 
 /// What a figure of a design is sensitive to, strongest first, or in words why nothing can be said.
 #[derive(Clone, Debug)]
@@ -109,22 +92,6 @@ impl SensitivityJob {
     pub fn order(&self, batch: &Batch, figure: &str) {
         self.0.order((batch.clone(), figure.to_owned()));
     }
-
-    /// Returns the last answer.
-    #[must_use]
-    pub fn answer(&self) -> Option<Arc<Sensitivity>> {
-        self.0.answer()
-    }
-
-    /// Returns whether the newest order is still without its answer.
-    #[must_use]
-    pub fn is_running(&self) -> bool {
-        self.0.is_running()
-    }
-
-    /// Returns whether the newest order ended without an answer.
-    #[must_use]
-    pub fn has_failed(&self) -> bool {
-        self.0.has_failed()
-    }
 }
+
+looked_at!(SensitivityJob, Sensitivity);

@@ -1,13 +1,12 @@
 //! What a log tells of its kitchen, and what that does to the open design, calculated in the background.
 
-use super::background::Background;
+use super::background::{Background, looked_at};
 use super::draws::{Work, cores, spread};
 use crate::analysis::DRAWS;
 use crate::curve::Spread;
 use crate::design::{Design, KnownKitchen};
 use crate::kitchen::{LearnedKitchen, learn_while};
 use crate::record::BatchRecord;
-use std::sync::Arc;
 
 /// What is asked for.
 struct Order {
@@ -37,6 +36,12 @@ impl FoundKitchen {
         let learned = self.learned.as_ref().ok()?;
         let records: Vec<&BatchRecord> = self.records.iter().collect();
         Some(learned.known(name, &records)).filter(|known| !known.estimates.is_empty())
+    }
+
+    /// Returns whether it was found of these batches as they are.
+    #[must_use]
+    pub fn is_from(&self, records: &[&BatchRecord]) -> bool {
+        records.iter().copied().eq(&self.records)
     }
 
     /// Returns whether its spreads are those of a design, whatever kitchen that uses.
@@ -90,25 +95,9 @@ impl KitchenJob {
     pub fn give_up(&self) {
         self.0.give_up();
     }
-
-    /// Returns the last answer.
-    #[must_use]
-    pub fn answer(&self) -> Option<Arc<FoundKitchen>> {
-        self.0.answer()
-    }
-
-    /// Returns whether the newest order is still without its answer.
-    #[must_use]
-    pub fn is_running(&self) -> bool {
-        self.0.is_running()
-    }
-
-    /// Returns whether the newest order ended without an answer.
-    #[must_use]
-    pub fn has_failed(&self) -> bool {
-        self.0.has_failed()
-    }
 }
+
+looked_at!(KitchenJob, FoundKitchen);
 
 fn found(order: &Order, work: &Work<'_>) -> Option<FoundKitchen> {
     let records: Vec<&BatchRecord> = order.records.iter().collect();

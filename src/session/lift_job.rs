@@ -1,6 +1,6 @@
 //! What would lift a warning of the open design, looked for in the background.
 
-use super::background::Background;
+use super::background::{Background, looked_at};
 use super::command::Command;
 use crate::analysis::{Lift, Lifted, lifts};
 use crate::batch::Batch;
@@ -8,7 +8,6 @@ use crate::caution::Caution;
 use crate::design::Design;
 use crate::plan::{PriceChange, price_change};
 use std::collections::BTreeSet;
-use std::sync::Arc;
 
 /// What is asked for.
 struct Order {
@@ -86,22 +85,6 @@ impl LiftJob {
     pub fn order(&self, batch: &Batch, warning: &Caution, pins: &BTreeSet<&'static str>) {
         self.0.order(Order { batch: batch.clone(), warning: warning.clone(), pins: pins.clone() });
     }
-
-    /// Returns the last answer.
-    #[must_use]
-    pub fn answer(&self) -> Option<Arc<FoundLifts>> {
-        self.0.answer()
-    }
-
-    /// Returns whether the newest order is still without its answer.
-    #[must_use]
-    pub fn is_running(&self) -> bool {
-        self.0.is_running()
-    }
-
-    /// Returns whether the newest order ended without an answer.
-    #[must_use]
-    pub fn has_failed(&self) -> bool {
-        self.0.has_failed()
-    }
 }
+
+looked_at!(LiftJob, FoundLifts);

@@ -2,9 +2,11 @@
 
 use crate::design::{Design, DesignId};
 use crate::file::{FileError, LogFile};
+use crate::kitchen::newest;
 use crate::plan::Now;
 use crate::record::{Additions, BatchRecord, EntryKind, EntryValue, Log, ReadLine, RecordError};
 use jiff::civil::DateTime;
+use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
 /// What the names of designs and of logs end in.
@@ -94,6 +96,15 @@ impl Logbook {
     #[must_use]
     pub fn batches(&self) -> &[BatchRecord] {
         &self.file.log.batches
+    }
+
+    /// Returns the batches that a kitchen is learned from: those with these numbers, or the newest.
+    #[must_use]
+    pub fn learned_from(&self, numbers: Option<&BTreeSet<u32>>) -> Vec<&BatchRecord> {
+        match numbers {
+            Some(chosen) => self.batches().iter().filter(|batch| chosen.contains(&batch.number)).collect(),
+            None => newest(self.batches()).iter().collect(),
+        }
     }
 
     /// Returns how much it has: what is added later comes behind that.

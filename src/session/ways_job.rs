@@ -1,12 +1,11 @@
 //! Every way to a target of the open design, looked for in the background.
 
-use super::background::Background;
+use super::background::{Background, looked_at};
 use super::command::Command;
 use crate::analysis::{Goal, Way, ways};
 use crate::batch::Batch;
 use crate::design::{Design, Field, Value};
 use crate::plan::{PriceChange, price_change};
-use std::sync::Arc;
 
 /// What is asked for.
 struct Order {
@@ -80,22 +79,6 @@ impl WaysJob {
     pub fn order(&self, batch: &Batch, goal: &Goal, choices: &[&'static Field]) {
         self.0.order(Order { batch: batch.clone(), goal: goal.clone(), choices: choices.to_vec() });
     }
-
-    /// Returns the last answer.
-    #[must_use]
-    pub fn answer(&self) -> Option<Arc<FoundWays>> {
-        self.0.answer()
-    }
-
-    /// Returns whether the newest order is still without its answer.
-    #[must_use]
-    pub fn is_running(&self) -> bool {
-        self.0.is_running()
-    }
-
-    /// Returns whether the newest order ended without an answer.
-    #[must_use]
-    pub fn has_failed(&self) -> bool {
-        self.0.has_failed()
-    }
 }
+
+looked_at!(WaysJob, FoundWays);

@@ -66,7 +66,7 @@ fn trouble_with_a_file_ends_with_three() {
     assert!(run_torn.words.contains("torn.vat.ron: line 2, column "), "{}", run_torn.words);
     let newer = run_with(&["figures", "-"], "(format: 8)");
     assert_eq!(newer.code, 3);
-    assert!(newer.words.starts_with("vatsketch: standard input: this design has format 8"), "{}", newer.words);
+    assert!(newer.words.starts_with("vatsketch: standard input: this file has format 8"), "{}", newer.words);
     let comma = run_with(&["shop", "-"], "(format: 7,\n milk: (milk_l: 6,0))");
     assert!(comma.words.contains("standard input: line 2, column 19: `milk_l`: a comma stands"), "{}", comma.words);
 }

@@ -41,6 +41,8 @@ fn what_cannot_be_is_refused_in_words() {
     let newer = kitchen_from_text(&text.replace("format: 1", "format: 2")).unwrap_err().to_string();
     assert!(newer.contains("newer"), "{newer}");
     assert!(kitchen_from_text(&text.replace("format: 1", "format: 0")).is_err());
+    let design = to_text(&Design::default());
+    assert!(kitchen_from_text(&design).unwrap_err().to_string().contains("holds no kitchen"));
     let no_time = kitchen_from_text(&text.replace("2031-05-05", "2031-15-05")).unwrap_err().to_string();
     assert!(no_time.contains("is no time"), "{no_time}");
     let mut twice = invented();

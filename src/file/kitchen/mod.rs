@@ -3,19 +3,14 @@
 pub(in crate::file) mod v1;
 
 use super::FileError;
-use super::read::{content, parsed, stripped};
+use super::read::{content, format_of, parsed, stripped};
 use crate::design::KnownKitchen;
-use serde::{Deserialize, Serialize};
+use serde::de::IgnoredAny;
+use serde::{Deserialize, Deserializer, Serialize};
 use std::path::Path;
 
 /// The newest format.
 const FORMAT: u32 = 1;
-
-/// The first member alone.
-#[derive(Deserialize)]
-struct Format {
-    format: u32,
-}
 
 /// A file of format 1.
 #[derive(Serialize, Deserialize)]
@@ -23,6 +18,23 @@ struct Format {
 struct Saved {
     format: u32,
     kitchen: v1::Kitchen,
+}
+
+/// Whether there is a kitchen at all, whatever it holds.
+#[derive(Deserialize)]
+struct Members {
+    #[serde(default)]
+    kitchen: IsThere,
+}
+
+/// Whether a member is there.
+#[derive(Default)]
+struct IsThere(bool);
+
+impl<'de> Deserialize<'de> for IsThere {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        IgnoredAny::deserialize(deserializer).map(|IgnoredAny| Self(true))
+    }
 }
 
 /// Reads the file of a kitchen.
@@ -48,13 +60,11 @@ pub fn read_kitchen(path: &Path) -> Result<KnownKitchen, FileError> {
 /// ```
 pub fn kitchen_from_text(text: &str) -> Result<KnownKitchen, FileError> {
     let text = stripped(text)?;
-    let Format { format } = parsed(text)?;
-    if format == 0 {
-        return Err(FileError::NoSuchFormat { found: format, newest: FORMAT });
+    let Members { kitchen: IsThere(there) } = parsed(text)?;
+    if !there {
+        return Err(FileError::NotAKitchen);
     }
-    if format > FORMAT {
-        return Err(FileError::TooNew { found: format, newest: FORMAT });
-    }
+    format_of(text, FORMAT)?;
     Ok(parsed::<Saved>(text)?.kitchen.try_into()?)
 }
 

@@ -5,12 +5,9 @@ use super::line::GermLine;
 use super::met::{GermsNow, MetInStage};
 use crate::design::Stage;
 use crate::law::growth::{GrowthLaw, increase_log10};
-use crate::process::{DiscField, Distribution};
+use crate::process::{DiscField, Distribution, LIKELY_SHARES};
 use std::f64::consts::LN_10;
 use std::sync::Arc;
-
-/// Shares of the draws at the ends of a likely range: eight of ten lie within, nine of ten below the upper end.
-const LIKELY_SHARES: (f64, f64) = (0.1, 0.9);
 
 /// One moment of the growth of one germ.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]

@@ -44,8 +44,8 @@ pub struct Given {
     pub known: KnownConstants,
 }
 
-/// Shares of the draws below and above which one in ten lies.
-const EIGHT_OF_TEN: (f64, f64) = (0.1, 0.9);
+/// Shares of the draws below and above which a value no longer counts as likely: between them lie eight draws of ten.
+pub const LIKELY_SHARES: (f64, f64) = (0.1, 0.9);
 
 impl Given {
     /// Returns what a design is calculated with: what is known of its kitchen, and the records' values of all else.
@@ -66,7 +66,7 @@ impl Given {
     pub fn guarded(design: &Design) -> Self {
         Self::with(design, |parameter, known| {
             let record = parameter.record(design);
-            1.0_f64.clamp(known.at_share(&record, EIGHT_OF_TEN.0), known.at_share(&record, EIGHT_OF_TEN.1))
+            1.0_f64.clamp(known.at_share(&record, LIKELY_SHARES.0), known.at_share(&record, LIKELY_SHARES.1))
         })
     }
 
