@@ -5,12 +5,13 @@ use crate::design::{Design, Stage, Unit};
 use crate::law::kitchen::{salt_spoons, spoons};
 use crate::process::{LONGEST_SOAK_H, PicklePoint, PicklingOutcome};
 
-const ACID: &str = "acid diffuses into finite rings and is held by the cheese's buffers; of four trials with eggs it meets two, is early in one and late in one";
+const ACID: &str = "acid diffuses into finite rings and is held by the cheese's buffers; of four trials with eggs it meets three and is late in one";
 const BALANCE: &str = "balance of acid, split acid and the cheese's buffers; these may hold 0.7 to 1.8 times as much";
 const SLOW: &str =
     "acid moves so much more slowly, and the cheese takes up so much more of it, that nine of ten trial runs end below this pH";
 const LEACHING: &str = "salt diffuses into the vinegar of one cheese";
-const UPTAKE: &str = "water diffuses in towards the moisture of a wetted face, which is our own judgement";
+const UPTAKE: &str =
+    "water diffuses towards what a wetted face holds: a judged amount for its protein, less what salt in the vinegar holds back";
 const JAR: &str = "known packings of circles in a circle, flat; rows, on edge; whole layers";
 
 /// When a slow cheese is sour.

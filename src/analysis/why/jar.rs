@@ -90,7 +90,7 @@ pub(super) const LINKS: &[Link] = &[
         inputs: &["pickled", "pickling_temperature_c", "pickling_h", "vinegar_salt_g_per_100ml"],
         rests_on: &["dried_cheese_g", "dried_salt_in_moisture_percent", "vinegar_for_each_g_ml", "centre_ph"],
         source: SourceId::MackieMeares1955,
-        locator: "obstruction to diffusion; the moisture of a wetted face is our own judgement",
+        locator: "obstruction to diffusion; the moisture of a wetted face is our own judgement, what salt holds back of it is fitted",
         constants: &[soaking::CONSTANTS, brine::CONSTANTS, sorption::CONSTANTS],
         ..LINK
     },

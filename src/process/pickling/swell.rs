@@ -2,7 +2,7 @@
 
 use super::error::PicklingError;
 use crate::law::Matter;
-use crate::law::soaking::SWELLING_WATER;
+use crate::law::soaking::{SWELLING_WATER, face_water};
 use crate::numeric::{Fineness, Half};
 use crate::process::{AirNow, Cheese, DiscField, DiscRun, Given, OpenFaces, Runs, Surface, problem};
 
@@ -24,6 +24,10 @@ pub struct Swelling<'a> {
     pub moisture: Option<&'a DiscField>,
     /// Its mean water now, kg per kg of dry solids.
     pub water: f64,
+    /// Protein in its dry solids, kg per kg.
+    pub protein_share: f64,
+    /// Salt in the water of the vinegar, mol/kg.
+    pub salt_molality: f64,
     /// Temperature of the jar.
     pub temperature_c: f64,
     /// How much faster water moves in it than judged.
@@ -48,11 +52,10 @@ pub struct SwollenPoint {
 impl Swelling<'_> {
     /// Returns how a cheese takes up water whose faces hold `face_water` kg per kg of dry solids: the diffusion of drying, turned round.
     ///
-    /// ∂X/∂t = ∇·(D(X) ∇X) from the moisture that drying has left, over all open faces alike, while the disc grows by the water. A face never
-    /// takes water out of the cheese on the whole: it holds at least the mean. Acid and salt do not change it here.
+    /// ∂X/∂t = ∇·(D(X) ∇X) from the moisture that drying has left, over all open faces alike, while the disc grows, or shrinks, by the water.
     ///
     /// # Arguments
-    /// * `face_water`: see [`SWELLING_WATER`], > 0
+    /// * `face_water`: see [`face_water()`], > 0
     /// * `end_h`: ≥ 0
     ///
     /// # Errors
@@ -76,7 +79,7 @@ impl Swelling<'_> {
         problem.warms = false;
         problem.diffusion.diffusivity_m2_s *= self.diffusivity_scale;
         problem.diffusion.energy_j_mol *= self.energy_scale;
-        problem.surface = Surface::Film { transfer_m_s: AT_ONCE_M_S, equilibrium_water: face_water.max(self.water) };
+        problem.surface = Surface::Film { transfer_m_s: AT_ONCE_M_S, equilibrium_water: face_water };
         problem.tolerance = tolerance;
         let rings = problem.grid.radii_m.len() * problem.grid.heights_m.len();
         let mut run = match self.dried_rings().and_then(|rings| DiscRun::with_water(&problem, rings)) {
@@ -97,15 +100,17 @@ impl Swelling<'_> {
         Ok(points)
     }
 
-    /// Returns the same where the faces hold as much as judged, as little as is likely, and as much.
+    /// Returns the same where the faces hold as much as judged, as little as is likely, and as much: what protein and salt let them ([`face_water()`]).
+    /// The salt is that of the vinegar as it is mixed; what it gives to the cheeses or takes from them changes it by little.
     ///
     /// # Errors
     /// [`PicklingError::Uptake`].
     pub fn judged(&self, end_h: f64, given: &Given) -> Result<[Vec<SwollenPoint>; 3], PicklingError> {
         let (least, most) = SWELLING_WATER.range;
-        let judged = self.follow(given.parameters.swelling * SWELLING_WATER.value, end_h)?;
-        let likely = |face_water: f64| match given.runs {
-            Runs::WithLikely => self.follow_within(face_water, end_h, TOLERANCE.1),
+        let face = |per_protein: f64| face_water(per_protein, self.protein_share, self.water, self.salt_molality);
+        let judged = self.follow(face(given.parameters.swelling * SWELLING_WATER.value), end_h)?;
+        let likely = |per_protein: f64| match given.runs {
+            Runs::WithLikely => self.follow_within(face(per_protein), end_h, TOLERANCE.1),
             Runs::MiddleOnly => Ok(judged.clone()),
         };
         let (least, most) = (likely(least)?, likely(most)?);
