@@ -19,7 +19,7 @@ mod swell;
 
 pub use cheese::{PickledCheese, VinegarBath};
 pub use error::PicklingError;
-pub use leach::salt_left;
+pub use leach::{LeachRun, salt_left};
 pub use likely::CONSTANTS as LIKELY_CONSTANTS;
 pub use pickle::{PickleRun, STRONGEST_BUFFER, pickle, pickle_given};
 pub use point::{LONGEST_SOAK_H, PH_TARGETS, PicklePoint, TargetHours};
