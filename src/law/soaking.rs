@@ -11,7 +11,9 @@ crate::constants! {
     /// Water at the face of a cheese in vinegar.
     SWELLING_WATER = { "Water that a cheese in vinegar holds at its face for each kg of its protein", 3.0, "kg/kg protein", (2.0, 4.0), CaseinWater, "dried acid casein takes up 2.0 again, a renneted gel settles near 3.0, and white cheese in brine at 3 °C needs 3.3 to 4.0 for its published moisture; warmth makes it less, by how much is not known, so that lies within the range; no cheese in vinegar was measured", Judged }
     /// Water that salt holds back.
-    SALT_HOLDS_WATER = { "Share of the water at the face that each mol of salt in a kg of the water around it holds back", 0.13, "kg/mol", (0.11, 0.15), BrinedCheese, "two rows of a hard cheese, 12 days at 18 °C: the outer millimetre loses 29.2 % of its porosity in brine of 18 % and 50.8 % in saturated brine; of a third row, not fitted, it gives 1.2 to 1.5 times; no cheese in salted vinegar was measured", Fitted }
+    SALT_HOLDS_WATER = { "Share of the water at the face that each mol of salt in a kg of the water around it holds back", 0.13, "kg/mol", (0.11, 0.15), BrinedCheese, "two rows of a hard cheese, 12 days at 18 °C: the outer millimetre loses 29.2 % of its porosity in brine of 18 % and 50.8 % in saturated brine; of a third row, not fitted, it gives 1.1 to 1.6 times; where the face would else hold what its protein does, 0.26 and 0.82 times of the first two; no cheese in salted vinegar was measured", Fitted }
+    /// When a cheese is called softer.
+    SOFTNESS_FELT = { "Water for each part of protein over what it was, from which a cheese is called softer", 1.1, "1", (1.05, 1.2), Ourselves, "a tenth: less is within what one cheese differs from the next", Judged }
 }
 
 /// Returns the diffusivity of salt in the water of a cheese that lies in vinegar, m²/s: obstruction × share of water by volume × that in

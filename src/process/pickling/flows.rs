@@ -47,6 +47,11 @@ pub(super) fn even_salt_g_per_100ml(cheese: &Matter) -> f64 {
     0.1 * WATER_DENSITY.polynomial(MEASURED_AT_C) * cheese.salt_kg / cheese.water_kg
 }
 
+/// Returns the salt that cheeses as salty as the vinegar would bring, kg.
+pub(super) fn even_kg(cheese: &Matter, salt_g_per_100ml: f64) -> f64 {
+    salt_g_per_100ml / even_salt_g_per_100ml(&Matter { salt_kg: 1.0, ..*cheese })
+}
+
 /// Returns the salt in the water of a vinegar, mol/kg.
 pub(super) fn salt_molality(salt_g_per_100ml: f64, acid_g_per_100ml: f64) -> f64 {
     let water_kg = vinegar(100.0, acid_g_per_100ml).water_kg;
@@ -66,8 +71,7 @@ impl Flows {
             acid_kg: (0.01 * exchange.acid_percent * dried.total_kg()).clamp(0.0, vinegar.acid_kg),
             ..Matter::default()
         };
-        // The salt that a cheese as salty as the vinegar would bring.
-        let even_kg = exchange.salt_g_per_100ml / even_salt_g_per_100ml(&Matter { salt_kg: 1.0, ..*dried });
+        let even_kg = even_kg(dried, exchange.salt_g_per_100ml);
         let salt_out_kg = (1.0 - exchange.left_share).max(0.0) * (dried.salt_kg - even_kg);
         let out = Matter { salt_kg: salt_out_kg.max(-vinegar.salt_kg), ..Matter::default() };
         Self { vinegar, spent: vinegar - into + out, cheese: *dried + into - out }

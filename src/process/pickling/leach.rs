@@ -58,6 +58,17 @@ impl<'a> LeachRun<'a> {
         self.solver.soak.grid.mean(&self.now.cheese)
     }
 
+    /// Returns the salt in the water of the centre and of the middle of the top face, relative to that at the start.
+    pub(super) fn centre_and_face(&self) -> (f64, f64) {
+        let at = |ring: usize| self.now.cheese.get(ring).copied().unwrap_or(1.0);
+        (at(0), at(self.solver.soak.grid.heights_m.len().saturating_sub(1)))
+    }
+
+    /// Returns the cheese as it is now in other surroundings, with the clock at zero.
+    pub(super) fn moved_to<'b>(&self, soak: &'b Soak) -> LeachRun<'b> {
+        LeachRun { now: self.now.clone(), ..LeachRun::new(soak, self.solver.diffusivity_m2_s) }
+    }
+
     /// Returns the salt in the water of the vinegar, relative to that in the cheese at the start.
     #[must_use]
     pub const fn bath(&self) -> f64 {

@@ -4,11 +4,14 @@ use super::cheese::{PickledCheese, VinegarBath};
 use super::course::SoakCourse;
 use super::error::PicklingError;
 use super::fill::Fill;
-use super::flows::{Exchange, Flows, even_salt_g_per_100ml, salt_molality};
-use super::leach::salt_left;
+use super::flows::{Exchange, Flows, even_kg, even_salt_g_per_100ml, salt_molality};
+use super::inside::{self, Inside, Saltiness};
+use super::leach::LeachRun;
 use super::likely::{LikelySoak, Middle, Pace};
 use super::point::{PH_TARGETS, PicklePoint, TargetHours};
+use super::rest::{self, Rest};
 use super::soak::Soak;
+use super::solver::SoakRun;
 use super::swell::{Swelling, SwollenPoint};
 use crate::design::{PhFrom, PicklingDesign};
 use crate::law::soaking::salt_in_vinegar_m2_s;
@@ -85,6 +88,14 @@ pub struct PicklingOutcome {
     pub field: Option<DiscField>,
     /// Acetic acid, split or not, over the cross-section at the same moments, mmol for each kg of water.
     pub acetate: Option<DiscField>,
+    /// Moisture inside a cheese, %.
+    pub moisture: Inside,
+    /// Salt in the moisture inside a cheese, g in 100 g of water.
+    pub salt: Inside,
+    /// What a rest after the soak evens out; none where it was not asked for.
+    pub rest: Option<Rest>,
+    /// Water for each kg of protein before the soak, kg.
+    pub water_per_protein_before: f64,
     /// What crossed the edge of the stage.
     pub balance: StageBalance,
 }
@@ -92,7 +103,7 @@ pub struct PicklingOutcome {
 /// Returns the cheeses as they come out of the vinegar.
 ///
 /// Acid, salt and water each move by themselves: the acid through a cheese that neither swells nor leaches ([`super::pickle`]), the salt
-/// by plain diffusion between cheese and vinegar ([`salt_left`]), the water from the moisture that drying has left ([`Swelling`]), held back at the
+/// by plain diffusion between cheese and vinegar ([`LeachRun`]), the water from the moisture that drying has left ([`Swelling`]), held back at the
 /// faces by the salt of the vinegar. Nothing else that one does to the others is in it: where the water of each place decides how fast acid and salt
 /// move, what was published on salt in cheese and on eggs in vinegar is met no better, which is kept as tests. Of four published trials with eggs this
 /// model meets three and is late in one. All cheeses are taken to be as the mean of the middle tray, each with its share of the vinegar. Those that touch sour as one thick body: its centre is the middle of the pile.
@@ -131,11 +142,13 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
     let cheese = one.piled(pile);
     let (acid_g_per_100ml, volume_ml) = (design.acid_g_per_100ml, f64::from(pile) * fill.vinegar_each_ml);
     let bath = VinegarBath { acid_g_per_100ml, volume_ml, temperature_c: design.pickling_temperature_c };
-    let [water, least_water, most_water] = swelling(dried, count, pile, design, parameters).judged(design.pickling_h, given)?;
+    let swelling = swelling(dried, count, pile, design, parameters);
+    let ([water, least_water, most_water], moisture_field) = swelling.judged_inside(design.pickling_h, given)?;
     let soak = Soak::with(&cheese, &bath, Fineness::SOAK_SHOWN)?.under(parameters);
     let equilibrium_ph = soak.equilibrium_ph()?;
     let size: Vec<(f64, f64)> = water.iter().map(|point| (point.at_h, point.size)).collect();
-    let (shown, field, acetate) = followed(&soak, equilibrium_ph, design.pickling_h, &size)?;
+    let shut = rest::shut(&soak);
+    let (shown, [field, acetate], lifted) = followed((&soak, &shut), equilibrium_ph, design.pickling_h, &size)?;
     let own_ph = (design.cheese_ph_from == PhFrom::Calculated).then_some(dried.sourness.own_ph);
     let middle = Middle::of(&shown.soak, own_ph);
     let likely = |pace: Pace| match given.runs {
@@ -145,7 +158,19 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
     let slow = likely(Pace::Slow)?;
     let fast = likely(Pace::Fast)?;
     let salt_m2_s = parameters.salt_obstruction * salt_in_vinegar_m2_s(soak.water_share, design.pickling_temperature_c);
-    let left_share = salt_left(&soak, salt_m2_s, &[design.pickling_h])?.first().copied().unwrap_or(1.0);
+    let even_kg = even_kg(&dried.cheese, design.vinegar_salt_g_per_100ml);
+    let saltiness = Saltiness { dried: &dried.cheese, even_kg, water: &water };
+    let mut leaching = LeachRun::new(&soak, salt_m2_s);
+    let salt = saltiness.follow(&mut leaching, &soak, design.pickling_h)?;
+    let left_share = leaching.left();
+    let rest = match (given.runs, lifted) {
+        (Runs::WithLikely, Some(lifted)) => Some(Rest {
+            ph: rest::ph(lifted)?,
+            moisture_percent: rest::moisture(&swelling.after(&water, &moisture_field))?,
+            salt_percent: rest::salt(&saltiness, leaching.moved_to(&shut))?,
+        }),
+        _ => None,
+    };
     let end = shown.reported.first().copied().unwrap_or_default();
     let exchange = Exchange {
         vinegar_ml: fill.vinegar_each_ml * count,
@@ -195,22 +220,26 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
         jars: fill.jars,
         field: Some(field),
         acetate: Some(acetate),
+        moisture: inside::moisture(&water, moisture_field),
+        salt,
+        rest,
+        water_per_protein_before: dried.cheese.water_kg / dried.cheese.protein_kg(),
         balance: flows.balance(&dried.cheese),
     })
 }
 
-/// Returns the soak that is shown, with pH and acetate over the cross-section as it goes.
+/// Returns the soak that is shown, with pH and acetate over the cross-section as it goes, and the cheese at its end with its faces shut.
 ///
 /// # Arguments
 /// * `size`: the size of a cheese relative to the dried one, by hours
-fn followed(
-    soak: &Soak,
+fn followed<'a>(
+    (soak, shut): (&'a Soak, &'a Soak),
     equilibrium_ph: f64,
     pickling_h: f64,
     size: &[(f64, f64)],
-) -> Result<(SoakCourse, DiscField, DiscField), PicklingError> {
+) -> Result<(SoakCourse, [DiscField; 2], Option<SoakRun<'a>>), PicklingError> {
     let (mut field, mut acetate) = (DiscField::new(&soak.grid), DiscField::new(&soak.grid));
-    let mut clock = FrameClock::new(pickling_h, 2);
+    let (mut clock, mut lifted) = (FrameClock::new(pickling_h, 2), None);
     let course = SoakCourse::follow(soak, equilibrium_ph, &[pickling_h], &mut |run| {
         let at_h = run.at_s / 3600.0;
         if at_h <= pickling_h && clock.due(at_h) {
@@ -218,8 +247,11 @@ fn followed(
             field.frames.push(frame(at_h, shrunk, run.ph().into_iter()));
             acetate.frames.push(frame(at_h, shrunk, run.acetate().iter().copied()));
         }
+        if run.at_s >= 3600.0 * pickling_h && lifted.is_none() {
+            lifted = Some(run.moved_to(shut));
+        }
     })?;
-    Ok((course, field, acetate))
+    Ok((course, [field, acetate], lifted))
 }
 
 /// Returns cheeses that do not go into vinegar.
@@ -240,6 +272,7 @@ fn left_as_it_is(design: &PicklingDesign, dried: &DryingOutcome) -> PicklingOutc
         equilibrium_ph: ph,
         likely_equilibrium_ph: (ph, ph),
         likely_moisture_percent: (moisture_percent, moisture_percent),
+        water_per_protein_before: cheese.water_kg / cheese.protein_kg(),
         left_share: 1.0,
         salt_left_share: 1.0,
         even_salt_g_per_100ml: even_salt_g_per_100ml(&cheese),

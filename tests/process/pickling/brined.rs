@@ -203,6 +203,11 @@ pub fn brined_rows() -> Vec<Outside> {
                     (ours, Some(0.1 * row.value), "mostly a mass balance; size assumed")
                 }
             };
+            let source = match row.id.as_str() {
+                "B1" | "B2" => "J. Dairy Sci. 2006, barrier layer, abstract",
+                "B4" => "J. Dairy Res. 1983, summary",
+                _ => "a study of white cheese, Utah State University, abstract",
+            };
             let case =
                 format!("{}, {} % salt, {} °C, {} days ({})", row.what, row.salt_percent, row.temperature_c, row.days, row.seen);
             Outside::new("cheese in brine", case, source, (row.value, ours), tolerance, why)
@@ -263,12 +268,12 @@ fn strong_brine_draws_water_from_the_skin_as_it_was_published() {
     }
 }
 
-/// A face that would hold 3.0 kg for each kg of protein in plain water is not that of these cheeses, which came with 1.8: by the whole law the skin keeps
-/// more. That is to the side of more water, and the rows stay.
+/// A face that would hold 3.0 kg for each kg of protein in plain water is not that of these cheeses, which came with 1.8: by the whole law the skin loses
+/// 0.26 of what was published in the weaker brine and 0.82 in the stronger. That is to the side of more water, and the rows stay.
 #[test]
 fn by_the_whole_law_the_skin_keeps_more_water_than_was_published() {
     let ratios = ["B1", "B2"].map(|id| brined_by_the_whole_law(&row(id)).porosity_fall_percent() / row(id).value);
-    assert!((0.0..1.0).contains(&ratios[0]) && (0.4..1.0).contains(&ratios[1]), "{ratios:?}");
+    assert!((ratios[0] - 0.26).abs() < 0.02 && (ratios[1] - 0.82).abs() < 0.02, "{ratios:?}");
 }
 
 /// Water out over salt in at the surface, 2.42, was not fitted: ours is 1.1 to 1.6 times that by how deep one looks; without the salt in the law it was 0.

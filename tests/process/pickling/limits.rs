@@ -34,7 +34,7 @@ fn in_the_end_the_salt_is_even_between_cheese_and_vinegar() {
     let even = water_m3 / (water_m3 + soak.bath_m3);
     // What the tolerance of the steps leaves.
     assert!((run.bath() - even).abs() < 5e-6 && (run.left() - even).abs() < 5e-6, "{} {} {even}", run.bath(), run.left());
-    assert!(run.rings().iter().all(|ring| (ring - even).abs() < 5e-6));
+    assert!(run.rings().iter().all(|ring| (ring - even).abs() < 1e-4));
 }
 
 /// The same in space: half the rings, four times the error.

@@ -6,6 +6,7 @@ mod cases;
 mod coupled;
 mod eggs;
 mod fineness;
+mod inside;
 mod leach;
 pub(super) mod likely;
 mod limits;
