@@ -11,11 +11,10 @@ const BALANCE: &str = "balance of acid, split acid and the cheese's buffers; the
 const SLOW: &str =
     "acid moves so much more slowly, and the cheese takes up so much more of it, that nine of ten trial runs end below this pH";
 const LEACHING: &str = "salt diffuses into the vinegar of one cheese";
-const UPTAKE: &str =
-    "water diffuses towards what a wetted face holds: a judged amount for its protein, less what salt in the vinegar holds back";
+const UPTAKE: &str = "water diffuses towards what a wetted face holds: a judged amount for its protein, less for salt";
 const JAR: &str = "known packings of circles in a circle, flat; rows, on edge; whole layers";
 
-const RESTING: &str = "acid, water and salt go on to spread inside while none goes in or out";
+const RESTING: &str = "acid, water and salt spread on inside";
 
 /// When a slow cheese is sour.
 pub(super) const IF_SLOW: &str = "centre_to_4_2_if_slow_h";

@@ -146,31 +146,17 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
     let ([water, least_water, most_water], moisture_field) = swelling.judged_inside(design.pickling_h, given)?;
     let soak = Soak::with(&cheese, &bath, Fineness::SOAK_SHOWN)?.under(parameters);
     let equilibrium_ph = soak.equilibrium_ph()?;
-    let size: Vec<(f64, f64)> = water.iter().map(|point| (point.at_h, point.size)).collect();
     let shut = rest::shut(&soak);
-    let (shown, [field, acetate], lifted) = followed((&soak, &shut), equilibrium_ph, design.pickling_h, &size)?;
+    let (shown, [field, acetate], lifted) = followed((&soak, &shut), equilibrium_ph, design.pickling_h, &water)?;
     let own_ph = (design.cheese_ph_from == PhFrom::Calculated).then_some(dried.sourness.own_ph);
     let middle = Middle::of(&shown.soak, own_ph);
     let likely = |pace: Pace| match given.runs {
         Runs::WithLikely => LikelySoak::of(&cheese, &bath, design.pickling_h, (pace, middle), parameters),
         Runs::MiddleOnly => Ok(LikelySoak { soak: shown.soak.clone(), targets: shown.targets, equilibrium_ph }),
     };
-    let slow = likely(Pace::Slow)?;
-    let fast = likely(Pace::Fast)?;
-    let salt_m2_s = parameters.salt_obstruction * salt_in_vinegar_m2_s(soak.water_share, design.pickling_temperature_c);
-    let even_kg = even_kg(&dried.cheese, design.vinegar_salt_g_per_100ml);
-    let saltiness = Saltiness { dried: &dried.cheese, even_kg, water: &water };
-    let mut leaching = LeachRun::new(&soak, salt_m2_s);
-    let salt = saltiness.follow(&mut leaching, &soak, design.pickling_h)?;
-    let left_share = leaching.left();
-    let rest = match (given.runs, lifted) {
-        (Runs::WithLikely, Some(lifted)) => Some(Rest {
-            ph: rest::ph(lifted)?,
-            moisture_percent: rest::moisture(&swelling.after(&water, &moisture_field))?,
-            salt_percent: rest::salt(&saltiness, leaching.moved_to(&shut))?,
-        }),
-        _ => None,
-    };
+    let (slow, fast) = (likely(Pace::Slow)?, likely(Pace::Fast)?);
+    let Inner { salt, left_share, rest } =
+        Inner::of((design, dried, given), (&soak, &shut), (&swelling, &water, &moisture_field), lifted)?;
     let end = shown.reported.first().copied().unwrap_or_default();
     let exchange = Exchange {
         vinegar_ml: fill.vinegar_each_ml * count,
@@ -181,6 +167,7 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
         water_gain: gain(&water),
     };
     let with_gain = |points: &[SwollenPoint]| Flows::of(&dried.cheese, &Exchange { water_gain: gain(points), ..exchange });
+    let moisture_percent = |points: &[SwollenPoint]| with_gain(points).cheese.moisture_percent();
     let flows = with_gain(&water);
     let after = flows.cheese;
     let swollen = water.last().map_or(1.0, |point| point.size);
@@ -196,10 +183,7 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
         curve: shown.soak,
         equilibrium_ph,
         likely_equilibrium_ph: (fast.equilibrium_ph, slow.equilibrium_ph),
-        likely_moisture_percent: (
-            with_gain(&least_water).cheese.moisture_percent(),
-            with_gain(&most_water).cheese.moisture_percent(),
-        ),
+        likely_moisture_percent: (moisture_percent(&least_water), moisture_percent(&most_water)),
         left_share,
         salt_left_share: if dried.cheese.salt_kg > 0.0 { after.salt_kg / dried.cheese.salt_kg } else { 1.0 },
         vinegar_salt_g: exchange.salt_g(),
@@ -228,22 +212,55 @@ pub fn pickling_given(design: &PicklingDesign, dried: &DryingOutcome, given: &Gi
     })
 }
 
+/// What becomes of the salt, and what a rest evens out.
+struct Inner {
+    salt: Inside,
+    left_share: f64,
+    rest: Option<Rest>,
+}
+
+impl Inner {
+    /// * `shut`: the soak with its faces shut; `lifted`: the cheese in it at the end of the soak
+    fn of(
+        (design, dried, given): (&PicklingDesign, &DryingOutcome, &Given),
+        (soak, shut): (&Soak, &Soak),
+        (swelling, water, moisture): (&Swelling<'_>, &[SwollenPoint], &DiscField),
+        lifted: Option<SoakRun<'_>>,
+    ) -> Result<Self, PicklingError> {
+        let even_kg = even_kg(&dried.cheese, design.vinegar_salt_g_per_100ml);
+        let saltiness = Saltiness { dried: &dried.cheese, even_kg, water };
+        let in_water_m2_s = salt_in_vinegar_m2_s(soak.water_share, design.pickling_temperature_c);
+        let mut leaching = LeachRun::new(soak, given.parameters.salt_obstruction * in_water_m2_s);
+        let salt = saltiness.follow(&mut leaching, soak, design.pickling_h)?;
+        let rest = match (given.runs, lifted) {
+            (Runs::WithLikely, Some(lifted)) => Some(Rest {
+                ph: rest::ph(lifted)?,
+                moisture_percent: rest::moisture(&swelling.after(water, moisture))?,
+                salt_percent: rest::salt(&saltiness, leaching.moved_to(shut))?,
+            }),
+            _ => None,
+        };
+        Ok(Self { salt, left_share: leaching.left(), rest })
+    }
+}
+
 /// Returns the soak that is shown, with pH and acetate over the cross-section as it goes, and the cheese at its end with its faces shut.
 ///
 /// # Arguments
-/// * `size`: the size of a cheese relative to the dried one, by hours
+/// * `water`: how one takes up water, and grows by it
 fn followed<'a>(
     (soak, shut): (&'a Soak, &'a Soak),
     equilibrium_ph: f64,
     pickling_h: f64,
-    size: &[(f64, f64)],
+    water: &[SwollenPoint],
 ) -> Result<(SoakCourse, [DiscField; 2], Option<SoakRun<'a>>), PicklingError> {
+    let size: Vec<(f64, f64)> = water.iter().map(|point| (point.at_h, point.size)).collect();
     let (mut field, mut acetate) = (DiscField::new(&soak.grid), DiscField::new(&soak.grid));
     let (mut clock, mut lifted) = (FrameClock::new(pickling_h, 2), None);
     let course = SoakCourse::follow(soak, equilibrium_ph, &[pickling_h], &mut |run| {
         let at_h = run.at_s / 3600.0;
         if at_h <= pickling_h && clock.due(at_h) {
-            let shrunk = monotone(size, at_h);
+            let shrunk = monotone(&size, at_h);
             field.frames.push(frame(at_h, shrunk, run.ph().into_iter()));
             acetate.frames.push(frame(at_h, shrunk, run.acetate().iter().copied()));
         }

@@ -46,7 +46,7 @@ pub(super) fn words(caution: &PicklingCaution) -> CautionWords {
         ),
         PicklingCaution::CentreMayNotBeSour { souring } => said(
             format!(
-                "By the best estimate the centre is below pH {sour} when the soak ends, but a slow cheese takes longer ({}). Of four published trials with eggs in vinegar this model meets three and is late in one. One of the three was probably in a refrigerator; if it was in a warm room, those eggs took {} times the hours of this model.",
+                "By the best estimate the centre is below pH {sour} when the soak ends, but a slow cheese takes longer ({}). Of four published trials with eggs this model meets three and is late in one; if one of the three was in a warm room, which is not said, its eggs took {} times the hours of this model.",
                 when(souring),
                 number_words(EGG_HOURS.range.1)
             ),
