@@ -1,7 +1,7 @@
 //! The curves that a batch gives.
 
 use super::handle::{cut_hours, handles};
-use super::{Axis, Curve, CurveKey, curd_souring, drying, germs, salt, souring, wet};
+use super::{Axis, Curve, CurveKey, curd_souring, drying, germs, salt, soak, souring, wet};
 use crate::batch::{Batch, Progress};
 
 /// Returns one figure of a batch; where its stage was not calculated, an empty one that says why.
@@ -28,6 +28,8 @@ fn lines(batch: &Batch, key: CurveKey) -> Curve {
         CurveKey::WaterActivity => drawn(key, &batch.drying, |dried| drying::water_activity(batch, dried)),
         CurveKey::Salt => drawn(key, &batch.salting, |salted| salt::salt(batch, salted)),
         CurveKey::Souring => drawn(key, &batch.pickling, |pickled| souring::souring(batch, pickled)),
+        CurveKey::SoakMoisture => drawn(key, &batch.pickling, |pickled| soak::moisture(batch, pickled)),
+        CurveKey::SoakSalt => drawn(key, &batch.pickling, |pickled| soak::salt(batch, pickled)),
         CurveKey::CurdSouring => match batch.vat.done() {
             Some(vat) => drawn(key, &batch.draining, |drained| curd_souring::of_curd(batch, vat, drained)),
             None => empty(key, batch.vat.why_not().unwrap_or_default()),

@@ -81,7 +81,9 @@ pub(super) fn handles(batch: &Batch, key: CurveKey) -> Vec<Handle> {
         CurveKey::DryingLoss | CurveKey::Moisture | CurveKey::WaterActivity => {
             vec![batch.drying.done().and_then(|_| ends("drying_h"))]
         }
-        CurveKey::Souring => vec![batch.pickling.done().filter(|pickled| pickled.pickled).and_then(|_| ends("pickling_h"))],
+        CurveKey::Souring | CurveKey::SoakMoisture | CurveKey::SoakSalt => {
+            vec![batch.pickling.done().filter(|pickled| pickled.pickled).and_then(|_| ends("pickling_h"))]
+        }
         CurveKey::WheyDrip | CurveKey::Salt | CurveKey::CurdSouring | CurveKey::Germs => Vec::new(),
     };
     found.into_iter().flatten().collect()
@@ -94,6 +96,8 @@ pub(super) fn cut_hours(batch: &Batch, curve: CurveKey) -> Option<CutHours> {
         CurveKey::DryingLoss | CurveKey::Moisture | CurveKey::WaterActivity => (SectionKey::Moisture, 0.0),
         CurveKey::Salt => (SectionKey::Salt, 0.0),
         CurveKey::Souring => (SectionKey::Ph, 0.0),
+        CurveKey::SoakMoisture => (SectionKey::SoakMoisture, 0.0),
+        CurveKey::SoakSalt => (SectionKey::SoakSalt, 0.0),
         CurveKey::Germs => (SectionKey::Germs, unmoulded_h()?),
         CurveKey::Warming | CurveKey::WheyDrip | CurveKey::CurdSouring => return None,
     };

@@ -17,6 +17,10 @@ pub enum CurveKey {
     Salt,
     /// pH in the vinegar against time.
     Souring,
+    /// Moisture of mean, centre and face in the vinegar.
+    SoakMoisture,
+    /// Salt in the moisture in the vinegar.
+    SoakSalt,
     /// pH of milk, curd and cheese against time, before the vinegar.
     CurdSouring,
     /// Potential growth of germs against time.
@@ -25,7 +29,7 @@ pub enum CurveKey {
 
 impl CurveKey {
     /// Every figure.
-    pub const ALL: [Self; 9] = [
+    pub const ALL: [Self; 11] = [
         Self::Warming,
         Self::DryingLoss,
         Self::WheyDrip,
@@ -33,6 +37,8 @@ impl CurveKey {
         Self::WaterActivity,
         Self::Salt,
         Self::Souring,
+        Self::SoakMoisture,
+        Self::SoakSalt,
         Self::CurdSouring,
         Self::Germs,
     ];
@@ -48,6 +54,8 @@ impl CurveKey {
             Self::WaterActivity => "water_activity",
             Self::Salt => "salt",
             Self::Souring => "souring",
+            Self::SoakMoisture => "soak_moisture",
+            Self::SoakSalt => "soak_salt",
             Self::CurdSouring => "souring_of_curd",
             Self::Germs => "germs",
         }
@@ -76,6 +84,8 @@ impl CurveKey {
             Self::WaterActivity => "Water activity while drying",
             Self::Salt => "Salt in moisture",
             Self::Souring => "pH in the vinegar",
+            Self::SoakMoisture => "Moisture in the soak",
+            Self::SoakSalt => "Salt in the soak",
             Self::CurdSouring => "pH of milk and curd",
             Self::Germs => "Growth of germs",
         }

@@ -19,6 +19,7 @@ mod salt;
 mod section;
 mod section_growth;
 mod shown;
+mod soak;
 mod souring;
 mod spread;
 mod table;

@@ -16,20 +16,33 @@ pub enum SectionKey {
     Salt,
     /// pH in the vinegar.
     Ph,
+    /// Moisture in the vinegar.
+    SoakMoisture,
+    /// Salt in the moisture in the vinegar.
+    SoakSalt,
     /// Potential growth of the germ that could grow furthest, from unmoulding on.
     Germs,
 }
 
 impl SectionKey {
     /// Every quantity.
-    pub const ALL: [Self; 4] = [Self::Moisture, Self::Salt, Self::Ph, Self::Germs];
+    pub const ALL: [Self; 6] = [Self::Moisture, Self::Salt, Self::Ph, Self::SoakMoisture, Self::SoakSalt, Self::Germs];
+
+    /// Returns the quantities that can be chosen where this one is shown: moisture and salt are those of the same part of the way.
+    #[must_use]
+    pub const fn next_to(self) -> [Self; 4] {
+        match self {
+            Self::Moisture | Self::Salt | Self::Germs => [Self::Moisture, Self::Salt, Self::Ph, Self::Germs],
+            Self::Ph | Self::SoakMoisture | Self::SoakSalt => [Self::SoakMoisture, Self::SoakSalt, Self::Ph, Self::Germs],
+        }
+    }
 
     /// Returns its name.
     #[must_use]
     pub const fn title(self) -> &'static str {
         match self {
-            Self::Moisture => "Moisture",
-            Self::Salt => "Salt",
+            Self::Moisture | Self::SoakMoisture => "Moisture",
+            Self::Salt | Self::SoakSalt => "Salt",
             Self::Ph => "pH",
             Self::Germs => "Germs",
         }
@@ -41,7 +54,7 @@ impl SectionKey {
         match self {
             Self::Moisture => "h of drying",
             Self::Salt => "h from ladling",
-            Self::Ph => "h in the vinegar",
+            Self::Ph | Self::SoakMoisture | Self::SoakSalt => "h in the vinegar",
             Self::Germs => "h from unmoulding",
         }
     }
@@ -50,8 +63,8 @@ impl SectionKey {
     #[must_use]
     pub const fn unit(self) -> &'static str {
         match self {
-            Self::Moisture => "%",
-            Self::Salt => "g/100 g water",
+            Self::Moisture | Self::SoakMoisture => "%",
+            Self::Salt | Self::SoakSalt => "g/100 g water",
             Self::Ph => "",
             Self::Germs => "steps",
         }
@@ -61,8 +74,8 @@ impl SectionKey {
     #[must_use]
     pub const fn scale(self) -> (f64, f64) {
         match self {
-            Self::Moisture => (0.0, 70.0),
-            Self::Salt => (0.0, 20.0),
+            Self::Moisture | Self::SoakMoisture => (0.0, 70.0),
+            Self::Salt | Self::SoakSalt => (0.0, 20.0),
             Self::Ph => (3.0, 7.0),
             Self::Germs => (0.0, 8.0),
         }
@@ -72,8 +85,8 @@ impl SectionKey {
     #[must_use]
     pub const fn lines(self) -> &'static [f64] {
         match self {
-            Self::Moisture => &[20.0, 40.0],
-            Self::Salt => &[5.0, 10.0],
+            Self::Moisture | Self::SoakMoisture => &[20.0, 40.0],
+            Self::Salt | Self::SoakSalt => &[5.0, 10.0],
             Self::Ph => &[4.2, 4.6],
             Self::Germs => &[1.0, 3.0],
         }
@@ -90,6 +103,8 @@ impl SectionKey {
                 (unmoulded_h, Stage::Drying, drying.map(|dried| &dried.salt.field)),
             ],
             Self::Ph => vec![(0.0, Stage::Pickling, pickling.and_then(|pickled| pickled.field.as_ref()))],
+            Self::SoakMoisture => vec![(0.0, Stage::Pickling, pickling.map(|pickled| &pickled.moisture.field))],
+            Self::SoakSalt => vec![(0.0, Stage::Pickling, pickling.map(|pickled| &pickled.salt.field))],
             Self::Germs => {
                 let maps = batch.germs.iter().filter_map(|germs| germs.of(germ?)).flat_map(|course| &course.maps);
                 let begins_h = |stage| if stage == Stage::Pickling { batch.design.drying.drying_h } else { 0.0 };

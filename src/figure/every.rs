@@ -37,10 +37,20 @@ pub fn figures(batch: &Batch) -> Vec<Figure> {
     all
 }
 
-/// The figures that rest on a run beside the one that is shown.
-const RUNS_BESIDE: [&str; 5] = [pickling::IF_SLOW, pickling::SLOW_PH, "table_b", "acid_class", "growers"];
+/// The figures that rest on a run beside the one that is shown, or on one that goes on after it.
+const RUNS_BESIDE: [&str; 9] = [
+    pickling::IF_SLOW,
+    pickling::SLOW_PH,
+    "table_b",
+    "acid_class",
+    "growers",
+    "soak_softens",
+    "rest_ph",
+    "rest_moisture",
+    "rest_salt",
+];
 
-/// Returns whether a figure rests on a run beside the one that is shown; where those are not calculated, it is not there.
+/// Returns whether a figure rests on a run beside the one that is shown, or on one that goes on after it; where those are not calculated, it is not there.
 #[must_use]
 pub fn rests_on_runs_beside(key: &str) -> bool {
     RUNS_BESIDE.contains(&key)

@@ -3,15 +3,18 @@
 use super::figure::Figure;
 use crate::design::{Design, Stage, Unit};
 use crate::law::kitchen::{salt_spoons, spoons};
-use crate::process::{LONGEST_SOAK_H, PicklePoint, PicklingOutcome};
+use crate::law::soaking::SOFTNESS_FELT;
+use crate::process::{EvenedOut, LONGEST_SOAK_H, PicklePoint, PicklingOutcome};
 
-const ACID: &str = "acid diffuses into finite rings and is held by the cheese's buffers; of four trials with eggs it meets two, is early in one and late in one";
+const ACID: &str = "acid diffuses into finite rings and is held by the cheese's buffers; of four trials with eggs it meets three and is late in one";
 const BALANCE: &str = "balance of acid, split acid and the cheese's buffers; these may hold 0.7 to 1.8 times as much";
 const SLOW: &str =
     "acid moves so much more slowly, and the cheese takes up so much more of it, that nine of ten trial runs end below this pH";
 const LEACHING: &str = "salt diffuses into the vinegar of one cheese";
-const UPTAKE: &str = "water diffuses in towards the moisture of a wetted face, which is our own judgement";
+const UPTAKE: &str = "water diffuses towards what a wetted face holds: a judged amount for its protein, less for salt";
 const JAR: &str = "known packings of circles in a circle, flat; rows, on edge; whole layers";
+
+const RESTING: &str = "acid, water and salt spread on inside";
 
 /// When a slow cheese is sour.
 pub(super) const IF_SLOW: &str = "centre_to_4_2_if_slow_h";
@@ -27,6 +30,8 @@ pub(super) fn figures(soured: &PicklingOutcome, design: &Design) -> Vec<Figure> 
     all.extend(acid(soured, design.pickling.pickling_h));
     all.extend(vinegar(soured));
     all.extend(cheese(soured));
+    all.extend(soured.rest.as_ref().map(|_| softness(soured)));
+    all.extend(rest(soured));
     all
 }
 
@@ -183,5 +188,45 @@ fn cheese(soured: &PicklingOutcome) -> Vec<Figure> {
             2,
             "brine (Pitzer) times Oswin's isotherm of the solids",
         ),
+    ]
+}
+
+/// Returns in words whether the soak softens the cheese: by the water for each part of protein, with what is likely, so that it is said only where
+/// the runs beside are calculated, as the rest is.
+fn softness(soured: &PicklingOutcome) -> Figure {
+    let before = soured.water_per_protein_before;
+    let matter = &soured.cheese;
+    let protein_percent = 100.0 * matter.protein_kg() / (matter.total_kg() - matter.water_kg);
+    let per_protein = |moisture_percent: f64| 100.0 * moisture_percent / ((100.0 - moisture_percent) * protein_percent);
+    let now = per_protein(matter.moisture_percent());
+    let (least, most) = soured.likely_moisture_percent;
+    let (least, most) = (per_protein(least).min(now), per_protein(most).max(now));
+    let verdict = match () {
+        () if least > SOFTNESS_FELT.value * before => "softer",
+        () if most * SOFTNESS_FELT.value < before => "firmer",
+        () if now > SOFTNESS_FELT.value * before => "probably softer",
+        () if now * SOFTNESS_FELT.value < before => "probably firmer",
+        () => "about as before",
+    };
+    let likely = if most - least > 0.05 { format!(" (likely {least:.1} to {most:.1})") } else { String::new() };
+    let words = format!("{verdict}: {now:.1} parts of water to one of protein{likely}, {before:.1} before");
+    Figure::words(Stage::Pickling, "soak_softens", "Softness after the soak", words, UPTAKE)
+}
+
+/// Returns in words what a rest evens out; nothing where that was not calculated.
+fn rest(soured: &PicklingOutcome) -> Vec<Figure> {
+    let Some(rest) = &soured.rest else { return Vec::new() };
+    let said = |key, label, evened: &EvenedOut, places: usize, unit: &str| {
+        let EvenedOut { centre, face } = evened;
+        let words = format!(
+            "centre {:.places$}{unit}, face {:.places$}{unit}; before, {:.places$}{unit} and {:.places$}{unit}",
+            centre.1, face.1, centre.0, face.0
+        );
+        Figure::words(Stage::Pickling, key, label, words, RESTING)
+    };
+    vec![
+        said("rest_ph", "pH after a day of rest out of the vinegar", &rest.ph, 2, ""),
+        said("rest_moisture", "Moisture after a day of rest out of the vinegar", &rest.moisture_percent, 0, " %"),
+        said("rest_salt", "Salt in moisture after a day of rest out of the vinegar", &rest.salt_percent, 1, " %"),
     ]
 }

@@ -51,9 +51,9 @@ pub use milk_error::MilkError;
 pub use milk_pasteurising::Pasteurising;
 pub use milk_souring::{CONSTANTS as MILK_ACID_CONSTANTS, MilkSouring};
 pub use pickling::{
-    LIKELY_CONSTANTS as LIKELY_SOAK_CONSTANTS, LONGEST_SOAK_H, PH_TARGETS, PicklePoint, PickleRun, PickledCheese, PicklingError,
-    PicklingOutcome, STRONGEST_BUFFER, SlowSoak, Soak, SoakRun, SoakState, Swelling, SwollenPoint, TargetHours, VinegarBath,
-    pickle, pickle_given, pickling, pickling_given, salt_left,
+    EvenedOut, Inside, InsidePoint, LIKELY_CONSTANTS as LIKELY_SOAK_CONSTANTS, LONGEST_SOAK_H, LeachRun, PH_TARGETS, PicklePoint,
+    PickleRun, PickledCheese, PicklingError, PicklingOutcome, REST_H, Rest, STRONGEST_BUFFER, SlowSoak, Soak, SoakRun, SoakState,
+    Swelling, SwollenPoint, TargetHours, VinegarBath, pickle, pickle_given, pickling, pickling_given, salt_left,
 };
 pub use salting::{
     Face, SaltColumn, SaltPoint, SaltProfile, SaltRun, SaltStuck, SaltingError, SaltingOutcome, WaterAt, salting, salting_given,

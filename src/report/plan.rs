@@ -130,6 +130,7 @@ pub fn week_plan(batch: &Batch, week: Option<&KitchenWeek>) -> Plan {
     let shopping = shopping::list(batch, &facts);
     let all = cautions(batch);
     let before_all = place_cautions(&all, &mut steps);
+    let main_laws = laws::main_laws(batch);
     let weight_curve = drying_weight(batch);
     let title = batch.design.title.trim();
     Plan {
@@ -151,8 +152,8 @@ pub fn week_plan(batch: &Batch, week: Option<&KitchenWeek>) -> Plan {
         stopped: stopped(batch),
         curves: curves(batch),
         germs: germ_table(batch),
-        laws: laws::main_laws(batch),
-        sources: sources::used(&all, Units::METRIC, is_soured(batch)),
+        sources: sources::used(&main_laws, &all, Units::METRIC, is_soured(batch)),
+        laws: main_laws,
         soured: is_soured(batch),
         cautions: all,
         units: Units::METRIC,

@@ -49,7 +49,7 @@ impl Plan {
                 })
                 .collect(),
             curves: self.curves.into_iter().map(|curve| curve.shown_in(units)).collect(),
-            sources: super::sources::used(&self.cautions, units, self.soured),
+            sources: super::sources::used(&self.laws, &self.cautions, units, self.soured),
             ..self
         }
     }

@@ -1,5 +1,6 @@
 //! Which rows of the ledger a plan rests on.
 
+use super::laws::LawRow;
 use crate::analysis::{constant_lists, correlation_lists};
 use crate::caution::Caution;
 use crate::law::legal_measures;
@@ -27,12 +28,12 @@ pub struct UsedSource {
     pub seen: String,
 }
 
-/// Returns the sources of every constant and correlation that a batch uses and of its cautions, and of the measures that it is shown in, in the
-/// ledger's order.
+/// Returns the sources of every constant and correlation that a batch uses, of its laws and its cautions, and of the measures that it is shown in, in
+/// the ledger's order.
 ///
 /// # Arguments
 /// * `soured`: whether anything sours milk or curd; where nothing does, the laws of souring enter no number
-pub(super) fn used(cautions: &[Caution], units: Units, soured: bool) -> Vec<UsedSource> {
+pub(super) fn used(laws: &[LawRow], cautions: &[Caution], units: Units, soured: bool) -> Vec<UsedSource> {
     // Other measures enter no calculation: they are named where they are shown.
     let measured = |list: &[Constant]| !units.are_metric() || list != legal_measures::CONSTANTS;
     let lists = constant_lists().into_iter().filter(|(name, list)| measured(list) && (soured || !OF_SOURING.contains(name)));
@@ -47,7 +48,7 @@ pub(super) fn used(cautions: &[Caution], units: Units, soured: bool) -> Vec<Used
     // The ledger is built in and a test reads it; a plan without its list of sources is still a plan.
     let rows = ledger().unwrap_or_default();
     rows.iter()
-        .filter(|row| ids.contains(&row.id))
+        .filter(|row| ids.contains(&row.id) || laws.iter().any(|law| law.source.starts_with(row.title.as_str())))
         .map(|row| UsedSource { title: row.title.clone(), seen: row.seen.clone() })
         .collect()
 }

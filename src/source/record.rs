@@ -78,6 +78,14 @@ pub enum SourceId {
     VanDijk1984,
     /// Floury et al. 2010, salt in cheese.
     Floury2010,
+    /// Water and salt in brined cheese, three studies.
+    BrinedCheese,
+    /// Water that casein curds and gels hold.
+    CaseinWater,
+    /// Water in drying cheese, two studies.
+    CheeseDrying,
+    /// Water activity at the edge of a ripened cheese.
+    CheeseSorption2011,
     /// NIST Handbook 44, units of measure.
     NistHandbook44,
     /// Weights and Measures Act 1985 of the United Kingdom, schedule 1.

@@ -18,7 +18,7 @@ mod kitchen;
 mod moist_air;
 mod moisture_diffusion;
 mod nutrition;
-mod outside;
+pub mod outside;
 mod pasteurising;
 mod rennet;
 mod salt;
@@ -33,7 +33,7 @@ mod yields;
 use vatsketch::law::Matter;
 
 /// Returns the rows of a table below `tests/reference`, its comments left out.
-fn rows<T: serde::de::DeserializeOwned>(name: &str) -> Vec<T> {
+pub fn rows<T: serde::de::DeserializeOwned>(name: &str) -> Vec<T> {
     let path = format!("{}/tests/reference/{name}", env!("CARGO_MANIFEST_DIR"));
     csv::ReaderBuilder::new().comment(Some(b'#')).from_path(path).unwrap().deserialize().map(Result::unwrap).collect()
 }

@@ -6,8 +6,12 @@ use super::brine::measured_rows;
 use super::density::density_rows;
 use super::growth::germ_rows;
 use super::moist_air::real_air_rows;
+use super::moisture_diffusion::drying_rows;
+use super::soaking::salt_rows;
+use super::sorption::dry_end_rows;
 use super::souring::souring_rows;
 use super::tables::{Standardising, rows};
+use crate::process::{brined_rows, egg_rows};
 use std::fmt::Write;
 use vatsketch::law::blending::addition_kg;
 use vatsketch::law::calcium::solution_kg_l;
@@ -97,6 +101,11 @@ fn all() -> Vec<Outside> {
     all.extend(souring_rows());
     all.extend(real_air_rows());
     all.extend(measured_rows());
+    all.extend(drying_rows());
+    all.extend(dry_end_rows());
+    all.extend(salt_rows());
+    all.extend(brined_rows());
+    all.extend(egg_rows());
     all.extend(germ_rows());
     all
 }

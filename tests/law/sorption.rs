@@ -1,8 +1,9 @@
 //! Water activity of cheese against an independent computation, published regressions and finite differences.
 
+use super::outside::Outside;
 use super::{cheese_laws, default_cheese};
 use proptest::prelude::*;
-use vatsketch::law::sorption::{Isotherm, Sorption};
+use vatsketch::law::sorption::{Isotherm, OSWIN_A, Sorption};
 
 fn cheese(isotherm: Isotherm) -> Sorption {
     Sorption { non_fat_share: 0.475, salt_share: 0.05, isotherm }
@@ -64,6 +65,43 @@ fn the_linear_rule_for_moist_cheese_is_near_the_brine() {
         let rule = 1.0 - 0.033 * molality;
         assert!((vatsketch::law::brine::water_activity(molality) - rule).abs() < 0.003, "{molality} mol/kg");
     }
+}
+
+/// Acta Univ. Agric. Silvic. Mendel. Brun. 59(5):203, 2011, abstract: the edge of a semi-hard cheese has 0.11 to 0.17 kg of water in a kg (of the
+/// wet mass, "% MC (w.b.)") at a water activity of 0.6, drying or taking up, at 10 to 25 °C. Non-fat share and salt are not in the abstract.
+const DRY_END: [f64; 2] = [0.11, 0.17];
+
+/// Returns our moisture at that water activity, for a non-fat share of the dry solids, 5 % of which are salt.
+fn dry_end(non_fat_share: f64, times: f64) -> f64 {
+    let cheese = Sorption { non_fat_share, salt_share: 0.05, isotherm: Isotherm::Oswin }.holding(times);
+    let water = cheese.equilibrium_water(0.6).unwrap();
+    water / (1.0 + water)
+}
+
+/// Returns the row at the dry end next to ours.
+pub fn dry_end_rows() -> Vec<Outside> {
+    let pairs = DRY_END.map(|published| (published, dry_end(0.5, 1.0)));
+    let (source, why) =
+        ("Acta Univ. Agric. Silvic. Mendel. Brun. 59(5):203, 2011", "ours is too dry at the dry end; the edge of a ripened cheese");
+    pairs
+        .into_iter()
+        .zip(["least", "most"])
+        .map(|(pair, end)| {
+            Outside::new("sorption of cheese", format!("moisture at activity 0.6, {end}, kg/kg"), source, pair, None, why)
+        })
+        .collect()
+}
+
+/// Ours is 0.45 to 0.70 times the row, and 0.95 of its lower end for a cheese with little fat. The row lies in the range of the record.
+#[test]
+fn at_the_dry_end_ours_holds_half_to_two_thirds_of_what_was_published() {
+    let ours = dry_end(0.5, 1.0);
+    assert!((ours / DRY_END[1] - 0.45).abs() < 0.02 && (ours / DRY_END[0] - 0.70).abs() < 0.02, "{ours}");
+    let lean = dry_end(0.70, 1.0) / DRY_END[0];
+    assert!((lean - 0.95).abs() < 0.04, "{lean}");
+    let (least, most) = OSWIN_A.range;
+    let at_ends = [least, most].map(|a| dry_end(0.5, a / OSWIN_A.value));
+    assert!(at_ends[0] < DRY_END[0] && at_ends[1] > DRY_END[1], "{at_ends:?}");
 }
 
 #[test]

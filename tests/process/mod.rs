@@ -20,3 +20,5 @@ mod trays;
 mod vat;
 mod vat_souring;
 mod wet_stages;
+
+pub use pickling::{brined_rows, egg_rows};

@@ -2,6 +2,7 @@
 
 use crate::law::Matter;
 use crate::law::acidity::{vinegar_density_g_ml, vinegar_mass_percent};
+use crate::law::brine::SALT_MOLAR_MASS;
 use crate::law::food_density::WATER_DENSITY;
 use crate::process::{StageBalance, Stream};
 
@@ -30,7 +31,7 @@ pub(super) struct Exchange {
     pub(super) salt_g_per_100ml: f64,
     /// Share of what they brought dissolved that is left in them where the vinegar brings none.
     pub(super) left_share: f64,
-    /// Water that they take up, kg per kg of their dry solids.
+    /// Water that they take up, kg per kg of their dry solids; below zero where salty vinegar takes some out.
     pub(super) water_gain: f64,
 }
 
@@ -46,8 +47,19 @@ pub(super) fn even_salt_g_per_100ml(cheese: &Matter) -> f64 {
     0.1 * WATER_DENSITY.polynomial(MEASURED_AT_C) * cheese.salt_kg / cheese.water_kg
 }
 
+/// Returns the salt that cheeses as salty as the vinegar would bring, kg.
+pub(super) fn even_kg(cheese: &Matter, salt_g_per_100ml: f64) -> f64 {
+    salt_g_per_100ml / even_salt_g_per_100ml(&Matter { salt_kg: 1.0, ..*cheese })
+}
+
+/// Returns the salt in the water of a vinegar, mol/kg.
+pub(super) fn salt_molality(salt_g_per_100ml: f64, acid_g_per_100ml: f64) -> f64 {
+    let water_kg = vinegar(100.0, acid_g_per_100ml).water_kg;
+    0.001 * salt_g_per_100ml / (SALT_MOLAR_MASS.value * water_kg)
+}
+
 impl Flows {
-    /// Returns the streams. No more comes into the cheeses than there is in the vinegar.
+    /// Returns the streams. No more comes into the cheeses than there is in the vinegar, and no more leaves them than they have.
     ///
     /// Diffusion is linear, and equal saltiness stays: vinegar b times as salty as the water of the cheese leaves a + b (1 − a) of the salt where
     /// plain vinegar leaves a.
@@ -55,12 +67,11 @@ impl Flows {
         let plain = vinegar(exchange.vinegar_ml, exchange.acid_g_per_100ml);
         let vinegar = Matter { salt_kg: 0.001 * exchange.salt_g(), ..plain };
         let into = Matter {
-            water_kg: (exchange.water_gain * dried.solids_kg()).clamp(0.0, vinegar.water_kg),
+            water_kg: (exchange.water_gain * dried.solids_kg()).clamp(-dried.water_kg, vinegar.water_kg),
             acid_kg: (0.01 * exchange.acid_percent * dried.total_kg()).clamp(0.0, vinegar.acid_kg),
             ..Matter::default()
         };
-        // The salt that a cheese as salty as the vinegar would bring.
-        let even_kg = exchange.salt_g_per_100ml / even_salt_g_per_100ml(&Matter { salt_kg: 1.0, ..*dried });
+        let even_kg = even_kg(dried, exchange.salt_g_per_100ml);
         let salt_out_kg = (1.0 - exchange.left_share).max(0.0) * (dried.salt_kg - even_kg);
         let out = Matter { salt_kg: salt_out_kg.max(-vinegar.salt_kg), ..Matter::default() };
         Self { vinegar, spent: vinegar - into + out, cheese: *dried + into - out }

@@ -8,15 +8,91 @@ use super::error::PicklingError;
 use super::soak::Soak;
 use crate::numeric::{GAMMA, Stepping, TooShort};
 
-/// First step, s: short against the leaching of the skin.
+/// Longest first step, s: short against the leaching of the skin.
 const FIRST_STEP_S: f64 = 10.0;
 /// Shortest step before the solver gives up, s.
 const SHORTEST_STEP_S: f64 = 1e-3;
 
 /// Salt in one cheese and its vinegar, relative to that in the water of the cheese at the start.
+#[derive(Clone, Debug)]
 struct Leaching {
     cheese: Vec<f64>,
     bath: f64,
+}
+
+/// Salt on its way out of a cheese.
+#[derive(Clone, Debug)]
+pub struct LeachRun<'a> {
+    solver: Solver<'a>,
+    now: Leaching,
+    stepping: Stepping,
+    /// Seconds since the start.
+    pub at_s: f64,
+}
+
+impl<'a> LeachRun<'a> {
+    /// Returns a cheese with even salt as it comes into plain vinegar.
+    ///
+    /// # Arguments
+    /// * `diffusivity_m2_s`: of salt in the water of the cheese
+    #[must_use]
+    pub fn new(soak: &'a Soak, diffusivity_m2_s: f64) -> Self {
+        let nodes = soak.grid.radii_m.len() * soak.grid.heights_m.len();
+        let solver = Solver::new(soak, diffusivity_m2_s);
+        // In a longer step the method takes more from the skin than it has.
+        let first_s = FIRST_STEP_S.min(solver.skin_answers_s());
+        Self {
+            solver,
+            now: Leaching { cheese: vec![1.0; nodes], bath: 0.0 },
+            stepping: Stepping::new(first_s, SHORTEST_STEP_S),
+            at_s: 0.0,
+        }
+    }
+
+    /// Returns the salt in the water of all rings, relative to that at the start.
+    #[must_use]
+    pub fn rings(&self) -> &[f64] {
+        &self.now.cheese
+    }
+
+    /// Returns the share of the salt that is left in the cheese.
+    #[must_use]
+    pub fn left(&self) -> f64 {
+        self.solver.soak.grid.mean(&self.now.cheese)
+    }
+
+    /// Returns the salt in the water of the centre and of the middle of the top face, relative to that at the start; never less than none,
+    /// though the tolerance of a step may leave a ring a hair below.
+    pub(super) fn centre_and_face(&self) -> (f64, f64) {
+        let at = |ring: usize| self.now.cheese.get(ring).copied().unwrap_or(1.0).max(0.0);
+        (at(0), at(self.solver.soak.grid.heights_m.len().saturating_sub(1)))
+    }
+
+    /// Returns the cheese as it is now in other surroundings, with the clock at zero.
+    pub(super) fn moved_to<'b>(&self, soak: &'b Soak) -> LeachRun<'b> {
+        LeachRun { now: self.now.clone(), ..LeachRun::new(soak, self.solver.diffusivity_m2_s) }
+    }
+
+    /// Returns the salt in the water of the vinegar, relative to that in the cheese at the start.
+    #[must_use]
+    pub const fn bath(&self) -> f64 {
+        self.now.bath
+    }
+
+    /// Goes on until `to_s`, calling `after_step` after each step.
+    ///
+    /// # Errors
+    /// [`PicklingError::NoSolution`] if the step becomes too short.
+    pub fn advance(&mut self, to_s: f64, after_step: &mut dyn FnMut(&Self)) -> Result<(), PicklingError> {
+        while self.at_s < to_s {
+            let Self { solver, now, stepping, at_s } = self;
+            let step = stepping.step(*at_s, to_s, |step_s| solver.try_step(now, step_s));
+            let step = step.map_err(|TooShort { at }| PicklingError::NoSolution { hours: at / 3600.0 })?;
+            (self.now, self.at_s) = (step.outcome, step.at);
+            after_step(self);
+        }
+        Ok(())
+    }
 }
 
 /// Returns the share of the salt that is left in the cheese at the hours asked for.
@@ -26,26 +102,19 @@ struct Leaching {
 /// * `report_h`: ascending, ≥ 0
 ///
 /// # Errors
-/// [`PicklingError::NoSolution`] if the step becomes too short.
+/// As for [`LeachRun::advance`].
 pub fn salt_left(soak: &Soak, diffusivity_m2_s: f64, report_h: &[f64]) -> Result<Vec<f64>, PicklingError> {
-    let nodes = soak.grid.radii_m.len() * soak.grid.heights_m.len();
-    let mut solver = Solver::new(soak, diffusivity_m2_s);
-    let mut now = Leaching { cheese: vec![1.0; nodes], bath: 0.0 };
-    let mut stepping = Stepping::new(FIRST_STEP_S, SHORTEST_STEP_S);
-    let (mut at_s, mut left) = (0.0, Vec::new());
+    let mut run = LeachRun::new(soak, diffusivity_m2_s);
+    let mut left = Vec::new();
     for hour in report_h {
-        let to_s = 3600.0 * hour;
-        while at_s < to_s {
-            let step = stepping.step(at_s, to_s, |step_s| solver.try_step(&now, step_s));
-            let step = step.map_err(|TooShort { at }| PicklingError::NoSolution { hours: at / 3600.0 })?;
-            (now, at_s) = (step.outcome, step.at);
-        }
-        left.push(soak.grid.mean(&now.cheese));
+        run.advance(3600.0 * hour, &mut |_| ())?;
+        left.push(run.left());
     }
     Ok(left)
 }
 
 /// The two directions and their implicit systems.
+#[derive(Clone, Debug)]
 struct Solver<'a> {
     soak: &'a Soak,
     diffusivity_m2_s: f64,
@@ -69,6 +138,11 @@ impl<'a> Solver<'a> {
             ones,
             assembled_for_s: 0.0,
         }
+    }
+
+    /// Returns how long the quickest ring, at the edge, takes to answer to what is around it, s.
+    fn skin_answers_s(&self) -> f64 {
+        1.0 / (self.radial.0.quickest_per_s(self.diffusivity_m2_s) + self.axial.0.quickest_per_s(self.diffusivity_m2_s))
     }
 
     /// Returns the error of a step in tolerances, and where it leads.

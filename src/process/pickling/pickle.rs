@@ -30,7 +30,7 @@ pub struct PickleRun {
 /// Returns how one cheese pickles in its share of the vinegar.
 ///
 /// Acid and cheese are in equilibrium at each place; what moves is the acid, by diffusion, from a stirred bath of finite volume.
-/// Swelling, the salt that leaves and the ions' own charges are not in it, and of four published trials with eggs this model meets two, is early in one and late in one.
+/// Swelling, the salt that leaves and the ions' own charges are not in it, and of four published trials with eggs this model meets three and is late in one.
 ///
 /// # Arguments
 /// * `cheese`: one cheese whose mass and size belong together

@@ -1,7 +1,7 @@
 //! How a slow cheese sours, by the draws themselves instead of the one run that stands in for them.
 
+use super::outcome::PicklingOutcome;
 use super::point::{PicklePoint, TargetHours};
-use super::stage::PicklingOutcome;
 
 /// What nine of ten draws stay on the better side of.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]

@@ -103,6 +103,12 @@ impl<'a> SoakRun<'a> {
         }
     }
 
+    /// Returns the cheese as it is now in other surroundings, with the clock at zero.
+    pub(super) fn moved_to<'b>(&self, soak: &'b Soak) -> SoakRun<'b> {
+        let (now, guess) = (self.now.clone(), self.guess.clone());
+        SoakRun { now, guess, bath_guess: self.bath_guess, ..SoakRun::new(soak) }
+    }
+
     /// Returns the state of the cheese.
     #[must_use]
     pub fn state(&self) -> SoakState {

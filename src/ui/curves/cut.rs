@@ -48,7 +48,7 @@ pub(in crate::ui) fn cross_section_ui(
     ui.spacing_mut().button_padding.x = 7.0;
     pills_ui(ui, "Cut through a cheese", |ui| {
         ui.spacing_mut().item_spacing.x = 4.0;
-        for key in SectionKey::ALL {
+        for key in cut.key.next_to() {
             let words = format!("Cut through a cheese: {}", key.title());
             if pill_ui(ui, key.title(), &words, "What the picture shows", (key == cut.key, key == cut.key)) {
                 asks.push(Ask::Cut(CutView { key, ..cut }));

@@ -62,7 +62,7 @@ pub const fn station_curves(stage: Stage) -> &'static [CurveKey] {
         Stage::Draining => &[CurveKey::CurdSouring, CurveKey::WheyDrip],
         Stage::Salting => &[CurveKey::Salt],
         Stage::Drying => &[CurveKey::Moisture, CurveKey::WaterActivity, CurveKey::DryingLoss],
-        Stage::Pickling => &[CurveKey::Souring],
+        Stage::Pickling => &[CurveKey::Souring, CurveKey::SoakMoisture, CurveKey::SoakSalt],
         Stage::Keeping => &[CurveKey::Germs, CurveKey::WaterActivity],
     }
 }

@@ -128,8 +128,12 @@ impl MatterColours {
 /// one hue, so that lightness alone tells the order; pH has two hues that part where the cheese is sour enough.
 const fn ramp(key: SectionKey) -> &'static [(f32, [f32; 3])] {
     match key {
-        SectionKey::Moisture => &[(0.0, [244.0, 232.0, 204.0]), (0.45, [158.0, 197.0, 217.0]), (1.0, [18.0, 74.0, 116.0])],
-        SectionKey::Salt => &[(0.0, [240.0, 240.0, 236.0]), (0.5, [146.0, 164.0, 184.0]), (1.0, [44.0, 62.0, 88.0])],
+        SectionKey::Moisture | SectionKey::SoakMoisture => {
+            &[(0.0, [244.0, 232.0, 204.0]), (0.45, [158.0, 197.0, 217.0]), (1.0, [18.0, 74.0, 116.0])]
+        }
+        SectionKey::Salt | SectionKey::SoakSalt => {
+            &[(0.0, [240.0, 240.0, 236.0]), (0.5, [146.0, 164.0, 184.0]), (1.0, [44.0, 62.0, 88.0])]
+        }
         SectionKey::Ph => PH_RAMP,
         SectionKey::Germs => &[(0.0, [243.0, 239.0, 232.0]), (0.5, [170.0, 130.0, 186.0]), (1.0, [84.0, 26.0, 104.0])],
     }

@@ -1,5 +1,6 @@
 //! Another food in vinegar, timed by others: what the model says of it, and where it is early or late.
 
+use crate::law::outside::Outside;
 use vatsketch::caution::EGG_HOURS;
 use vatsketch::law::Matter;
 use vatsketch::law::acidity::ACETIC_MOLAR_MASS;
@@ -47,29 +48,60 @@ fn hours(acid_percent: f64, temperature_c: f64) -> f64 {
     run.at_s / 3600.0
 }
 
-/// IAFP 2012, abstracts: the centre had pH 4.6 after 23.5 h (7.5 %, warm), 220 h (2.5 %, warm), 5 days (5 %, 7 °C) and 9 days (2.5 %, 7 °C); which
-/// of them were warm is inferred.
+/// A trial with eggs.
+#[derive(serde::Deserialize)]
+struct Trial {
+    case: String,
+    acid_percent: f64,
+    temperature_c: f64,
+    observed_h: f64,
+    reading: String,
+}
+
+/// Returns the trials next to our hours.
+pub fn egg_rows() -> Vec<Outside> {
+    let trials: Vec<Trial> = crate::law::rows("eggs.csv");
+    trials
+        .into_iter()
+        .map(|trial| {
+            let pair = (trial.observed_h, hours(trial.acid_percent, trial.temperature_c));
+            let tolerance = ((pair.1 / pair.0).ln().abs() < 0.2).then_some(0.2 * pair.0);
+            let why = if tolerance.is_some() { "another food, its size and capacity assumed" } else { "the model is not met here" };
+            let case = format!("{}, read {}: centre at pH 4.6, h", trial.case, trial.reading);
+            Outside::new("acid in eggs", case, "IAFP 2012, abstracts", pair, tolerance, why)
+        })
+        .collect()
+}
+
+/// IAFP 2012, two abstracts: the centre had pH 4.6 after 5 days (5 %, 7 °C) and 9 days (2.5 %, 7 °C), eggs read every 24 to 48 h; and after 23.5 h
+/// (7.5 %) to 220.3 h (2.5 %), the ends of a range over four packings of which "only the eggs … kept refrigerated showed a significantly slower
+/// time", read to 144 h and on by a straight line.
 ///
-/// The model meets two, is late in one and early in one; all rows stay. The third column is what the same model gave when it was worked out apart
-/// from this program, with a tenth for its other grid and steps.
+/// So the longest was very likely the packing at 2 °C; that is an inference, and its other reading, 25 °C, stays as a row. Read in the first way the
+/// model meets three and is late in one; in the second it meets two, is late in one and early in one. The third column is what the same model gave
+/// when it was worked out apart from this program, with a tenth for its other grid and steps.
 #[test]
-fn of_four_trials_with_eggs_the_model_meets_two_is_early_in_one_and_late_in_one() {
-    let mut logs = 0.0;
-    for (acid_percent, temperature_c, apart_h, observed_h, met) in [
-        (5.0, 7.0, 117.0, 120.0, true),
-        (2.5, 7.0, 207.0, 216.0, true),
-        (7.5, 25.0, 54.0, 23.5, false),
-        (2.5, 25.0, 122.0, 220.0, false),
-    ] {
+fn of_four_trials_with_eggs_the_model_meets_three_and_is_late_in_one() {
+    let found = |acid_percent: f64, temperature_c: f64, apart_h: f64, observed_h: f64, met: bool| {
         let hours = hours(acid_percent, temperature_c);
         assert!((hours / apart_h - 1.0).abs() < 0.1, "{acid_percent} % at {temperature_c} °C: {hours:.0} h");
-        let found: f64 = observed_h / hours;
+        let found = observed_h / hours;
         assert_eq!((found - 1.0).abs() < 0.2, met, "{acid_percent} % at {temperature_c} °C: {hours:.0} h, {found:.2} times");
         assert!((EGG_HOURS.range.0 - 0.05..=EGG_HOURS.range.1 + 0.05).contains(&found), "{found:.2} is said to the maker");
-        logs += found.ln();
-    }
+        found
+    };
+    let four = [
+        found(5.0, 7.0, 117.0, 120.0, true),
+        found(2.5, 7.0, 207.0, 216.0, true),
+        found(7.5, 25.0, 54.0, 23.5, false),
+        found(2.5, 2.0, 241.0, 220.3, true),
+    ];
     // The geometric mean of the four is what the record has.
-    assert!(((logs / 4.0).exp() - EGG_HOURS.value).abs() < 0.06, "{:.2}", (logs / 4.0).exp());
+    let mean = (four.iter().map(|found| found.ln()).sum::<f64>() / 4.0).exp();
+    assert!((mean - EGG_HOURS.value).abs() < 0.05, "{mean:.2}");
+    // The other reading is the end of what the maker is told, to a digit.
+    let if_warm = found(2.5, 25.0, 122.0, 220.3, false);
+    assert!((if_warm - EGG_HOURS.range.1).abs() < 0.1, "{if_warm:.2}");
 }
 
 /// J. Appl. Poultry Res. 2025, 100531, abstract: quail eggs in vinegar of 5 % with 4.3 % salt had pH 3.9 in yolk and white after 24 h.

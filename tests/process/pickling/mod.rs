@@ -1,17 +1,23 @@
 //! Tests of `src/process/pickling`.
 
 mod behaviour;
+mod brined;
 mod cases;
+mod coupled;
 mod eggs;
 mod fineness;
+mod inside;
 mod leach;
 pub(super) mod likely;
+mod limits;
 mod pile;
 mod salted;
 mod series;
 mod stage;
 mod swell;
 
+pub use brined::brined_rows;
+pub use eggs::egg_rows;
 use vatsketch::law::Matter;
 use vatsketch::process::{PickledCheese, Soak, VinegarBath};
 

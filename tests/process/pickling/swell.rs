@@ -3,8 +3,8 @@
 use vatsketch::design::DryingDesign;
 use vatsketch::law::Matter;
 use vatsketch::law::firmness::classes;
-use vatsketch::law::soaking::SWELLING_WATER;
-use vatsketch::process::{AirPlan, Cheese, DiscField, DiscFrame, DiscRun, Fineness, Place, Swelling, problem};
+use vatsketch::law::soaking::{SALT_HOLDS_WATER, SWELLING_WATER};
+use vatsketch::process::{AirPlan, Cheese, DiscField, DiscFrame, DiscRun, Fineness, Given, Place, Swelling, problem};
 
 /// The fresh cheese of the tables, 60 × 18 mm.
 fn fresh() -> Cheese {
@@ -48,6 +48,9 @@ fn dried() -> (DiscField, f64) {
     (field, run.mean_water())
 }
 
+/// What the faces hold in the table, kg/kg: as judged, least, most.
+const TABLE_FACES: (f64, f64, f64) = (1.0, 0.8, 1.5);
+
 fn swelling(moisture: Option<&DiscField>, water: f64) -> Swelling<'_> {
     Swelling {
         fresh: fresh().matter,
@@ -55,6 +58,9 @@ fn swelling(moisture: Option<&DiscField>, water: f64) -> Swelling<'_> {
         fresh_thickness_mm: 18.0,
         moisture,
         water,
+        // That of the fresh cheese above.
+        protein_share: 0.40,
+        salt_molality: 0.0,
         temperature_c: 21.0,
         diffusivity_scale: 1.0,
         energy_scale: 1.0,
@@ -71,8 +77,7 @@ fn the_water_taken_up_is_that_of_the_table() {
         let x = swelling.follow(face, hours).unwrap().last().unwrap().water;
         x / (1.0 + x)
     };
-    let judged = SWELLING_WATER.value;
-    let (least, most) = SWELLING_WATER.range;
+    let (judged, least, most) = TABLE_FACES;
     for (face, scale, hours, want) in [
         (judged, 1.0, 24.0, 0.446),
         (least, 1.0, 24.0, 0.414),
@@ -96,11 +101,12 @@ fn a_day_in_vinegar_softens_a_hard_cheese_to_semi_hard() {
         let matter = fresh().matter;
         Matter { water_kg: x * matter.solids_kg(), ..matter }.moisture_on_fat_free_basis_percent()
     };
-    let judged = fat_free_percent(SWELLING_WATER.value);
+    let (judged, least, most) = TABLE_FACES;
+    let judged = fat_free_percent(judged);
     assert!((judged - 60.5).abs() < 0.3, "{judged}");
     assert_eq!(classes(judged), ["semi-hard"]);
-    assert!((fat_free_percent(SWELLING_WATER.range.0) - 57.0).abs() < 0.6);
-    assert!((fat_free_percent(SWELLING_WATER.range.1) - 68.0).abs() < 0.6);
+    assert!((fat_free_percent(least) - 57.0).abs() < 0.6);
+    assert!((fat_free_percent(most) - 68.0).abs() < 0.6);
 }
 
 #[test]
@@ -115,11 +121,40 @@ fn in_the_end_the_cheese_holds_what_its_faces_hold_and_has_grown_by_it() {
     assert!((last.size.powi(3) / volume - 1.0).abs() < 1e-3);
 }
 
-/// A cheese that comes wetter than its faces would hold keeps its water: nothing says that vinegar draws it out.
+/// A cheese that comes wetter than its protein would hold keeps its water: nothing says that plain vinegar draws it out.
 #[test]
 fn a_cheese_that_was_not_dried_neither_takes_nor_gives_water() {
-    let wet = swelling(None, 1.5).follow(1.0, 100.0).unwrap();
-    assert!(wet.iter().all(|point| (point.water - 1.5).abs() < 1e-9));
+    let [wet, least, _] = swelling(None, 1.5).judged(100.0, &Given::default()).unwrap();
+    assert!(wet.iter().chain(&least).all(|point| (point.water - 1.5).abs() < 1e-9));
+}
+
+/// What its protein holds is taken up, in the end all of it.
+#[test]
+fn the_more_protein_the_more_water() {
+    let after = |protein_share: f64| {
+        let cheese = Swelling { protein_share, ..swelling(None, 0.55) };
+        cheese.judged(3000.0, &Given::default()).unwrap().map(|points| points.last().unwrap().water)
+    };
+    let ([least, most], middle) = ([SWELLING_WATER.range.0, SWELLING_WATER.range.1], SWELLING_WATER.value);
+    for (found, per_protein) in after(0.3).into_iter().zip([middle, least, most]) {
+        assert!((found / (0.3 * per_protein) - 1.0).abs() < 5e-3, "{found}");
+    }
+    assert!(after(0.4)[0] > after(0.3)[0]);
+}
+
+/// Salt lets less in, and out of a wet cheese it draws some; both end where a face in such vinegar holds no more.
+#[test]
+fn salt_in_the_vinegar_holds_water_back_and_draws_it_from_a_wet_cheese() {
+    let after = |water: f64, salt_molality: f64, hours: f64| {
+        let cheese = Swelling { salt_molality, ..swelling(None, water) };
+        cheese.judged(hours, &Given::default()).unwrap()[0].last().copied().unwrap()
+    };
+    let dried = [0.0, 1.0, 2.0].map(|molality| after(0.55, molality, 48.0).water);
+    assert!(dried[0] > dried[1] && dried[1] > dried[2] && dried[2] > 0.55, "{dried:?}");
+    let wet = after(1.5, 2.0, 48.0);
+    assert!(wet.water < 1.5 && wet.size < 1.0, "{wet:?}");
+    let rest = after(1.5, 2.0, 3000.0).water;
+    assert!((rest / (1.5 * (1.0 - 2.0 * SALT_HOLDS_WATER.value)) - 1.0).abs() < 5e-3, "{rest}");
 }
 
 /// A field of another grid cannot be used; the water then starts even.
