@@ -116,16 +116,14 @@ fn batches_ui(ui: &mut Ui, view: &View, book: &Logbook, known: KitchenKnown<'_>)
             LEARNED_FROM.value
         ),
     );
-    ui.horizontal_wrapped(|ui| {
-        for batch in book.batches().iter().rev().take(MOST_BATCHES) {
-            let learns = from.iter().any(|own| own.number == batch.number);
-            let label = format!("{}, begun {}", batch.title(), short_moment(batch.begun, view.units));
-            if tick_ui(ui, learns, &label) {
-                asks.push(Ask::Log(LogAsk::LearnFrom(batch.number)));
-            }
-            ui.add_space(8.0);
+    // Each on a line of its own: beside each other, the last would wrap after each letter.
+    for batch in book.batches().iter().rev().take(MOST_BATCHES) {
+        let learns = from.iter().any(|own| own.number == batch.number);
+        let label = format!("{}, begun {}", batch.title(), short_moment(batch.begun, view.units));
+        if tick_ui(ui, learns, &label) {
+            asks.push(Ask::Log(LogAsk::LearnFrom(batch.number)));
         }
-    });
+    }
     if let Some(left) = book.batches().len().checked_sub(MOST_BATCHES).filter(|left| *left > 0) {
         soft(ui, &format!("{left} older batches are not listed."));
     }

@@ -42,6 +42,8 @@ fn a_kitchen_is_learned_used_saved_taken_back_and_used_from_its_file() {
     let folder = tempfile::tempdir().unwrap();
     let mut harness = kitchen_of_invented([1296.0, 816.0], Theme::Light, 6);
     harness.get_by_label("Learn from 3 batches");
+    let heights = harness.query_all_by_role(Role::CheckBox).map(|ticked| ticked.rect().height());
+    assert!(heights.fold(0.0, f32::max) < 60.0, "a batch to learn from wraps after a few letters");
     // One batch is worked out sooner.
     for older in [1, 2] {
         harness.query_all_by_role(Role::CheckBox).nth(older).unwrap().click_accesskit();
