@@ -21,8 +21,9 @@ impl Row {
 
 /// Returns the rows of a text, and what parts its columns.
 pub(super) fn rows(text: &str) -> (char, Vec<Row>) {
-    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    let tables = DELIMITERS.map(|delimiter| (delimiter, parted(text, delimiter)));
+    // Some programs end a line with a carriage return alone; the reader takes that for an end too, but counts no line.
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text).replace("\r\n", "\n").replace('\r', "\n");
+    let tables = DELIMITERS.map(|delimiter| (delimiter, parted(&text, delimiter)));
     let wide = |rows: &[Row]| rows.iter().filter(|row| row.cells.len() > 1).count();
     // The first of those that part the most rows.
     let best = tables.into_iter().rev().max_by_key(|(_, rows)| wide(rows));

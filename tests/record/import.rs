@@ -65,6 +65,15 @@ fn columns_are_found_by_themselves_by_heading_and_by_number() {
 }
 
 #[test]
+fn lines_that_end_with_a_carriage_return_are_counted_too() {
+    for end in ["\n", "\r\n", "\r"] {
+        let table = ["Time;Probe", "2031-05-09 18:30;34,5", "2031-05-09 18:31;off", ""].join(end);
+        let imported = import(&table, &wanted(EntryKind::MilkTemperature)).unwrap();
+        assert_eq!((imported.read[0].line, imported.refused[0].line), (2, 3), "{end:?}");
+    }
+}
+
+#[test]
 fn a_table_that_was_read_before_adds_only_what_is_new() {
     let mut log = begun("small-vat");
     numbers(&mut log, EntryKind::MilkTemperature, &[(at(9, 18, 30), 20.0)]);
