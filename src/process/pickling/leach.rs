@@ -62,7 +62,7 @@ impl<'a> LeachRun<'a> {
     }
 
     /// Returns the salt in the water of the centre and of the middle of the top face, relative to that at the start; never less than none,
-    /// though the tolerance of a step may leave a ring a hair below.
+    /// though the first steps may leave the outermost ring up to a fiftieth below.
     pub(super) fn centre_and_face(&self) -> (f64, f64) {
         let at = |ring: usize| self.now.cheese.get(ring).copied().unwrap_or(1.0).max(0.0);
         (at(0), at(self.solver.soak.grid.heights_m.len().saturating_sub(1)))
