@@ -118,16 +118,13 @@ fn hours(law: Law, acid_percent: f64, temperature_c: f64) -> f64 {
             .map(|index| {
                 let inner = &shells[index];
                 let area_m2 = 4.0 * std::f64::consts::PI * (width_m * (index + 1) as f64).powi(2);
-                let (whole, split, hydrogen, conductance) = match shells.get(index + 1) {
-                    Some(outer) => {
-                        let conductance = 0.5 * (inner.lets_through + outer.lets_through) * acid_m2_s / width_m;
-                        (outer.whole, outer.split, outer.hydrogen, conductance)
-                    }
-                    None => {
-                        let inside_m_s = inner.lets_through * acid_m2_s / (0.5 * width_m);
-                        let conductance = 1.0 / (1.0 / FILM_TRANSFER.value + 1.0 / inside_m_s);
-                        (bath_whole, bath_split, in_bath.hydrogen_mol_m3, conductance)
-                    }
+                let (whole, split, hydrogen, conductance) = if let Some(outer) = shells.get(index + 1) {
+                    let conductance = 0.5 * (inner.lets_through + outer.lets_through) * acid_m2_s / width_m;
+                    (outer.whole, outer.split, outer.hydrogen, conductance)
+                } else {
+                    let inside_m_s = inner.lets_through * acid_m2_s / (0.5 * width_m);
+                    let conductance = 1.0 / (1.0 / FILM_TRANSFER.value + 1.0 / inside_m_s);
+                    (bath_whole, bath_split, in_bath.hydrogen_mol_m3, conductance)
                 };
                 let times = conductance * area_m2;
                 let (acid, acetate) = (times * (whole - inner.whole), times * ACETATE_MOBILITY.value * (split - inner.split));

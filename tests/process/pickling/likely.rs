@@ -3,6 +3,7 @@
 use proptest::prelude::*;
 use proptest::strategy::ValueTree;
 use proptest::test_runner::TestRunner;
+use std::fmt::Write;
 use vatsketch::analysis::{drawn_batch, draws};
 use vatsketch::batch::batch;
 use vatsketch::design::{Design, MilkKind, SouredBy, Value};
@@ -96,7 +97,7 @@ fn the_table_of_the_slow_soak_is_written() {
         });
         moved = moved.max((again[0] - ninth).abs());
         let cells: Vec<&str> = line.split(',').take(10).collect();
-        now += &format!("\n{},{:.3},{:.3},{:.3}", cells.join(","), again[0], again[1], again[2]);
+        write!(now, "\n{},{:.3},{:.3},{:.3}", cells.join(","), again[0], again[1], again[2]).unwrap();
     }
     assert_eq!(designs.len(), 200);
     if std::env::var_os("SLOW_SOAK").is_some_and(|what| what == "write") {
